@@ -1,0 +1,45 @@
+# SPDX-FileCopyrightText: The Remate authors
+# SPDX-License-Identifier: Apache-2.0
+
+# house_test(<folder>/tst_<idea>.cpp [SOURCES more.cpp …] [LINKS target …] [TIMEOUT seconds])
+#
+# Path is written from tests/, whichever CMakeLists.txt calls. core/rules/tst_independence.cpp becomes the
+# target tst_core_rules_independence and the test core.rules.independence, labelled core.
+# Clock zone, locale, platform and folders are fixed and private, so all tests run alone and in parallel.
+function(house_test path)
+    cmake_parse_arguments(PARSE_ARGV 1 arg "" "TIMEOUT" "SOURCES;LINKS")
+    if(arg_UNPARSED_ARGUMENTS)
+        message(FATAL_ERROR "house_test(${path}): what is ${arg_UNPARSED_ARGUMENTS}?")
+    endif()
+    set(source ${CMAKE_SOURCE_DIR}/tests/${path})
+    if(NOT path MATCHES "^([a-z_]+)/(.*/)?tst_[a-z0-9_]+\\.cpp$" OR NOT EXISTS ${source})
+        message(FATAL_ERROR "house_test(${path}): expected an existing tests/<folder>/…/tst_<idea>.cpp")
+    endif()
+    set(label ${CMAKE_MATCH_1})
+    string(REGEX REPLACE "\\.cpp$" "" name ${path})
+    string(REGEX REPLACE "tst_([a-z0-9_]+)$" "\\1" name ${name})
+    string(REPLACE "/" "." name ${name})
+    string(REPLACE "." "_" target tst_${name})
+
+    add_executable(${target} ${source} ${arg_SOURCES})
+    set_target_properties(${target} PROPERTIES AUTOMOC ON AUTORCC ON
+        RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests/bin)
+    target_link_libraries(${target} PRIVATE Qt6::Test ${arg_LINKS} house)
+
+    add_test(NAME ${name} COMMAND ${target})
+    house_test_environment(${name} ${label} "${arg_TIMEOUT}")
+endfunction()
+
+# The environment of a test: also for tests that are not Qt Test executables.
+function(house_test_environment name label timeout)
+    if(NOT timeout)
+        set(timeout 300)
+    endif()
+    set(home ${CMAKE_BINARY_DIR}/tests/home/${name})
+    foreach(folder config data state cache runtime tmp)
+        file(MAKE_DIRECTORY ${home}/${folder})
+        file(CHMOD ${home}/${folder} DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE)
+    endforeach()
+    set_tests_properties(${name} PROPERTIES LABELS ${label} TIMEOUT ${timeout}
+        ENVIRONMENT "QT_QPA_PLATFORM=offscreen;LC_ALL=C.UTF-8;LANGUAGE=en;TZ=UTC;HOME=${home};TMPDIR=${home}/tmp;XDG_CONFIG_HOME=${home}/config;XDG_DATA_HOME=${home}/data;XDG_STATE_HOME=${home}/state;XDG_CACHE_HOME=${home}/cache;XDG_RUNTIME_DIR=${home}/runtime;REMATE_SOURCE_DIR=${CMAKE_SOURCE_DIR};QT_LOGGING_RULES=qt.qpa.*=false")
+endfunction()
