@@ -1,0 +1,74 @@
+# SPDX-FileCopyrightText: The Remate authors
+# SPDX-License-Identifier: Apache-2.0
+# shellcheck shell=bash
+# What packaging/start and packaging/check share: packages of Debian 12, and a build of one type in one folder.
+
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+
+# To compile the program, and to run it: platform plugins and SVG icons are loaded, not linked.
+program_packages=(
+    cmake ninja-build g++ pkg-config
+    qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
+    libsodium-dev libsqlite3-dev libsimdjson-dev libspdlog-dev libexpected-dev libcli11-dev
+    qt6-qpa-plugins libqt6svg6 fonts-dejavu-core
+)
+
+# Only the tests need these.
+test_packages=(
+    librapidcheck-dev
+)
+
+say() { printf '\n== %s\n' "$*"; }
+
+fail() {
+    printf 'remate: %s\n' "$*" >&2
+    exit 1
+}
+
+# Prints those of the named packages that are not installed.
+missing_packages() {
+    local package state
+    for package in "$@"; do
+        # shellcheck disable=SC2016 # the format is dpkg-query's, not the shell's
+        state=$(dpkg-query --show --showformat='${db:Status-Abbrev}' "$package" 2>/dev/null || true)
+        [[ $state == ii* ]] || printf '%s\n' "$package"
+    done
+}
+
+# Installs those of the named packages that are missing; says nothing and asks nobody when none is.
+install_missing() {
+    command -v dpkg-query >/dev/null || fail "this is not a Debian system. Install the equivalents of: $*"
+    local missing as_root=()
+    mapfile -t missing < <(missing_packages "$@")
+    ((${#missing[@]})) || return 0
+
+    if ((EUID != 0)); then
+        command -v sudo >/dev/null \
+            || fail "these packages are missing, and neither root nor sudo is at hand. Ask an administrator for:
+    apt-get install ${missing[*]}"
+        as_root=(sudo)
+    fi
+    say "Installing ${missing[*]}"
+    local apt=("${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=300 -qq)
+    "${apt[@]}" update || fail "the package lists could not be fetched. Check the network and /etc/apt, then run this again."
+    "${apt[@]}" install --yes --no-install-recommends "${missing[@]}" >/dev/null \
+        || fail "not all packages could be installed. The lines above say why; run this again when it is mended."
+}
+
+# build FOLDER TYPE [CMAKE OPTION …] -- TARGET …
+build() {
+    local folder=$1 type=$2 options=()
+    shift 2
+    while [[ $1 != -- ]]; do
+        options+=("$1")
+        shift
+    done
+    shift
+    command -v ccache >/dev/null && options+=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
+
+    say "Building ($type) in ${folder#"$root"/}"
+    mkdir -p "$folder"
+    cmake -S "$root" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE="$type" "${options[@]}" >"$folder/configure.log" 2>&1 \
+        || { cat "$folder/configure.log" >&2; fail "the build could not be configured"; }
+    cmake --build "$folder" --parallel "$(nproc)" --target "$@"
+}
