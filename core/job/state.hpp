@@ -1,0 +1,200 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QHash>
+#include <QString>
+
+#include <map>
+#include <optional>
+#include <set>
+#include <vector>
+
+#include "core/ledger/entry.hpp"
+#include "core/value/quantity.hpp"
+
+namespace core {
+
+/// Who did something, when, and the entry that says so.
+struct Mark {
+    qint64 seq;
+    PersonId by;
+    Instant at;
+    bool operator==(const Mark &) const = default;
+};
+
+/// What the maintenance data asks for, per fastener.
+struct TorqueSpec {
+    qint64 fasteners;
+    Quantity min;
+    Quantity max;
+    bool operator==(const TorqueSpec &) const = default;
+};
+
+/// One row of the interface list.
+struct Listing {
+    InterfaceId id;
+    QString name;
+    QString kind;
+    QString zone;
+    std::vector<QString> requirements; ///< names in the requirements catalogue
+    std::optional<TorqueSpec> torque;
+    std::optional<Quantity> bondingMax;
+    QString sealPart;
+    QString safetying;     ///< method asked for: `lockwire`, `cotter pin`
+    QString aircraftHalf;  ///< designation of the half on the aircraft
+    QString unitHalf;      ///< designation of its mate on the unit
+    bool critical = false;
+    qint64 inspections = 1; ///< by so many persons
+    QString independenceGroup;
+    QString twinGroup;
+    std::vector<InterfaceId> access; ///< must be off before this one, and go on after it
+    QString reference;               ///< task or page in the maintenance data
+    QString note;
+    bool operator==(const Listing &) const = default;
+};
+
+struct Removal {
+    Mark mark;
+    QString asFound; ///< condition when it was undone
+    QString tag;
+    qint64 blanksFitted = 0;
+    bool foundOpen = false; ///< nobody logged the disconnection
+    bool operator==(const Removal &) const = default;
+};
+
+struct Restoration {
+    Mark mark;
+    QString tagRecovered;
+    qint64 blanksRemoved = 0;
+    QString sealPart;
+    QString sealBatch;
+    QString aircraftHalf;
+    QString unitHalf;
+    bool operator==(const Restoration &) const = default;
+};
+
+struct TorqueReading {
+    Mark mark;
+    qint64 fastener; ///< from 1
+    Quantity value;
+    ToolId tool;
+    bool operator==(const TorqueReading &) const = default;
+};
+
+struct BondingReading {
+    Mark mark;
+    Quantity value;
+    ToolId tool;
+    bool operator==(const BondingReading &) const = default;
+};
+
+struct Safetying {
+    Mark mark;
+    QString method;
+    bool operator==(const Safetying &) const = default;
+};
+
+struct Rejection {
+    Mark mark;
+    QString reason;
+    bool operator==(const Rejection &) const = default;
+};
+
+struct Photo {
+    Mark mark;
+    Digest digest;
+    QString mediaType;
+    QString caption;
+    QString moment; ///< `before`, `after`, `other`
+    bool operator==(const Photo &) const = default;
+};
+
+/// An interface as the entries leave it. What is empty has not been shown since the item was last undone.
+struct InterfaceState {
+    Listing listed;
+    Mark listedBy;
+    std::optional<Removal> removal;         ///< the last one
+    std::optional<Restoration> restoration; ///< since the last removal
+    std::vector<TorqueReading> torque;
+    std::optional<BondingReading> bonding;
+    std::optional<Safetying> safetying;
+    std::vector<Mark> acceptances;
+    std::optional<Rejection> rejection; ///< the last one, until the item is accepted again
+    std::optional<Mark> disturbed;      ///< the last disturbance
+    std::set<PersonId> actors;          ///< all who had a hand in it, over all shifts
+    std::set<PersonId> torqueTakenOverBy; ///< who accepted another's marked fasteners by signature
+    std::vector<Photo> photos;
+    bool operator==(const InterfaceState &) const = default;
+};
+
+enum class FindingEnd { Rectified, WithinLimits, Deferred };
+
+struct Finding {
+    FindingId id;
+    Mark raised;
+    std::optional<InterfaceId> item;
+    QString description;
+    std::optional<Mark> closed;
+    QString disposition; ///< `rectified`, `within limits`, `deferred`; empty while open
+    QString authority;   ///< reference of who or what allowed it
+    QString remarks;
+    bool operator==(const Finding &) const = default;
+};
+
+struct Handover {
+    Mark given;
+    PersonId to;
+    std::vector<PersonId> crew; ///< the incoming crew
+    std::optional<Mark> accepted;
+    QString remarks;
+    bool operator==(const Handover &) const = default;
+};
+
+struct Zone {
+    QString name;
+    std::optional<PersonId> technician;
+    bool operator==(const Zone &) const = default;
+};
+
+/// What the job was opened with. The revision is frozen here.
+struct JobFacts {
+    QString title;
+    QString workOrder;
+    QString aircraft;
+    QString aircraftType;
+    QString maintenanceData;
+    QString revision;
+    QString unit;
+    QString outgoingSerial;
+    QString incomingSerial;
+    QString follows; ///< the closed job that this one goes on from
+    std::vector<Zone> zones;
+    bool operator==(const JobFacts &) const = default;
+};
+
+/// One job: the fold of its ledger.
+struct JobState {
+    std::optional<LedgerId> ledger;
+    std::optional<Mark> opened;
+    JobFacts facts;
+    std::optional<PersonId> lead;
+    std::set<PersonId> crew;
+    std::vector<InterfaceState> items;    ///< in the order of the list
+    QHash<InterfaceId, qsizetype> itemAt; ///< index into items
+    QHash<QString, InterfaceId> tagAt;    ///< every tag ever hung, so that none is used twice
+    std::vector<Finding> findings;
+    std::vector<Handover> handovers;
+    std::optional<Mark> closed;
+    std::optional<Instant> lastAt;
+
+    const InterfaceState *item(const InterfaceId &id) const;
+    InterfaceState *item(const InterfaceId &id);
+    const Finding *finding(const FindingId &id) const;
+    /// The handover that waits for its acceptance, or nullptr.
+    const Handover *pendingHandover() const;
+    bool operator==(const JobState &) const = default;
+};
+
+} // namespace core

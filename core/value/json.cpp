@@ -1,0 +1,173 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/value/json.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace core::json {
+
+bool nameBefore(QStringView a, QStringView b)
+{
+    // std::lexicographical_compare on code units: QString's own operator< happens to agree, but does not promise it.
+    return std::lexicographical_compare(a.utf16(), a.utf16() + a.size(), b.utf16(), b.utf16() + b.size());
+}
+
+namespace {
+
+void writeString(QByteArray &out, QStringView text)
+{
+    out += '"';
+    qsizetype plainFrom = 0;
+    const auto flush = [&](qsizetype upTo) { out += text.mid(plainFrom, upTo - plainFrom).toUtf8(); };
+    for (qsizetype i = 0; i < text.size(); ++i) {
+        const char16_t c = text[i].unicode();
+        if (c >= 0x20 && c != u'"' && c != u'\\')
+            continue;
+        flush(i);
+        plainFrom = i + 1;
+        switch (c) {
+        case u'"': out += "\\\""; break;
+        case u'\\': out += "\\\\"; break;
+        case u'\b': out += "\\b"; break;
+        case u'\f': out += "\\f"; break;
+        case u'\n': out += "\\n"; break;
+        case u'\r': out += "\\r"; break;
+        case u'\t': out += "\\t"; break;
+        default: out += "\\u00" + QByteArray::number(c, 16).rightJustified(2, '0'); break;
+        }
+    }
+    flush(text.size());
+    out += '"';
+}
+
+void writeValue(QByteArray &out, const Value &value);
+
+void writeObject(QByteArray &out, const Object &object)
+{
+    out += '{';
+    bool first = true;
+    for (const auto &[name, value] : object.members()) {
+        if (!std::exchange(first, false))
+            out += ',';
+        writeString(out, name);
+        out += ':';
+        writeValue(out, value);
+    }
+    out += '}';
+}
+
+void writeArray(QByteArray &out, const Array &array)
+{
+    out += '[';
+    for (std::size_t i = 0; i < array.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        writeValue(out, array[i]);
+    }
+    out += ']';
+}
+
+void writeValue(QByteArray &out, const Value &value)
+{
+    if (const auto *b = value.boolean())
+        out += *b ? "true" : "false";
+    else if (const auto *i = value.integer())
+        out += QByteArray::number(*i);
+    else if (const auto *s = value.string())
+        writeString(out, *s);
+    else if (const auto *a = value.array())
+        writeArray(out, *a);
+    else if (const auto *o = value.object())
+        writeObject(out, *o);
+    else
+        out += "null";
+}
+
+} // namespace
+
+Object::Object(std::initializer_list<std::pair<QString, Value>> members)
+{
+    for (const auto &[name, value] : members)
+        set(name, value);
+}
+
+void Object::set(const QString &name, Value value)
+{
+    const auto at = std::lower_bound(m_members.begin(), m_members.end(), name,
+                                     [](const auto &member, const QString &wanted) { return nameBefore(member.first, wanted); });
+    if (at != m_members.end() && at->first == name)
+        at->second = std::move(value);
+    else
+        m_members.insert(at, {name, std::move(value)});
+}
+
+void Object::remove(QStringView name)
+{
+    std::erase_if(m_members, [&](const auto &member) { return member.first == name; });
+}
+
+const Value *Object::find(QStringView name) const
+{
+    const auto at = std::find_if(m_members.begin(), m_members.end(), [&](const auto &m) { return m.first == name; });
+    return at == m_members.end() ? nullptr : &at->second;
+}
+
+QString Object::text(QStringView name) const
+{
+    const Value *value = find(name);
+    const QString *string = value ? value->string() : nullptr;
+    return string ? *string : QString();
+}
+
+std::vector<QString> Object::texts(QStringView name) const
+{
+    std::vector<QString> result;
+    const Value *value = find(name);
+    if (const Array *array = value ? value->array() : nullptr) {
+        for (const Value &element : *array) {
+            if (const QString *string = element.string())
+                result.push_back(*string);
+        }
+    }
+    return result;
+}
+
+std::optional<qint64> Object::integer(QStringView name) const
+{
+    const Value *value = find(name);
+    const qint64 *number = value ? value->integer() : nullptr;
+    return number ? std::optional(*number) : std::nullopt;
+}
+
+bool Object::isTrue(QStringView name) const
+{
+    const Value *value = find(name);
+    const bool *truth = value ? value->boolean() : nullptr;
+    return truth && *truth;
+}
+
+bool Object::operator==(const Object &other) const
+{
+    return m_members == other.m_members;
+}
+
+Array arrayOf(const std::vector<QString> &texts)
+{
+    Array array;
+    for (const QString &text : texts)
+        array.emplace_back(text);
+    return array;
+}
+
+QByteArray canonical(const Object &object)
+{
+    QByteArray out;
+    out.reserve(640);
+    writeObject(out, object);
+    return out;
+}
+
+} // namespace core::json

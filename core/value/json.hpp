@@ -1,0 +1,94 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QByteArray>
+#include <QByteArrayView>
+#include <QString>
+#include <QStringView>
+
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/value/result.hpp"
+
+/// The part of JSON that a ledger entry may hold: strings, integers within ±(2^53−1), true and false, null, arrays and
+/// objects. No fractions: a measured decimal is a string, as it was typed.
+namespace core::json {
+
+class Value;
+using Array = std::vector<Value>;
+
+/// Members sorted by UTF-16 code units (RFC 8785 section 3.2.3), each name once.
+class Object {
+public:
+    Object() = default;
+    Object(std::initializer_list<std::pair<QString, Value>> members);
+
+    /// Sets a member, replacing one of that name.
+    void set(const QString &name, Value value);
+    void remove(QStringView name);
+
+    /// The member, or nullptr.
+    const Value *find(QStringView name) const;
+    bool contains(QStringView name) const { return find(name) != nullptr; }
+    /// The text of a member, empty when it is absent or no string.
+    QString text(QStringView name) const;
+    /// The members of an array of strings; anything else in it is passed over.
+    std::vector<QString> texts(QStringView name) const;
+    /// The integer, or nothing.
+    std::optional<qint64> integer(QStringView name) const;
+    /// True only when the member is the literal true.
+    bool isTrue(QStringView name) const;
+
+    bool isEmpty() const { return m_members.empty(); }
+    const std::vector<std::pair<QString, Value>> &members() const { return m_members; }
+    bool operator==(const Object &) const;
+
+private:
+    friend class Parser;
+    std::vector<std::pair<QString, Value>> m_members;
+};
+
+class Value {
+public:
+    Value() = default;
+    Value(bool b) : m_value(b) {}
+    Value(int i) : m_value(qint64{i}) {}
+    Value(qint64 i) : m_value(i) {}
+    Value(QString s) : m_value(std::move(s)) {}
+    Value(Array a) : m_value(std::move(a)) {}
+    Value(Object o) : m_value(std::move(o)) {}
+    Value(const char *) = delete; // would turn into a bool unnoticed
+
+    bool isNull() const { return std::holds_alternative<std::monostate>(m_value); }
+    const bool *boolean() const { return std::get_if<bool>(&m_value); }
+    const qint64 *integer() const { return std::get_if<qint64>(&m_value); }
+    const QString *string() const { return std::get_if<QString>(&m_value); }
+    const Array *array() const { return std::get_if<Array>(&m_value); }
+    const Object *object() const { return std::get_if<Object>(&m_value); }
+    bool operator==(const Value &) const = default;
+
+private:
+    std::variant<std::monostate, bool, qint64, QString, Array, Object> m_value;
+};
+
+/// The largest integer an entry may hold, 2^53−1 (RFC 8785 section 3.2.2.3, IEEE 754 doubles).
+constexpr qint64 largestInteger = 9'007'199'254'740'991;
+
+/// The order of member names: UTF-16 code units (RFC 8785 section 3.2.3), not code points and not UTF-8 bytes.
+bool nameBefore(QStringView a, QStringView b);
+
+/// Makes an array of strings.
+Array arrayOf(const std::vector<QString> &texts);
+
+/// Reads one JSON object. Refuses, with what and where: bad syntax, bad UTF-8, fractions and exponents, integers beyond
+/// ±(2^53−1), duplicate names, lone surrogates, more than 32 levels.
+Result<Object> parseObject(QByteArrayView utf8);
+
+/// The canonical bytes, RFC 8785: members sorted, no blanks, shortest escapes, UTF-8.
+QByteArray canonical(const Object &object);
+
+} // namespace core::json
