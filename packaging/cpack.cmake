@@ -1,0 +1,34 @@
+# SPDX-FileCopyrightText: The Remate authors
+# SPDX-License-Identifier: Apache-2.0
+
+# What an installation holds, and the Debian package made of it: cmake --build build/release --target package
+include(GNUInstallDirs)
+
+foreach(program remate remate-cli)
+    if(TARGET ${program})
+        install(TARGETS ${program} RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
+    endif()
+endforeach()
+install(FILES packaging/remate.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
+install(FILES README.md DESTINATION ${CMAKE_INSTALL_DOCDIR})
+install(FILES packaging/copyright DESTINATION ${CMAKE_INSTALL_DOCDIR})
+
+set(CPACK_GENERATOR DEB)
+set(CPACK_PACKAGE_NAME remate)
+set(CPACK_PACKAGE_VENDOR "The Remate authors")
+set(CPACK_PACKAGE_CONTACT "The Remate authors <remate@invalid>")
+set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "keeps every loose end of an aircraft unit change")
+set(CPACK_PACKAGE_DESCRIPTION
+    "A crew logs each connection that it takes apart and puts back, signs for it,
+has it inspected by somebody independent, and cannot close the job while
+anything is loose. The approved maintenance data governs.")
+set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
+set(CPACK_STRIP_FILES ON)
+set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS
+    OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)
+set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
+set(CPACK_DEBIAN_PACKAGE_SECTION misc)
+set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
+# Loaded at run time, so the libraries that are linked do not tell of them.
+set(CPACK_DEBIAN_PACKAGE_DEPENDS "libqt6svg6, qt6-qpa-plugins, fonts-dejavu-core")
+include(CPack)
