@@ -129,8 +129,6 @@ struct InterfaceState {
     bool operator==(const InterfaceState &) const = default;
 };
 
-enum class FindingEnd { Rectified, WithinLimits, Deferred };
-
 struct Finding {
     FindingId id;
     Mark raised;
@@ -174,6 +172,25 @@ struct JobFacts {
     bool operator==(const JobFacts &) const = default;
 };
 
+/// Whether an entry counts.
+enum class Standing {
+    Stands,
+    Struck, ///< a later entry names it and says why
+    Fallen, ///< what it rested on was struck
+};
+
+/// One entry as the job remembers it, so that a later one can name it.
+struct Line {
+    qint64 seq;
+    QString kind;
+    std::optional<QString> subject;
+    PersonId author;
+    Instant at;
+    Standing standing;
+    std::optional<qint64> struckBy;
+    bool operator==(const Line &) const = default;
+};
+
 /// One job: the fold of its ledger.
 struct JobState {
     std::optional<LedgerId> ledger;
@@ -188,6 +205,7 @@ struct JobState {
     std::vector<Handover> handovers;
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;
+    std::vector<Line> lines; ///< line n holds sequence number n+1
 
     const InterfaceState *item(const InterfaceId &id) const;
     InterfaceState *item(const InterfaceId &id);

@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QLatin1String>
+#include <QString>
+
+#include <vector>
+
+#include "core/job/state.hpp"
+#include "core/ledger/entry.hpp"
+
+namespace core {
+
+/// What may stand in one member of an entry's body.
+enum class FieldType {
+    Text,
+    Integer, ///< 0 or more
+    Flag,
+    Date,    ///< `2026-03-02`
+    Moment,  ///< RFC 3339, in the ledger's form
+    Decimal, ///< a text, as typed
+    Unit,
+    Choice, ///< one of `choices`
+    Person,
+    Interface,
+    Tool,
+    Digest,
+    PublicKey,
+    Texts,
+    People,
+    Interfaces,
+    Records, ///< an array of objects, checked by the act's own rules
+};
+
+enum class Needed { Always, IfKnown };
+
+/// One member of an entry's body. Forms, the check of form, the where-used index and the record all read this.
+struct Field {
+    QLatin1String name;
+    FieldType type;
+    Needed needed;
+    const char *label;                  ///< for screens, marked for translation in context "Field"
+    std::vector<QLatin1String> choices; ///< for Choice
+    QLatin1String refersTo;             ///< sort of where-used reference: `person`, `tool`, `part`, `batch`, `serial`, `certificate`; or empty
+};
+
+enum class LedgerSort { Job, Register };
+
+/// What the entry's subject must name.
+enum class SubjectSort { Nothing, NewInterface, Interface, InterfaceOrNothing, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool };
+
+/// One kind of entry: its form, and what it does to a job. Its rules stand in rules/rulebook.cpp.
+struct Act {
+    QLatin1String kind;
+    LedgerSort ledger;
+    QLatin1String meaning; ///< of the signature: `performed`, `inspected`, `recorded`, `released`
+    SubjectSort subject;
+    const char *verb; ///< on a button: "Disconnect"
+    const char *done; ///< in a timeline: "Disconnected"
+    std::vector<Field> fields;
+    /// Takes the entry into the job. False when the state that it rests on is not there (it was struck): the entry falls.
+    /// Null for the register's acts, which register/fold.cpp takes.
+    bool (*take)(JobState &, const Statement &);
+};
+
+/// Every act, grouped by file.
+const std::vector<Act> &acts();
+const Act *findAct(QStringView kind);
+
+/// The signature's meaning in words for the person who signs: "I performed this work", translated.
+QString meaningInWords(QStringView meaning);
+
+// Rows of the catalogue, one function a file of this folder.
+std::vector<Act> jobActs();
+std::vector<Act> interfaceActs();
+std::vector<Act> measuringActs();
+std::vector<Act> inspectionActs();
+std::vector<Act> findingActs();
+std::vector<Act> handoverActs();
+std::vector<Act> registerActs();
+
+/// Shorthand for rows: a field without choices or reference.
+Field field(QLatin1String name, FieldType type, Needed needed, const char *label, QLatin1String refersTo = {});
+Field choice(QLatin1String name, Needed needed, const char *label, std::vector<QLatin1String> choices);
+
+/// The mark of an entry.
+Mark markOf(const Statement &said);
+/// The item that an entry is about, or nullptr.
+InterfaceState *itemOf(JobState &job, const Statement &said);
+/// Adds the author and everybody named in `helpers` to the item's actor set.
+void addActors(InterfaceState &item, const Statement &said);
+/// The people named in a member; what is no id is passed over.
+std::vector<PersonId> peopleIn(const json::Object &body, QStringView name);
+
+} // namespace core

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QCoreApplication>
+#include <QHash>
+
+#include "core/acts/act.hpp"
+
+namespace core {
+
+const std::vector<Act> &acts()
+{
+    static const std::vector<Act> all = [] {
+        std::vector<Act> list;
+        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &inspectionActs, &findingActs, &handoverActs, &registerActs}) {
+            for (Act &act : rows())
+                list.push_back(std::move(act));
+        }
+        return list;
+    }();
+    return all;
+}
+
+const Act *findAct(QStringView kind)
+{
+    static const QHash<QString, const Act *> byKind = [] {
+        QHash<QString, const Act *> index;
+        for (const Act &act : acts())
+            index.insert(act.kind, &act);
+        return index;
+    }();
+    return byKind.value(kind.toString(), nullptr);
+}
+
+QString meaningInWords(QStringView meaning)
+{
+    if (meaning == u"performed")
+        return QCoreApplication::translate("Meaning", "I did this work and it is complete as stated.");
+    if (meaning == u"inspected")
+        return QCoreApplication::translate("Meaning", "I inspected this myself and had no hand in the work.");
+    if (meaning == u"released")
+        return QCoreApplication::translate("Meaning", "I release this job: every item is restored and inspected.");
+    return QCoreApplication::translate("Meaning", "I state this as a record of the job.");
+}
+
+Field field(QLatin1String name, FieldType type, Needed needed, const char *label, QLatin1String refersTo)
+{
+    return {name, type, needed, label, {}, refersTo};
+}
+
+Field choice(QLatin1String name, Needed needed, const char *label, std::vector<QLatin1String> choices)
+{
+    return {name, FieldType::Choice, needed, label, std::move(choices), {}};
+}
+
+Mark markOf(const Statement &said)
+{
+    return {said.seq, said.author, said.at};
+}
+
+InterfaceState *itemOf(JobState &job, const Statement &said)
+{
+    const auto id = InterfaceId::parse(said.subject.value_or(QString()));
+    return id ? job.item(*id) : nullptr;
+}
+
+std::vector<PersonId> peopleIn(const json::Object &body, QStringView name)
+{
+    std::vector<PersonId> people;
+    for (const QString &text : body.texts(name)) {
+        if (const auto id = PersonId::parse(text))
+            people.push_back(*id);
+    }
+    return people;
+}
+
+void addActors(InterfaceState &item, const Statement &said)
+{
+    item.actors.insert(said.author);
+    for (const PersonId &helper : peopleIn(said.body, u"helpers"))
+        item.actors.insert(helper);
+}
+
+} // namespace core

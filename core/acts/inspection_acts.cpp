@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/acts/act.hpp"
+
+#include <QCoreApplication>
+
+#include "core/acts/reopen.hpp"
+#include "core/requirements/catalogue.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+bool accept(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !item->restoration || !isEverythingShown(*item))
+        return false;
+    item->acceptances.push_back(markOf(said));
+    item->rejection.reset();
+    return true;
+}
+
+bool reject(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !item->restoration)
+        return false;
+    item->rejection = Rejection{markOf(said), said.body.text(u"reason")};
+    voidWhatWasShown(*item);
+    if (said.body.text(u"back_to") == u"disconnected") {
+        item->restoration.reset();
+        item->removal = Removal{markOf(said), QStringLiteral("sound"), {}, 0, false};
+    }
+    reopenTwins(job, *item);
+    return true;
+}
+
+} // namespace
+
+std::vector<Act> inspectionActs()
+{
+    return {
+        {"inspection.accepted"_L1, LedgerSort::Job, "inspected"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Accept"),
+         QT_TRANSLATE_NOOP("Act", "Inspected and accepted"),
+         {field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))}, &accept},
+        {"inspection.rejected"_L1, LedgerSort::Job, "inspected"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Reject"),
+         QT_TRANSLATE_NOOP("Act", "Inspected and rejected"),
+         {field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reason")),
+          choice("back_to"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Back to"), {"reconnected"_L1, "disconnected"_L1})},
+         &reject},
+    };
+}
+
+} // namespace core

@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/acts/act.hpp"
+
+#include <QCoreApplication>
+
+#include "core/acts/reopen.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+std::optional<TorqueSpec> torqueIn(const json::Object &body)
+{
+    const auto fasteners = body.integer(u"torque_fasteners");
+    const auto min = Quantity::parse(body.text(u"torque_min"), body.text(u"torque_unit"));
+    const auto max = Quantity::parse(body.text(u"torque_max"), body.text(u"torque_unit"));
+    if (!fasteners || !min || !max)
+        return std::nullopt;
+    return TorqueSpec{*fasteners, *min, *max};
+}
+
+Listing listingIn(const InterfaceId &id, const json::Object &body)
+{
+    Listing listed{.id = id,
+                   .name = body.text(u"name"),
+                   .kind = body.text(u"kind"),
+                   .zone = body.text(u"zone"),
+                   .requirements = body.texts(u"requirements"),
+                   .torque = torqueIn(body),
+                   .bondingMax = Quantity::parse(body.text(u"bonding_max"), body.text(u"bonding_unit")),
+                   .sealPart = body.text(u"seal_part"),
+                   .safetying = body.text(u"safetying"),
+                   .aircraftHalf = body.text(u"aircraft_half"),
+                   .unitHalf = body.text(u"unit_half"),
+                   .critical = body.isTrue(u"critical"),
+                   .inspections = body.integer(u"inspections").value_or(1),
+                   .independenceGroup = body.text(u"independence_group"),
+                   .twinGroup = body.text(u"twin_group"),
+                   .access = {},
+                   .reference = body.text(u"reference"),
+                   .note = body.text(u"note")};
+    for (const QString &text : body.texts(u"access")) {
+        if (const auto other = InterfaceId::parse(text))
+            listed.access.push_back(*other);
+    }
+    return listed;
+}
+
+bool list(JobState &job, const Statement &said)
+{
+    const auto id = InterfaceId::parse(said.subject.value_or(QString()));
+    if (!id || job.item(*id))
+        return false;
+    job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
+    job.items.push_back({.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {},
+                         .torque = {}, .bonding = {}, .safetying = {}, .acceptances = {}, .rejection = {}, .disturbed = {},
+                         .actors = {}, .torqueTakenOverBy = {}, .photos = {}});
+    return true;
+}
+
+bool undo(JobState &job, const Statement &said, bool foundOpen)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || (item->removal && !item->restoration))
+        return false;
+    const QString tag = said.body.text(u"tag");
+    item->removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), foundOpen};
+    item->restoration.reset();
+    voidWhatWasShown(*item);
+    addActors(*item, said);
+    if (!tag.isEmpty())
+        job.tagAt.insert(tag, item->listed.id);
+    reopenTwins(job, *item);
+    return true;
+}
+
+bool disconnect(JobState &job, const Statement &said) { return undo(job, said, false); }
+
+bool findOpen(JobState &job, const Statement &said)
+{
+    if (!undo(job, said, true))
+        return false;
+    const auto id = FindingId::parse(said.body.text(u"finding"));
+    if (id && !job.finding(*id)) {
+        job.findings.push_back({*id, markOf(said), itemOf(job, said)->listed.id, said.body.text(u"evidence"), std::nullopt, {}, {}, {}});
+    }
+    // Whoever found it open did not open it.
+    itemOf(job, said)->actors.erase(said.author);
+    return true;
+}
+
+bool reconnect(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !item->removal || item->restoration)
+        return false;
+    const json::Object &body = said.body;
+    item->restoration = Restoration{markOf(said), body.text(u"tag_recovered"), body.integer(u"blanks_removed").value_or(0),
+                                    body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
+                                    body.text(u"unit_half")};
+    addActors(*item, said);
+    return true;
+}
+
+bool disturb(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !item->restoration)
+        return false;
+    voidWhatWasShown(*item);
+    item->disturbed = markOf(said);
+    const auto by = PersonId::parse(said.body.text(u"disturbed_by"));
+    item->actors.insert(by.value_or(said.author));
+    reopenTwins(job, *item);
+    return true;
+}
+
+bool attachPhoto(JobState &job, const Statement &said)
+{
+    const auto digest = Digest::parse(said.body.text(u"sha256"));
+    InterfaceState *item = itemOf(job, said);
+    if (!digest || !item)
+        return false;
+    item->photos.push_back({markOf(said), *digest, said.body.text(u"media_type"), said.body.text(u"caption"), said.body.text(u"moment")});
+    return true;
+}
+
+const Field helpers = field("helpers"_L1, FieldType::People, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1);
+const Field remarks = field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"));
+const Field doneAt = field("done_at"_L1, FieldType::Moment, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Done at, if earlier"));
+
+std::vector<Field> listingFields()
+{
+    const auto known = Needed::IfKnown;
+    return {
+        field("name"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Name")),
+        field("kind"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Kind")),
+        field("zone"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Zone")),
+        field("requirements"_L1, FieldType::Texts, known, QT_TRANSLATE_NOOP("Field", "Requirements")),
+        field("torque_fasteners"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Fasteners")),
+        field("torque_min"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Torque, least")),
+        field("torque_max"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Torque, most")),
+        field("torque_unit"_L1, FieldType::Unit, known, QT_TRANSLATE_NOOP("Field", "Torque unit")),
+        field("bonding_max"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Bonding resistance, most")),
+        field("bonding_unit"_L1, FieldType::Unit, known, QT_TRANSLATE_NOOP("Field", "Bonding unit")),
+        field("seal_part"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Seal part number"), "part"_L1),
+        field("safetying"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Safetying")),
+        field("aircraft_half"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Aircraft half")),
+        field("unit_half"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Unit half")),
+        field("critical"_L1, FieldType::Flag, known, QT_TRANSLATE_NOOP("Field", "Critical")),
+        field("inspections"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Inspections")),
+        field("independence_group"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Independence group")),
+        field("twin_group"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Twin group")),
+        field("access"_L1, FieldType::Interfaces, known, QT_TRANSLATE_NOOP("Field", "Off before this one")),
+        field("reference"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Maintenance data reference")),
+        field("note"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Note")),
+    };
+}
+
+const std::vector<QLatin1String> conditions = {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1};
+
+} // namespace
+
+std::vector<Act> interfaceActs()
+{
+    const Field tag = field("tag"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Tag"));
+    const Field blanks = field("blanks_fitted"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Blanks fitted"));
+    return {
+        {"interface.listed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::NewInterface, QT_TRANSLATE_NOOP("Act", "List"),
+         QT_TRANSLATE_NOOP("Act", "Listed"), listingFields(), &list},
+        {"interface.disconnected"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Disconnect"),
+         QT_TRANSLATE_NOOP("Act", "Disconnected"),
+         {tag, blanks, choice("as_found"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "As found"), conditions), helpers, remarks, doneAt},
+         &disconnect},
+        {"interface.found_open"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Found open"),
+         QT_TRANSLATE_NOOP("Act", "Found open"),
+         {tag, blanks, choice("as_found"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "As found"), conditions),
+          field("finding"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Finding number")),
+          field("evidence"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What was seen"))},
+         &findOpen},
+        {"interface.reconnected"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Reconnect"),
+         QT_TRANSLATE_NOOP("Act", "Reconnected"),
+         {field("tag_recovered"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Tag recovered")),
+          field("blanks_removed"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Blanks removed")),
+          field("aircraft_half"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Aircraft half")),
+          field("unit_half"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Unit half")),
+          field("seal_part"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "New seal, part number"), "part"_L1),
+          field("seal_batch"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "New seal, batch"), "batch"_L1),
+          helpers, remarks, doneAt},
+         &reconnect},
+        {"interface.disturbed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Disturbed"),
+         QT_TRANSLATE_NOOP("Act", "Disturbed"),
+         {field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What happened")),
+          field("disturbed_by"_L1, FieldType::Person, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "By whom, if not you"), "person"_L1)},
+         &disturb},
+        {"photo.attached"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Attach a photo"),
+         QT_TRANSLATE_NOOP("Act", "Photo attached"),
+         {field("sha256"_L1, FieldType::Digest, Needed::Always, QT_TRANSLATE_NOOP("Field", "Digest")),
+          field("media_type"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "File type")),
+          field("caption"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Caption")),
+          choice("moment"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Taken"), {"before"_L1, "after"_L1, "other"_L1})},
+         &attachPhoto},
+    };
+}
+
+} // namespace core

@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/acts/act.hpp"
+
+#include <QCoreApplication>
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+std::vector<Zone> zonesIn(const json::Object &body)
+{
+    std::vector<Zone> zones;
+    const json::Value *value = body.find(u"zones");
+    if (const json::Array *array = value ? value->array() : nullptr) {
+        for (const json::Value &element : *array) {
+            if (const json::Object *zone = element.object())
+                zones.push_back({zone->text(u"name"), PersonId::parse(zone->text(u"technician"))});
+        }
+    }
+    return zones;
+}
+
+bool open(JobState &job, const Statement &said)
+{
+    const json::Object &body = said.body;
+    job.ledger = said.ledger;
+    job.opened = markOf(said);
+    job.facts = {.title = body.text(u"title"),
+                 .workOrder = body.text(u"work_order"),
+                 .aircraft = body.text(u"aircraft"),
+                 .aircraftType = body.text(u"aircraft_type"),
+                 .maintenanceData = body.text(u"maintenance_data"),
+                 .revision = body.text(u"revision"),
+                 .unit = body.text(u"unit"),
+                 .outgoingSerial = body.text(u"outgoing_serial"),
+                 .incomingSerial = body.text(u"incoming_serial"),
+                 .follows = body.text(u"follows"),
+                 .zones = zonesIn(body)};
+    job.lead = PersonId::parse(body.text(u"lead"));
+    for (const PersonId &member : peopleIn(body, u"crew"))
+        job.crew.insert(member);
+    return true;
+}
+
+bool close(JobState &job, const Statement &said)
+{
+    job.closed = markOf(said);
+    return true;
+}
+
+/// Striking is taken by the fold itself, since it changes which entries count.
+bool strike(JobState &, const Statement &) { return true; }
+
+} // namespace
+
+std::vector<Act> jobActs()
+{
+    return {
+        {"job.opened"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Open the job"),
+         QT_TRANSLATE_NOOP("Act", "Job opened"),
+         {field("title"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Title")),
+          field("work_order"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Work order")),
+          field("aircraft"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Aircraft")),
+          field("aircraft_type"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Aircraft type")),
+          field("maintenance_data"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Maintenance data")),
+          field("revision"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Revision")),
+          field("unit"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Unit")),
+          field("outgoing_serial"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Outgoing serial number"), "serial"_L1),
+          field("incoming_serial"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Incoming serial number"), "serial"_L1),
+          field("lead"_L1, FieldType::Person, Needed::Always, QT_TRANSLATE_NOOP("Field", "Lead"), "person"_L1),
+          field("crew"_L1, FieldType::People, Needed::Always, QT_TRANSLATE_NOOP("Field", "Crew"), "person"_L1),
+          field("zones"_L1, FieldType::Records, Needed::Always, QT_TRANSLATE_NOOP("Field", "Zones")),
+          field("follows"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Follows the closed job"))},
+         &open},
+        {"entry.struck"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Strike"),
+         QT_TRANSLATE_NOOP("Act", "Struck an entry"),
+         {field("entry"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry number")),
+          field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reason"))},
+         &strike},
+        {"job.closed"_L1, LedgerSort::Job, "released"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Close the job"),
+         QT_TRANSLATE_NOOP("Act", "Job closed"),
+         {field("statement"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Release statement")),
+          field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
+         &close},
+    };
+}
+
+} // namespace core

@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/acts/act.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+#include "core/requirements/torque.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+bool applyTorque(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    const auto fastener = said.body.integer(u"fastener");
+    const auto value = Quantity::parse(said.body.text(u"value"), said.body.text(u"unit"));
+    const auto tool = ToolId::parse(said.body.text(u"tool"));
+    if (!item || !item->restoration || !fastener || !value || !tool)
+        return false;
+    if (startsTorqueAgain(*item, said.author, *fastener))
+        item->torque.clear();
+    item->torque.push_back({markOf(said), *fastener, *value, *tool});
+    addActors(*item, said);
+    return true;
+}
+
+bool takeOverTorque(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || item->torque.empty())
+        return false;
+    item->torqueTakenOverBy.insert(said.author);
+    addActors(*item, said);
+    return true;
+}
+
+bool measureBonding(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    const auto value = Quantity::parse(said.body.text(u"value"), said.body.text(u"unit"));
+    const auto tool = ToolId::parse(said.body.text(u"tool"));
+    if (!item || !item->restoration || !value || !tool)
+        return false;
+    item->bonding = BondingReading{markOf(said), *value, *tool};
+    addActors(*item, said);
+    return true;
+}
+
+bool applySafetying(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !item->restoration || missingTorque(*item))
+        return false;
+    item->safetying = Safetying{markOf(said), said.body.text(u"method")};
+    addActors(*item, said);
+    return true;
+}
+
+} // namespace
+
+std::vector<Act> measuringActs()
+{
+    const Field value = field("value"_L1, FieldType::Decimal, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reading"));
+    const Field unit = field("unit"_L1, FieldType::Unit, Needed::Always, QT_TRANSLATE_NOOP("Field", "Unit"));
+    const Field tool = field("tool"_L1, FieldType::Tool, Needed::Always, QT_TRANSLATE_NOOP("Field", "Tool"), "tool"_L1);
+    const Field helpers = field("helpers"_L1, FieldType::People, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1);
+    const Field doneAt = field("done_at"_L1, FieldType::Moment, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Done at, if earlier"));
+    return {
+        {"torque.applied"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Torque"),
+         QT_TRANSLATE_NOOP("Act", "Torqued"),
+         {field("fastener"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Fastener")), value, unit, tool, helpers, doneAt},
+         &applyTorque},
+        {"torque.taken_over"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Take over the torque"),
+         QT_TRANSLATE_NOOP("Act", "Torque taken over"),
+         {field("fasteners"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Marked fasteners accepted")),
+          field("how_checked"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How they were checked"))},
+         &takeOverTorque},
+        {"bonding.measured"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Measure bonding"),
+         QT_TRANSLATE_NOOP("Act", "Bonding measured"), {value, unit, tool, helpers, doneAt}, &measureBonding},
+        {"safetying.applied"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Safety"),
+         QT_TRANSLATE_NOOP("Act", "Safetied"),
+         {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying},
+    };
+}
+
+} // namespace core

@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/acts/references.hpp"
+
+#include <algorithm>
+
+#include "core/acts/act.hpp"
+
+namespace core {
+
+namespace {
+
+void add(std::vector<Reference> &references, const QString &sort, const QString &value)
+{
+    const Reference reference{sort, value};
+    if (!value.isEmpty() && std::find(references.begin(), references.end(), reference) == references.end())
+        references.push_back(reference);
+}
+
+QString sortOfSubject(SubjectSort subject)
+{
+    switch (subject) {
+    case SubjectSort::Tool:
+    case SubjectSort::NewTool: return QStringLiteral("tool");
+    case SubjectSort::Person:
+    case SubjectSort::NewPerson: return QStringLiteral("person");
+    case SubjectSort::Nothing:
+    case SubjectSort::NewInterface:
+    case SubjectSort::Interface:
+    case SubjectSort::InterfaceOrNothing:
+    case SubjectSort::NewFinding:
+    case SubjectSort::Finding:
+    case SubjectSort::NewAuthorisation:
+    case SubjectSort::Authorisation: return {};
+    }
+    Q_UNREACHABLE();
+}
+
+} // namespace
+
+std::vector<Reference> referencesOf(const Statement &said)
+{
+    std::vector<Reference> references;
+    add(references, QStringLiteral("person"), said.author.text());
+    const Act *act = findAct(said.kind);
+    if (!act)
+        return references;
+    if (const QString sort = sortOfSubject(act->subject); !sort.isEmpty())
+        add(references, sort, said.subject.value_or(QString()));
+    for (const Field &field : act->fields) {
+        if (field.refersTo.isEmpty())
+            continue;
+        add(references, field.refersTo, said.body.text(QString(field.name)));
+        for (const QString &value : said.body.texts(QString(field.name)))
+            add(references, field.refersTo, value);
+    }
+    return references;
+}
+
+} // namespace core

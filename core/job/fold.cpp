@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/job/fold.hpp"
+
+#include "core/acts/act.hpp"
+
+namespace core {
+
+void JobFold::take(const Statement &said, const Digest &hash)
+{
+    m_said.push_back(said);
+    m_struckBy.emplace_back();
+    m_head = {said.seq, hash};
+    const auto named = said.kind == u"entry.struck" ? said.body.integer(u"entry") : std::nullopt;
+    if (named && *named >= 1 && *named < static_cast<qint64>(m_said.size())) {
+        m_struckBy[static_cast<std::size_t>(*named - 1)] = said.seq;
+        foldAgain();
+    } else {
+        apply(said);
+    }
+}
+
+void JobFold::apply(const Statement &said)
+{
+    const auto struckBy = m_struckBy[m_state.lines.size()];
+    const Act *act = findAct(said.kind);
+    Standing standing = Standing::Struck;
+    if (!struckBy)
+        standing = act && act->take && act->take(m_state, said) ? Standing::Stands : Standing::Fallen;
+    m_state.lines.push_back({said.seq, said.kind, said.subject, said.author, said.at, standing, struckBy});
+    m_state.lastAt = said.at;
+}
+
+void JobFold::foldAgain()
+{
+    m_state = JobState();
+    for (const Statement &said : m_said)
+        apply(said);
+}
+
+} // namespace core

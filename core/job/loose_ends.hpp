@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/job/state.hpp"
+#include "core/register/register.hpp"
+#include "core/rules/refusal.hpp"
+
+namespace core {
+
+/// Everything that stops closure, in the order of the list, then findings, then the handover. Empty means: may be closed.
+LooseEnds looseEnds(const JobState &job, const Register &reg);
+
+/// What the outgoing lead signs: every interface that is open or half done, as the body of `handover.given` holds it.
+/// Each record has `interface`, `stage` and, where something is missing, `missing`.
+json::Array openAtHandover(const JobState &job);
+
+} // namespace core
