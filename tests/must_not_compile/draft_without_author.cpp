@@ -7,7 +7,8 @@
 core::Draft draft(const core::PersonId &author, const core::Instant &at)
 {
 #ifdef MUST_NOT_COMPILE
-    Q_UNUSED(author) Q_UNUSED(at)
+    Q_UNUSED(author)
+    Q_UNUSED(at)
     return core::Draft{};
 #else
     return core::Draft{author, at, "interface.disconnected", std::nullopt, {}};
