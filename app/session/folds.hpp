@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "core/job/fold.hpp"
+#include "core/job/summary.hpp"
+#include "core/register/register.hpp"
+#include "core/value/result.hpp"
+#include "db/store.hpp"
+
+namespace session {
+
+/// What moved since the last look.
+struct Changes {
+    bool reg = false;                ///< people, authorisations, tools
+    std::vector<core::LedgerId> jobs; ///< jobs with new entries, new jobs among them
+    bool isNone() const { return !reg && jobs.empty(); }
+};
+
+/// A job on the start page.
+struct JobRow {
+    core::LedgerId ledger;
+    core::JobSummary summary;
+};
+
+/// The store's ledgers, folded. Follows what any program appends; each entry is read once.
+class Folds {
+public:
+    explicit Folds(db::Store &store) : m_store(store) {}
+
+    /// Reads what is new. Cheap when nothing was written. Damaged when an entry is not what its digest says or does not
+    /// follow the one before: nothing is folded from there on, and verifying names all that is wrong.
+    core::Result<Changes> refresh();
+
+    const core::Register &reg() const { return m_register; }
+    /// Folds a job and follows it from then on. NotFound when the store has no such job.
+    core::Result<void> follow(const core::LedgerId &ledger);
+    /// The fold of a job that is followed, or nullptr.
+    const core::JobFold *job(const core::LedgerId &ledger) const;
+    /// The same as a state that stays as it is while a screen shows it; null when the job is not followed.
+    std::shared_ptr<const core::JobState> state(const core::LedgerId &ledger) const;
+    /// Every job in one line, in the order in which they were begun.
+    core::Result<std::vector<JobRow>> summaries();
+
+private:
+    struct Known {
+        qint64 headSeq = 0;
+        std::optional<core::JobSummary> summary;
+        core::Head summaryOf;    ///< the register's head when it was made
+        qint64 summaryAt = 0;    ///< the job's head when it was made
+    };
+    struct Followed {
+        core::JobFold fold;
+        std::shared_ptr<const core::JobState> state;
+    };
+    core::Result<bool> readRegister();
+    core::Result<std::vector<core::LedgerId>> readJobs();
+    core::Result<core::JobSummary> summarise(const core::LedgerId &ledger);
+
+    db::Store &m_store;
+    std::optional<db::ChangeToken> m_token;
+    core::Register m_register;
+    std::vector<core::LedgerId> m_order; ///< jobs as they were begun
+    std::map<core::LedgerId, Known> m_known;
+    std::map<core::LedgerId, Followed> m_followed;
+};
+
+} // namespace session
