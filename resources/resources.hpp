@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/kinds/kinds.hpp"
+#include "core/value/result.hpp"
+
+/// What the program carries inside itself: kinds of interface under `:/kinds`, icons under `:/icons`, the manual under
+/// `:/manual`.
+namespace resources {
+
+/// Makes the resources known to Qt. A library that nothing but data draws on would be left out by the linker, so call this
+/// once in main, or before the first path that begins with `:/icons`. Safe to call again.
+void readyResources();
+
+/// Every kind of interface that came with the program. A file that cannot be read or is not as it must be fails the whole,
+/// naming the file: half a collection would refuse lists that are sound.
+core::Result<core::Kinds> loadKinds();
+
+} // namespace resources
