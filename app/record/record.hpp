@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QString>
+
+#include <functional>
+
+#include "core/reports/job_record.hpp"
+#include "core/value/result.hpp"
+
+namespace record {
+
+enum class PageSize { A4, Letter };
+
+/// What to do about a job that is not closed.
+enum class WhenOpen {
+    Refuse,
+    MarkAsDraft, ///< every page says NOT CLOSED
+};
+
+enum class Going { On, Cancel };
+
+/// Told about each page; `pages` is 0 while the pages are being laid out and their number is not known. Returns whether to go on.
+using Progress = std::function<Going(int page, int pages)>;
+
+struct RecordOptions {
+    PageSize pageSize = PageSize::A4;
+    WhenOpen whenOpen = WhenOpen::Refuse;
+    Progress progress{};
+};
+
+/// Writes the job's record as PDF/A-1b, replacing a file of that name. Written beside it first, flushed to the disk, then
+/// renamed: a cancelled or failed export leaves what was there before, or nothing.
+/// Needs a QGuiApplication for its fonts; a program without a display starts one on the platform `offscreen`.
+/// Refused: the job is not closed. NotFound: no font to write with. Cancelled: progress said so. NoSpace, Io: the disk.
+core::Result<void> writeRecord(const core::JobRecord &job, const QString &path, const RecordOptions &options = {});
+
+/// Writes the interfaces with their stages, who and when, as CSV (report `interfaces`). Same care, same errors.
+core::Result<void> writeInterfacesCsv(const core::JobRecord &job, const QString &path);
+
+} // namespace record
