@@ -43,7 +43,7 @@ public:
     /// True only when the member is the literal true.
     bool isTrue(QStringView name) const;
 
-    bool isEmpty() const { return m_members.empty(); }
+    bool isEmpty() const;
     const std::vector<std::pair<QString, Value>> &members() const { return m_members; }
     bool operator==(const Object &) const;
 
@@ -74,6 +74,9 @@ public:
 private:
     std::variant<std::monostate, bool, qint64, QString, Array, Object> m_value;
 };
+
+// Here because a vector of an incomplete type may not be asked anything.
+inline bool Object::isEmpty() const { return m_members.empty(); }
 
 /// The largest integer an entry may hold, 2^53−1 (RFC 8785 section 3.2.2.3, IEEE 754 doubles).
 constexpr qint64 largestInteger = 9'007'199'254'740'991;
