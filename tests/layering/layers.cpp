@@ -15,65 +15,36 @@ namespace layering {
 
 namespace {
 
+QSet<QString> setOf(const char *words)
+{
+    const QStringList list = QString::fromLatin1(words).split(u' ');
+    return QSet<QString>(list.begin(), list.end());
+}
+
 /// The C++20 library headers, [tab:headers.cpp] and [tab:headers.cpp.c] of ISO/IEC 14882:2020.
 const QSet<QString> &standardHeaders()
 {
-    static const QSet<QString> names = [] {
-        const QString text = QStringLiteral(
-            "algorithm any array atomic barrier bit bitset charconv chrono codecvt compare complex concepts "
-            "condition_variable coroutine deque exception execution filesystem format forward_list fstream "
-            "functional future initializer_list iomanip ios iosfwd iostream istream iterator latch limits "
-            "list "
-            "locale map memory memory_resource mutex new numbers numeric optional ostream queue random "
-            "ranges "
-            "ratio regex scoped_allocator semaphore set shared_mutex source_location span sstream stack "
-            "stdexcept stop_token streambuf string string_view strstream syncstream system_error thread "
-            "tuple "
-            "type_traits typeindex typeinfo unordered_map unordered_set utility valarray variant vector "
-            "version "
-            "cassert cctype cerrno cfenv cfloat cinttypes climits clocale cmath csetjmp csignal cstdarg "
-            "cstddef "
-            "cstdint cstdio cstdlib cstring ctime cuchar cwchar cwctype");
-        const QStringList words = text.split(u' ');
-        return QSet<QString>(words.begin(), words.end());
-    }();
+    static const QSet<QString> names = setOf(
+        "algorithm any array atomic barrier bit bitset charconv chrono codecvt compare complex concepts "
+        "condition_variable coroutine deque exception execution filesystem format forward_list fstream functional "
+        "future initializer_list iomanip ios iosfwd iostream istream iterator latch limits list locale map memory "
+        "memory_resource mutex new numbers numeric optional ostream queue random ranges ratio regex "
+        "scoped_allocator semaphore set shared_mutex source_location span sstream stack stdexcept stop_token "
+        "streambuf string string_view strstream syncstream system_error thread tuple type_traits typeindex "
+        "typeinfo unordered_map unordered_set utility valarray variant vector version cassert cctype cerrno cfenv "
+        "cfloat cinttypes climits clocale cmath csetjmp csignal cstdarg cstddef cstdint cstdio cstdlib cstring "
+        "ctime cuchar cwchar cwctype");
     return names;
 }
 
 /// Standard and Qt Core headers that reach out of a value into the world, or share state: not for core.
 const QSet<QString> &worldlyHeaders()
 {
-    static const QSet<QString> names = {"QObject",
-                                        "QFile",
-                                        "QFileInfo",
-                                        "QDir",
-                                        "QDirIterator",
-                                        "QSaveFile",
-                                        "QTemporaryFile",
-                                        "QTemporaryDir",
-                                        "QSettings",
-                                        "QStandardPaths",
-                                        "QProcess",
-                                        "QThread",
-                                        "QThreadPool",
-                                        "QTimer",
-                                        "QElapsedTimer",
-                                        "QFileSystemWatcher",
-                                        "QLockFile",
-                                        "QEventLoop",
-                                        "QAbstractItemModel",
-                                        "QAbstractListModel",
-                                        "QAbstractTableModel",
-                                        "QResource",
-                                        "QtCore",
-                                        "filesystem",
-                                        "fstream",
-                                        "iostream",
-                                        "thread",
-                                        "future",
-                                        "mutex",
-                                        "ctime",
-                                        "random"};
+    static const QSet<QString> names = setOf(
+        "QtCore QObject QFile QFileInfo QDir QDirIterator QSaveFile QTemporaryFile QTemporaryDir QSettings "
+        "QStandardPaths QProcess QThread QThreadPool QTimer QElapsedTimer QFileSystemWatcher QLockFile QEventLoop "
+        "QAbstractItemModel QAbstractListModel QAbstractTableModel QResource filesystem fstream iostream thread "
+        "future mutex ctime random");
     return names;
 }
 
@@ -83,10 +54,11 @@ bool isSqlite(const QString &header)
            || header.startsWith("QtSql");
 }
 
-bool isPosix(const QString &header)
+/// The system's own calls: locks, modes, durable renames.
+bool isSystem(const QString &header)
 {
-    return header == "unistd.h" || header == "fcntl.h" || header == "errno.h" || header == "pwd.h"
-           || header == "termios.h" || header == "signal.h" || header.startsWith("sys/");
+    static const QSet<QString> names = {"unistd.h", "fcntl.h", "errno.h", "stdio.h", "pwd.h", "signal.h"};
+    return names.contains(header) || header.startsWith("sys/") || header.startsWith("linux/");
 }
 
 bool isWidget(const QString &header)
@@ -124,10 +96,10 @@ Reason refuseSystemInDb(const QString &path, const QString &header, const World 
 {
     if (isSqlite(header))
         return within(path, "db/sqlite") ? Reason() : Reason("only db/sqlite may include SQLite");
-    if (standardHeaders().contains(header) || isQtCore(header, world) || isPosix(header) || header == "sodium.h"
+    if (standardHeaders().contains(header) || isQtCore(header, world) || isSystem(header) || header == "sodium.h"
         || header == "tl/expected.hpp")
         return {};
-    return QString("db may include Qt Core, sodium.h, POSIX and the standard library, and SQLite "
+    return QString("db may include Qt Core, sodium.h, the standard library, the system, and SQLite "
                    "in db/sqlite");
 }
 
