@@ -18,15 +18,17 @@ namespace session {
 
 /// What moved since the last look.
 struct Changes {
-    bool reg = false;                ///< people, authorisations, tools
-    std::vector<core::LedgerId> jobs; ///< jobs with new entries, new jobs among them
+    bool reg = false;                 ///< people, authorisations, tools
+    std::vector<core::LedgerId> jobs; ///< jobs with new entries, new jobs among them; each once
     bool isNone() const { return !reg && jobs.empty(); }
+    void add(const Changes &more);
 };
 
 /// A job on the start page.
 struct JobRow {
     core::LedgerId ledger;
     core::JobSummary summary;
+    std::optional<core::Error> trouble; ///< why it could not be read to its end; the summary is empty then
 };
 
 /// The store's ledgers, folded. Follows what any program appends; each entry is read once.
@@ -49,11 +51,10 @@ public:
     core::Result<std::vector<JobRow>> summaries();
 
 private:
-    struct Known {
-        qint64 headSeq = 0;
-        std::optional<core::JobSummary> summary;
-        core::Head summaryOf;    ///< the register's head when it was made
-        qint64 summaryAt = 0;    ///< the job's head when it was made
+    struct Summarised {
+        core::JobSummary summary;
+        qint64 jobHead;    ///< sequence number of the job's last entry when it was made
+        core::Head regHead; ///< and the register's head
     };
     struct Followed {
         core::JobFold fold;
@@ -61,13 +62,15 @@ private:
     };
     core::Result<bool> readRegister();
     core::Result<std::vector<core::LedgerId>> readJobs();
-    core::Result<core::JobSummary> summarise(const core::LedgerId &ledger);
+    core::Result<void> readOn(const core::LedgerId &ledger, Followed &job);
+    core::Result<core::JobSummary> summarise(const core::LedgerId &ledger, qint64 headSeq);
 
     db::Store &m_store;
     std::optional<db::ChangeToken> m_token;
     core::Register m_register;
     std::vector<core::LedgerId> m_order; ///< jobs as they were begun
-    std::map<core::LedgerId, Known> m_known;
+    std::map<core::LedgerId, qint64> m_heads;
+    std::map<core::LedgerId, Summarised> m_summaries;
     std::map<core::LedgerId, Followed> m_followed;
 };
 

@@ -90,9 +90,9 @@ private:
         std::vector<core::Entry> entries;
         core::Head seen;
     };
-    core::Instant signingMoment(const core::LedgerId &ledger) const;
-    tl::expected<Sealed, NotSigned> admitAll(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts,
-                                             const core::SigningKey *key) const;
+    core::Result<void> catchUp(const core::LedgerId &ledger);
+    tl::expected<Sealed, NotSigned> sealAll(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts,
+                                            const core::SigningKey *key) const;
     Signed sealAndAppend(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const core::SigningKey &key);
 
     db::Store &m_store;
@@ -100,6 +100,7 @@ private:
     core::WrapCost m_cost;
     Folds m_folds;
     IdentityRule m_identity;
+    Changes m_unseen; ///< what signing came across and refresh() has not told yet
     std::optional<core::LedgerId> m_job;
 };
 

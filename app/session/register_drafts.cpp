@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/session/people.hpp"
+
+namespace session {
+
+namespace {
+
+/// The moment is set when the draft is signed; until then it says nothing.
+core::Instant unset() { return core::Instant::fromMilliseconds(0); }
+
+void setUnlessEmpty(core::json::Object &body, const QString &name, const std::vector<QString> &texts)
+{
+    if (!texts.empty())
+        body.set(name, core::json::arrayOf(texts));
+}
+
+} // namespace
+
+core::Draft grantDraft(const core::PersonId &author, const Grant &grant)
+{
+    core::json::Object body{{QStringLiteral("person"), grant.person.text()},
+                            {QStringLiteral("authority"), core::authorityText(grant.authority)},
+                            {QStringLiteral("from"), grant.from.toString(Qt::ISODate)},
+                            {QStringLiteral("reference"), grant.reference}};
+    setUnlessEmpty(body, QStringLiteral("kinds"), grant.kinds);
+    setUnlessEmpty(body, QStringLiteral("aircraft_types"), grant.aircraftTypes);
+    if (grant.until)
+        body.set(QStringLiteral("until"), grant.until->toString(Qt::ISODate));
+    return {author, unset(), QStringLiteral("authorisation.granted"), grant.id.text(), std::move(body)};
+}
+
+core::Draft withdrawGrantDraft(const core::PersonId &author, const core::AuthorisationId &id, const QString &reason)
+{
+    return {author, unset(), QStringLiteral("authorisation.withdrawn"), id.text(), {{QStringLiteral("reason"), reason}}};
+}
+
+core::Draft toolDraft(const core::PersonId &author, const core::ToolId &id, const QString &name,
+                      const std::optional<std::pair<core::Quantity, core::Quantity>> &range)
+{
+    core::json::Object body{{QStringLiteral("name"), name}};
+    if (range) {
+        body.set(QStringLiteral("range_min"), range->first.value().text());
+        body.set(QStringLiteral("range_max"), range->second.value().text());
+        body.set(QStringLiteral("unit"), range->first.unit());
+    }
+    return {author, unset(), QStringLiteral("tool.registered"), id.text(), std::move(body)};
+}
+
+core::Draft calibrationDraft(const core::PersonId &author, const core::ToolId &id, const core::Calibration &calibration)
+{
+    return {author, unset(), QStringLiteral("tool.calibrated"), id.text(),
+            {{QStringLiteral("on"), calibration.on.toString(Qt::ISODate)},
+             {QStringLiteral("due"), calibration.due.toString(Qt::ISODate)},
+             {QStringLiteral("certificate"), calibration.certificate}}};
+}
+
+core::Draft withdrawToolDraft(const core::PersonId &author, const core::ToolId &id, const QString &reason)
+{
+    return {author, unset(), QStringLiteral("tool.withdrawn"), id.text(), {{QStringLiteral("reason"), reason}}};
+}
+
+core::AuthorisationId nextAuthorisation(const core::Register &reg)
+{
+    std::size_t number = reg.authorisations.size() + 1;
+    auto id = core::AuthorisationId::parse(QStringLiteral("A%1").arg(number));
+    while (reg.authorisations.contains(*id))
+        id = core::AuthorisationId::parse(QStringLiteral("A%1").arg(++number));
+    return *id;
+}
+
+} // namespace session

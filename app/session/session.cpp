@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/session/session.hpp"
+
+#include <QCoreApplication>
+#include <QUuid>
+
+#include "core/acts/act.hpp"
+#include "core/job/admit.hpp"
+
+namespace session {
+
+namespace {
+
+QString tr(const char *text) { return QCoreApplication::translate("Session", text); }
+
+} // namespace
+
+Session::Session(db::Store &store, Clock clock, core::WrapCost cost)
+    : m_store(store), m_clock(std::move(clock)), m_cost(cost), m_folds(store), m_identity(m_clock)
+{
+}
+
+core::Result<Changes> Session::refresh()
+{
+    const auto changes = m_folds.refresh();
+    if (!changes)
+        return changes;
+    m_unseen.add(*changes);
+    return std::exchange(m_unseen, {});
+}
+
+core::Result<std::vector<JobRow>> Session::jobs() { return m_folds.summaries(); }
+
+core::Result<void> Session::openJob(const core::LedgerId &ledger)
+{
+    const auto followed = m_folds.follow(ledger);
+    if (followed)
+        m_job = ledger;
+    return followed;
+}
+
+std::shared_ptr<const core::JobState> Session::state() const { return m_job ? m_folds.state(*m_job) : nullptr; }
+
+std::span<const core::Statement> Session::said() const
+{
+    const core::JobFold *fold = m_job ? m_folds.job(*m_job) : nullptr;
+    return fold ? std::span<const core::Statement>(fold->said()) : std::span<const core::Statement>();
+}
+
+core::Refusals Session::ask(const core::Draft &draft) const
+{
+    core::Draft now = draft;
+    now.at = m_clock();
+    const core::Act *act = core::findAct(draft.kind);
+    if (act && act->ledger == core::LedgerSort::Register)
+        return core::admit(reg(), now);
+    const core::JobFold *fold = m_job ? m_folds.job(*m_job) : nullptr;
+    return core::admit(fold ? fold->state() : core::JobState(), reg(), now);
+}
+
+Signed Session::newJob(const core::Draft &opened, const Signer &signer) { return sign(newLedgerId(), {opened}, signer); }
+
+core::LedgerId Session::newLedgerId() { return *core::LedgerId::parse(QUuid::createUuid().toString(QUuid::WithoutBraces)); }
+
+core::Result<core::SigningKey> Session::unlock(const Signer &signer)
+{
+    const core::Person *person = reg().person(signer.person);
+    if (!person)
+        return core::failure(core::ErrorCode::NotFound, tr("Nobody with the id %1 is enrolled here.").arg(signer.person.text()));
+    return m_store.credentials().unlock(person->id, person->key.fingerprint(), signer.secret, m_clock());
+}
+
+} // namespace session

@@ -1,0 +1,245 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <chrono>
+
+#include "app/session/session.hpp"
+#include "core/acts/act.hpp"
+#include "core/job/admit.hpp"
+
+namespace session {
+
+namespace {
+
+/// Computers on one store never agree to the millisecond. So little is made up; a clock that is further behind is refused
+/// by the rule, in words.
+constexpr std::chrono::milliseconds clockSlack = std::chrono::seconds(2);
+
+/// How often others may come first before we say so. With the queue of writers once is rare.
+constexpr int mostTries = 8;
+
+QString tr(const char *text) { return QCoreApplication::translate("Session", text); }
+
+tl::unexpected<NotSigned> notSigned(const core::Error &error) { return tl::unexpected(NotSigned{error, {}}); }
+
+tl::unexpected<NotSigned> notSigned(core::ErrorCode code, const QString &message) { return notSigned({code, message}); }
+
+tl::unexpected<NotSigned> refused(std::vector<std::pair<std::size_t, core::Refusals>> refusals)
+{
+    const QString first = refusals.front().second.front().sentence;
+    return tl::unexpected(NotSigned{{core::ErrorCode::Refused, tr("Nothing was signed. %1").arg(first)}, std::move(refusals)});
+}
+
+core::Instant signingMoment(core::Instant now, const std::optional<core::Instant> &last)
+{
+    if (last && now < *last && last->milliseconds() - now.milliseconds() <= clockSlack.count())
+        return *last;
+    return now;
+}
+
+core::Digest keyOf(const core::Register &reg, const core::Draft &draft, const core::SigningKey &key)
+{
+    // Only the founder signs before anybody is enrolled. For everybody else the register names the key, and sealing
+    // refuses another one.
+    const core::Person *author = reg.person(draft.author);
+    return author ? author->key.fingerprint() : key.publicKey().fingerprint();
+}
+
+/// A ledger with drafts taken in, to see what the next one meets. Copied only when there is a next one.
+class RegisterAhead {
+public:
+    explicit RegisterAhead(const core::Register &reg) : m_now(reg) {}
+    const core::Register &reg() const { return m_ahead ? *m_ahead : m_now; }
+    core::Head head() const { return reg().head; }
+    std::optional<core::Instant> lastAt() const { return reg().lastAt; }
+    std::optional<core::Head> pinned() const { return std::nullopt; }
+    core::Refusals ask(const core::Draft &draft) const { return core::admit(reg(), draft); }
+    void take(const core::Statement &said, const core::Digest &hash)
+    {
+        if (!m_ahead)
+            m_ahead = m_now;
+        core::fold(*m_ahead, said, hash);
+    }
+
+private:
+    const core::Register &m_now;
+    std::optional<core::Register> m_ahead;
+};
+
+class JobAhead {
+public:
+    JobAhead(const core::Register &reg, const core::JobFold &now) : m_reg(reg), m_now(now) {}
+    const core::Register &reg() const { return m_reg; }
+    core::Head head() const { return fold().head(); }
+    std::optional<core::Instant> lastAt() const { return std::max(fold().state().lastAt, m_reg.lastAt); }
+    std::optional<core::Head> pinned() const { return m_reg.head; }
+    core::Refusals ask(const core::Draft &draft) const { return core::admit(fold().state(), m_reg, draft); }
+    void take(const core::Statement &said, const core::Digest &hash)
+    {
+        if (!m_ahead)
+            m_ahead = m_now;
+        m_ahead->take(said, hash);
+    }
+
+private:
+    const core::JobFold &fold() const { return m_ahead ? *m_ahead : m_now; }
+    const core::Register &m_reg;
+    const core::JobFold &m_now;
+    std::optional<core::JobFold> m_ahead;
+};
+
+template <class Ahead>
+core::Statement statementOf(const Ahead &ahead, const core::LedgerId &ledger, const core::Draft &draft, const core::Digest &key)
+{
+    const core::Head head = ahead.head();
+    return {.ledger = ledger,
+            .seq = head.seq + 1,
+            .at = draft.at,
+            .author = draft.author,
+            .key = key,
+            .meaning = core::findAct(draft.kind)->meaning,
+            .kind = draft.kind,
+            .subject = draft.subject,
+            .body = draft.body,
+            .reg = ahead.pinned(),
+            .prev = head.hash};
+}
+
+/// Admits the drafts one after the other and, given a key, seals them. Every draft is asked, also after a refused one, so
+/// that all that is wrong is told at once.
+template <class Ahead>
+tl::expected<std::vector<core::Entry>, NotSigned> sealOn(Ahead ahead, const core::LedgerId &ledger, const std::vector<core::Draft> &drafts,
+                                                         core::Instant now, const core::SigningKey *key)
+{
+    std::vector<core::Entry> entries;
+    std::vector<std::pair<std::size_t, core::Refusals>> refusals;
+    const core::Instant at = signingMoment(now, ahead.lastAt());
+    for (std::size_t index = 0; index < drafts.size(); ++index) {
+        core::Draft draft = drafts[index];
+        draft.at = at;
+        if (auto no = ahead.ask(draft); !no.empty()) {
+            refusals.emplace_back(index, std::move(no));
+            continue;
+        }
+        const core::Statement said = statementOf(ahead, ledger, draft, key ? keyOf(ahead.reg(), draft, *key) : core::Digest());
+        core::Digest hash;
+        if (key) {
+            auto entry = core::seal(said, *key);
+            if (!entry)
+                return notSigned(entry.error());
+            hash = entry->hash;
+            entries.push_back(std::move(*entry));
+        }
+        if (index + 1 < drafts.size())
+            ahead.take(said, hash);
+    }
+    if (!refusals.empty())
+        return refused(std::move(refusals));
+    return entries;
+}
+
+bool isForRegister(const core::Register &reg, const core::LedgerId &ledger, const core::Draft &first)
+{
+    if (reg.ledger)
+        return *reg.ledger == ledger;
+    const core::Act *act = core::findAct(first.kind);
+    return act && act->ledger == core::LedgerSort::Register;
+}
+
+std::optional<core::Error> faultOf(const std::vector<core::Draft> &drafts)
+{
+    if (drafts.empty())
+        return core::Error{core::ErrorCode::BadInput, tr("There is nothing to sign.")};
+    const auto isByAnother = [&](const core::Draft &draft) { return draft.author != drafts.front().author; };
+    if (std::any_of(drafts.begin(), drafts.end(), isByAnother))
+        return core::Error{core::ErrorCode::BadInput, tr("One signature is one person's. Sign each person's entries apart.")};
+    return std::nullopt;
+}
+
+} // namespace
+
+/// Brings the folds up to now, and the ledger among them when it is there already.
+core::Result<void> Session::catchUp(const core::LedgerId &ledger)
+{
+    const auto changes = m_folds.refresh();
+    if (!changes)
+        return core::failure(changes.error());
+    m_unseen.add(*changes);
+    const auto followed = m_folds.follow(ledger);
+    const bool isNew = !followed && followed.error().code == core::ErrorCode::NotFound; // the register, or a job to begin
+    return followed || isNew ? core::Result<void>() : followed;
+}
+
+tl::expected<Session::Sealed, NotSigned> Session::sealAll(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts,
+                                                          const core::SigningKey *key) const
+{
+    const core::JobFold fresh; // of a job that begins now
+    const core::JobFold *known = m_folds.job(ledger);
+    const core::JobFold &job = known ? *known : fresh;
+    const bool isRegister = isForRegister(reg(), ledger, drafts.front());
+    auto entries = isRegister ? sealOn(RegisterAhead(reg()), ledger, drafts, m_clock(), key)
+                              : sealOn(JobAhead(reg(), job), ledger, drafts, m_clock(), key);
+    if (!entries)
+        return tl::unexpected(entries.error());
+    return Sealed{std::move(*entries), isRegister ? reg().head : job.head()};
+}
+
+Signed Session::sealAndAppend(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const core::SigningKey &key)
+{
+    for (int tries = 0; tries < mostTries; ++tries) {
+        const auto turn = m_store.takeTurn();
+        if (!turn)
+            return notSigned(turn.error());
+        if (const auto fresh = catchUp(ledger); !fresh)
+            return notSigned(fresh.error());
+        auto sealed = sealAll(ledger, drafts, &key);
+        if (!sealed)
+            return tl::unexpected(sealed.error());
+        const auto appended = m_store.append(sealed->entries, sealed->seen);
+        if (appended) {
+            // What is written is written: trouble with reading it back is told by the next refresh.
+            (void)catchUp(ledger);
+            return std::move(sealed->entries);
+        }
+        if (appended.error().code != core::ErrorCode::HeadMoved)
+            return notSigned(appended.error());
+    }
+    return notSigned(core::ErrorCode::HeadMoved, tr("Others kept adding entries to this ledger. Nothing was signed. Try again."));
+}
+
+Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const KeySource &key)
+{
+    if (const auto fault = faultOf(drafts))
+        return notSigned(*fault);
+    if (m_store.access() == db::Access::ReadOnly)
+        return notSigned(core::ErrorCode::ReadOnly, tr("The store is open for reading only. Nothing was signed."));
+    if (const auto fresh = catchUp(ledger); !fresh)
+        return notSigned(fresh.error());
+    if (auto asked = sealAll(ledger, drafts, nullptr); !asked)
+        return tl::unexpected(asked.error());
+    const auto unlocked = key();
+    if (!unlocked)
+        return notSigned(unlocked.error());
+    return sealAndAppend(ledger, drafts, *unlocked);
+}
+
+Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const core::SigningKey &key)
+{
+    return sign(ledger, drafts, [&key]() -> core::Result<core::SigningKey> { return key; });
+}
+
+Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const Signer &signer)
+{
+    const auto isByAnother = [&](const core::Draft &draft) { return draft.author != signer.person; };
+    if (std::any_of(drafts.begin(), drafts.end(), isByAnother))
+        return notSigned(core::ErrorCode::BadInput, tr("Nobody can sign for another."));
+    auto entries = sign(ledger, drafts, [&] { return unlock(signer); });
+    if (entries)
+        m_identity.signedBy(signer.person);
+    return entries;
+}
+
+} // namespace session
