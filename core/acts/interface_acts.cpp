@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "core/acts/listing.hpp"
 #include "core/acts/reopen.hpp"
 
 namespace core {
@@ -12,43 +13,6 @@ namespace core {
 namespace {
 
 using namespace Qt::StringLiterals;
-
-std::optional<TorqueSpec> torqueIn(const json::Object &body)
-{
-    const auto fasteners = body.integer(u"torque_fasteners");
-    const auto min = Quantity::parse(body.text(u"torque_min"), body.text(u"torque_unit"));
-    const auto max = Quantity::parse(body.text(u"torque_max"), body.text(u"torque_unit"));
-    if (!fasteners || !min || !max)
-        return std::nullopt;
-    return TorqueSpec{*fasteners, *min, *max};
-}
-
-Listing listingIn(const InterfaceId &id, const json::Object &body)
-{
-    Listing listed{.id = id,
-                   .name = body.text(u"name"),
-                   .kind = body.text(u"kind"),
-                   .zone = body.text(u"zone"),
-                   .requirements = body.texts(u"requirements"),
-                   .torque = torqueIn(body),
-                   .bondingMax = Quantity::parse(body.text(u"bonding_max"), body.text(u"bonding_unit")),
-                   .sealPart = body.text(u"seal_part"),
-                   .safetying = body.text(u"safetying"),
-                   .aircraftHalf = body.text(u"aircraft_half"),
-                   .unitHalf = body.text(u"unit_half"),
-                   .critical = body.isTrue(u"critical"),
-                   .inspections = body.integer(u"inspections").value_or(1),
-                   .independenceGroup = body.text(u"independence_group"),
-                   .twinGroup = body.text(u"twin_group"),
-                   .access = {},
-                   .reference = body.text(u"reference"),
-                   .note = body.text(u"note")};
-    for (const QString &text : body.texts(u"access")) {
-        if (const auto other = InterfaceId::parse(text))
-            listed.access.push_back(*other);
-    }
-    return listed;
-}
 
 bool list(JobState &job, const Statement &said)
 {

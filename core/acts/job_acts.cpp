@@ -5,24 +5,13 @@
 
 #include <QCoreApplication>
 
+#include "core/acts/listing.hpp"
+
 namespace core {
 
 namespace {
 
 using namespace Qt::StringLiterals;
-
-std::vector<Zone> zonesIn(const json::Object &body)
-{
-    std::vector<Zone> zones;
-    const json::Value *value = body.find(u"zones");
-    if (const json::Array *array = value ? value->array() : nullptr) {
-        for (const json::Value &element : *array) {
-            if (const json::Object *zone = element.object())
-                zones.push_back({zone->text(u"name"), PersonId::parse(zone->text(u"technician"))});
-        }
-    }
-    return zones;
-}
 
 bool open(JobState &job, const Statement &said)
 {

@@ -5,8 +5,6 @@
 
 #include <QByteArray>
 
-#include <functional>
-#include <optional>
 #include <vector>
 
 #include "core/job/fold.hpp"
@@ -70,6 +68,7 @@ private:
     Register m_register; ///< as pinned by the entry before
     std::size_t m_registerAt = 0;
     JobFold m_fold;
+    Head m_head;
     std::vector<Fault> m_faults;
     std::vector<Digest> m_attachments;
 };

@@ -38,7 +38,7 @@ struct Table {
     std::vector<Error> faults;
 };
 
-/// The larger of two sizes nobody writes by hand; a longer file is refused as a whole.
+/// In bytes; a longer file is refused as a whole.
 constexpr qsizetype largestFile = 64 * 1024 * 1024;
 
 /// Reads UTF-8. The separator is the semicolon when the first record has more of them, outside quotes, than commas. Faults, each

@@ -25,7 +25,8 @@ struct ListedRow {
     bool operator==(const ListedRow &) const = default;
 };
 
-/// All rows, or all that is wrong with the file, in the order of rows; each error with file, row and column.
+/// All rows, each after those that its access names, else in the file's order, so that they can be listed one after the
+/// other; or all that is wrong with the file, in the order of rows, each error with file, row and column.
 using InterfaceList = tl::expected<std::vector<ListedRow>, std::vector<Error>>;
 
 /// What a list is read against.
@@ -52,10 +53,9 @@ InterfaceList readInterfaceList(QByteArrayView bytes, const ListContext &context
 QByteArray writeInterfaceList(const std::vector<Listing> &listings);
 QByteArray writeInterfaceList(const JobState &job);
 
-/// The body of the `interface.listed` entry that says so; only what is known is in it.
+/// The body of the `interface.listed` entry that says so: the inverse of listingIn (core/acts/listing.hpp). Only what is known
+/// is in it, and always `requirements` and `inspections`.
 json::Object bodyOf(const Listing &listing);
-/// The listing that such a body says; the inverse of bodyOf.
-Listing listingOf(const InterfaceId &id, const json::Object &body);
 
 /// A list as it is shown before it is taken.
 struct ListPreview {

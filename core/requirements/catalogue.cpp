@@ -100,9 +100,9 @@ const Requirement *findRequirement(QStringView name)
     return at == all.end() ? nullptr : &*at;
 }
 
-bool asksFor(const Listing &listed, QStringView requirement)
+bool asksFor(const Listing &listed, QAnyStringView requirement)
 {
-    return std::find(listed.requirements.begin(), listed.requirements.end(), requirement) != listed.requirements.end();
+    return std::any_of(listed.requirements.begin(), listed.requirements.end(), [&](const QString &name) { return name == requirement; });
 }
 
 std::vector<std::pair<const Requirement *, QString>> stillToShow(const InterfaceState &item)

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <QAnyStringView>
 #include <QLatin1String>
 #include <QString>
 
@@ -28,7 +29,7 @@ struct Requirement {
 const std::vector<Requirement> &requirements();
 const Requirement *findRequirement(QStringView name);
 
-bool asksFor(const Listing &listed, QStringView requirement);
+bool asksFor(const Listing &listed, QAnyStringView requirement);
 
 /// True when a reconnected item has shown all that its listing asks for.
 bool isEverythingShown(const InterfaceState &item);

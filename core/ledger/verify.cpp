@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/ledger/verify.hpp"
+
+#include <QCoreApplication>
+
+#include "core/acts/act.hpp"
+#include "core/job/admit.hpp"
+#include "core/ledger/canonical.hpp"
+#include "core/ledger/seal.hpp"
+
+namespace core {
+
+namespace {
+
+QString tr(const char *text) { return QCoreApplication::translate("Verify", text); }
+
+/// Collects faults of one entry.
+class Report {
+public:
+    Report(const LedgerId &ledger, qint64 seq, std::vector<Fault> &faults) : m_ledger(ledger), m_seq(seq), m_faults(faults) {}
+    void add(const QString &rule, const QString &sentence) { m_faults.push_back({m_ledger, m_seq, rule, sentence}); }
+    void unless(bool good, const char *rule, const QString &sentence)
+    {
+        if (!good)
+            add(QString::fromLatin1(rule), sentence);
+    }
+    void addRefusals(const Refusals &refusals)
+    {
+        for (const Refusal &refusal : refusals)
+            add(refusal.rule, tr("It would not have been admitted: %1").arg(refusal.sentence));
+    }
+
+private:
+    LedgerId m_ledger;
+    qint64 m_seq;
+    std::vector<Fault> &m_faults;
+};
+
+/// What must hold of an entry whatever it says: its digest, its place in the chain, its ledger.
+void checkPlace(Report &report, const Statement &said, const FoundEntry &found, const Digest &hash, const LedgerId &ledger, const Head &head)
+{
+    report.unless(found.hash == hash.bytes(), "ledger.hash", tr("The digest stored beside it does not match its bytes: one of the two was changed."));
+    report.unless(said.ledger == ledger, "ledger.name", tr("It belongs to the ledger %1.").arg(said.ledger.text()));
+    report.unless(said.seq == found.seq, "ledger.sequence", tr("It stands at place %1 and says that it is number %2.").arg(found.seq).arg(said.seq));
+    report.unless(found.seq == head.seq + 1, "ledger.gap", tr("The entry before it has number %1: entries are missing, or out of order.").arg(head.seq));
+    report.unless(said.prev == head.hash, "ledger.chain", tr("It does not name the entry before it: that one was changed, removed or put in."));
+}
+
+void checkMeaning(Report &report, const Statement &said)
+{
+    const Act *act = findAct(said.kind);
+    report.unless(act && act->meaning == said.meaning, "ledger.meaning", tr("The meaning \"%1\" does not belong to %2.").arg(said.meaning, said.kind));
+}
+
+void checkSignature(Report &report, const Statement &said, const FoundEntry &found, const PublicKey *key)
+{
+    if (!key || key->fingerprint() != said.key) {
+        report.add(QStringLiteral("ledger.key"), tr("The key it names is not the one that the register held for %1 at that moment.").arg(said.author.text()));
+        return;
+    }
+    report.unless(isSignedBy(*key, found.bytes, found.signature), "ledger.signature", tr("Its signature is not %1's over these bytes.").arg(said.author.text()));
+}
+
+void reportUnreadable(Report &report, const Error &error)
+{
+    report.add(QStringLiteral("ledger.form"), error.message);
+}
+
+} // namespace
+
+void RegisterVerifier::take(const FoundEntry &found)
+{
+    Report report(m_ledger, found.seq, m_faults);
+    const Digest hash = Digest::of(found.bytes);
+    const auto said = parseStatement(found.bytes);
+    if (!said) {
+        reportUnreadable(report, said.error());
+        // The next entry is judged against what is there, so that one damaged entry is not reported as two.
+        m_register.head = {found.seq, hash};
+        return;
+    }
+    checkPlace(report, *said, found, hash, m_ledger, m_register.head);
+    checkMeaning(report, *said);
+    report.unless(!said->reg, "ledger.pin", tr("The register's own entries pin nothing."));
+    const Person *author = m_register.person(said->author);
+    const auto foundersKey = PublicKey::parse(said->body.text(u"public_key"));
+    const bool founds = !m_register.root && said->kind == u"register.founded";
+    checkSignature(report, *said, found, author ? &author->key : founds && foundersKey ? &*foundersKey : nullptr);
+    report.addRefusals(admit(m_register, draftOf(*said)));
+    fold(m_register, *said, hash);
+    m_register.head.seq = found.seq;
+    m_entries.push_back({*said, found.bytes, hash, found.signature});
+}
+
+void JobVerifier::advanceRegister(const Statement &said)
+{
+    const auto &entries = m_registerLedger->entries();
+    while (m_registerAt < entries.size() && said.reg && entries[m_registerAt].said.seq <= said.reg->seq) {
+        const Entry &entry = entries[m_registerAt++];
+        core::fold(m_register, entry.said, entry.hash);
+    }
+}
+
+void JobVerifier::take(const FoundEntry &found)
+{
+    Report report(m_ledger, found.seq, m_faults);
+    const Digest hash = Digest::of(found.bytes);
+    const auto said = parseStatement(found.bytes);
+    if (!said) {
+        reportUnreadable(report, said.error());
+        m_head = {found.seq, hash};
+        return;
+    }
+    checkPlace(report, *said, found, hash, m_ledger, m_head);
+    checkMeaning(report, *said);
+    advanceRegister(*said);
+    report.unless(said->reg && *said->reg == m_register.head, "ledger.pin", tr("The register entry that it pins is not in the register, or an earlier entry pinned a later one."));
+    const Person *author = m_register.person(said->author);
+    checkSignature(report, *said, found, author ? &author->key : nullptr);
+    report.addRefusals(admit(m_fold.state(), m_register, draftOf(*said)));
+    m_fold.take(*said, hash);
+    m_head = {found.seq, hash};
+    if (const auto digest = Digest::parse(said->body.text(u"sha256")))
+        m_attachments.push_back(*digest);
+}
+
+} // namespace core

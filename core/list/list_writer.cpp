@@ -1,0 +1,143 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QCoreApplication>
+#include <QSet>
+#include <QStringList>
+
+#include <algorithm>
+
+#include "core/acts/act.hpp"
+#include "core/list/cells.hpp"
+#include "core/list/csv.hpp"
+#include "core/list/interface_list.hpp"
+#include "core/requirements/catalogue.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+QString tr(const char *text) { return QCoreApplication::translate("InterfaceList", text); }
+
+void setText(json::Object &body, const QString &name, const QString &text)
+{
+    if (!text.isEmpty())
+        body.set(name, json::Value(text));
+}
+
+void setTorque(json::Object &body, const TorqueSpec &torque)
+{
+    body.set(u"torque_fasteners"_s, json::Value(torque.fasteners));
+    body.set(u"torque_min"_s, json::Value(torque.min.value().text()));
+    body.set(u"torque_max"_s, json::Value(torque.max.value().text()));
+    body.set(u"torque_unit"_s, json::Value(torque.min.unit()));
+}
+
+std::vector<QString> textsOf(const std::vector<InterfaceId> &ids)
+{
+    std::vector<QString> texts;
+    for (const InterfaceId &id : ids)
+        texts.push_back(id.text());
+    return texts;
+}
+
+/// An empty requirements cell would ask for what the kind asks for by default.
+QString cellOf(const Field &field, const json::Object &body)
+{
+    const json::Value *value = body.find(QString(field.name));
+    if (field.name == "requirements"_L1 && value && body.texts(u"requirements").empty())
+        return u"none"_s;
+    return value ? csv::guarded(cellText(*value)) : QString();
+}
+
+QString titlesOf(const std::vector<QString> &requirementNames)
+{
+    QStringList titles;
+    for (const QString &name : requirementNames) {
+        const Requirement *requirement = findRequirement(name);
+        titles << (requirement ? QCoreApplication::translate("Requirement", requirement->title) : name);
+    }
+    return titles.join(u", "_s);
+}
+
+QString torqueText(const std::optional<TorqueSpec> &torque)
+{
+    return torque ? tr("%1 × %2 to %3").arg(torque->fasteners).arg(torque->min.value().text(), torque->max.text()) : QString();
+}
+
+} // namespace
+
+json::Object bodyOf(const Listing &listing)
+{
+    json::Object body{{u"name"_s, json::Value(listing.name)},
+                      {u"kind"_s, json::Value(listing.kind)},
+                      {u"zone"_s, json::Value(listing.zone)},
+                      {u"requirements"_s, json::arrayOf(listing.requirements)},
+                      {u"inspections"_s, json::Value(listing.inspections)}};
+    if (listing.torque)
+        setTorque(body, *listing.torque);
+    if (listing.bondingMax) {
+        body.set(u"bonding_max"_s, json::Value(listing.bondingMax->value().text()));
+        body.set(u"bonding_unit"_s, json::Value(listing.bondingMax->unit()));
+    }
+    setText(body, u"seal_part"_s, listing.sealPart);
+    setText(body, u"safetying"_s, listing.safetying);
+    setText(body, u"aircraft_half"_s, listing.aircraftHalf);
+    setText(body, u"unit_half"_s, listing.unitHalf);
+    if (listing.critical)
+        body.set(u"critical"_s, json::Value(true));
+    setText(body, u"independence_group"_s, listing.independenceGroup);
+    setText(body, u"twin_group"_s, listing.twinGroup);
+    if (!listing.access.empty())
+        body.set(u"access"_s, json::arrayOf(textsOf(listing.access)));
+    setText(body, u"reference"_s, listing.reference);
+    setText(body, u"note"_s, listing.note);
+    return body;
+}
+
+QByteArray writeInterfaceList(const std::vector<Listing> &listings)
+{
+    const std::vector<Field> &fields = findAct(u"interface.listed")->fields;
+    std::vector<std::vector<QString>> records{{u"id"_s}};
+    for (const Field &field : fields)
+        records.front().push_back(field.name);
+    for (const Listing &listing : listings) {
+        const json::Object body = bodyOf(listing);
+        std::vector<QString> record{csv::guarded(listing.id.text())};
+        for (const Field &field : fields)
+            record.push_back(cellOf(field, body));
+        records.push_back(std::move(record));
+    }
+    return csv::write(records);
+}
+
+QByteArray writeInterfaceList(const JobState &job)
+{
+    std::vector<Listing> listings;
+    for (const InterfaceState &item : job.items)
+        listings.push_back(item.listed);
+    return writeInterfaceList(listings);
+}
+
+ListPreview previewOf(const std::vector<ListedRow> &rows, const Kinds &kinds)
+{
+    ListPreview preview{{tr("Row"), tr("Id"), tr("Name"), tr("Kind"), tr("Zone"), tr("Must show"), tr("Torque"), tr("Critical"),
+                         tr("Inspections"), tr("Off before it")},
+                        {}, {}};
+    QSet<QString> zones;
+    qsizetype critical = 0;
+    for (const ListedRow &row : rows) {
+        const Listing &listing = row.listing;
+        zones.insert(listing.zone);
+        critical += listing.critical ? 1 : 0;
+        preview.rows.push_back({QString::number(row.row), listing.id.text(), listing.name, kinds.nameOf(listing.kind), listing.zone,
+                                titlesOf(listing.requirements), torqueText(listing.torque), listing.critical ? tr("critical") : QString(),
+                                QString::number(listing.inspections), joinedInCell(textsOf(listing.access))});
+    }
+    preview.summary = tr("%1 interfaces in %2 zones, %3 of them critical").arg(rows.size()).arg(zones.size()).arg(critical);
+    return preview;
+}
+
+} // namespace core

@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+/// Closure is admitted when there is no loose end.
+std::optional<Refusal> nothingIsLoose(const Case &c);
+/// A job without a list has nothing to release.
+std::optional<Refusal> somethingWasListed(const Case &c);
+
+extern const Rule closureNothingLoose, closureSomething;
+
+} // namespace core::rules

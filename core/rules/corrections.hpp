@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+// Striking an entry.
+
+std::optional<Refusal> struckEntryExists(const Case &c);
+/// Opening, closing and striking are not struck.
+std::optional<Refusal> entryMayBeStruck(const Case &c);
+/// By its author or by the lead; what an inspector said, by that inspector alone.
+std::optional<Refusal> strikerMay(const Case &c);
+/// A listing is struck only while nothing was done to the interface: otherwise an open joint would vanish from the list.
+std::optional<Refusal> listingIsUntouched(const Case &c);
+
+extern const Rule strikeExists, strikeable, strikeBy, strikeListing;
+
+} // namespace core::rules

@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/rules/findings.hpp"
+
+#include "core/rules/words.hpp"
+
+namespace core::rules {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+const Finding *named(const Case &c)
+{
+    const auto id = FindingId::parse(c.draft.subject.value_or(QString()));
+    return id ? c.job.finding(*id) : nullptr;
+}
+
+} // namespace
+
+std::optional<Refusal> findingIsNew(const Case &c)
+{
+    const bool inBody = c.draft.body.contains(u"finding");
+    const auto id = FindingId::parse(inBody ? c.text(u"finding") : c.draft.subject.value_or(QString()));
+    if (id && !c.job.finding(*id))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The finding number \"%1\" is taken or cannot be used. Take the next one.")).arg(inBody ? c.text(u"finding") : c.draft.subject.value_or(QString())),
+                   inWords(QT_TRANSLATE_NOOP("Rule", "whoever raises the finding")));
+}
+
+std::optional<Refusal> findingsInterfaceIsListed(const Case &c)
+{
+    const auto id = InterfaceId::parse(c.text(u"interface"));
+    if (!id || c.job.item(*id))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The list has no interface \"%1\".")).arg(id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "whoever raises the finding")));
+}
+
+std::optional<Refusal> findingIsOpen(const Case &c)
+{
+    const Finding *finding = named(c);
+    if (finding && !finding->closed)
+        return std::nullopt;
+    const QString sentence = finding ? inWords(QT_TRANSLATE_NOOP("Rule", "Finding %1 is closed already.")) : inWords(QT_TRANSLATE_NOOP("Rule", "There is no finding %1."));
+    return refusal(c, sentence.arg(c.draft.subject.value_or(QString())), {});
+}
+
+std::optional<Refusal> findingIsClosedByInspector(const Case &c)
+{
+    const Finding *finding = named(c);
+    const InterfaceState *item = finding && finding->item ? c.job.item(*finding->item) : nullptr;
+    const Need need{.authority = Authority::Inspect,
+                    .kind = item ? std::optional(item->listed.kind) : std::nullopt,
+                    .aircraftType = c.job.facts.aircraftType,
+                    .at = c.draft.at};
+    const QString other = inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector"));
+    if (!authorisationFor(c.reg, c.draft.author, need))
+        return refusal(c, whyNotAuthorised(c.reg, c.draft.author, need), other);
+    if (item && item->actors.contains(c.draft.author))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2 and cannot close a finding on it.")).arg(c.authorName(), item->listed.id.text()), other);
+    return std::nullopt;
+}
+
+const Rule findingNew{"finding.number"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One number, one finding."), &findingIsNew};
+const Rule findingItem{"finding.interface"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A finding on nothing is found by nobody."), &findingsInterfaceIsListed};
+const Rule findingOpen{"finding.open"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A disposition is given once."), &findingIsOpen};
+const Rule findingCloser{"finding.closed-by-inspector"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Whoever made the damage does not judge it."), &findingIsClosedByInspector};
+
+} // namespace core::rules

@@ -1,0 +1,151 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/rules/form.hpp"
+
+#include <QDate>
+
+#include <algorithm>
+
+#include "core/acts/act.hpp"
+#include "core/rules/words.hpp"
+
+namespace core {
+
+namespace {
+
+QString labelOf(const Field &field) { return QCoreApplication::translate("Field", field.label); }
+
+QString author() { return inWords(QT_TRANSLATE_NOOP("Rule", "whoever fills in the form")); }
+
+template <class IsGood>
+bool isArrayOf(const json::Value &value, IsGood isGood)
+{
+    const json::Array *array = value.array();
+    return array && std::all_of(array->begin(), array->end(), isGood);
+}
+
+bool isId(const json::Value &value) { return value.string() && isIdText(*value.string()); }
+bool isText(const json::Value &value) { return value.string() && !value.string()->trimmed().isEmpty(); }
+
+bool isChoice(const Field &field, const json::Value &value)
+{
+    return value.string() && std::any_of(field.choices.begin(), field.choices.end(), [&](QLatin1String c) { return c == *value.string(); });
+}
+
+bool isOfType(const Field &field, const json::Value &value)
+{
+    const QString *text = value.string();
+    switch (field.type) {
+    case FieldType::Text: return isText(value);
+    case FieldType::Integer: return value.integer() && *value.integer() >= 0;
+    case FieldType::Flag: return value.boolean();
+    case FieldType::Date: return text && text->size() == 10 && QDate::fromString(*text, Qt::ISODate).isValid();
+    case FieldType::Moment: return text && Instant::parseLedger(*text);
+    case FieldType::Decimal: return text && Decimal::parse(*text);
+    case FieldType::Unit: return text && findUnit(*text) && findUnit(*text)->symbol == *text;
+    case FieldType::Choice: return isChoice(field, value);
+    case FieldType::Person:
+    case FieldType::Interface:
+    case FieldType::Tool: return isId(value);
+    case FieldType::Digest: return text && Digest::parse(*text);
+    case FieldType::PublicKey: return text && PublicKey::parse(*text);
+    case FieldType::Texts: return isArrayOf(value, isText);
+    case FieldType::People:
+    case FieldType::Interfaces: return isArrayOf(value, isId);
+    case FieldType::Records: return isArrayOf(value, [](const json::Value &v) { return v.object() != nullptr; });
+    }
+    Q_UNREACHABLE();
+}
+
+QString expected(const Field &field)
+{
+    switch (field.type) {
+    case FieldType::Text: return inWords(QT_TRANSLATE_NOOP("Rule", "a text that is not blank"));
+    case FieldType::Integer: return inWords(QT_TRANSLATE_NOOP("Rule", "a whole number, 0 or more"));
+    case FieldType::Flag: return inWords(QT_TRANSLATE_NOOP("Rule", "true or false"));
+    case FieldType::Date: return inWords(QT_TRANSLATE_NOOP("Rule", "a date such as 2026-03-02"));
+    case FieldType::Moment: return inWords(QT_TRANSLATE_NOOP("Rule", "a time such as 2026-03-02T08:14:31.120Z"));
+    case FieldType::Decimal: return inWords(QT_TRANSLATE_NOOP("Rule", "a decimal with a point, such as 12.5, of at most 18 digits"));
+    case FieldType::Unit: return inWords(QT_TRANSLATE_NOOP("Rule", "a unit such as N·m, lbf·in, lbf·ft, mΩ"));
+    case FieldType::Choice: {
+        QStringList choices;
+        for (const QLatin1String one : field.choices)
+            choices << one;
+        return inWords(QT_TRANSLATE_NOOP("Rule", "one of: %1")).arg(choices.join(QStringLiteral(", ")));
+    }
+    case FieldType::Person: return inWords(QT_TRANSLATE_NOOP("Rule", "a person's id"));
+    case FieldType::Interface: return inWords(QT_TRANSLATE_NOOP("Rule", "an interface's id"));
+    case FieldType::Tool: return inWords(QT_TRANSLATE_NOOP("Rule", "a tool's id"));
+    case FieldType::Digest: return inWords(QT_TRANSLATE_NOOP("Rule", "a SHA-256 digest in 64 lower-case hex digits"));
+    case FieldType::PublicKey: return inWords(QT_TRANSLATE_NOOP("Rule", "an Ed25519 public key in 64 lower-case hex digits"));
+    case FieldType::Texts: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of texts"));
+    case FieldType::People: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of people's ids"));
+    case FieldType::Interfaces: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of interfaces' ids"));
+    case FieldType::Records: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of objects"));
+    }
+    Q_UNREACHABLE();
+}
+
+Refusal formRefusal(QLatin1String rule, const Draft &draft, const QString &sentence)
+{
+    return {rule, draft.subject.value_or(QString()), sentence, author()};
+}
+
+void judgeSubject(const Act &act, const Draft &draft, Refusals &refusals)
+{
+    const bool needed = act.subject != SubjectSort::Nothing && act.subject != SubjectSort::InterfaceOrNothing;
+    if (draft.subject && act.subject == SubjectSort::Nothing) {
+        refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is about the whole job; leave the subject out.")).arg(act.kind)));
+    } else if (needed && !draft.subject) {
+        refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "%1 must name what it is about.")).arg(act.kind)));
+    } else if (draft.subject && !isIdText(*draft.subject)) {
+        refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" cannot be a name: use 1 to 128 characters, no blanks at either end.")).arg(*draft.subject)));
+    }
+}
+
+void judgeField(const Field &field, const Draft &draft, Refusals &refusals)
+{
+    const json::Value *value = draft.body.find(QString(field.name));
+    if (!value) {
+        if (field.needed == Needed::Always)
+            refusals.push_back(formRefusal(QLatin1String("form.missing"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) is missing.")).arg(labelOf(field), field.name)));
+    } else if (const auto why = whyNotOfType(field, *value)) {
+        refusals.push_back(formRefusal(QLatin1String("form.value"), draft, *why));
+    }
+}
+
+void judgeUnknown(const Act &act, const Draft &draft, Refusals &refusals)
+{
+    for (const auto &[name, value] : draft.body.members()) {
+        const bool known = std::any_of(act.fields.begin(), act.fields.end(), [&](const Field &f) { return f.name == name; });
+        if (!known)
+            refusals.push_back(formRefusal(QLatin1String("form.unknown"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "%1 has no \"%2\".")).arg(act.kind, name)));
+    }
+}
+
+} // namespace
+
+std::optional<QString> whyNotOfType(const Field &field, const json::Value &value)
+{
+    if (isOfType(field, value))
+        return std::nullopt;
+    return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) must be %3.")).arg(labelOf(field), field.name, expected(field));
+}
+
+Refusals refusalsOfForm(const Draft &draft)
+{
+    Refusals refusals;
+    const Act *act = findAct(draft.kind);
+    if (!act) {
+        refusals.push_back(formRefusal(QLatin1String("form.kind"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "There is no entry of the kind \"%1\".")).arg(draft.kind)));
+        return refusals;
+    }
+    judgeSubject(*act, draft, refusals);
+    for (const Field &field : act->fields)
+        judgeField(field, draft, refusals);
+    judgeUnknown(*act, draft, refusals);
+    return refusals;
+}
+
+} // namespace core

@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+// Torque, bonding, safetying, and the tools they are made with.
+
+std::optional<Refusal> torqueIsAskedFor(const Case &c);
+std::optional<Refusal> fastenerExists(const Case &c);
+std::optional<Refusal> fastenerHasNoReading(const Case &c);
+/// A reading outside the band is refused, low and high alike; exact in decimal, across units.
+std::optional<Refusal> torqueIsInBand(const Case &c);
+/// Torque half done by another starts again from the first fastener, unless it was taken over by signature.
+std::optional<Refusal> torqueIsNotHalfDoneByAnother(const Case &c);
+std::optional<Refusal> thereIsTorqueToTakeOver(const Case &c);
+std::optional<Refusal> bondingIsWithinLimit(const Case &c);
+/// The tool is registered, not withdrawn, and in calibration on the day of the entry.
+std::optional<Refusal> toolIsInCalibration(const Case &c);
+std::optional<Refusal> readingIsInToolRange(const Case &c);
+std::optional<Refusal> safetyingIsAskedFor(const Case &c);
+/// Safetied after torque: lockwire on an untorqued fastener looks finished.
+std::optional<Refusal> torqueIsComplete(const Case &c);
+
+extern const Rule torqueAsked, fastener, fastenerOnce, torqueBand, torqueTakenOver, takeOver, bondingLimit, toolCalibrated, toolRange, safetyingAsked, safetiedAfterTorque;
+
+} // namespace core::rules

@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+// Who may say it.
+
+std::optional<Refusal> authorIsEnrolled(const Case &c);
+std::optional<Refusal> peopleAreEnrolled(const Case &c);
+std::optional<Refusal> authorIsOfTheCrew(const Case &c);
+std::optional<Refusal> authorMayWork(const Case &c);
+/// Members of the crew and authorised inspectors may raise what they see.
+std::optional<Refusal> authorTakesPart(const Case &c);
+std::optional<Refusal> authorLeads(const Case &c);
+std::optional<Refusal> openerMayLead(const Case &c);
+std::optional<Refusal> authorMayRelease(const Case &c);
+
+extern const Rule enrolled, peopleKnown, ofTheCrew, mayWork, takesPart, leads, mayOpen, mayRelease;
+
+} // namespace core::rules

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+// What may stand in the register.
+
+std::optional<Refusal> registerIsNotFounded(const Register &reg, const Draft &draft);
+std::optional<Refusal> founderFoundsForThemselves(const Register &reg, const Draft &draft);
+std::optional<Refusal> registerIsFounded(const Register &reg, const Draft &draft);
+std::optional<Refusal> registerClockDoesNotRunBack(const Register &reg, const Draft &draft);
+std::optional<Refusal> authorAdministers(const Register &reg, const Draft &draft);
+/// An id is never used again, not even after somebody left.
+std::optional<Refusal> personIsNew(const Register &reg, const Draft &draft);
+std::optional<Refusal> personIsEnrolled(const Register &reg, const Draft &draft);
+/// One key, one person: a second identity of the same hands would break independence.
+std::optional<Refusal> keyIsNobodysYet(const Register &reg, const Draft &draft);
+std::optional<Refusal> authorisationIsNew(const Register &reg, const Draft &draft);
+std::optional<Refusal> granteeIsEnrolled(const Register &reg, const Draft &draft);
+std::optional<Refusal> datesRunForward(const Register &reg, const Draft &draft);
+std::optional<Refusal> authorisationStands(const Register &reg, const Draft &draft);
+std::optional<Refusal> toolIsNew(const Register &reg, const Draft &draft);
+std::optional<Refusal> toolIsInUse(const Register &reg, const Draft &draft);
+std::optional<Refusal> toolRangeIsSound(const Register &reg, const Draft &draft);
+
+extern const RegisterRule notFounded, founder, founded, registerClock, administers, personNew, personKnown, keyNew, authorisationNew, granteeKnown, dates,
+    authorisationOpen, toolNew, toolKnown, toolRangeSound;
+
+} // namespace core::rules

@@ -1,0 +1,149 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/rules/rulebook.hpp"
+
+#include <QHash>
+
+#include <algorithm>
+
+#include "core/rules/balance.hpp"
+#include "core/rules/closure.hpp"
+#include "core/rules/corrections.hpp"
+#include "core/rules/findings.hpp"
+#include "core/rules/handovers.hpp"
+#include "core/rules/independence.hpp"
+#include "core/rules/listing.hpp"
+#include "core/rules/measuring.hpp"
+#include "core/rules/order.hpp"
+#include "core/rules/people.hpp"
+#include "core/rules/register_rules.hpp"
+#include "core/rules/sequence.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace rules;
+
+template <class AnyRule>
+struct Page {
+    const char *kind;
+    std::vector<const AnyRule *> rules;
+};
+
+using JobPages = std::vector<Page<Rule>>;
+using RegisterPages = std::vector<Page<RegisterRule>>;
+
+/// Asked of every entry of a job that is open.
+const std::vector<const Rule *> &always()
+{
+    static const std::vector<const Rule *> rules = {&open, &notClosed, &clock, &enrolled, &peopleKnown};
+    return rules;
+}
+
+const JobPages &jobPages()
+{
+    static const JobPages pages = {
+        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &torqueSpecSound, &accessKnown, &inspectionCount}},
+        {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &disconnectedOnce, &accessOff, &tagUnique}},
+        {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &findingNew}},
+        {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &reconnectedWhenOff, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew}},
+        {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},
+        {"photo.attached", {&listed, &takesPart}},
+        {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &torqueAsked, &fastener, &torqueTakenOver, &fastenerOnce, &torqueBand, &toolCalibrated, &toolRange}},
+        {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &measuredWhenJoined, &takeOver}},
+        {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &bondingLimit, &toolCalibrated, &toolRange}},
+        {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &safetyingAsked, &safetiedAfterTorque}},
+        {"inspection.accepted", {&listed, &secured, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
+        {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
+        {"finding.raised", {&takesPart, &findingNew, &findingItem}},
+        {"finding.closed", {&findingOpen, &findingCloser}},
+        {"handover.given", {&leads, &handoverOnce, &handoverTo, &handoverList}},
+        {"handover.accepted", {&handoverPending, &handoverBy}},
+        {"entry.struck", {&takesPart, &strikeExists, &strikeable, &strikeBy, &strikeListing}},
+        {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose}},
+    };
+    return pages;
+}
+
+const std::vector<const Rule *> &openingRules()
+{
+    static const std::vector<const Rule *> rules = {&notYetOpen, &enrolled, &peopleKnown, &mayOpen, &zonesNamed};
+    return rules;
+}
+
+const RegisterPages &registerPages()
+{
+    static const RegisterPages pages = {
+        {"register.founded", {&notFounded, &founder}},
+        {"person.enrolled", {&founded, &registerClock, &administers, &personNew, &keyNew}},
+        {"key.replaced", {&founded, &registerClock, &administers, &personKnown, &keyNew}},
+        {"authorisation.granted", {&founded, &registerClock, &administers, &authorisationNew, &granteeKnown, &dates}},
+        {"authorisation.withdrawn", {&founded, &registerClock, &administers, &authorisationOpen}},
+        {"tool.registered", {&founded, &registerClock, &administers, &toolNew, &toolRangeSound}},
+        {"tool.calibrated", {&founded, &registerClock, &administers, &toolKnown, &dates}},
+        {"tool.withdrawn", {&founded, &registerClock, &administers, &toolKnown}},
+    };
+    return pages;
+}
+
+template <class AnyRule>
+void addOnce(std::vector<const AnyRule *> &all, const std::vector<const AnyRule *> &more)
+{
+    for (const AnyRule *rule : more) {
+        if (std::find(all.begin(), all.end(), rule) == all.end())
+            all.push_back(rule);
+    }
+}
+
+QHash<QString, std::vector<const Rule *>> indexOfJobPages()
+{
+    QHash<QString, std::vector<const Rule *>> index;
+    index.insert(QStringLiteral("job.opened"), openingRules());
+    for (const auto &page : jobPages()) {
+        std::vector<const Rule *> rules = always();
+        addOnce(rules, page.rules);
+        index.insert(QString::fromLatin1(page.kind), std::move(rules));
+    }
+    return index;
+}
+
+} // namespace
+
+const std::vector<const Rule *> &rulesFor(QStringView kind)
+{
+    static const auto index = indexOfJobPages();
+    static const std::vector<const Rule *> none;
+    const auto at = index.constFind(kind.toString());
+    return at == index.constEnd() ? none : *at;
+}
+
+const std::vector<const RegisterRule *> &registerRulesFor(QStringView kind)
+{
+    static const std::vector<const RegisterRule *> none;
+    for (const auto &page : registerPages()) {
+        if (kind == QLatin1String(page.kind))
+            return page.rules;
+    }
+    return none;
+}
+
+std::vector<const Rule *> allRules()
+{
+    std::vector<const Rule *> all = openingRules();
+    addOnce(all, always());
+    for (const auto &page : jobPages())
+        addOnce(all, page.rules);
+    return all;
+}
+
+std::vector<const RegisterRule *> allRegisterRules()
+{
+    std::vector<const RegisterRule *> all;
+    for (const auto &page : registerPages())
+        addOnce(all, page.rules);
+    return all;
+}
+
+} // namespace core
