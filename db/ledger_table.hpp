@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/ledger/entry.hpp"
+#include "core/value/result.hpp"
+#include "db/stored.hpp"
+
+namespace db {
+
+class Connection;
+class WhereUsed;
+class WriteGate;
+
+/// The entries. See Store for what each function promises.
+class LedgerTable {
+public:
+    LedgerTable(Connection &connection, WriteGate &gate, WhereUsed &whereUsed)
+        : m_connection(connection), m_gate(gate), m_whereUsed(whereUsed)
+    {
+    }
+
+    core::Result<core::Head> head(const core::LedgerId &ledger);
+    core::Result<void> append(std::span<const core::Entry> entries, const core::Head &seen);
+    core::Result<void> forEach(const core::LedgerId &ledger, qint64 afterSeq, const EntryVisitor &visit);
+    core::Result<std::vector<StoredLedger>> ledgers();
+    core::Result<std::optional<core::LedgerId>> registerLedger();
+
+private:
+    core::Result<std::optional<qint64>> rowOf(const core::LedgerId &ledger);
+    core::Result<qint64> begin(const core::LedgerId &ledger, LedgerRole role);
+    core::Result<core::Head> headOfRow(std::optional<qint64> ledgerRow);
+    core::Result<core::Head> registerHead();
+    core::Result<void> appendWithin(std::span<const core::Entry> entries, const core::Head &seen);
+    core::Result<void> insert(qint64 ledgerRow, const core::Entry &entry);
+
+    Connection &m_connection;
+    WriteGate &m_gate;
+    WhereUsed &m_whereUsed;
+};
+
+} // namespace db
