@@ -17,7 +17,7 @@ namespace core {
 struct ReportColumn {
     QLatin1String name; ///< stable text for files: `calibration_due`
     const char *title;  ///< for screens and paper, marked for translation in context "Report"
-    int width;          ///< share of the page's width, relative to the other columns
+    int width;          ///< share of the page's width, relative to the other columns; 0 for files alone
 };
 
 struct ReportRow {

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/acts/act.hpp"
+#include "core/reports/report_rows.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using namespace reporting;
+
+std::vector<ReportRow> entryRows(const JobRecord &record)
+{
+    std::vector<ReportRow> rows;
+    for (std::size_t i = 0; i < record.entries().size(); ++i) {
+        const Entry &entry = record.entries()[i];
+        const Line &line = record.job().lines[i];
+        const Register &reg = record.registerAt(entry.said.seq);
+        const auto id = InterfaceId::parse(entry.said.subject.value_or(QString()));
+        rows.push_back({{},
+                        {QString::number(entry.said.seq), momentText(entry.said.at), personText(reg, entry.said.author),
+                         describe(entry.said, reg, id ? record.kindOf(*id) : nullptr), standingText(record, line),
+                         meaningInWords(entry.said.meaning), entry.hash.hex()},
+                        line.standing});
+    }
+    return rows;
+}
+
+} // namespace
+
+Report entriesReport()
+{
+    return {"entries"_L1,
+            QT_TRANSLATE_NOOP("Report", "All entries, in order"),
+            {{"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
+             {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 12},
+             {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 14},
+             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 32},
+             {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 10},
+             {"meaning"_L1, QT_TRANSLATE_NOOP("Report", "Signed as"), 16},
+             {"hash"_L1, QT_TRANSLATE_NOOP("Report", "Hash"), 13}},
+            &entryRows};
+}
+
+} // namespace core

@@ -1,0 +1,80 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QStringList>
+
+#include "core/reports/report_rows.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using namespace reporting;
+
+QString signedText(const JobRecord &record, const Mark &mark)
+{
+    return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2, entry %3")).arg(personText(record.registerAt(mark.seq), mark.by), momentText(mark.at)).arg(mark.seq);
+}
+
+QString crewText(const JobRecord &record)
+{
+    QStringList names;
+    for (const PersonId &member : record.job().crew)
+        names << personText(record.reg(), member);
+    return names.join(u", "_s);
+}
+
+QString zonesText(const JobRecord &record)
+{
+    QStringList zones;
+    for (const Zone &zone : record.job().facts.zones)
+        zones << (zone.technician ? inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(zone.name, record.reg().nameOf(*zone.technician)) : zone.name);
+    return zones.join(u"; "_s);
+}
+
+QString closedText(const JobRecord &record)
+{
+    const auto &closed = record.job().closed;
+    return closed ? signedText(record, *closed) : inWords(QT_TRANSLATE_NOOP("Report", "NOT CLOSED"));
+}
+
+std::vector<ReportRow> factRows(const JobRecord &record)
+{
+    const JobState &job = record.job();
+    const JobFacts &facts = job.facts;
+    std::vector<ReportRow> rows;
+    const auto add = [&](const char *name, const QString &value) {
+        if (!value.isEmpty())
+            rows.push_back({{}, {inWords(name), value}});
+    };
+    add(QT_TRANSLATE_NOOP("Report", "Title"), facts.title);
+    add(QT_TRANSLATE_NOOP("Report", "Work order"), facts.workOrder);
+    add(QT_TRANSLATE_NOOP("Report", "Aircraft"), facts.aircraft);
+    add(QT_TRANSLATE_NOOP("Report", "Aircraft type"), facts.aircraftType);
+    add(QT_TRANSLATE_NOOP("Report", "Maintenance data"), facts.maintenanceData);
+    add(QT_TRANSLATE_NOOP("Report", "Revision"), facts.revision);
+    add(QT_TRANSLATE_NOOP("Report", "Unit"), facts.unit);
+    add(QT_TRANSLATE_NOOP("Report", "Outgoing serial number"), facts.outgoingSerial);
+    add(QT_TRANSLATE_NOOP("Report", "Incoming serial number"), facts.incomingSerial);
+    add(QT_TRANSLATE_NOOP("Report", "Follows the closed job"), facts.follows);
+    add(QT_TRANSLATE_NOOP("Report", "Zones"), zonesText(record));
+    add(QT_TRANSLATE_NOOP("Report", "Lead"), job.lead ? personText(record.reg(), *job.lead) : QString());
+    add(QT_TRANSLATE_NOOP("Report", "Crew"), crewText(record));
+    add(QT_TRANSLATE_NOOP("Report", "Opened"), job.opened ? signedText(record, *job.opened) : QString());
+    add(QT_TRANSLATE_NOOP("Report", "Closed"), closedText(record));
+    add(QT_TRANSLATE_NOOP("Report", "Job ledger"), job.ledger ? job.ledger->text() : QString());
+    return rows;
+}
+
+} // namespace
+
+Report factsReport()
+{
+    return {"facts"_L1,
+            QT_TRANSLATE_NOOP("Report", "The job"),
+            {{"fact"_L1, QT_TRANSLATE_NOOP("Report", "Fact"), 25}, {"value"_L1, QT_TRANSLATE_NOOP("Report", "As recorded"), 75}},
+            &factRows};
+}
+
+} // namespace core

@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/reports/report_rows.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using namespace reporting;
+
+QString signedText(const JobRecord &record, const Mark &mark)
+{
+    return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at));
+}
+
+std::vector<ReportRow> findingRows(const JobRecord &record)
+{
+    std::vector<ReportRow> rows;
+    for (const Finding &finding : record.job().findings) {
+        const QString open = inWords(QT_TRANSLATE_NOOP("Report", "OPEN"));
+        rows.push_back({{},
+                        {finding.id.text(), finding.item ? finding.item->text() : QString(), finding.description,
+                         signedText(record, finding.raised), finding.closed ? finding.disposition : open, finding.authority, finding.remarks,
+                         finding.closed ? signedText(record, *finding.closed) : QString()}});
+    }
+    return rows;
+}
+
+} // namespace
+
+Report findingsReport()
+{
+    return {"findings"_L1,
+            QT_TRANSLATE_NOOP("Report", "Findings"),
+            {{"finding"_L1, QT_TRANSLATE_NOOP("Report", "Finding"), 8},
+             {"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 9},
+             {"description"_L1, QT_TRANSLATE_NOOP("Report", "What was found"), 24},
+             {"raised"_L1, QT_TRANSLATE_NOOP("Report", "Raised"), 15},
+             {"disposition"_L1, QT_TRANSLATE_NOOP("Report", "Disposition"), 11},
+             {"authority"_L1, QT_TRANSLATE_NOOP("Report", "Authority"), 11},
+             {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 14},
+             {"closed"_L1, QT_TRANSLATE_NOOP("Report", "Closed"), 15}},
+            &findingRows};
+}
+
+} // namespace core

@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QStringList>
+
+#include "core/reports/report_rows.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using namespace reporting;
+
+QString signedText(const JobRecord &record, const Mark &mark)
+{
+    return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at));
+}
+
+/// What the outgoing lead signed as open: `E12 disconnected; E13 reconnected: torque is missing`.
+QString openText(const JobRecord &record, const Handover &handover)
+{
+    const Entry *given = record.entry(handover.given.seq);
+    const json::Value *open = given ? given->said.body.find(u"open") : nullptr;
+    QStringList parts;
+    if (const json::Array *array = open ? open->array() : nullptr) {
+        for (const json::Value &element : *array) {
+            const json::Object *item = element.object();
+            if (!item)
+                continue;
+            const QString stage = inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(item->text(u"interface"), item->text(u"stage"));
+            const QString missing = item->text(u"missing");
+            parts << (missing.isEmpty() ? stage : inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(stage, missing));
+        }
+    }
+    return parts.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Report", "nothing")) : parts.join(u"; "_s);
+}
+
+QString crewText(const JobRecord &record, const Handover &handover)
+{
+    QStringList names{record.reg().nameOf(handover.to)};
+    for (const PersonId &member : handover.crew)
+        names << record.reg().nameOf(member);
+    names.removeDuplicates();
+    return names.join(u", "_s);
+}
+
+std::vector<ReportRow> handoverRows(const JobRecord &record)
+{
+    std::vector<ReportRow> rows;
+    for (const Handover &handover : record.job().handovers) {
+        const QString accepted = handover.accepted ? signedText(record, *handover.accepted) : inWords(QT_TRANSLATE_NOOP("Report", "NOT ACCEPTED"));
+        rows.push_back({{},
+                        {signedText(record, handover.given), crewText(record, handover), openText(record, handover), handover.remarks, accepted}});
+    }
+    return rows;
+}
+
+} // namespace
+
+Report handoversReport()
+{
+    return {"handovers"_L1,
+            QT_TRANSLATE_NOOP("Report", "Handovers"),
+            {{"given"_L1, QT_TRANSLATE_NOOP("Report", "Handed over by"), 16},
+             {"to"_L1, QT_TRANSLATE_NOOP("Report", "To"), 16},
+             {"open"_L1, QT_TRANSLATE_NOOP("Report", "Open and half done"), 38},
+             {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 14},
+             {"accepted"_L1, QT_TRANSLATE_NOOP("Report", "Accepted"), 16}},
+            &handoverRows};
+}
+
+} // namespace core

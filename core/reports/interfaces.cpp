@@ -1,0 +1,94 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QStringList>
+
+#include "core/job/stage.hpp"
+#include "core/reports/report_rows.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using namespace reporting;
+
+QString joined(const std::vector<QString> &texts) { return QStringList(texts.begin(), texts.end()).join(u", "_s); }
+
+/// Who and when of a mark that may not be there, as two cells; times in the ledger's form, for programs.
+void addMark(std::vector<QString> &cells, const JobRecord &record, const std::optional<Mark> &mark)
+{
+    cells.push_back(mark ? signerOf(record, *mark) : QString());
+    cells.push_back(mark ? mark->at.text() : QString());
+}
+
+std::optional<Mark> lastTorque(const InterfaceState &item)
+{
+    return item.torque.empty() ? std::nullopt : std::optional(item.torque.back().mark);
+}
+
+QString inspectorsText(const JobRecord &record, const InterfaceState &item)
+{
+    QStringList names;
+    for (const Mark &mark : item.acceptances)
+        names << signerOf(record, mark);
+    return names.join(u", "_s);
+}
+
+ReportRow rowOf(const JobRecord &record, const InterfaceState &item)
+{
+    const Listing &listed = item.listed;
+    std::vector<QString> cells{listed.id.text(), listed.name, record.kinds().nameOf(listed.kind), listed.zone, stageWord(stageOf(item)),
+                               listed.critical ? inWords(QT_TRANSLATE_NOOP("Report", "critical")) : QString(), joined(listed.requirements)};
+    addMark(cells, record, item.removal ? std::optional(item.removal->mark) : std::nullopt);
+    cells.push_back(item.removal ? item.removal->asFound : QString());
+    cells.push_back(item.removal ? item.removal->tag : QString());
+    addMark(cells, record, item.restoration ? std::optional(item.restoration->mark) : std::nullopt);
+    addMark(cells, record, lastTorque(item));
+    cells.push_back(inspectorsText(record, item));
+    cells.push_back(item.acceptances.empty() ? QString() : item.acceptances.back().at.text());
+    cells.push_back(listed.reference);
+    return {listed.zone, std::move(cells)};
+}
+
+std::vector<ReportRow> interfaceRows(const JobRecord &record)
+{
+    // By zone, as people walk round the unit; within a zone in the order of the list.
+    std::vector<ReportRow> rows;
+    for (const Zone &zone : record.job().facts.zones) {
+        for (const InterfaceState &item : record.job().items) {
+            if (item.listed.zone == zone.name)
+                rows.push_back(rowOf(record, item));
+        }
+    }
+    return rows;
+}
+
+} // namespace
+
+Report interfacesReport()
+{
+    return {"interfaces"_L1,
+            QT_TRANSLATE_NOOP("Report", "Interfaces"),
+            {{"id"_L1, QT_TRANSLATE_NOOP("Report", "Id"), 9},
+             {"name"_L1, QT_TRANSLATE_NOOP("Report", "Name"), 26},
+             {"kind"_L1, QT_TRANSLATE_NOOP("Report", "Kind"), 14},
+             {"zone"_L1, QT_TRANSLATE_NOOP("Report", "Zone"), 0},
+             {"stage"_L1, QT_TRANSLATE_NOOP("Report", "Stage"), 13},
+             {"critical"_L1, QT_TRANSLATE_NOOP("Report", "Critical"), 8},
+             {"requirements"_L1, QT_TRANSLATE_NOOP("Report", "Requirements"), 0},
+             {"undone_by"_L1, QT_TRANSLATE_NOOP("Report", "Undone by"), 12},
+             {"undone_at"_L1, QT_TRANSLATE_NOOP("Report", "Undone at"), 0},
+             {"as_found"_L1, QT_TRANSLATE_NOOP("Report", "As found"), 0},
+             {"tag"_L1, QT_TRANSLATE_NOOP("Report", "Tag"), 6},
+             {"restored_by"_L1, QT_TRANSLATE_NOOP("Report", "Restored by"), 12},
+             {"restored_at"_L1, QT_TRANSLATE_NOOP("Report", "Restored at"), 0},
+             {"torqued_by"_L1, QT_TRANSLATE_NOOP("Report", "Torqued by"), 0},
+             {"torqued_at"_L1, QT_TRANSLATE_NOOP("Report", "Torqued at"), 0},
+             {"inspected_by"_L1, QT_TRANSLATE_NOOP("Report", "Inspected by"), 13},
+             {"inspected_at"_L1, QT_TRANSLATE_NOOP("Report", "Inspected at"), 0},
+             {"reference"_L1, QT_TRANSLATE_NOOP("Report", "Reference"), 0}},
+            &interfaceRows};
+}
+
+} // namespace core

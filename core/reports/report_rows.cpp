@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/reports/report_rows.hpp"
+
+#include <algorithm>
+
+#include "core/acts/references.hpp"
+
+namespace core::reporting {
+
+QString personText(const Register &reg, const PersonId &id)
+{
+    const Person *person = reg.person(id);
+    return person ? inWords(QT_TRANSLATE_NOOP("Report", "%1 (%2)")).arg(person->name, id.text()) : id.text();
+}
+
+QString signerOf(const JobRecord &record, const Mark &mark) { return record.registerAt(mark.seq).nameOf(mark.by); }
+
+QString standingText(const JobRecord &record, const Line &line)
+{
+    switch (line.standing) {
+    case Standing::Stands: return {};
+    case Standing::Struck: {
+        const Entry *strike = line.struckBy ? record.entry(*line.struckBy) : nullptr;
+        const QString reason = strike ? strike->said.body.text(u"reason") : QString();
+        return inWords(QT_TRANSLATE_NOOP("Report", "Struck by entry %1: %2")).arg(line.struckBy.value_or(0)).arg(reason);
+    }
+    case Standing::Fallen: return inWords(QT_TRANSLATE_NOOP("Report", "Fell, since an entry that it rested on was struck"));
+    }
+    Q_UNREACHABLE();
+}
+
+std::set<QString> mentioned(const JobRecord &record, const QString &sort)
+{
+    std::set<QString> values;
+    for (const Entry &entry : record.entries()) {
+        for (const Reference &reference : referencesOf(entry.said)) {
+            if (reference.sort == sort)
+                values.insert(reference.value);
+        }
+    }
+    return values;
+}
+
+std::vector<EntryOnItem> entriesOfKind(const JobRecord &record, QStringView kind)
+{
+    const JobState &job = record.job();
+    const auto placeOf = [&](const EntryOnItem &on) {
+        return on.item ? job.itemAt.value(on.item->listed.id) : static_cast<qsizetype>(job.items.size());
+    };
+    std::vector<EntryOnItem> found;
+    for (std::size_t i = 0; i < record.entries().size(); ++i) {
+        const Entry &entry = record.entries()[i];
+        if (entry.said.kind != kind)
+            continue;
+        const auto id = InterfaceId::parse(entry.said.subject.value_or(QString()));
+        found.push_back({&entry, &job.lines[i], id ? job.item(*id) : nullptr});
+    }
+    std::stable_sort(found.begin(), found.end(), [&](const EntryOnItem &a, const EntryOnItem &b) { return placeOf(a) < placeOf(b); });
+    return found;
+}
+
+QString itemText(const InterfaceState *item, const Entry &entry)
+{
+    const QString id = entry.said.subject.value_or(QString());
+    return item ? inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(id, item->listed.name) : id;
+}
+
+} // namespace core::reporting

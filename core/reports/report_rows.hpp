@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QCoreApplication>
+#include <QString>
+
+#include <set>
+
+#include "core/reports/report.hpp"
+#include "core/reports/timeline.hpp"
+
+/// What the reports of this folder share in making their rows.
+namespace core::reporting {
+
+/// A sentence of a report, translated in context "Report".
+inline QString inWords(const char *text) { return QCoreApplication::translate("Report", text); }
+
+/// The name and id of a person as the register of that entry had them: `Ben Ortiz (ben)`.
+QString personText(const Register &reg, const PersonId &id);
+
+/// Who made the entry, by the name pinned with it.
+QString signerOf(const JobRecord &record, const Mark &mark);
+
+/// Whether an entry stands, in words: empty when it does, else what struck it and why, or that it fell.
+QString standingText(const JobRecord &record, const Line &line);
+
+/// Values that the entries mention, of one sort of reference: `person`, `tool`.
+std::set<QString> mentioned(const JobRecord &record, const QString &sort);
+
+/// One row for each entry of that kind, in the order of the list and then of the ledger; entries on the job as a whole last.
+struct EntryOnItem {
+    const Entry *entry;
+    const Line *line;
+    const InterfaceState *item; ///< nullptr where the job does not list it any more
+};
+std::vector<EntryOnItem> entriesOfKind(const JobRecord &record, QStringView kind);
+
+/// `E12 Bleed duct, forward`
+QString itemText(const InterfaceState *item, const Entry &entry);
+
+} // namespace core::reporting
