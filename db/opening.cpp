@@ -107,14 +107,19 @@ Result<void> checkWritable(const QString &path)
     return {};
 }
 
+/// Reading too needs a lock that a writer sees, and SQLite keeps it in side files. It takes them away again only where it might
+/// write, so a store at rest is opened for writing and then told not to. Where nobody here can write, no lock is needed.
 Result<Mode> modeForReading(const QString &path)
 {
-    if (may(folderOf(path), W_OK | X_OK))
+    const bool mayWriteFolder = may(folderOf(path), W_OK | X_OK);
+    const bool isAtRest = sideFileSize(path) == 0;
+    const bool isOpenElsewhere = QFileInfo::exists(path + QStringLiteral("-shm"));
+    if (isAtRest && mayWriteFolder && may(path, W_OK))
+        return Mode::ReadWrite;
+    if (isOpenElsewhere || (!isAtRest && mayWriteFolder))
         return Mode::ReadOnly;
-    if (sideFileSize(path) == 0)
+    if (isAtRest)
         return Mode::Frozen;
-    if (QFileInfo::exists(path + QStringLiteral("-shm")))
-        return Mode::ReadOnly;
     return failure(ErrorCode::ReadOnly, tr("The newest entries of %1 are in its side file, and the folder cannot be written to. Copy "
                                            "the store together with the file %1-wal to a folder of your own and open it there.")
                                             .arg(path));

@@ -110,6 +110,7 @@ Result<std::unique_ptr<TurnQueue>> TurnQueue::open(const QString &storePath)
             systemError = errno;
             break;
         }
+        fchmod(file, 0600); // for the umask that takes the owner's own rights; fails harmlessly for a file of another user
         if (join(file) && isStillThere(file, name)) {
             void *memory = mmap(nullptr, boardSize, PROT_READ | PROT_WRITE, MAP_SHARED, file, 0);
             if (memory != MAP_FAILED)

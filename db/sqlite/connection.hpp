@@ -19,8 +19,7 @@ struct sqlite3;
 
 namespace db {
 
-/// How a file is opened. Frozen: the folder cannot be written, so nobody here can be writing to the file either, and it is
-/// read without locks and side files.
+/// How a file is opened. Frozen: nobody here can write to it, so it is read without locks and side files.
 enum class Mode { ReadWrite, ReadOnly, Frozen };
 
 /// What closing does with a side file of committed changes: Settle writes it back, Untouched leaves all files as they are.

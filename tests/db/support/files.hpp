@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+#include <QStringList>
+#include <QTemporaryDir>
+
+#include <memory>
+
+#include "db/store.hpp"
+
+namespace files {
+
+/// A folder that every user may enter, so that tests of permissions can be run by root as an ordinary user.
+class Folder {
+public:
+    Folder();
+    QString operator/(const char *name) const { return m_folder.filePath(QLatin1String(name)); }
+    QString path() const { return m_folder.path(); }
+    /// The names of all files in it, sorted.
+    QStringList names() const;
+
+private:
+    QTemporaryDir m_folder;
+};
+
+/// The content of a file. Never of one that a Store of this program has open: closing it would drop SQLite's locks.
+QByteArray contentOf(const QString &path);
+void overwrite(const QString &path, qint64 at, const QByteArray &bytes);
+void write(const QString &path, const QByteArray &bytes);
+/// `600`, as chmod writes it.
+QString modeOf(const QString &path);
+
+/// Runs SQL past the store, as an intruder with another tool would. Empty when all went well, else SQLite's message.
+QString rawSql(const QString &path, const char *sql);
+
+/// A new store, closed again.
+void makeStore(const QString &path);
+
+/// While it lives, the process has the rights of an ordinary user, not of root; with no effect when it is none anyway.
+class AsOrdinaryUser {
+public:
+    AsOrdinaryUser();
+    ~AsOrdinaryUser();
+    AsOrdinaryUser(const AsOrdinaryUser &) = delete;
+    AsOrdinaryUser &operator=(const AsOrdinaryUser &) = delete;
+};
+
+} // namespace files
