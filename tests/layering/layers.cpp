@@ -61,21 +61,20 @@ bool isSystem(const QString &header)
     return names.contains(header) || header.startsWith("sys/") || header.startsWith("linux/");
 }
 
-bool isWidget(const QString &header)
-{
-    static const QRegularExpression form(
-        R"(^(QtWidgets(/|$)|Q(Application|.*Widget|MainWindow|Dialog.*|.*Dialog|.*Box|.*Button|Label|Menu.*|.*Edit|.*Layout|.*View|.*Delegate|Action.*|Style.*|Completer|ToolTip|.*Bar)$))");
-    static const QSet<QString> notWidgets = {"QStringView", "QByteArrayView", "QUtf8StringView", "QAnyStringView",
-                                             "QStyleHints"};
-    return form.match(header).hasMatch() && !notWidgets.contains(header);
-}
-
 QString lastPart(const QString &header) { return header.section(u'/', -1); }
 
-bool isQtCore(const QString &header, const World &world)
+bool isOf(const QSet<QString> &headers, const char *module, const QString &header)
 {
-    return world.qtCoreHeaders.contains(header)
-           || (header.startsWith("QtCore/") && world.qtCoreHeaders.contains(lastPart(header)));
+    return headers.contains(header)
+           || (header.startsWith(QLatin1String(module) + u'/') && headers.contains(lastPart(header)));
+}
+
+bool isQtCore(const QString &header, const World &world) { return isOf(world.qtCoreHeaders, "QtCore", header); }
+
+bool isWidget(const QString &header, const World &world)
+{
+    return header == "QtWidgets" || header == "QtWidgets/QtWidgets"
+           || isOf(world.qtWidgetsHeaders, "QtWidgets", header);
 }
 
 bool within(const QString &path, const char *folder) { return path.startsWith(QLatin1String(folder) + u'/'); }
@@ -103,11 +102,11 @@ Reason refuseSystemInDb(const QString &path, const QString &header, const World 
                    "in db/sqlite");
 }
 
-Reason refuseSystemInApp(const QString &path, const QString &header)
+Reason refuseSystemInApp(const QString &path, const QString &header, const World &world)
 {
     if (isSqlite(header))
         return QString("app reaches the store through db, never through SQLite");
-    if (isWidget(header) && !within(path, "app/desktop"))
+    if (isWidget(header, world) && !within(path, "app/desktop"))
         return QString("widgets belong to app/desktop");
     if (header.startsWith("spdlog/") && !within(path, "app/logging"))
         return QString("the log is written through app/logging");
@@ -125,7 +124,7 @@ Reason refuseSystem(const QString &path, const QString &header, const World &wor
     if (within(path, "db"))
         return refuseSystemInDb(path, header, world);
     if (within(path, "app"))
-        return refuseSystemInApp(path, header);
+        return refuseSystemInApp(path, header, world);
     return {};
 }
 
@@ -157,9 +156,9 @@ QString fault(const QString &path, int line, const QString &sentence)
 
 } // namespace
 
-QSet<QString> installedQtCoreHeaders()
+QSet<QString> installedHeaders(const QString &module)
 {
-    const QDir folder(QLibraryInfo::path(QLibraryInfo::HeadersPath) + "/QtCore");
+    const QDir folder(QLibraryInfo::path(QLibraryInfo::HeadersPath) + u'/' + module);
     const QStringList names = folder.entryList(QDir::Files);
     return {names.begin(), names.end()};
 }

@@ -13,13 +13,14 @@ namespace layering {
 
 /// What the rules must know of the world; the real tree in the test, small made-up ones in its self-test.
 struct World {
-    QSet<QString> qtCoreHeaders;                          ///< as included: "QString", "qglobal.h"
+    QSet<QString> qtCoreHeaders; ///< as included: "QString", "qglobal.h"
+    QSet<QString> qtWidgetsHeaders;
     std::function<bool(const QString &)> existsInSources; ///< path from the root of the sources
 };
 
-/// The names of the headers that Qt Core installs, read from the folder that this Qt names as its own.
+/// The names of the headers that a module installs (`QtCore`), read from the folder that this Qt names as its own.
 /// Empty when the folder is missing.
-QSet<QString> installedQtCoreHeaders();
+QSet<QString> installedHeaders(const QString &module);
 
 /// Faults of one file as "path:line: sentence", none when it keeps to its layer. path is from the root of the sources.
 /// Rules: app → db → core, never back; core sees values only; sqlite3.h in db/sqlite alone; no widget below

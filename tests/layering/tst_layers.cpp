@@ -39,10 +39,13 @@ void LayersTest::initTestCase()
 {
     m_root = QDir(qEnvironmentVariable("REMATE_SOURCE_DIR"));
     QVERIFY2(m_root.exists("CMakeLists.txt"), "REMATE_SOURCE_DIR must name the root of the sources");
-    m_world = {installedQtCoreHeaders(), [this](const QString &path) { return m_root.exists(path); }};
+    m_world = {installedHeaders("QtCore"), installedHeaders("QtWidgets"),
+               [this](const QString &path) { return m_root.exists(path); }};
     QVERIFY(m_world.qtCoreHeaders.contains("QString"));
     QVERIFY(m_world.qtCoreHeaders.contains("qglobal.h"));
     QVERIFY2(!m_world.qtCoreHeaders.contains("QWidget"), "a header of another module passes for Qt Core");
+    QVERIFY(m_world.qtWidgetsHeaders.contains("QWidget"));
+    QVERIFY2(!m_world.qtWidgetsHeaders.contains("QPageLayout"), "a header of another module passes for a widget");
 }
 
 QString LayersTest::read(const QString &path) const
@@ -125,6 +128,8 @@ void LayersTest::badIncludeIsNamed_data()
     row("desktop, a widget", "app/desktop/a.cpp", "#include <QTableView>", "");
     row("session, a widget", "app/session/a.cpp", "#include <QMessageBox>", "widgets belong");
     row("session, a dialog", "app/session/a.cpp", "#include <QtWidgets/QDialog>", "widgets belong");
+    row("session, all widgets", "app/session/a.cpp", "#include <QtWidgets>", "widgets belong");
+    row("record, a page's layout", "app/record/a.cpp", "#include <QPageLayout>", "");
     row("session, a string view", "app/session/a.cpp", "#include <QStringView>", "");
     row("session, the window", "app/session/a.cpp", "#include \"app/desktop/main_window.hpp\"",
         "nothing but app/desktop");
@@ -143,7 +148,8 @@ void LayersTest::badIncludeIsNamed()
     static const QSet<QString> files = {
         "core/value/result.hpp",       "db/store.hpp",        "db/sqlite/connection.hpp", "app/session/session.hpp",
         "app/desktop/main_window.hpp", "app/cli/command.hpp", "tests/support/story.hpp"};
-    const World world = {m_world.qtCoreHeaders, [](const QString &name) { return files.contains(name); }};
+    const World world = {m_world.qtCoreHeaders, m_world.qtWidgetsHeaders,
+                         [](const QString &name) { return files.contains(name); }};
     const QStringList faults = includeFaults(path, "\n" + line + "\n", world);
     if (refused.isEmpty()) {
         QCOMPARE(faults, QStringList());
