@@ -37,8 +37,8 @@ Report entriesReport()
             {{"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
              {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 12},
              {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 14},
-             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 32},
-             {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 10},
+             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 38},
+             {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 0},
              {"meaning"_L1, QT_TRANSLATE_NOOP("Report", "Signed as"), 16},
              {"hash"_L1, QT_TRANSLATE_NOOP("Report", "Hash"), 13}},
             &entryRows};

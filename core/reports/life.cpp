@@ -85,8 +85,8 @@ Report lifeReport()
              {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
              {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 14},
              {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 15},
-             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 48},
-             {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 16}},
+             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 64},
+             {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 0}},
             &lifeRows};
 }
 

@@ -1,0 +1,211 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/record/contents.hpp"
+
+#include <QCoreApplication>
+#include <QSet>
+#include <QStringList>
+
+#include <algorithm>
+
+#include "core/job/loose_ends.hpp"
+#include "core/job/stage.hpp"
+#include "core/reports/report.hpp"
+#include "core/reports/timeline.hpp"
+
+namespace record {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+QString tr(const char *text) { return QCoreApplication::translate("Record", text); }
+QString reportWord(const char *text) { return QCoreApplication::translate("Report", text); }
+
+Face faceOf(QLatin1String column) { return column == "hash"_L1 ? Face::Mono : Face::Cell; }
+
+/// What names the entry, or says why it was struck, stays without a line through it.
+Strike strikeOf(QLatin1String column)
+{
+    const bool isPlain = column == "entry"_L1 || column == "hash"_L1 || column == "worth"_L1;
+    return isPlain ? Strike::Not : Strike::Through;
+}
+
+/// A report as a table of this record: its columns that go on paper, and a struck row's reason as a note under it.
+Table tableOf(const core::Report &report, const std::vector<core::ReportRow> &rows)
+{
+    Table table;
+    std::vector<std::size_t> shown;
+    std::optional<std::size_t> note;
+    for (std::size_t i = 0; i < report.columns.size(); ++i) {
+        const core::ReportColumn &column = report.columns[i];
+        if (column.name == "standing"_L1)
+            note = i;
+        if (column.width == 0)
+            continue;
+        shown.push_back(i);
+        table.columns.push_back({reportWord(column.title), static_cast<double>(column.width), faceOf(column.name), strikeOf(column.name)});
+    }
+    for (const core::ReportRow &row : rows) {
+        TableRow laid{row.group, {}, row.standing == core::Standing::Stands ? Strike::Not : Strike::Through};
+        for (const std::size_t i : shown)
+            laid.cells.push_back(row.cells[i]);
+        if (note)
+            laid.note = row.cells[*note];
+        table.rows.push_back(std::move(laid));
+    }
+    return table;
+}
+
+void setReport(Flow &flow, const core::JobRecord &job, QStringView name, const QString &ifNone = {})
+{
+    const core::Report *report = core::findReport(name);
+    const auto rows = report->rows(job);
+    if (rows.empty() && ifNone.isEmpty())
+        return;
+    flow.heading(reportWord(report->title));
+    if (rows.empty())
+        flow.paragraph(ifNone);
+    else
+        flow.table(tableOf(*report, rows));
+}
+
+/// One table a zone: whoever walks round the unit reads one side at a time.
+void setLife(Flow &flow, const core::JobRecord &job)
+{
+    const core::Report *report = core::findReport(u"life");
+    const auto rows = report->rows(job);
+    const auto zoneColumn = std::find_if(report->columns.begin(), report->columns.end(), [](const core::ReportColumn &c) { return c.name == "zone"_L1; });
+    const auto zoneAt = static_cast<std::size_t>(zoneColumn - report->columns.begin());
+    for (const core::Zone &zone : job.job().facts.zones) {
+        std::vector<core::ReportRow> ofZone;
+        std::copy_if(rows.begin(), rows.end(), std::back_inserter(ofZone), [&](const core::ReportRow &row) { return row.cells[zoneAt] == zone.name; });
+        if (ofZone.empty())
+            continue;
+        flow.heading(tr("Zone %1").arg(zone.name));
+        flow.table(tableOf(*report, ofZone));
+    }
+}
+
+void setVerdict(Flow &flow, const core::JobRecord &job)
+{
+    const auto &closed = job.job().closed;
+    if (!closed) {
+        const auto open = core::looseEnds(job.job(), job.reg());
+        flow.box(tr("NOT CLOSED"), tr("This is a draft of a record and no release. Loose ends: %1.").arg(open.size()), ink::alarm);
+        return;
+    }
+    const core::Entry *entry = job.entry(closed->seq);
+    const QString statement = entry ? entry->said.body.text(u"statement") : QString();
+    const QString remarks = entry ? entry->said.body.text(u"remarks") : QString();
+    QString text = tr("Released by %1 on %2 with entry %3.").arg(job.registerAt(closed->seq).nameOf(closed->by), core::momentText(closed->at)).arg(closed->seq);
+    for (const QString &more : {statement, remarks}) {
+        if (!more.isEmpty())
+            text += u'\n' + more;
+    }
+    QStringList deferred;
+    for (const core::Finding &finding : job.job().findings) {
+        if (finding.disposition == u"deferred")
+            deferred << finding.id.text();
+    }
+    if (!deferred.isEmpty())
+        text += u'\n' + tr("Limited closure: deferred findings are carried on: %1.").arg(deferred.join(u", "_s));
+    flow.box(deferred.isEmpty() ? tr("CLOSED") : tr("CLOSED, LIMITED"), text, ink::text);
+}
+
+void setLooseEnds(Flow &flow, const core::JobRecord &job)
+{
+    const auto open = job.isClosed() ? core::LooseEnds() : core::looseEnds(job.job(), job.reg());
+    if (open.empty())
+        return;
+    Table table{{{tr("About"), 16}, {tr("What is loose"), 60}, {tr("Who can clear it"), 24}}, {}};
+    for (const core::LooseEnd &end : open)
+        table.rows.push_back({{}, {end.subject, end.sentence, end.clearedBy}});
+    flow.heading(tr("Loose ends"));
+    flow.table(table);
+}
+
+QString countsText(const core::JobRecord &job)
+{
+    constexpr core::Stage stages[] = {core::Stage::Connected, core::Stage::Disconnected, core::Stage::Reconnected, core::Stage::Secured, core::Stage::Inspected};
+    const auto counts = core::stageCounts(job.job());
+    QStringList parts;
+    for (const core::Stage stage : stages)
+        parts << tr("%1 %2").arg(core::stageWord(stage)).arg(counts[static_cast<std::size_t>(stage)]);
+    return tr("%1 interfaces by stage: %2.").arg(job.job().items.size()).arg(parts.join(u", "_s));
+}
+
+/// What a reader needs to check this paper against the record it was made from.
+void setRoots(Flow &flow, const core::JobRecord &job)
+{
+    const core::Register &reg = job.reg();
+    Table table{{{tr("Proof"), 25}, {tr("Value"), 75, Face::Mono}}, {}};
+    const auto add = [&](const QString &name, const QString &value) { table.rows.push_back({{}, {name, value}}); };
+    add(tr("Organisation"), reg.organisation);
+    add(tr("Root of the register"), reg.root ? reg.nameOf(*reg.root) : QString());
+    add(tr("Fingerprint of the root"), reg.fingerprint.hex());
+    add(tr("Register as last pinned"), tr("entry %1, %2").arg(reg.head.seq).arg(reg.head.hash.hex()));
+    add(tr("Last entry of the job"), tr("entry %1, %2").arg(job.head().seq).arg(job.head().hash.hex()));
+    flow.heading(tr("What this record rests on"));
+    flow.table(table);
+    flow.paragraph(tr("Each entry carries the hash of the one before it and its signer's signature, so the last hash fixes them all. "
+                      "This paper shows what the entries say; the signed entries are the record."),
+                   Face::Small, ink::quiet);
+}
+
+void setCautions(Flow &flow, const core::JobRecord &job)
+{
+    QSet<QString> kinds;
+    for (const core::InterfaceState &item : job.job().items)
+        kinds.insert(item.listed.kind);
+    Table table{{{tr("Work on"), 25}, {tr("Caution"), 75}}, {}};
+    for (const core::Kind &kind : job.kinds().all()) {
+        if (kinds.contains(kind.id) && !kind.caution.isEmpty())
+            table.rows.push_back({{}, {kind.name, kind.caution}});
+    }
+    flow.heading(tr("Cautions"));
+    flow.paragraph(tr("The approved maintenance data governs: %1, revision %2. Where this record and the maintenance data, the local rules or "
+                      "licensed practice differ, this record gives way.")
+                       .arg(job.job().facts.maintenanceData, job.job().facts.revision),
+                   Face::Bold);
+    flow.table(table);
+}
+
+} // namespace
+
+void setContents(Flow &flow, const core::JobRecord &job)
+{
+    flow.title(tr("Record of a unit change"));
+    flow.paragraph(job.job().facts.title, Face::Heading);
+    flow.space(4 * point);
+    setVerdict(flow, job);
+    setReport(flow, job, u"facts");
+    setRoots(flow, job);
+    setCautions(flow, job);
+    setLooseEnds(flow, job);
+    setReport(flow, job, u"people", tr("Nobody the register knows took part."));
+    setReport(flow, job, u"tools", tr("No measuring tool was used."));
+    setReport(flow, job, u"interfaces", tr("No interface was listed."));
+    flow.paragraph(countsText(job));
+    setLife(flow, job);
+    setReport(flow, job, u"torque", tr("No torque was recorded."));
+    setReport(flow, job, u"bonding");
+    setReport(flow, job, u"inspections", tr("No inspection was recorded."));
+    setReport(flow, job, u"findings", tr("No finding was raised."));
+    setReport(flow, job, u"handovers", tr("The job was not handed over."));
+    setReport(flow, job, u"entries");
+}
+
+QString runningHead(const core::JobRecord &job)
+{
+    const core::JobFacts &facts = job.job().facts;
+    return tr("Work order %1  ·  %2  ·  %3").arg(facts.workOrder, facts.aircraft, facts.unit);
+}
+
+QString runningFoot(const core::JobRecord &job)
+{
+    return tr("Entry %1  %2").arg(job.head().seq).arg(job.head().hash.hex());
+}
+
+} // namespace record

@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "app/record/flow.hpp"
+#include "core/reports/job_record.hpp"
+
+namespace record {
+
+/// Sets a job's whole record into the flow: verdict and facts, the register's root, cautions, people, tools, interfaces,
+/// measurements, inspections, findings, handovers, and every entry.
+void setContents(Flow &flow, const core::JobRecord &job);
+
+/// What stands at the head of every page: `Work order WO-17 · aircraft · Engine change`.
+QString runningHead(const core::JobRecord &job);
+/// What stands at its foot: the last entry with its hash, which fixes everything before it.
+QString runningFoot(const core::JobRecord &job);
+
+} // namespace record

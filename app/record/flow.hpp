@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+#include "app/record/sheet.hpp"
+#include "app/record/typeface.hpp"
+
+namespace record {
+
+enum class Strike { Through, Not };
+
+struct TableColumn {
+    QString title;
+    double share; ///< of the width, relative to the other columns
+    Face face = Face::Cell;
+    Strike whenStruck = Strike::Through;
+};
+
+struct TableRow {
+    QString group; ///< a heading over the rows that share it; empty for none
+    std::vector<QString> cells;
+    Strike strike = Strike::Not;
+    QString note{}; ///< a line of its own under the row
+};
+
+struct Table {
+    std::vector<TableColumn> columns;
+    std::vector<TableRow> rows;
+};
+
+/// Lays text and tables out, page after page. A table's head and the heading of its group come again on each page; a
+/// row stays whole unless it is taller than a page, and then it is divided between two of its lines.
+class Flow {
+public:
+    /// `progress` is told of each page begun; once it says Cancel, everything that follows is passed over.
+    Flow(PageFrame frame, Typefaces faces, Progress progress);
+
+    void title(const QString &text);
+    void heading(const QString &text);
+    void paragraph(const QString &text, Face face = Face::Text, const QColor &colour = ink::text);
+    /// A framed paragraph with a word in front: the verdict, a caution.
+    void box(const QString &word, const QString &text, const QColor &colour);
+    void table(const Table &table);
+    void space(double height);
+
+    bool isCancelled() const { return m_going == Going::Cancel; }
+    std::vector<Sheet> takeSheets() { return std::move(m_sheets); }
+
+private:
+    struct LaidRow;
+    Sheet &sheet() { return m_sheets.back(); }
+    double left() const { return m_frame.body.left(); }
+    double width() const { return m_frame.body.width(); }
+    double room() const { return m_frame.body.bottom() - m_y; }
+    void newPage();
+    void need(double height);
+    void rule(double y, double thickness, const QColor &colour);
+    double line(const QString &text, Face face, const QColor &colour, double x);
+
+    std::vector<double> widthsOf(const Table &table) const;
+    LaidRow laidRow(const Table &table, const TableRow &row, const std::vector<double> &widths) const;
+    void tableHead(const Table &table, const std::vector<double> &widths);
+    void groupHead(const QString &group, bool isContinued);
+    QStringList groupLines(const QString &group) const;
+    double groupHeight(const QString &group) const;
+    double headHeight(const Table &table, const std::vector<double> &widths) const;
+    void placeLines(const Table &table, const LaidRow &row, const std::vector<double> &widths, qsizetype fromLine, qsizetype toLine);
+    void placeGiant(const Table &table, const LaidRow &row, const std::vector<double> &widths, const QString &group);
+    void placeNote(const LaidRow &row);
+
+    PageFrame m_frame;
+    Typefaces m_faces;
+    Progress m_progress;
+    std::vector<Sheet> m_sheets;
+    double m_y = 0;
+    Going m_going = Going::On;
+};
+
+} // namespace record

@@ -1,0 +1,206 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <numeric>
+
+#include "app/record/flow.hpp"
+
+namespace record {
+
+namespace {
+
+constexpr double padX = 3 * point;
+constexpr double padY = 2.2 * point;
+constexpr double hairline = 0.5 * point;
+
+/// Names have no limit of their own; a heading that filled the page would leave no room for what it heads.
+constexpr qsizetype mostHeadingLines = 3;
+
+QString continued(const QString &group)
+{
+    return QCoreApplication::translate("Record", "%1  (continued)").arg(group);
+}
+
+} // namespace
+
+/// A row broken into lines: one list of lines a cell, and the note's.
+struct Flow::LaidRow {
+    std::vector<QStringList> cells;
+    QStringList note;
+    qsizetype lines = 1; ///< of the tallest cell
+    Strike strike = Strike::Not;
+    double lineHeight = 0;
+    double noteHeight = 0;
+    double height(qsizetype ofLines) const { return static_cast<double>(ofLines) * lineHeight + 2 * padY; }
+    double whole() const { return height(lines) + noteHeight; }
+};
+
+std::vector<double> Flow::widthsOf(const Table &table) const
+{
+    const double shares = std::accumulate(table.columns.begin(), table.columns.end(), 0.0, [](double sum, const TableColumn &c) { return sum + c.share; });
+    std::vector<double> widths;
+    for (const TableColumn &column : table.columns)
+        widths.push_back(width() * column.share / shares);
+    return widths;
+}
+
+Flow::LaidRow Flow::laidRow(const Table &table, const TableRow &row, const std::vector<double> &widths) const
+{
+    LaidRow laid;
+    laid.strike = row.strike;
+    laid.lineHeight = m_faces.lineHeight(Face::Cell);
+    for (std::size_t i = 0; i < table.columns.size() && i < row.cells.size(); ++i) {
+        laid.cells.push_back(m_faces.wrapped(row.cells[i], table.columns[i].face, widths[i] - 2 * padX));
+        laid.lines = std::max(laid.lines, laid.cells.back().size());
+    }
+    if (!row.note.isEmpty()) {
+        laid.note = m_faces.wrapped(row.note, Face::CellBold, width() - 8 * padX);
+        laid.noteHeight = static_cast<double>(laid.note.size()) * m_faces.lineHeight(Face::CellBold) + padY;
+    }
+    return laid;
+}
+
+double Flow::headHeight(const Table &table, const std::vector<double> &widths) const
+{
+    qsizetype lines = 1;
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        lines = std::max(lines, m_faces.wrapped(table.columns[i].title, Face::CellBold, widths[i] - 2 * padX).size());
+    return static_cast<double>(lines) * m_faces.lineHeight(Face::CellBold) + 2 * padY;
+}
+
+void Flow::tableHead(const Table &table, const std::vector<double> &widths)
+{
+    const double height = headHeight(table, widths);
+    sheet().patches.push_back({QRectF(left(), m_y, width(), height), ink::head});
+    double x = left();
+    const double top = m_y;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        m_y = top + padY;
+        for (const QString &one : m_faces.wrapped(table.columns[i].title, Face::CellBold, widths[i] - 2 * padX))
+            line(one, Face::CellBold, ink::text, x + padX);
+        x += widths[i];
+    }
+    m_y = top + height;
+}
+
+QStringList Flow::groupLines(const QString &group) const
+{
+    QStringList lines = m_faces.wrapped(group, Face::Group, width() - 2 * padX);
+    if (lines.size() <= mostHeadingLines)
+        return lines;
+    lines.resize(mostHeadingLines);
+    lines.last() += QStringLiteral(" …");
+    return lines;
+}
+
+double Flow::groupHeight(const QString &group) const
+{
+    if (group.isEmpty())
+        return 0;
+    return static_cast<double>(groupLines(group).size()) * m_faces.lineHeight(Face::Group) + 2 * padY;
+}
+
+void Flow::groupHead(const QString &group, bool isContinued)
+{
+    if (group.isEmpty())
+        return;
+    const QString text = isContinued ? continued(group) : group;
+    const double top = m_y;
+    const double height = groupHeight(text);
+    sheet().patches.push_back({QRectF(left(), top, width(), height), ink::group});
+    m_y = top + padY;
+    for (const QString &one : groupLines(text))
+        line(one, Face::Group, ink::text, left() + padX);
+    m_y = top + height;
+    rule(m_y - hairline, hairline, ink::rule);
+}
+
+void Flow::placeLines(const Table &table, const LaidRow &row, const std::vector<double> &widths, qsizetype fromLine, qsizetype toLine)
+{
+    const double top = m_y;
+    double x = left();
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        const TableColumn &column = table.columns[i];
+        const bool isStruck = row.strike == Strike::Through && column.whenStruck == Strike::Through;
+        m_y = top + padY;
+        for (qsizetype at = fromLine; at < std::min(toLine, row.cells[i].size()); ++at) {
+            const QString &text = row.cells[i][at];
+            if (isStruck && !text.isEmpty()) {
+                const double middle = m_y + m_faces.ascent(column.face) * 0.68;
+                sheet().patches.push_back({QRectF(x + padX, middle, m_faces.width(text, column.face), 0.6 * point), ink::alarm});
+            }
+            line(text, column.face, isStruck ? ink::quiet : ink::text, x + padX);
+            m_y += row.lineHeight - m_faces.lineHeight(column.face);
+        }
+        x += widths[i];
+    }
+    m_y = top + row.height(toLine - fromLine);
+}
+
+void Flow::placeNote(const LaidRow &row)
+{
+    for (const QString &one : row.note) {
+        need(m_faces.lineHeight(Face::CellBold));
+        line(one, Face::CellBold, ink::alarm, left() + 4 * padX);
+    }
+    if (!row.note.isEmpty())
+        space(padY);
+}
+
+void Flow::placeGiant(const Table &table, const LaidRow &row, const std::vector<double> &widths, const QString &group)
+{
+    // As many whole lines as there is room for, page after page.
+    for (qsizetype from = 0; from < row.lines && !isCancelled();) {
+        const auto fitting = static_cast<qsizetype>((room() - 2 * padY) / row.lineHeight);
+        if (fitting < 1) {
+            newPage();
+            tableHead(table, widths);
+            groupHead(group, true);
+            continue;
+        }
+        const qsizetype to = std::min(row.lines, from + fitting);
+        placeLines(table, row, widths, from, to);
+        from = to;
+    }
+}
+
+void Flow::table(const Table &table)
+{
+    if (isCancelled() || table.rows.empty())
+        return;
+    const std::vector<double> widths = widthsOf(table);
+    const double head = headHeight(table, widths);
+    const double body = m_frame.body.height();
+    QString group;
+    bool isHeaded = false;
+    for (const TableRow &row : table.rows) {
+        if (isCancelled())
+            return;
+        const LaidRow laid = laidRow(table, row, widths);
+        const bool isNewGroup = row.group != group || !isHeaded;
+        const bool isGiant = laid.whole() > body - head - groupHeight(continued(row.group));
+        const double wanted = (isHeaded ? 0 : head) + (isNewGroup ? groupHeight(row.group) : 0) + (isGiant ? laid.height(1) : laid.whole());
+        const bool turns = wanted > room();
+        if (turns)
+            newPage();
+        if (turns || !isHeaded)
+            tableHead(table, widths);
+        if (turns || isNewGroup)
+            groupHead(row.group, !isNewGroup);
+        isHeaded = true;
+        group = row.group;
+
+        if (isGiant)
+            placeGiant(table, laid, widths, row.group);
+        else
+            placeLines(table, laid, widths, 0, laid.lines);
+        placeNote(laid);
+        rule(m_y - hairline, hairline, ink::rule);
+    }
+    space(2 * point);
+}
+
+} // namespace record

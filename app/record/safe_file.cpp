@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/record/safe_file.hpp"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <QStorageInfo>
+
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace record {
+
+namespace {
+
+QString tr(const char *text) { return QCoreApplication::translate("Record", text); }
+
+core::Result<void> ioFailure(const QSaveFile &file, const QString &path)
+{
+    // Qt tells a full disk only in words, in the language of the system; the space left is the same in all of them.
+    const bool isFull = file.error() == QFileDevice::ResourceError || QStorageInfo(QFileInfo(path).path()).bytesAvailable() < 4096;
+    if (isFull)
+        return core::failure(core::ErrorCode::NoSpace, tr("The disk is full. Make room and export again."), {path, std::nullopt, std::nullopt});
+    return core::failure(core::ErrorCode::Io, tr("The file cannot be written (%1). Choose another folder, or ask who looks after it.").arg(file.errorString()),
+                         {path, std::nullopt, std::nullopt});
+}
+
+/// The rename is in the folder, and the folder has to reach the disk as well. Some file systems refuse; the file itself is safe.
+void flushFolder(const QString &path)
+{
+    const int folder = ::open(QFile::encodeName(QFileInfo(path).absolutePath()).constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (folder < 0)
+        return;
+    ::fsync(folder);
+    ::close(folder);
+}
+
+} // namespace
+
+core::Result<void> writeSafely(const QString &path, const std::function<core::Result<void>(QIODevice &)> &write)
+{
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly))
+        return ioFailure(file, path);
+    if (auto written = write(file); !written) {
+        file.cancelWriting();
+        return written;
+    }
+    if (!file.flush() || ::fsync(file.handle()) != 0 || !file.commit())
+        return ioFailure(file, path);
+    flushFolder(path);
+    return {};
+}
+
+} // namespace record

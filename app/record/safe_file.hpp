@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QIODevice>
+#include <QString>
+
+#include <functional>
+
+#include "core/value/result.hpp"
+
+namespace record {
+
+/// Has `write` fill a file beside `path`, flushes it to the disk and renames it to `path`. When `write` fails or the disk
+/// does, `path` stays as it was. Errors: write's own; NoSpace and Io with what to do next.
+core::Result<void> writeSafely(const QString &path, const std::function<core::Result<void>(QIODevice &)> &write);
+
+} // namespace record

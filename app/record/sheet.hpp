@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QColor>
+#include <QPointF>
+#include <QRectF>
+#include <QSizeF>
+#include <QString>
+
+#include <vector>
+
+#include "app/record/record.hpp"
+#include "app/record/typeface.hpp"
+
+namespace record {
+
+// Solid colours alone: anything see-through would break PDF/A-1b.
+namespace ink {
+constexpr QColor text(0x1a, 0x1f, 0x24);
+constexpr QColor quiet(0x4c, 0x57, 0x61);
+constexpr QColor alarm(0x9b, 0x1c, 0x1c);
+constexpr QColor rule(0xb4, 0xbe, 0xc7);
+constexpr QColor head(0xdd, 0xe5, 0xec);
+constexpr QColor group(0xef, 0xf3, 0xf6);
+} // namespace ink
+
+/// A line of text that starts at a point on its base line.
+struct Run {
+    QPointF baseline;
+    QString text;
+    Face face;
+    QColor colour;
+};
+
+/// A filled rectangle: a tint or a rule.
+struct Patch {
+    QRectF rect;
+    QColor colour;
+};
+
+/// One page, laid out and not yet drawn: patches lie under the text.
+struct Sheet {
+    std::vector<Patch> patches;
+    std::vector<Run> runs;
+};
+
+/// The page and what of it is free for the record, between head and foot.
+struct PageFrame {
+    QSizeF size;
+    QRectF body;
+};
+
+PageFrame frameOf(PageSize size);
+
+} // namespace record

@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/record/typeface.hpp"
+
+#include <QCoreApplication>
+#include <QFontDatabase>
+#include <QFontInfo>
+#include <QFontMetricsF>
+#include <QGuiApplication>
+#include <QTextLayout>
+
+namespace record {
+
+namespace {
+
+struct FaceRow {
+    Face face;
+    double size; ///< in points
+    bool isBold;
+    bool isMono;
+};
+
+constexpr FaceRow faceRows[] = {
+    {Face::Title, 18, true, false},  {Face::Heading, 11.5, true, false}, {Face::Group, 7.5, true, false},
+    {Face::Text, 8.5, false, false}, {Face::Bold, 8.5, true, false},     {Face::Cell, 7, false, false},
+    {Face::CellBold, 7, true, false}, {Face::Small, 6.5, false, false},  {Face::Mono, 6.3, false, true},
+};
+
+const FaceRow &rowOf(Face face)
+{
+    for (const FaceRow &row : faceRows) {
+        if (row.face == face)
+            return row;
+    }
+    Q_UNREACHABLE();
+}
+
+QString firstInstalled(const QString &preferred, QFontDatabase::SystemFont otherwise)
+{
+    return QFontDatabase::families().contains(preferred) ? preferred : QFontDatabase::systemFont(otherwise).family();
+}
+
+} // namespace
+
+core::Result<Typefaces> Typefaces::find()
+{
+    // Without a QGuiApplication the font database asserts, so it is asked for first.
+    const bool canAsk = qobject_cast<QGuiApplication *>(QCoreApplication::instance()) != nullptr;
+    if (!canAsk || QFontDatabase::families().isEmpty())
+        return core::failure(core::ErrorCode::NotFound,
+                             QCoreApplication::translate("Record", "There is no font to write the record with. Install the package fonts-dejavu-core."));
+    return Typefaces(firstInstalled(QStringLiteral("DejaVu Sans"), QFontDatabase::GeneralFont),
+                     firstInstalled(QStringLiteral("DejaVu Sans Mono"), QFontDatabase::FixedFont));
+}
+
+QFont Typefaces::font(Face face) const
+{
+    const FaceRow &row = rowOf(face);
+    QFont font(row.isMono ? m_mono : m_sans);
+    font.setPixelSize(qRound(row.size * point));
+    font.setBold(row.isBold);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setKerning(false);
+    return font;
+}
+
+double Typefaces::ascent(Face face) const { return QFontMetricsF(font(face)).ascent(); }
+
+double Typefaces::lineHeight(Face face) const { return rowOf(face).size * point * 1.28; }
+
+double Typefaces::width(const QString &text, Face face) const { return QFontMetricsF(font(face)).horizontalAdvance(text); }
+
+QStringList Typefaces::wrapped(const QString &text, Face face, double width) const
+{
+    QStringList lines;
+    for (const QString &paragraph : text.split(u'\n')) {
+        QTextLayout layout(paragraph, font(face));
+        QTextOption option;
+        option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(width);
+            lines << paragraph.mid(line.textStart(), line.textLength()).trimmed();
+        }
+        layout.endLayout();
+    }
+    return lines.isEmpty() ? QStringList{QString()} : lines;
+}
+
+} // namespace record
