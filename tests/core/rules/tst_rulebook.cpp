@@ -1,0 +1,290 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QSet>
+#include <QTest>
+
+#include "core/acts/act.hpp"
+#include "core/job/admit.hpp"
+#include "core/rules/rulebook.hpp"
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using story::Story;
+
+/// For each rule a case that is admitted and the nearest that is refused. Independence has a table of its own.
+class TestRulebook : public QObject {
+    Q_OBJECT
+
+    static QSet<QString> &namesSeenRefusing()
+    {
+        static QSet<QString> names;
+        return names;
+    }
+
+private slots:
+    void eachRule_data()
+    {
+        QTest::addColumn<QString>("before");
+        QTest::addColumn<QString>("act");
+        QTest::addColumn<QString>("refusedBy");
+        const auto row = [](const char *name, const char *before, const char *act, const char *refusedBy) {
+            QTest::newRow(name) << QString::fromUtf8(before) << QString::fromUtf8(act) << QString::fromUtf8(refusedBy);
+        };
+        const char *duct = "Ana disconnects D1 tag=7 blanks_fitted=2";
+        const char *joined = "Ana disconnects D1 tag=7; Ben reconnects D1";
+        const char *torqued = "Ana disconnects D1; Ben reconnects D1; Ben torques D1";
+        const char *secured = "Ana disconnects D1; Ben reconnects D1; Ben torques D1; Ben safeties D1";
+
+        row("opened once", "", "Ana opens", "form.missing form.missing form.missing form.missing form.missing form.missing form.missing form.missing form.missing form.missing form.missing form.missing");
+
+        row("disconnected by the crew", "", "Ben disconnects D1", "");
+        row("disconnected by a stranger", "", "Out disconnects D1", "crew.member");
+        row("disconnected by an inspector without work authority", "", "Eva disconnects D1", "crew.member crew.authorised");
+        row("not on the list", "", "Ana disconnects Z9", "sequence.listed");
+        row("disconnected twice", duct, "Ben disconnects D1", "sequence.disconnected-once");
+        row("disconnected again after it was joined", joined, "Ben disconnects D1", "");
+        row("in front of it is off", "Ana disconnects A1", "Ana disconnects D2", "");
+        row("in front of it is on", "", "Ana disconnects D2", "sequence.access");
+        row("a tag for two", duct, "Ana disconnects C1 tag=7", "balance.tag-unique");
+        row("a tag used before, though recovered", joined, "Ana disconnects C1 tag=7", "balance.tag-unique");
+        row("a tag of its own", duct, "Ana disconnects C1 tag=8", "");
+
+        row("reconnected, all as it was", duct, "Ben reconnects D1", "");
+        row("never disconnected", "", "Ben reconnects D1", "sequence.reconnected-when-off");
+        row("reconnected twice", joined, "Ben reconnects D1", "sequence.reconnected-when-off");
+        row("another tag in the hand", duct, "Ben reconnects D1 tag_recovered=8", "balance.tag-recovered");
+        row("no tag in the hand", duct, "Ben reconnects D1 tag_recovered=", "balance.tag-recovered");
+        row("one blank missing", duct, "Ben reconnects D1 blanks_removed=1", "balance.blanks");
+        row("one blank too many", duct, "Ben reconnects D1 blanks_removed=3", "balance.blanks");
+        row("the old seal", duct, "Ben reconnects D1 seal_batch=", "balance.seal");
+        row("another seal", duct, "Ben reconnects D1 seal_part=S-101", "balance.seal");
+        row("its own mate", "Ana disconnects C1", "Ben reconnects C1", "");
+        row("a look-alike mate", "Ana disconnects C1", "Ben reconnects C1 unit_half=J2", "balance.mate");
+        row("halves not read", "Ana disconnects C1", "Ben reconnects C1 unit_half= aircraft_half=", "balance.mate");
+        row("covered before inspection", "Ana disconnects A1; Ana disconnects D2; Ana reconnects D2", "Ana reconnects A1", "sequence.inspected-before-cover");
+        row("covered after inspection", "Ana disconnects A1; Ana disconnects D2; Ana reconnects D2; Cho accepts D2", "Ana reconnects A1", "");
+
+        row("torque in the band", joined, "Ben torques D1 fastener=1 value=22.5", "");
+        row("exactly the least", joined, "Ben torques D1 fastener=1 value=20", "");
+        row("exactly the most", joined, "Ben torques D1 fastener=1 value=25.000", "");
+        row("one unit in the last place below", joined, "Ben torques D1 fastener=1 value=19.999", "torque.band");
+        row("one unit in the last place above", joined, "Ben torques D1 fastener=1 value=25.001", "torque.band");
+        row("the right number in the wrong unit", joined, "Ben torques D1 fastener=1 value=22 unit=lbf·in tool=TW5", "torque.band tool.range");
+        row("the same torque in another unit", joined, "Ben torques D1 fastener=1 value=200 unit=lbf·in tool=TW5", "");
+        row("a resistance for a torque", joined, "Ben torques D1 fastener=1 value=22 unit=mΩ", "torque.band tool.range");
+        row("before it is joined", duct, "Ben torques D1 fastener=1 value=22", "sequence.measured-when-joined");
+        row("the last fastener", joined, "Ben torques D1 fastener=2 value=22", "");
+        row("one fastener too many", joined, "Ben torques D1 fastener=3 value=22", "torque.fastener");
+        row("fastener nought", joined, "Ben torques D1 fastener=0 value=22", "torque.fastener");
+        row("the same fastener again", "Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1", "Ben torques D1 fastener=1", "torque.fastener-once");
+        row("torque that nobody asked for", "Ana disconnects K1; Ben reconnects K1", "Ben torques K1 fastener=1", "torque.asked-for");
+        row("an unknown tool", joined, "Ben torques D1 fastener=1 tool=TW9", "tool.calibration");
+        row("a tool out of calibration", joined, "Ben torques D1 fastener=1 tool=TW2", "tool.calibration");
+        row("a withdrawn tool", joined, "Ben torques D1 fastener=1 tool=TW3", "tool.calibration");
+        row("at the end of the tool's range", joined, "Ben torques D1 fastener=1 value=20 tool=TW4", "");
+        row("beyond the tool's range", joined, "Ben torques D1 fastener=1 value=20.01 tool=TW4", "tool.range");
+
+        const char *half = "Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1";
+        row("half done by another, going on", half, "Dee torques D1 fastener=2", "torque.half-done");
+        row("half done by another, from the first", half, "Dee torques D1 fastener=1", "");
+        row("half done by another, taken over", "Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1; Dee takes-over D1", "Dee torques D1 fastener=2", "");
+        row("taking over the marked number", half, "Dee takes-over D1 fasteners=1", "");
+        row("taking over more than is marked", half, "Dee takes-over D1 fasteners=2", "torque.take-over");
+        row("taking over one's own", half, "Ben takes-over D1", "torque.take-over");
+
+        const char *lead = "Ana disconnects B1; Ana reconnects B1";
+        row("bonding exactly at the limit", lead, "Ben measures B1 value=2.5", "");
+        row("bonding at the limit in ohm", lead, "Ben measures B1 value=0.0025 unit=Ω", "");
+        row("bonding just over", lead, "Ben measures B1 value=2.51", "bonding.limit");
+        row("bonding below nought", lead, "Ben measures B1 value=-0.5", "bonding.limit tool.range");
+        row("bonding before it is joined", "Ana disconnects B1", "Ben measures B1", "sequence.measured-when-joined");
+        row("bonding nobody asked for", "Ana disconnects K1; Ana reconnects K1", "Ben measures K1", "bonding.limit");
+
+        row("safetied after torque", torqued, "Ben safeties D1", "");
+        row("safetied before torque", joined, "Ben safeties D1", "safetying.after-torque");
+        row("safetied in another way", torqued, "Ben safeties D1 method=cotter_pin", "safetying.method");
+
+        row("inspected when secured", secured, "Cho accepts D1", "");
+        row("inspected before safetying", torqued, "Cho accepts D1", "inspection.secured");
+        row("inspected while disconnected", duct, "Cho accepts D1", "inspection.secured");
+        row("inspected, then disturbed, not torqued again", "Ana disconnects D1; Ben reconnects D1; Ben torques D1; Ben safeties D1; Ben disturbs D1", "Cho accepts D1", "inspection.secured");
+        row("inspected twice", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1", "Eva accepts K1", "inspection.once");
+        row("rejected while joined", joined, "Cho rejects D1", "");
+        row("rejected while open", duct, "Cho rejects D1", "inspection.joined");
+
+        row("late, but said so", "", "Ana disconnects K1 done_at=2026-03-02T06:00:30.000Z", "");
+        row("done in the future", "", "Ana disconnects K1 done_at=2026-03-02T09:00:00.000Z", "entry.done-at");
+        row("done before the job was opened", "", "Ana disconnects K1 done_at=2026-03-02T05:59:59.999Z", "entry.done-at");
+        row("the clock at the same moment", "Ana disconnects K1", "Ana disconnects C1 at=2026-03-02T06:01:00Z", "");
+        row("the clock set back", "Ana disconnects K1", "Ana disconnects C1 at=2026-03-02T06:00:59.999Z", "ledger.clock");
+
+        row("a helper who is nobody", "", "Ana disconnects K1 helpers=Zed", "person.known");
+
+        row("listed", "", "Ana lists X1", "");
+        row("listed twice", "", "Ana lists D1", "listing.new");
+        row("in no zone of the job", "", "Ana lists X1 zone=tail", "listing.zone");
+        row("asks for what there is not", "", "Ana lists X1 requirements=prayer", "listing.requirements");
+        row("asks for torque and names none", "", "Ana lists X1 requirements=torque", "listing.requirements");
+        row("asks for a seal and names none", "", "Ana lists X1 requirements=seal", "listing.requirements");
+        row("asks for bonding and names no limit", "", "Ana lists X1 requirements=bonding", "listing.requirements");
+        row("asks for safetying and names no way", "", "Ana lists X1 requirements=safetying", "listing.requirements");
+        row("asks for mates and names one half", "", "Ana lists X1 requirements=mate aircraft_half=P9", "listing.requirements");
+        row("a band upside down", "", "Ana lists X1 torque_fasteners=1 torque_min=9 torque_max=8 torque_unit=N·m", "listing.limits");
+        row("a band of one value", "", "Ana lists X1 torque_fasteners=1 torque_min=9 torque_max=9 torque_unit=N·m", "");
+        row("a million fasteners", "", "Ana lists X1 torque_fasteners=1000000", "listing.limits");
+        row("bonding in newton metres", "", "Ana lists X1 bonding_max=9 bonding_unit=N·m", "listing.limits");
+        row("behind something unknown", "", "Ana lists X1 access=Q7", "listing.access");
+        row("behind itself", "", "Ana lists X1 access=X1", "listing.access");
+        row("never inspected", "", "Ana lists X1 inspections=0", "listing.inspections");
+        row("listed by a stranger", "", "Rae lists X1", "crew.takes-part");
+
+        row("a finding", "", "Ben raises F9", "");
+        row("a finding by an inspector", "", "Cho raises F9", "");
+        row("a finding's number twice", "Ben raises F9", "Ana raises F9", "finding.number");
+        row("a finding on nothing", "", "Ben raises F9 interface=Q7", "finding.interface");
+        row("closed by an inspector", "Ben raises F9 interface=D1", "Cho clears F9", "");
+        row("closed by the crew", "Ben raises F9", "Ana clears F9", "finding.closed-by-inspector");
+        row("closed by who had a hand in it", "Ana disconnects D1 helpers=Cho; Ben raises F9 interface=D1", "Cho clears F9", "finding.closed-by-inspector");
+        row("closed twice", "Ben raises F9; Cho clears F9", "Eva clears F9", "finding.open");
+        row("found open", "", "Ben finds-open D1", "");
+        row("found open though logged", duct, "Ben finds-open D1", "sequence.disconnected-once");
+
+        row("handed over", duct, "Ana hands-over", "");
+        row("handed over by another than the lead", "", "Ben hands-over", "crew.lead");
+        row("handed over to who may not lead", "", "Ana hands-over to=Max", "handover.to");
+        row("handed over to oneself", "", "Ana hands-over to=Ana", "handover.to");
+        row("handed over twice", "Ana hands-over", "Ana hands-over", "handover.once");
+        row("taken by the incoming lead", "Ana hands-over", "Lee takes-shift", "");
+        row("taken by another", "Ana hands-over", "Ben takes-shift", "handover.accepted-by");
+        row("taken though nobody gave", "", "Lee takes-shift", "handover.pending");
+        row("the new crew works", "Ana hands-over; Lee takes-shift", "Max disconnects D1", "");
+        row("the new crew before acceptance", "Ana hands-over", "Max disconnects D1", "crew.member");
+
+        row("struck by its author", duct, "Ana strikes entry=12", "");
+        row("struck by the lead", "Ben disconnects D1", "Ana strikes entry=12", "");
+        row("struck by a colleague", duct, "Ben strikes entry=12", "strike.by");
+        row("struck twice", "Ana disconnects D1; Ana strikes entry=12", "Ana strikes entry=12", "strike.stands");
+        row("struck what never was", "", "Ana strikes entry=99", "strike.stands");
+        row("the opening struck", "", "Ana strikes entry=1", "strike.kind");
+        row("a strike struck", "Ana disconnects D1; Ana strikes entry=12", "Ana strikes entry=13", "strike.kind");
+        row("an inspector's word struck by the lead", "Ana disconnects K1; Ana reconnects K1; Cho rejects K1", "Ana strikes entry=14", "strike.by");
+        row("an inspector's word struck by that inspector", "Ana disconnects K1; Ana reconnects K1; Cho rejects K1", "Cho strikes entry=14", "");
+        row("an untouched listing struck", "", "Ana strikes entry=2", "");
+        row("the listing of an open item struck", duct, "Ana strikes entry=2", "strike.listing");
+
+        row("a photo", "", "Ben photographs D1", "");
+        row("a photo by a stranger", "", "Rae photographs D1", "crew.takes-part");
+        row("disturbed while joined", joined, "Ben disturbs D1", "");
+        row("disturbed while open", duct, "Ben disturbs D1", "sequence.measured-when-joined");
+    }
+    void eachRule()
+    {
+        QFETCH(QString, before);
+        QFETCH(QString, act);
+        QFETCH(QString, refusedBy);
+        Story story(before);
+        QCOMPARE(story.refusedSentence(), QString());
+        story.tell(act);
+        QCOMPARE(story.refusedBy(), refusedBy);
+        for (const core::Refusal &refusal : story.refusals()) {
+            QVERIFY2(!refusal.sentence.isEmpty(), qPrintable(refusal.rule));
+            QVERIFY2(!refusal.sentence.contains(QStringLiteral("%1")), qPrintable(refusal.sentence));
+            namesSeenRefusing().insert(refusal.rule);
+        }
+    }
+
+    /// Nothing blank or incomplete can be signed.
+    void form_data()
+    {
+        QTest::addColumn<QString>("act");
+        QTest::addColumn<QString>("refusedBy");
+        const auto row = [](const char *name, const char *act, const char *refusedBy) { QTest::newRow(name) << QString::fromLatin1(act) << QString::fromLatin1(refusedBy); };
+        row("sound", "Ana disconnects D1", "");
+        row("a field left out", "Ana disconnects D1 tag=", "form.missing");
+        row("a blank text", "Ana disconnects D1 tag=_", "form.value");
+        row("an unknown field", "Ana disconnects D1 colour=red", "form.unknown");
+        row("no such choice", "Ana disconnects D1 as_found=fine", "form.value");
+        row("a negative count", "Ana disconnects D1 blanks_fitted=-1", "form.value");
+        row("no subject", "Ana disconnects", "form.subject");
+        row("a subject too many", "Ana hands-over D1", "form.subject");
+        row("a decimal comma", "Ana torques D1 fastener=1 value=22,5", "form.value");
+        row("no number", "Ana torques D1 fastener=1 value=tight", "form.value");
+        row("an exponent", "Ana torques D1 fastener=1 value=2e1", "form.value");
+        row("an ambiguous unit", "Ana torques D1 fastener=1 value=22 unit=in-lb", "form.value");
+    }
+    void form()
+    {
+        QFETCH(QString, act);
+        QFETCH(QString, refusedBy);
+        Story story;
+        const auto refusals = story.ask(story.drafts(act).front());
+        QStringList names;
+        for (const core::Refusal &refusal : refusals)
+            names << refusal.rule;
+        if (refusedBy.isEmpty())
+            QVERIFY(names.isEmpty());
+        else
+            QCOMPARE(names.join(u' '), refusedBy);
+    }
+
+    void anEntryStaysInItsLedger()
+    {
+        Story story;
+        core::Draft draft = story.drafts(u"Ana disconnects D1"_s).front();
+        draft.author = *core::PersonId::parse(u"Root");
+        QCOMPARE(core::admit(story.reg(), draft).front().rule, u"form.ledger"_s);
+        const core::Draft withdrawal{draft.author, draft.at, u"tool.withdrawn"_s, u"TW1"_s, {{u"reason"_s, u"dropped"_s}}};
+        QCOMPARE(story.ask(withdrawal).front().rule, u"form.ledger"_s);
+        QVERIFY(core::admit(story.reg(), withdrawal).empty());
+    }
+
+    void aJobIsOpenedOnceByItsLead()
+    {
+        Story story;
+        core::Draft opening = story.drafts(u"Ana opens title=T work_order=W aircraft=A aircraft_type=TF-2 maintenance_data=M revision=1 unit=U outgoing_serial=1 incoming_serial=2 lead=Ana crew=Ana"_s).front();
+        opening.body.set(u"zones"_s, core::json::Array{core::json::Object{{u"name"_s, u"left"_s}}});
+        QCOMPARE(story.ask(opening).front().rule, u"job.opened-once"_s);
+        const core::JobState fresh;
+        QVERIFY(core::admit(fresh, story.reg(), opening).empty());
+        opening.author = *core::PersonId::parse(u"Ben");
+        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.opened-by-lead"_s);
+        opening.body.set(u"lead"_s, u"Ben"_s); // who may work, and not lead
+        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.opened-by-lead"_s);
+        opening.body.set(u"lead"_s, u"Ana"_s);
+        opening.author = *core::PersonId::parse(u"Ana");
+        opening.body.set(u"zones"_s, core::json::Array{});
+        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.zones"_s);
+        QCOMPARE(core::admit(fresh, story.reg(), story.drafts(u"Ana disconnects D1"_s).front()).front().rule, u"job.open"_s);
+    }
+
+    void everyActOfAJobHasRulesAndEveryRuleAReason()
+    {
+        for (const core::Act &act : core::acts()) {
+            const bool ruled = act.ledger == core::LedgerSort::Job ? !core::rulesFor(QString(act.kind)).empty() : !core::registerRulesFor(QString(act.kind)).empty();
+            QVERIFY2(ruled, act.kind.data());
+            QVERIFY2(act.ledger == core::LedgerSort::Register || act.take, act.kind.data());
+        }
+        QSet<QString> names;
+        for (const core::Rule *rule : core::allRules()) {
+            QVERIFY2(!names.contains(rule->name), rule->name.data());
+            names.insert(rule->name);
+            QVERIFY(qstrlen(rule->why) > 0);
+        }
+        QVERIFY(names.size() > 50);
+    }
+
+    /// Runs last: a rule that no row above has seen refusing is a rule without a test.
+    void zEveryRuleWasSeenRefusing()
+    {
+        const QSet<QString> elsewhere = {u"job.opened-once"_s, u"job.open"_s, u"job.closed"_s, u"job.opened-by-lead"_s, u"job.zones"_s, // above and tst_closure
+                                         u"closure.nothing-loose"_s, u"closure.something-listed"_s, u"closure.release-authority"_s,
+                                         u"inspection.authorised"_s, u"independence.own-work"_s, u"independence.own-group"_s,
+                                         u"independence.second-person"_s, u"person.enrolled"_s, u"handover.list"_s};
+        for (const core::Rule *rule : core::allRules())
+            QVERIFY2(namesSeenRefusing().contains(rule->name) || elsewhere.contains(rule->name), rule->name.data());
+    }
+};
+
+QTEST_GUILESS_MAIN(TestRulebook)
+#include "tst_rulebook.moc"

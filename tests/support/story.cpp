@@ -1,0 +1,227 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "tests/support/story.hpp"
+
+#include "core/acts/act.hpp"
+#include "core/job/admit.hpp"
+#include "core/job/draft_help.hpp"
+#include "core/job/loose_ends.hpp"
+#include "core/job/stage.hpp"
+#include "tests/support/world.hpp"
+
+using namespace Qt::StringLiterals;
+
+namespace story {
+
+using core::json::Object;
+using core::json::Value;
+
+namespace {
+
+struct Verb {
+    QLatin1String word;
+    QLatin1String kind;
+};
+
+constexpr Verb verbs[] = {
+    {"lists"_L1, "interface.listed"_L1},       {"disconnects"_L1, "interface.disconnected"_L1}, {"finds-open"_L1, "interface.found_open"_L1},
+    {"reconnects"_L1, "interface.reconnected"_L1}, {"disturbs"_L1, "interface.disturbed"_L1},   {"photographs"_L1, "photo.attached"_L1},
+    {"torques"_L1, "torque.applied"_L1},       {"takes-over"_L1, "torque.taken_over"_L1},       {"measures"_L1, "bonding.measured"_L1},
+    {"safeties"_L1, "safetying.applied"_L1},   {"accepts"_L1, "inspection.accepted"_L1},        {"rejects"_L1, "inspection.rejected"_L1},
+    {"raises"_L1, "finding.raised"_L1},        {"clears"_L1, "finding.closed"_L1},              {"hands-over"_L1, "handover.given"_L1},
+    {"takes-shift"_L1, "handover.accepted"_L1}, {"strikes"_L1, "entry.struck"_L1},               {"closes"_L1, "job.closed"_L1},
+    {"opens"_L1, "job.opened"_L1},
+};
+
+QLatin1String kindOf(const QString &verb)
+{
+    for (const Verb &one : verbs) {
+        if (one.word == verb)
+            return one.kind;
+    }
+    qFatal("No such verb in a story: %s", qPrintable(verb));
+}
+
+Value valueOf(core::FieldType type, const QString &text)
+{
+    QStringList parts = text.split(u',', Qt::SkipEmptyParts);
+    switch (type) {
+    case core::FieldType::Integer: return text.toLongLong();
+    case core::FieldType::Flag: return text == u"yes";
+    case core::FieldType::Texts:
+    case core::FieldType::People:
+    case core::FieldType::Interfaces: return core::json::arrayOf({parts.begin(), parts.end()});
+    default: return text;
+    }
+}
+
+void setMember(Object &body, const core::Act &act, const QString &name, const QString &text)
+{
+    for (const core::Field &field : act.fields) {
+        if (field.name == name)
+            return body.set(name, valueOf(field.type, text));
+    }
+    body.set(name, text);
+}
+
+Object reconnection(const core::InterfaceState &item)
+{
+    Object body{{u"blanks_removed"_s, item.removal ? item.removal->blanksFitted : 0}};
+    if (item.removal && !item.removal->tag.isEmpty())
+        body.set(u"tag_recovered"_s, item.removal->tag);
+    if (!item.listed.sealPart.isEmpty()) {
+        body.set(u"seal_part"_s, item.listed.sealPart);
+        body.set(u"seal_batch"_s, u"batch-5"_s);
+    }
+    if (!item.listed.aircraftHalf.isEmpty()) {
+        body.set(u"aircraft_half"_s, item.listed.aircraftHalf);
+        body.set(u"unit_half"_s, item.listed.unitHalf);
+    }
+    return body;
+}
+
+/// What a careful technician would fill in.
+Object careful(const QLatin1String kind, const core::JobState &job, const core::InterfaceState *item)
+{
+    if (kind == "interface.disconnected"_L1)
+        return {{u"tag"_s, core::nextTag(job)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}};
+    if (kind == "interface.found_open"_L1)
+        return {{u"tag"_s, core::nextTag(job)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"loose"_s}, {u"finding"_s, core::nextFinding(job)}, {u"evidence"_s, u"hanging free"_s}};
+    if (kind == "interface.reconnected"_L1 && item)
+        return reconnection(*item);
+    if (kind == "interface.listed"_L1)
+        return {{u"name"_s, u"Item"_s}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"left"_s}};
+    if (kind == "interface.disturbed"_L1)
+        return {{u"reason"_s, u"loosened for access"_s}};
+    if (kind == "photo.attached"_L1)
+        return {{u"sha256"_s, core::Digest::of("picture").hex()}, {u"media_type"_s, u"image/png"_s}, {u"moment"_s, u"before"_s}};
+    if (kind == "torque.applied"_L1 && item && item->listed.torque)
+        return {{u"value"_s, item->listed.torque->min.value().text()}, {u"unit"_s, item->listed.torque->min.unit()}, {u"tool"_s, u"TW1"_s}};
+    if (kind == "torque.applied"_L1)
+        return {{u"fastener"_s, 1}, {u"value"_s, u"20"_s}, {u"unit"_s, u"N·m"_s}, {u"tool"_s, u"TW1"_s}};
+    if (kind == "torque.taken_over"_L1 && item)
+        return {{u"fasteners"_s, static_cast<qint64>(item->torque.size())}, {u"how_checked"_s, u"marks seen, both"_s}};
+    if (kind == "bonding.measured"_L1)
+        return {{u"value"_s, u"1.5"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}};
+    if (kind == "safetying.applied"_L1)
+        return {{u"method"_s, u"lockwire"_s}};
+    if (kind == "inspection.rejected"_L1)
+        return {{u"reason"_s, u"lockwire loose"_s}, {u"back_to"_s, u"reconnected"_s}};
+    if (kind == "finding.raised"_L1)
+        return {{u"description"_s, u"chafed hose"_s}};
+    if (kind == "finding.closed"_L1)
+        return {{u"disposition"_s, u"rectified"_s}, {u"authority"_s, u"AMM 71-00"_s}};
+    if (kind == "handover.given"_L1)
+        return {{u"to"_s, u"Lee"_s}, {u"crew"_s, core::json::arrayOf({u"Lee"_s, u"Max"_s})}, {u"open"_s, core::openAtHandover(job)}};
+    if (kind == "handover.accepted"_L1)
+        return {{u"given"_s, job.pendingHandover() ? job.pendingHandover()->given.seq : 0}};
+    if (kind == "entry.struck"_L1)
+        return {{u"reason"_s, u"wrong item"_s}};
+    if (kind == "job.closed"_L1)
+        return {{u"statement"_s, u"Complete"_s}};
+    return {};
+}
+
+} // namespace
+
+Story::Story(const QString &text) : m_register(register_()), m_now(opening())
+{
+    for (const core::Draft &draft : openingDrafts()) {
+        if (!take(draft, draft.kind))
+            qFatal("The world of the stories is refused: %s (%s)", qPrintable(m_refusals.front().sentence), qPrintable(refusedBy()));
+    }
+    tell(text);
+}
+
+std::vector<core::Draft> Story::drafts(const QString &sentence)
+{
+    QStringList words = sentence.split(u' ', Qt::SkipEmptyParts);
+    const auto author = core::PersonId::parse(words.takeFirst());
+    const QLatin1String kind = kindOf(words.takeFirst());
+    const core::Act &act = *core::findAct(QString(kind));
+    std::optional<QString> subject;
+    if (!words.isEmpty() && !words.first().contains(u'='))
+        subject = words.takeFirst();
+    const auto id = core::InterfaceId::parse(subject.value_or(QString()));
+    const core::InterfaceState *item = id ? m_fold.state().item(*id) : nullptr;
+    m_now = core::Instant::fromMilliseconds(m_now.milliseconds() + 60'000);
+    core::Draft draft{*author, m_now, kind, subject, careful(kind, m_fold.state(), item)};
+    for (const QString &word : words) {
+        const QString name = word.section(u'=', 0, 0);
+        const QString value = word.section(u'=', 1).replace(u'_', u' ');
+        if (name == u"at")
+            draft.at = *core::Instant::parse(value);
+        else if (value.isEmpty())
+            draft.body.remove(name);
+        else
+            setMember(draft.body, act, name, value);
+    }
+    if (kind != "torque.applied"_L1 || draft.body.contains(u"fastener"))
+        return {draft};
+    std::vector<core::Draft> all;
+    for (qint64 fastener = 1; item && item->listed.torque && fastener <= item->listed.torque->fasteners; ++fastener) {
+        draft.body.set(u"fastener"_s, fastener);
+        all.push_back(draft);
+    }
+    return all;
+}
+
+core::Refusals Story::ask(const core::Draft &draft) const
+{
+    return core::admit(m_fold.state(), m_register, draft);
+}
+
+bool Story::take(const core::Draft &draft, const QString &sentence)
+{
+    m_refusals = ask(draft);
+    if (!m_refusals.empty()) {
+        m_refusedSentence = sentence;
+        return false;
+    }
+    const qint64 seq = m_fold.head().seq + 1;
+    m_fold.take(statementOf(draft, seq), core::Digest::of(QByteArray::number(seq)));
+    m_now = draft.at;
+    return true;
+}
+
+void Story::tell(const QString &text)
+{
+    for (const QString &part : text.split(u';')) {
+        const QString sentence = part.trimmed();
+        if (sentence.isEmpty())
+            continue;
+        for (const core::Draft &draft : drafts(sentence)) {
+            if (!take(draft, sentence))
+                return;
+        }
+    }
+}
+
+QString Story::refusedBy() const
+{
+    QStringList names;
+    for (const core::Refusal &refusal : m_refusals)
+        names << refusal.rule;
+    return names.join(u' ');
+}
+
+const core::InterfaceState &Story::item(const QString &id) const
+{
+    return *m_fold.state().item(*core::InterfaceId::parse(id));
+}
+
+QString Story::stage(const QString &id) const
+{
+    return core::stageName(core::stageOf(item(id)));
+}
+
+QString Story::looseEnds() const
+{
+    QStringList lines;
+    for (const core::LooseEnd &end : core::looseEnds(m_fold.state(), m_register))
+        lines << end.rule + u' ' + end.subject;
+    return lines.join(u'\n');
+}
+
+} // namespace story

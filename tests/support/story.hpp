@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include "core/job/fold.hpp"
+#include "core/register/register.hpp"
+#include "core/rules/refusal.hpp"
+
+namespace story {
+
+/// A job told in sentences that an inspector could read, for tests of the rules:
+///
+///     Story("Ana disconnects D1 tag=7; Ben reconnects D1; Ben torques D1; Cho accepts D1")
+///
+/// Each sentence is `<Person> <verb> [<what it is about>] [name=value …]`; name=value sets a member of the entry's body, and
+/// `at=` the moment. What the sentence leaves out is filled in as a careful technician would. `;` ends a sentence.
+/// Blanks in a value are written as `_`. Quantities of people and interfaces: see world() in the .cpp.
+class Story {
+public:
+    explicit Story(const QString &text = {});
+
+    /// Tells on. Stops at the first sentence that is refused.
+    void tell(const QString &text);
+
+    /// The names of the rules that refused the last sentence, joined by blanks; empty when all were admitted.
+    QString refusedBy() const;
+    /// The sentence that was refused; empty when all were admitted.
+    const QString &refusedSentence() const { return m_refusedSentence; }
+    const core::Refusals &refusals() const { return m_refusals; }
+
+    const core::JobState &job() const { return m_fold.state(); }
+    const core::JobFold &fold() const { return m_fold; }
+    const core::Register &reg() const { return m_register; }
+    const core::InterfaceState &item(const QString &id) const;
+    QString stage(const QString &id) const;
+    /// Rule and subject of each loose end, `loose.disconnected D1`, one a line.
+    QString looseEnds() const;
+
+    /// The drafts that a sentence stands for, not judged; "torques D1" without a fastener stands for one draft a fastener.
+    std::vector<core::Draft> drafts(const QString &sentence);
+    core::Refusals ask(const core::Draft &draft) const;
+
+private:
+    bool take(const core::Draft &draft, const QString &sentence);
+
+    core::Register m_register;
+    core::JobFold m_fold;
+    core::Instant m_now;
+    core::Refusals m_refusals;
+    QString m_refusedSentence;
+};
+
+} // namespace story
