@@ -24,6 +24,21 @@ bool isInspectorsWord(const Line &line)
     return act && act->meaning == "inspected"_L1;
 }
 
+/// An inspector's word is set aside by a named level alone, and by nobody who had a hand in the item.
+std::optional<Refusal> mayOverrule(const Case &c, const Line &line)
+{
+    const Need need{.authority = Authority::Overrule, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
+    const auto id = InterfaceId::parse(line.subject.value_or(QString()));
+    const InterfaceState *item = id ? c.job.item(*id) : nullptr;
+    const bool hadAHand = item && item->actors.contains(c.draft.author);
+    if (authorisationFor(c.reg, c.draft.author, need) && !hadAHand)
+        return std::nullopt;
+    const QString sentence = hadAHand ? inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is an inspector's word on work that %2 had a hand in. Only %3, or somebody else with authority to overrule, may strike it."))
+                                      : inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is an inspector's word; %2 may not set it aside. Only %3, or somebody with authority to overrule, may strike it."));
+    return refusal(c, sentence.arg(line.seq).arg(c.authorName(), c.reg.nameOf(line.author)),
+                   c.reg.nameOf(line.author) + inWords(QT_TRANSLATE_NOOP("Rule", " or a person with authority to overrule")));
+}
+
 } // namespace
 
 std::optional<Refusal> struckEntryExists(const Case &c)
@@ -49,7 +64,7 @@ std::optional<Refusal> strikerMay(const Case &c)
     if (!line || line->author == c.draft.author)
         return std::nullopt;
     if (isInspectorsWord(*line))
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is an inspector's word; only %2 may strike it.")).arg(line->seq).arg(c.reg.nameOf(line->author)), c.reg.nameOf(line->author));
+        return mayOverrule(c, *line);
     if (c.job.lead == c.draft.author)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is struck by %2, who made it, or by the lead.")).arg(line->seq).arg(c.reg.nameOf(line->author)),

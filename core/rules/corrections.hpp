@@ -12,7 +12,8 @@ namespace core::rules {
 std::optional<Refusal> struckEntryExists(const Case &c);
 /// Opening, closing and striking are not struck.
 std::optional<Refusal> entryMayBeStruck(const Case &c);
-/// By its author or by the lead; what an inspector said, by that inspector alone.
+/// By its author or by the lead; what an inspector said, by that inspector, or by a person with authority to overrule who had
+/// no hand in the item. Source: 14 CFR 135.427(b)(8).
 std::optional<Refusal> strikerMay(const Case &c);
 /// A listing is struck only while nothing was done to the interface: otherwise an open joint would vanish from the list.
 std::optional<Refusal> listingIsUntouched(const Case &c);

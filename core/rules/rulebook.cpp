@@ -61,7 +61,7 @@ const JobPages &jobPages()
         {"finding.closed", {&findingOpen, &findingCloser}},
         {"handover.given", {&leads, &handoverOnce, &handoverTo, &handoverList}},
         {"handover.accepted", {&handoverPending, &handoverBy}},
-        {"entry.struck", {&takesPart, &strikeExists, &strikeable, &strikeBy, &strikeListing}},
+        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing}},
         {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose}},
     };
     return pages;

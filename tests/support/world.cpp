@@ -108,7 +108,7 @@ core::Register register_()
 {
     Registrar r;
     r.say(u"register.founded"_s, u"Root"_s, {{u"name"_s, u"Root"_s}, {u"public_key"_s, keyOf(u"Root"_s)}, {u"organisation"_s, u"Line station"_s}});
-    for (const QString &id : {u"Ana"_s, u"Ben"_s, u"Dee"_s, u"Lee"_s, u"Max"_s, u"Cho"_s, u"Eva"_s, u"Uma"_s, u"Tim"_s, u"Ida"_s, u"Wes"_s, u"Rae"_s, u"Out"_s})
+    for (const QString &id : {u"Ana"_s, u"Ben"_s, u"Dee"_s, u"Lee"_s, u"Max"_s, u"Cho"_s, u"Eva"_s, u"Uma"_s, u"Tim"_s, u"Ida"_s, u"Wes"_s, u"Rae"_s, u"Out"_s, u"Ove"_s})
         r.enrol(id);
     for (const QString &id : {u"Ana"_s, u"Ben"_s, u"Dee"_s, u"Lee"_s, u"Max"_s, u"Out"_s, u"Cho"_s})
         r.grant(id, u"work"_s);
@@ -119,6 +119,7 @@ core::Register register_()
     r.grant(u"Tim"_s, u"inspect"_s, {u"duct"_s});
     r.grant(u"Ida"_s, u"inspect"_s, {}, u"2026-02-28"_s);
     r.grant(u"Rae"_s, u"release"_s);
+    r.grant(u"Ove"_s, u"overrule"_s);
     r.say(u"authorisation.withdrawn"_s, u"Wes-inspect"_s, {{u"reason"_s, u"left"_s}});
     r.tool(u"TW1"_s, u"5"_s, u"100"_s, u"N·m"_s, u"2026-12-31"_s);
     r.tool(u"TW2"_s, u"5"_s, u"100"_s, u"N·m"_s, u"2026-02-28"_s);

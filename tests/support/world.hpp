@@ -15,7 +15,7 @@ core::Instant opening();
 
 /// People: Ana leads and works; Ben and Dee are of the crew; Lee leads the second shift, with Max in the crew; Cho, Eva and
 /// Uma inspect; Tim inspects ducts alone; Ida's inspection ran out on 2026-02-28; Wes's was withdrawn before the job; Rae
-/// releases; Out works but is of no crew. Root administers.
+/// releases; Ove may overrule inspectors; Out works but is of no crew. Root administers.
 /// Tools: TW1 torque wrench 5–100 N·m and BM1 bonding meter 0.1–100 mΩ, in calibration; TW2 out of calibration since
 /// 2026-02-28; TW3 withdrawn; TW4 5–20 N·m; TW5 in lbf·in.
 core::Register register_();

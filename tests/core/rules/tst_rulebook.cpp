@@ -170,6 +170,9 @@ private slots:
         row("a strike struck", "Ana disconnects D1; Ana strikes entry=12", "Ana strikes entry=13", "strike.kind");
         row("an inspector's word struck by the lead", "Ana disconnects K1; Ana reconnects K1; Cho rejects K1", "Ana strikes entry=14", "strike.by");
         row("an inspector's word struck by that inspector", "Ana disconnects K1; Ana reconnects K1; Cho rejects K1", "Cho strikes entry=14", "");
+        row("an inspector's word overruled by the named level", "Ana disconnects K1; Ana reconnects K1; Cho rejects K1", "Ove strikes entry=14", "");
+        row("overruled by one of that level who helped", "Ana disconnects K1 helpers=Ove; Ana reconnects K1; Cho rejects K1", "Ove strikes entry=14", "strike.by");
+        row("a technician's entry struck by the named level", "Ana disconnects K1", "Ove strikes entry=12", "strike.by");
         row("an untouched listing struck", "", "Ana strikes entry=2", "");
         row("the listing of an open item struck", duct, "Ana strikes entry=2", "strike.listing");
 
