@@ -24,6 +24,9 @@ Session::Session(db::Store &store, Clock clock, core::WrapCost cost)
 
 core::Result<Changes> Session::refresh()
 {
+    // Everybody looks before they sign, so this is where keys can first be needed.
+    if (const auto ready = core::readyCryptography(); !ready)
+        return core::failure(ready.error());
     const auto changes = m_folds.refresh();
     if (!changes)
         return changes;

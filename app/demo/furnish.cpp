@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/demo/furnish.hpp"
+
+#include <QCoreApplication>
+
+#include "app/demo/table.hpp"
+#include "app/session/people.hpp"
+
+namespace demo {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+/// How long before the story the approvals began, and how long after it they end.
+constexpr int daysApprovedBefore = 200;
+constexpr int daysApprovedAfter = 530;
+
+QString tr(const char *text) { return QCoreApplication::translate("Demo", text); }
+
+core::Result<void> unlock(Play &play, const CastMember &member)
+{
+    auto key = play.session.unlock({member.id, member.pin});
+    if (!key)
+        return core::failure(key.error());
+    play.keys.insert_or_assign(member.id, *std::move(key));
+    return {};
+}
+
+core::Result<void> bringIn(Play &play, const CastMember &member, const CastMember &root)
+{
+    const session::NewPerson person{member.id, member.name, member.pin, member.identity};
+    const bool isRoot = member.id == root.id;
+    const auto entries = isRoot ? session::found(play.session, tr("Tarnmoor Air Freight Maintenance (fictional)"), person)
+                                : session::enrol(play.session, person, root.id, play.keys.at(root.id));
+    if (!entries)
+        return core::failure(entries.error().error);
+    play.clock.pass(std::chrono::minutes(4));
+    return unlock(play, member);
+}
+
+core::Result<void> authorise(Play &play, const CastMember &member, const CastMember &root)
+{
+    for (const core::Authority authority : member.authorities) {
+        const core::AuthorisationId id = session::nextAuthorisation(play.session.reg());
+        const session::Grant grant{.id = id,
+                                   .person = member.id,
+                                   .authority = authority,
+                                   .kinds = {},
+                                   .aircraftTypes = {u"Ostrel 40F"_s},
+                                   .from = play.day.addDays(-daysApprovedBefore),
+                                   .until = play.day.addDays(daysApprovedAfter),
+                                   .reference = u"Approval letter %1/%2"_s.arg(member.id.text(), id.text())};
+        if (const auto said = say(play, *play.session.reg().ledger, {session::grantDraft(root.id, grant)}); !said)
+            return said;
+    }
+    return {};
+}
+
+core::Result<void> addTool(Play &play, const TableRow &row, const CastMember &root)
+{
+    const auto id = core::ToolId::parse(row.text(u"id"_s));
+    const auto min = core::Quantity::parse(row.text(u"range_min"_s), row.text(u"unit"_s));
+    const auto max = core::Quantity::parse(row.text(u"range_max"_s), row.text(u"unit"_s));
+    if (!id || !min || !max)
+        return core::failure(core::ErrorCode::BadInput, tr("A tool of the demo has no id or no range."), {u"tools.csv"_s, row.row, std::nullopt});
+    const core::Calibration calibration{play.day.addDays(-row.text(u"calibrated_days_before"_s).toInt()),
+                                        play.day.addDays(row.text(u"due_days_after"_s).toInt()), row.text(u"certificate"_s)};
+    return say(play, *play.session.reg().ledger,
+               {session::toolDraft(root.id, *id, row.text(u"name"_s), std::pair(*min, *max)), session::calibrationDraft(root.id, *id, calibration)});
+}
+
+} // namespace
+
+core::Result<void> furnish(Play &play)
+{
+    const auto members = cast();
+    if (!members)
+        return core::failure(members.error());
+    const CastMember &root = members->front();
+    for (const CastMember &member : *members) {
+        if (const auto in = bringIn(play, member, root); !in)
+            return in;
+        if (const auto authorised = authorise(play, member, root); !authorised)
+            return authorised;
+    }
+    const auto tools = scenarioTable(u"tools.csv"_s);
+    if (!tools)
+        return core::failure(tools.error());
+    for (const TableRow &row : *tools) {
+        if (const auto added = addTool(play, row, root); !added)
+            return added;
+    }
+    return {};
+}
+
+} // namespace demo

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/demo/step.hpp"
+
+#include <QCoreApplication>
+
+#include "app/demo/table.hpp"
+
+namespace demo {
+
+using namespace Qt::StringLiterals;
+
+core::Result<std::vector<Step>> story()
+{
+    const auto rows = scenarioTable(u"story.csv"_s);
+    if (!rows)
+        return core::failure(rows.error());
+    std::vector<Step> steps;
+    for (const TableRow &row : *rows) {
+        const QTime time = QTime::fromString(row.text(u"time"_s), u"HH:mm"_s);
+        if (!time.isValid() || (!steps.empty() && time < steps.back().time)) {
+            return core::failure(core::ErrorCode::BadInput, QCoreApplication::translate("Demo", "The story's time is no time, or runs back."),
+                                 {u"story.csv"_s, row.row, std::nullopt});
+        }
+        steps.push_back({row.row, time, row.text(u"who"_s), row.text(u"does"_s), row.words(u"what"_s), row.text(u"choice"_s),
+                         row.words(u"helpers"_s), row.text(u"words"_s)});
+    }
+    return steps;
+}
+
+} // namespace demo

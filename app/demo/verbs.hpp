@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QStringView>
+
+#include "app/demo/play.hpp"
+#include "app/demo/step.hpp"
+
+namespace demo {
+
+/// A word of the story and what comes of it.
+struct Verb {
+    QLatin1String word;
+    core::Result<void> (*act)(Play &, const Step &);
+};
+
+/// The verb of that word, or nullptr.
+const Verb *findVerb(QStringView word);
+
+/// The word at which the story may stop: the second shift is at work and loose ends of every sort are open.
+constexpr QLatin1String pauseWord("pauses");
+
+} // namespace demo

@@ -1,0 +1,168 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/demo/work_drafts.hpp"
+
+#include <QCoreApplication>
+
+#include <set>
+
+#include "app/demo/readings.hpp"
+#include "core/job/draft_help.hpp"
+#include "core/requirements/catalogue.hpp"
+#include "core/requirements/torque.hpp"
+
+namespace demo {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using core::json::Object;
+
+void setUnlessEmpty(Object &body, const QString &name, const QString &text)
+{
+    if (!text.isEmpty())
+        body.set(name, text);
+}
+
+void addHelpersAndWords(Object &body, const Step &step)
+{
+    if (!step.helpers.empty())
+        body.set(u"helpers"_s, core::json::arrayOf(step.helpers));
+    setUnlessEmpty(body, u"remarks"_s, step.words);
+}
+
+/// One batch a part, as a store gives them out.
+QString batchOf(const core::JobState &job, const QString &sealPart)
+{
+    std::set<QString> parts;
+    for (const core::InterfaceState &item : job.items)
+        parts.insert(item.listed.sealPart);
+    return u"B-%1"_s.arg(4100 + 7 * std::distance(parts.begin(), parts.find(sealPart)));
+}
+
+Object joinBody(const core::JobState &job, const core::InterfaceState &item)
+{
+    const core::Listing &listed = item.listed;
+    Object body{{u"blanks_removed"_s, item.removal ? item.removal->blanksFitted : 0}};
+    setUnlessEmpty(body, u"tag_recovered"_s, item.removal ? item.removal->tag : QString());
+    if (core::asksFor(listed, u"mate")) {
+        body.set(u"aircraft_half"_s, listed.aircraftHalf);
+        body.set(u"unit_half"_s, listed.unitHalf);
+    }
+    if (core::asksFor(listed, u"seal")) {
+        body.set(u"seal_part"_s, listed.sealPart);
+        body.set(u"seal_batch"_s, batchOf(job, listed.sealPart));
+    }
+    return body;
+}
+
+Object readingBody(const Reading &reading)
+{
+    return {{u"value"_s, reading.value}, {u"unit"_s, reading.unit}, {u"tool"_s, reading.tool.text()}};
+}
+
+core::Result<core::Draft> torqueDraft(const Play &play, const Step &step, const core::InterfaceState &item, qint64 fastener)
+{
+    const auto reading = torqueReading(*item.listed.torque, fastener, play.session.reg(), play.day);
+    if (!reading)
+        return core::failure(reading.error());
+    Object body = readingBody(*reading);
+    body.set(u"fastener"_s, fastener);
+    if (!step.helpers.empty())
+        body.set(u"helpers"_s, core::json::arrayOf(step.helpers));
+    return draft(step.who, u"torque.applied"_s, item.listed.id.text(), std::move(body));
+}
+
+Drafts torqueOn(const Play &play, const Step &step, const core::InterfaceState &item, const std::vector<qint64> &fasteners)
+{
+    std::vector<core::Draft> drafts;
+    for (const qint64 fastener : fasteners) {
+        auto one = torqueDraft(play, step, item, fastener);
+        if (!one)
+            return core::failure(one.error());
+        drafts.push_back(*std::move(one));
+    }
+    return drafts;
+}
+
+Drafts secureDrafts(const Play &play, const Step &step, const core::InterfaceState &item)
+{
+    const QString id = item.listed.id.text();
+    auto drafts = torqueOn(play, step, item, core::asksFor(item.listed, u"torque") ? core::fastenersWithoutTorque(item) : std::vector<qint64>());
+    if (!drafts)
+        return drafts;
+    if (core::asksFor(item.listed, u"bonding") && item.listed.bondingMax) {
+        const auto reading = bondingReading(*item.listed.bondingMax, item.listedBy.seq, play.session.reg(), play.day);
+        if (!reading)
+            return core::failure(reading.error());
+        drafts->push_back(draft(step.who, u"bonding.measured"_s, id, readingBody(*reading)));
+    }
+    if (core::asksFor(item.listed, u"safetying"))
+        drafts->push_back(draft(step.who, u"safetying.applied"_s, id, {{u"method"_s, item.listed.safetying}}));
+    return drafts;
+}
+
+/// Drafts of each item that the step names, one after the other.
+template <class DraftsOfItem>
+Drafts forEachItem(const Play &play, const Step &step, DraftsOfItem draftsOfItem)
+{
+    std::vector<core::Draft> all;
+    for (const QString &id : step.what) {
+        const auto item = itemOf(play, id);
+        if (!item)
+            return core::failure(item.error());
+        Drafts drafts = draftsOfItem(**item);
+        if (!drafts)
+            return drafts;
+        std::move(drafts->begin(), drafts->end(), std::back_inserter(all));
+    }
+    return all;
+}
+
+} // namespace
+
+core::Result<const core::InterfaceState *> itemOf(const Play &play, const QString &id)
+{
+    const auto name = core::InterfaceId::parse(id);
+    const core::InterfaceState *item = name ? play.state().item(*name) : nullptr;
+    if (!item)
+        return core::failure(core::ErrorCode::NotFound, QCoreApplication::translate("Demo", "The list has no interface %1.").arg(id));
+    return item;
+}
+
+Drafts undoDrafts(const Play &play, const Step &step)
+{
+    qint64 tag = core::nextTag(play.state()).toLongLong();
+    return forEachItem(play, step, [&](const core::InterfaceState &item) -> Drafts {
+        Object body{{u"tag"_s, QString::number(tag++)},
+                    {u"blanks_fitted"_s, core::asksFor(item.listed, u"blanks") ? 2 : 0},
+                    {u"as_found"_s, step.choice.isEmpty() ? u"sound"_s : step.choice}};
+        addHelpersAndWords(body, step);
+        return std::vector{draft(step.who, u"interface.disconnected"_s, item.listed.id.text(), std::move(body))};
+    });
+}
+
+Drafts joinDrafts(const Play &play, const Step &step)
+{
+    return forEachItem(play, step, [&](const core::InterfaceState &item) -> Drafts {
+        Object body = joinBody(play.state(), item);
+        addHelpersAndWords(body, step);
+        return std::vector{draft(step.who, u"interface.reconnected"_s, item.listed.id.text(), std::move(body))};
+    });
+}
+
+Drafts secureDrafts(const Play &play, const Step &step)
+{
+    return forEachItem(play, step, [&](const core::InterfaceState &item) { return secureDrafts(play, step, item); });
+}
+
+Drafts torqueDrafts(const Play &play, const Step &step)
+{
+    std::vector<qint64> fasteners;
+    for (const QString &number : step.choice.split(u' ', Qt::SkipEmptyParts))
+        fasteners.push_back(number.toLongLong());
+    return forEachItem(play, step, [&](const core::InterfaceState &item) { return torqueOn(play, step, item, fasteners); });
+}
+
+} // namespace demo

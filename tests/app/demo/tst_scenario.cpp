@@ -1,0 +1,206 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <set>
+
+#include "app/demo/scenario.hpp"
+#include "app/session/session.hpp"
+#include "core/acts/act.hpp"
+#include "core/job/loose_ends.hpp"
+#include "core/job/stage.hpp"
+#include "core/ledger/verify.hpp"
+#include "resources/resources.hpp"
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+const QDate day(2026, 3, 2);
+
+/// A store in which the scenario was played, and somebody who looks at it the day after.
+struct Told {
+    QTemporaryDir folder;
+    std::unique_ptr<db::Store> store;
+    std::optional<demo::Played> played;
+    std::unique_ptr<session::Session> session;
+    QString trouble;
+
+    explicit Told(demo::Until until)
+    {
+        const auto kinds = resources::loadKinds();
+        auto made = db::Store::create(folder.filePath(u"demo.remate"_s));
+        if (!kinds || !made) {
+            trouble = kinds ? made.error().message : kinds.error().message;
+            return;
+        }
+        store = std::move(*made);
+        auto told = demo::play(*store, *kinds, day, until, core::leastCost);
+        if (!told) {
+            trouble = u"story.csv:%1: %2"_s.arg(told.error().where.row.value_or(0)).arg(told.error().message);
+            return;
+        }
+        played = *told;
+        const auto dayAfter = core::Instant::parseLedger(u"2026-03-03T08:00:00.000Z");
+        session = std::make_unique<session::Session>(*store, [dayAfter] { return *dayAfter; }, core::leastCost);
+        if (const auto read = session->refresh(); !read)
+            trouble = read.error().message;
+        else if (const auto opened = session->openJob(played->job); !opened)
+            trouble = opened.error().message;
+    }
+    const core::JobState &job() const { return *session->state(); }
+};
+
+QStringList faultsOf(db::Store &store, const demo::Played &played)
+{
+    QStringList faults;
+    core::RegisterVerifier reg(played.reg);
+    core::JobVerifier job(played.job, reg);
+    const auto regRows = store.read(played.reg);
+    const auto jobRows = store.read(played.job);
+    if (!regRows || !jobRows)
+        return {u"unreadable"_s};
+    for (const db::StoredEntry &row : *regRows)
+        reg.take({row.seq, row.bytes, row.hash, row.signature});
+    for (const db::StoredEntry &row : *jobRows)
+        job.take({row.seq, row.bytes, row.hash, row.signature});
+    for (const auto *list : {&reg.faults(), &job.faults()}) {
+        for (const core::Fault &fault : *list)
+            faults << u"%1 %2 %3"_s.arg(fault.seq).arg(fault.rule, fault.sentence);
+    }
+    for (const core::Digest &digest : job.attachments()) {
+        if (!store.attachments().get(digest))
+            faults << digest.hex();
+    }
+    return faults;
+}
+
+std::set<QString> kindsSaid(const session::Session &session)
+{
+    std::set<QString> kinds;
+    for (const core::Statement &said : session.said())
+        kinds.insert(said.kind);
+    return kinds;
+}
+
+std::set<QString> rulesOf(const core::LooseEnds &ends)
+{
+    std::set<QString> rules;
+    for (const core::LooseEnd &end : ends)
+        rules.insert(end.rule);
+    return rules;
+}
+
+} // namespace
+
+class TstScenario : public QObject {
+    Q_OBJECT
+
+private slots:
+    void closes();
+    void holdsTogether();
+    void tellsEverything();
+    void looksLikeADay();
+    void stopsInTheMiddle();
+    void listHasEveryKind();
+    void goesIntoAnEmptyStoreOnly();
+
+private:
+    const Told &closed();
+    std::unique_ptr<Told> m_closed;
+};
+
+const Told &TstScenario::closed()
+{
+    if (!m_closed)
+        m_closed = std::make_unique<Told>(demo::Until::Closed);
+    return *m_closed;
+}
+
+void TstScenario::closes()
+{
+    QCOMPARE(closed().trouble, QString());
+    const core::JobState &job = closed().job();
+    QVERIFY(job.closed);
+    for (const core::InterfaceState &item : job.items)
+        QVERIFY2(core::stageOf(item) == core::Stage::Inspected, qPrintable(item.listed.id.text()));
+    for (const core::Finding &finding : job.findings)
+        QVERIFY2(finding.closed, qPrintable(finding.id.text()));
+    QVERIFY(!job.pendingHandover());
+}
+
+void TstScenario::holdsTogether()
+{
+    QCOMPARE(closed().trouble, QString());
+    QCOMPARE(faultsOf(*closed().store, *closed().played), QStringList());
+}
+
+/// Every sort of act that a job knows happens in the story, so that nothing is shown for the first time to a user.
+void TstScenario::tellsEverything()
+{
+    QCOMPARE(closed().trouble, QString());
+    const std::set<QString> said = kindsSaid(*closed().session);
+    for (const core::Act &act : core::acts()) {
+        if (act.ledger == core::LedgerSort::Job)
+            QVERIFY2(said.contains(act.kind), act.kind.data());
+    }
+    const core::JobState &job = closed().job();
+    QCOMPARE(job.facts.zones.size(), 5u);
+    QVERIFY(job.items.size() >= 80);
+    QCOMPARE(job.findings.size(), 2u);
+    QCOMPARE(job.handovers.size(), 1u);
+    QCOMPARE(closed().session->reg().tools.size(), 6u);
+    QCOMPARE(closed().session->reg().people.size(), 11u);
+}
+
+void TstScenario::looksLikeADay()
+{
+    QCOMPARE(closed().trouble, QString());
+    const auto said = closed().session->said();
+    QCOMPARE(said.front().at.utcDate(), day);
+    QCOMPARE(said.back().at.utcDate(), day);
+    QVERIFY(closed().session->reg().lastAt < said.front().at);
+    std::set<QString> authors;
+    for (const core::Statement &one : said)
+        authors.insert(one.author.text());
+    // Three and three technicians and leads, two inspectors, one who releases.
+    QCOMPARE(authors.size(), 9u);
+}
+
+void TstScenario::stopsInTheMiddle()
+{
+    const Told told(demo::Until::SecondShift);
+    QCOMPARE(told.trouble, QString());
+    QVERIFY(!told.job().closed);
+    const core::LooseEnds ends = core::looseEnds(told.job(), told.session->reg());
+    const std::set<QString> expected = {u"loose.untouched"_s, u"loose.disconnected"_s, u"loose.torque"_s, u"loose.bonding"_s,
+                                        u"loose.safetying"_s, u"loose.inspection"_s, u"loose.finding"_s};
+    QCOMPARE(rulesOf(ends), expected);
+    QCOMPARE(faultsOf(*told.store, *told.played), QStringList());
+}
+
+void TstScenario::listHasEveryKind()
+{
+    QCOMPARE(closed().trouble, QString());
+    std::set<QString> listed;
+    for (const core::InterfaceState &item : closed().job().items)
+        listed.insert(item.listed.kind);
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    for (const core::Kind &kind : kinds->all())
+        QVERIFY2(kind.sort != core::KindSort::Interface || listed.contains(kind.id), qPrintable(kind.id));
+}
+
+void TstScenario::goesIntoAnEmptyStoreOnly()
+{
+    QCOMPARE(closed().trouble, QString());
+    const auto kinds = resources::loadKinds();
+    const auto again = demo::play(*closed().store, *kinds, day, demo::Until::Closed, core::leastCost);
+    QVERIFY(!again);
+    QCOMPARE(again.error().code, core::ErrorCode::BadInput);
+}
+
+QTEST_GUILESS_MAIN(TstScenario)
+#include "tst_scenario.moc"
