@@ -28,8 +28,10 @@ namespace db {
 using core::ErrorCode;
 using core::failure;
 using core::Result;
+using std::chrono::duration_cast;
 using std::chrono::milliseconds;
 using std::chrono::steady_clock;
+using namespace std::chrono_literals;
 
 /// What the file holds. Tickets wrap around; only differences count.
 struct TurnQueue::Board {
@@ -44,6 +46,9 @@ constexpr qint64 membersByte = 0;    ///< shared by all who have the file open
 constexpr qint64 firstTicketByte = boardSize;
 /// How long to look on before asking whether the program whose turn it is still lives.
 constexpr milliseconds lookEvery{50};
+/// How long one turn may last before the next one goes on all the same: its program may be stopped or asleep. When it is
+/// really writing, SQLite's lock makes the next one wait.
+constexpr milliseconds longestTurn{2000};
 /// More than could ever wait: the file was damaged.
 constexpr std::int32_t mostWaiting = 100'000;
 
@@ -156,24 +161,39 @@ void TurnQueue::passOver(std::uint32_t ticket)
 
 TurnQueue::Outcome TurnQueue::wait(milliseconds patience)
 {
-    const auto deadline = steady_clock::now() + patience;
+    auto looked = steady_clock::now();
+    const auto deadline = looked + patience;
+    auto turnBegan = looked;
     takeTicket();
-    for (;;) {
+    for (std::uint32_t lastSeen = Number(m_board->serving);;) {
         std::uint32_t serving = Number(m_board->serving);
         const auto ahead = distance(serving, m_ticket);
         if (ahead <= 0)
             return Outcome::OurTurn;
         if (ahead > mostWaiting)
             Number(m_board->serving).compare_exchange_strong(serving, m_ticket);
-        const auto left = std::chrono::duration_cast<milliseconds>(deadline - steady_clock::now());
-        if (left.count() <= 0) {
+        if (serving != lastSeen)
+            turnBegan = looked;
+        lastSeen = serving;
+        if (looked >= deadline) {
             unlockByte(m_file, byteOf(m_ticket)); // whoever is behind us passes over us
             return Outcome::GaveUp;
         }
-        sleepWhile(m_board->serving, serving, std::min(left, lookEvery), bitOf(m_ticket));
-        if (Number(m_board->serving) == serving && !isHeld(serving))
-            passOver(serving);
+        sleepWhile(m_board->serving, serving, std::min(lookEvery, duration_cast<milliseconds>(deadline - looked) + 1ms), bitOf(m_ticket));
+        looked = steady_clock::now();
+        if (Number(m_board->serving) == serving)
+            passOverWhoIsGone(serving, looked - turnBegan >= longestTurn);
     }
+}
+
+void TurnQueue::passOverWhoIsGone(std::uint32_t serving, bool evenIfThere)
+{
+    if (!evenIfThere && isHeld(serving))
+        return;
+    passOver(serving);
+    // Several may have gone at once, and nobody should wait for one after another.
+    while (distance(++serving, m_ticket) > 0 && !isHeld(serving))
+        passOver(serving);
 }
 
 void TurnQueue::leave()

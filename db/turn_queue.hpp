@@ -41,6 +41,7 @@ private:
     void takeTicket();
     bool isHeld(std::uint32_t ticket) const;
     void passOver(std::uint32_t ticket);
+    void passOverWhoIsGone(std::uint32_t serving, bool evenIfThere);
 
     QString m_path;
     int m_file;
