@@ -34,9 +34,8 @@ core::Result<core::Statement> soundStatement(const core::LedgerId &ledger, const
     return said;
 }
 
-} // namespace
-
-core::Result<void> readOn(db::Store &store, const core::LedgerId &ledger, core::Head head, const TakeStatement &take)
+template <class Take>
+core::Result<void> readSound(db::Store &store, const core::LedgerId &ledger, core::Head head, Take take)
 {
     core::Result<void> sound;
     const auto read = store.forEach(ledger, head.seq, [&](const db::StoredEntryView &row) {
@@ -46,11 +45,29 @@ core::Result<void> readOn(db::Store &store, const core::LedgerId &ledger, core::
             sound = core::failure(said.error());
             return db::Walk::Stop;
         }
-        take(*said, hash);
+        take(*said, hash, row);
         head = {said->seq, hash};
         return db::Walk::On;
     });
     return read ? sound : read;
+}
+
+} // namespace
+
+core::Result<void> readOn(db::Store &store, const core::LedgerId &ledger, core::Head head, const TakeStatement &take)
+{
+    return readSound(store, ledger, head, [&take](const core::Statement &said, const core::Digest &hash, const db::StoredEntryView &) { take(said, hash); });
+}
+
+core::Result<std::vector<core::Entry>> readEntries(db::Store &store, const core::LedgerId &ledger)
+{
+    std::vector<core::Entry> entries;
+    const auto read = readSound(store, ledger, {}, [&entries](const core::Statement &said, const core::Digest &hash, const db::StoredEntryView &row) {
+        entries.push_back({said, row.bytes.toByteArray(), hash, row.signature.toByteArray()});
+    });
+    if (!read)
+        return core::failure(read.error());
+    return entries;
 }
 
 } // namespace session

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <functional>
+#include <vector>
 
 #include "core/ledger/entry.hpp"
 #include "core/value/result.hpp"
@@ -16,5 +17,8 @@ using TakeStatement = std::function<void(const core::Statement &said, const core
 /// Reads a ledger's entries that follow `head`, in order. Damaged when one is not what its digest says, cannot be read, or
 /// does not follow the one before; those before it were taken. Signatures and rules are not asked: that is verifying.
 core::Result<void> readOn(db::Store &store, const core::LedgerId &ledger, core::Head head, const TakeStatement &take);
+
+/// All entries of a ledger with their bytes and signatures, for a record. Same care, same errors.
+core::Result<std::vector<core::Entry>> readEntries(db::Store &store, const core::LedgerId &ledger);
 
 } // namespace session

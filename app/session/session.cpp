@@ -48,8 +48,7 @@ std::shared_ptr<const core::JobState> Session::state() const { return m_job ? m_
 
 std::span<const core::Statement> Session::said() const
 {
-    const core::JobFold *fold = m_job ? m_folds.job(*m_job) : nullptr;
-    return fold ? std::span<const core::Statement>(fold->said()) : std::span<const core::Statement>();
+    return fold() ? std::span<const core::Statement>(fold()->said()) : std::span<const core::Statement>();
 }
 
 core::Refusals Session::ask(const core::Draft &draft) const
@@ -59,8 +58,7 @@ core::Refusals Session::ask(const core::Draft &draft) const
     const core::Act *act = core::findAct(draft.kind);
     if (act && act->ledger == core::LedgerSort::Register)
         return core::admit(reg(), now);
-    const core::JobFold *fold = m_job ? m_folds.job(*m_job) : nullptr;
-    return core::admit(fold ? fold->state() : core::JobState(), reg(), now);
+    return core::admit(fold() ? fold()->state() : core::JobState(), reg(), now);
 }
 
 Signed Session::newJob(const core::Draft &opened, const Signer &signer) { return sign(newLedgerId(), {opened}, signer); }

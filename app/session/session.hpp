@@ -42,6 +42,8 @@ public:
     /// Everything that was said in the opened job, in order: statement n has sequence number n+1. Empty while none is open.
     /// Valid until the next call that is not const.
     std::span<const core::Statement> said() const;
+    /// The opened job's fold, or nullptr; as long-lived as said().
+    const core::JobFold *fold() const { return m_job ? m_folds.job(*m_job) : nullptr; }
     core::Instant now() const { return m_clock(); }
     const Clock &clock() const { return m_clock; }
     db::Store &store() { return m_store; }

@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <algorithm>
+#include <optional>
+
+#include "core/acts/act.hpp"
+#include "core/job/admit.hpp"
+#include "core/job/fold.hpp"
+#include "core/register/register.hpp"
+
+namespace session {
+
+/// A ledger with drafts taken in, to see what the next one meets. Copied only when there is a next one.
+class RegisterAhead {
+public:
+    explicit RegisterAhead(const core::Register &reg) : m_now(reg) {}
+    const core::Register &reg() const { return m_ahead ? *m_ahead : m_now; }
+    core::Head head() const { return reg().head; }
+    std::optional<core::Instant> lastAt() const { return reg().lastAt; }
+    std::optional<core::Head> pinned() const { return std::nullopt; }
+    core::Refusals ask(const core::Draft &draft) const { return core::admit(reg(), draft); }
+    void take(const core::Statement &said, const core::Digest &hash)
+    {
+        if (!m_ahead)
+            m_ahead = m_now;
+        core::fold(*m_ahead, said, hash);
+    }
+
+private:
+    const core::Register &m_now;
+    std::optional<core::Register> m_ahead;
+};
+
+class JobAhead {
+public:
+    JobAhead(const core::Register &reg, const core::JobFold &now) : m_reg(reg), m_now(now) {}
+    const core::Register &reg() const { return m_reg; }
+    core::Head head() const { return fold().head(); }
+    std::optional<core::Instant> lastAt() const { return std::max(fold().state().lastAt, m_reg.lastAt); }
+    std::optional<core::Head> pinned() const { return m_reg.head; }
+    core::Refusals ask(const core::Draft &draft) const { return core::admit(fold().state(), m_reg, draft); }
+    void take(const core::Statement &said, const core::Digest &hash)
+    {
+        if (!m_ahead)
+            m_ahead = m_now;
+        m_ahead->take(said, hash);
+    }
+
+private:
+    const core::JobFold &fold() const { return m_ahead ? *m_ahead : m_now; }
+    const core::Register &m_reg;
+    const core::JobFold &m_now;
+    std::optional<core::JobFold> m_ahead;
+};
+
+/// What is said when a draft is signed next. The draft was admitted, so its kind is known.
+template <class Ahead>
+core::Statement statementOf(const Ahead &ahead, const core::LedgerId &ledger, const core::Draft &draft, const core::Digest &key)
+{
+    const core::Head head = ahead.head();
+    return {.ledger = ledger,
+            .seq = head.seq + 1,
+            .at = draft.at,
+            .author = draft.author,
+            .key = key,
+            .meaning = core::findAct(draft.kind)->meaning,
+            .kind = draft.kind,
+            .subject = draft.subject,
+            .body = draft.body,
+            .reg = ahead.pinned(),
+            .prev = head.hash};
+}
+
+} // namespace session
