@@ -23,36 +23,53 @@ using namespace Qt::StringLiterals;
 QString tr(const char *text) { return QCoreApplication::translate("Record", text); }
 QString reportWord(const char *text) { return QCoreApplication::translate("Report", text); }
 
-Face faceOf(QLatin1String column) { return column == "hash"_L1 ? Face::Mono : Face::Cell; }
-
 /// What names the entry, or says why it was struck, stays without a line through it.
 Strike strikeOf(QLatin1String column)
 {
-    const bool isPlain = column == "entry"_L1 || column == "hash"_L1 || column == "worth"_L1;
+    const bool isPlain = column == "entry"_L1 || column == "worth"_L1;
     return isPlain ? Strike::Not : Strike::Through;
 }
 
-/// A report as a table of this record: its columns that go on paper, and a struck row's reason as a note under it.
+/// Columns whose cells stand under the row, over the whole width: why it was struck, and a hash, which is long.
+struct NoteColumn {
+    QLatin1String name;
+    Face face;
+    QColor colour;
+};
+
+constexpr NoteColumn noteColumns[] = {
+    {QLatin1String("standing"), Face::CellBold, ink::alarm},
+    {QLatin1String("hash"), Face::Mono, ink::quiet},
+};
+
+std::vector<Note> notesOf(const core::Report &report, const core::ReportRow &row)
+{
+    std::vector<Note> notes;
+    for (const NoteColumn &note : noteColumns) {
+        for (std::size_t i = 0; i < report.columns.size(); ++i) {
+            if (report.columns[i].name == note.name && !row.cells[i].isEmpty())
+                notes.push_back({row.cells[i], note.face, note.colour});
+        }
+    }
+    return notes;
+}
+
+/// A report as a table of this record: its columns that go on paper.
 Table tableOf(const core::Report &report, const std::vector<core::ReportRow> &rows)
 {
     Table table;
     std::vector<std::size_t> shown;
-    std::optional<std::size_t> note;
     for (std::size_t i = 0; i < report.columns.size(); ++i) {
         const core::ReportColumn &column = report.columns[i];
-        if (column.name == "standing"_L1)
-            note = i;
         if (column.width == 0)
             continue;
         shown.push_back(i);
-        table.columns.push_back({reportWord(column.title), static_cast<double>(column.width), faceOf(column.name), strikeOf(column.name)});
+        table.columns.push_back({reportWord(column.title), static_cast<double>(column.width), Face::Cell, strikeOf(column.name)});
     }
     for (const core::ReportRow &row : rows) {
-        TableRow laid{row.group, {}, row.standing == core::Standing::Stands ? Strike::Not : Strike::Through};
+        TableRow laid{row.group, {}, row.standing == core::Standing::Stands ? Strike::Not : Strike::Through, notesOf(report, row)};
         for (const std::size_t i : shown)
             laid.cells.push_back(row.cells[i]);
-        if (note)
-            laid.note = row.cells[*note];
         table.rows.push_back(std::move(laid));
     }
     return table;
@@ -187,6 +204,7 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setReport(flow, job, u"people", tr("Nobody the register knows took part."));
     setReport(flow, job, u"tools", tr("No measuring tool was used."));
     setReport(flow, job, u"interfaces", tr("No interface was listed."));
+    flow.space(4 * point);
     flow.paragraph(countsText(job));
     setLife(flow, job);
     setReport(flow, job, u"torque", tr("No torque was recorded."));

@@ -22,11 +22,18 @@ struct TableColumn {
     Strike whenStruck = Strike::Through;
 };
 
+/// Text under a row, as wide as the table.
+struct Note {
+    QString text;
+    Face face;
+    QColor colour;
+};
+
 struct TableRow {
     QString group; ///< a heading over the rows that share it; empty for none
     std::vector<QString> cells;
     Strike strike = Strike::Not;
-    QString note{}; ///< a line of its own under the row
+    std::vector<Note> notes{};
 };
 
 struct Table {
@@ -72,7 +79,7 @@ private:
     double headHeight(const Table &table, const std::vector<double> &widths) const;
     void placeLines(const Table &table, const LaidRow &row, const std::vector<double> &widths, qsizetype fromLine, qsizetype toLine);
     void placeGiant(const Table &table, const LaidRow &row, const std::vector<double> &widths, const QString &group);
-    void placeNote(const LaidRow &row);
+    void placeNotes(const LaidRow &row);
 
     PageFrame m_frame;
     Typefaces m_faces;

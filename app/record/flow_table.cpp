@@ -14,6 +14,7 @@ namespace {
 
 constexpr double padX = 3 * point;
 constexpr double padY = 2.2 * point;
+constexpr double noteIndent = 12 * point;
 constexpr double hairline = 0.5 * point;
 
 /// Names have no limit of their own; a heading that filled the page would leave no room for what it heads.
@@ -26,16 +27,16 @@ QString continued(const QString &group)
 
 } // namespace
 
-/// A row broken into lines: one list of lines a cell, and the note's.
+/// A row broken into lines: one list of lines a cell, and the lines of its notes.
 struct Flow::LaidRow {
     std::vector<QStringList> cells;
-    QStringList note;
+    std::vector<Note> notes; ///< one a line
     qsizetype lines = 1; ///< of the tallest cell
     Strike strike = Strike::Not;
     double lineHeight = 0;
-    double noteHeight = 0;
+    double notesHeight = 0;
     double height(qsizetype ofLines) const { return static_cast<double>(ofLines) * lineHeight + 2 * padY; }
-    double whole() const { return height(lines) + noteHeight; }
+    double whole() const { return height(lines) + notesHeight; }
 };
 
 std::vector<double> Flow::widthsOf(const Table &table) const
@@ -56,10 +57,14 @@ Flow::LaidRow Flow::laidRow(const Table &table, const TableRow &row, const std::
         laid.cells.push_back(m_faces.wrapped(row.cells[i], table.columns[i].face, widths[i] - 2 * padX));
         laid.lines = std::max(laid.lines, laid.cells.back().size());
     }
-    if (!row.note.isEmpty()) {
-        laid.note = m_faces.wrapped(row.note, Face::CellBold, width() - 8 * padX);
-        laid.noteHeight = static_cast<double>(laid.note.size()) * m_faces.lineHeight(Face::CellBold) + padY;
+    for (const Note &note : row.notes) {
+        for (const QString &one : m_faces.wrapped(note.text, note.face, width() - noteIndent - padX)) {
+            laid.notes.push_back({one, note.face, note.colour});
+            laid.notesHeight += m_faces.lineHeight(note.face);
+        }
     }
+    if (!laid.notes.empty())
+        laid.notesHeight += padY;
     return laid;
 }
 
@@ -140,13 +145,13 @@ void Flow::placeLines(const Table &table, const LaidRow &row, const std::vector<
     m_y = top + row.height(toLine - fromLine);
 }
 
-void Flow::placeNote(const LaidRow &row)
+void Flow::placeNotes(const LaidRow &row)
 {
-    for (const QString &one : row.note) {
-        need(m_faces.lineHeight(Face::CellBold));
-        line(one, Face::CellBold, ink::alarm, left() + 4 * padX);
+    for (const Note &note : row.notes) {
+        need(m_faces.lineHeight(note.face));
+        line(note.text, note.face, note.colour, left() + noteIndent);
     }
-    if (!row.note.isEmpty())
+    if (!row.notes.empty())
         space(padY);
 }
 
@@ -197,7 +202,7 @@ void Flow::table(const Table &table)
             placeGiant(table, laid, widths, row.group);
         else
             placeLines(table, laid, widths, 0, laid.lines);
-        placeNote(laid);
+        placeNotes(laid);
         rule(m_y - hairline, hairline, ink::rule);
     }
     space(2 * point);

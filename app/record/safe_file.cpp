@@ -18,11 +18,16 @@ namespace {
 
 QString tr(const char *text) { return QCoreApplication::translate("Record", text); }
 
+/// Qt tells a full disk only in words, in the language of the system; the space left is the same in all of them.
+bool isDiskFull(const QString &path)
+{
+    const QStorageInfo storage(QFileInfo(path).path());
+    return storage.isValid() && storage.bytesAvailable() < 4096;
+}
+
 core::Result<void> ioFailure(const QSaveFile &file, const QString &path)
 {
-    // Qt tells a full disk only in words, in the language of the system; the space left is the same in all of them.
-    const bool isFull = file.error() == QFileDevice::ResourceError || QStorageInfo(QFileInfo(path).path()).bytesAvailable() < 4096;
-    if (isFull)
+    if (file.error() == QFileDevice::ResourceError || isDiskFull(path))
         return core::failure(core::ErrorCode::NoSpace, tr("The disk is full. Make room and export again."), {path, std::nullopt, std::nullopt});
     return core::failure(core::ErrorCode::Io, tr("The file cannot be written (%1). Choose another folder, or ask who looks after it.").arg(file.errorString()),
                          {path, std::nullopt, std::nullopt});
@@ -42,6 +47,10 @@ void flushFolder(const QString &path)
 
 core::Result<void> writeSafely(const QString &path, const std::function<core::Result<void>(QIODevice &)> &write)
 {
+    // Renaming over a device or a pipe would put a plain file in its place.
+    const QFileInfo there(path);
+    if (there.exists() && !there.isFile())
+        return core::failure(core::ErrorCode::Io, tr("There is something else than a file of that name. Choose another name."), {path, std::nullopt, std::nullopt});
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return ioFailure(file, path);

@@ -13,7 +13,7 @@
 namespace record {
 
 /// Has `write` fill a file beside `path`, flushes it to the disk and renames it to `path`. When `write` fails or the disk
-/// does, `path` stays as it was. Errors: write's own; NoSpace and Io with what to do next.
+/// does, `path` stays as it was. What is there and is no plain file (a folder, a device, a pipe) is refused. Errors: write's own; NoSpace and Io with what to do next.
 core::Result<void> writeSafely(const QString &path, const std::function<core::Result<void>(QIODevice &)> &write);
 
 } // namespace record

@@ -62,6 +62,8 @@ QFont Typefaces::font(Face face) const
     font.setBold(row.isBold);
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setKerning(false);
+    // Any spacing of letters switches ligatures off: "ﬁ" as one sign would hide "rectified" from a search of the file.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.1);
     return font;
 }
 

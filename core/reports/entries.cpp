@@ -35,12 +35,12 @@ Report entriesReport()
     return {"entries"_L1,
             QT_TRANSLATE_NOOP("Report", "All entries, in order"),
             {{"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
-             {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 12},
-             {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 14},
-             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 38},
+             {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 21},
+             {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 17},
+             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 40},
              {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 0},
-             {"meaning"_L1, QT_TRANSLATE_NOOP("Report", "Signed as"), 16},
-             {"hash"_L1, QT_TRANSLATE_NOOP("Report", "Hash"), 13}},
+             {"meaning"_L1, QT_TRANSLATE_NOOP("Report", "Signed as"), 20},
+             {"hash"_L1, QT_TRANSLATE_NOOP("Report", "Hash"), 0}},
             &entryRows};
 }
 

@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QHash>
 #include <QStringList>
 
+#include "core/acts/act.hpp"
 #include "core/job/stage.hpp"
 #include "core/reports/report_rows.hpp"
 
@@ -35,14 +37,27 @@ QString inspectorsText(const JobRecord &record, const InterfaceState &item)
     return names.join(u", "_s);
 }
 
-ReportRow rowOf(const JobRecord &record, const InterfaceState &item)
+/// The last entry by which each interface was undone. An inspector who sends an item back undoes it in the state; on the
+/// record it stays with who had it in their hands.
+QHash<QString, qint64> undoings(const JobRecord &record)
+{
+    QHash<QString, qint64> lastBySubject;
+    for (const Line &line : record.job().lines) {
+        const bool undoes = line.kind == u"interface.disconnected" || line.kind == u"interface.found_open";
+        if (undoes && line.standing == Standing::Stands && line.subject)
+            lastBySubject.insert(*line.subject, line.seq);
+    }
+    return lastBySubject;
+}
+
+ReportRow rowOf(const JobRecord &record, const InterfaceState &item, const Entry *undone)
 {
     const Listing &listed = item.listed;
     std::vector<QString> cells{listed.id.text(), listed.name, record.kinds().nameOf(listed.kind), listed.zone, stageWord(stageOf(item)),
                                listed.critical ? inWords(QT_TRANSLATE_NOOP("Report", "critical")) : QString(), joined(listed.requirements)};
-    addMark(cells, record, item.removal ? std::optional(item.removal->mark) : std::nullopt);
-    cells.push_back(item.removal ? item.removal->asFound : QString());
-    cells.push_back(item.removal ? item.removal->tag : QString());
+    addMark(cells, record, undone ? std::optional(markOf(undone->said)) : std::nullopt);
+    cells.push_back(undone ? undone->said.body.text(u"as_found") : QString());
+    cells.push_back(undone ? undone->said.body.text(u"tag") : QString());
     addMark(cells, record, item.restoration ? std::optional(item.restoration->mark) : std::nullopt);
     addMark(cells, record, lastTorque(item));
     cells.push_back(inspectorsText(record, item));
@@ -54,11 +69,12 @@ ReportRow rowOf(const JobRecord &record, const InterfaceState &item)
 std::vector<ReportRow> interfaceRows(const JobRecord &record)
 {
     // By zone, as people walk round the unit; within a zone in the order of the list.
+    const auto undone = undoings(record);
     std::vector<ReportRow> rows;
     for (const Zone &zone : record.job().facts.zones) {
         for (const InterfaceState &item : record.job().items) {
             if (item.listed.zone == zone.name)
-                rows.push_back(rowOf(record, item));
+                rows.push_back(rowOf(record, item, record.entry(undone.value(item.listed.id.text(), 0))));
         }
     }
     return rows;
@@ -71,8 +87,8 @@ Report interfacesReport()
     return {"interfaces"_L1,
             QT_TRANSLATE_NOOP("Report", "Interfaces"),
             {{"id"_L1, QT_TRANSLATE_NOOP("Report", "Id"), 9},
-             {"name"_L1, QT_TRANSLATE_NOOP("Report", "Name"), 26},
-             {"kind"_L1, QT_TRANSLATE_NOOP("Report", "Kind"), 14},
+             {"name"_L1, QT_TRANSLATE_NOOP("Report", "Name"), 25},
+             {"kind"_L1, QT_TRANSLATE_NOOP("Report", "Kind"), 17},
              {"zone"_L1, QT_TRANSLATE_NOOP("Report", "Zone"), 0},
              {"stage"_L1, QT_TRANSLATE_NOOP("Report", "Stage"), 13},
              {"critical"_L1, QT_TRANSLATE_NOOP("Report", "Critical"), 8},
@@ -85,7 +101,7 @@ Report interfacesReport()
              {"restored_at"_L1, QT_TRANSLATE_NOOP("Report", "Restored at"), 0},
              {"torqued_by"_L1, QT_TRANSLATE_NOOP("Report", "Torqued by"), 0},
              {"torqued_at"_L1, QT_TRANSLATE_NOOP("Report", "Torqued at"), 0},
-             {"inspected_by"_L1, QT_TRANSLATE_NOOP("Report", "Inspected by"), 13},
+             {"inspected_by"_L1, QT_TRANSLATE_NOOP("Report", "Inspected by"), 16},
              {"inspected_at"_L1, QT_TRANSLATE_NOOP("Report", "Inspected at"), 0},
              {"reference"_L1, QT_TRANSLATE_NOOP("Report", "Reference"), 0}},
             &interfaceRows};

@@ -83,9 +83,9 @@ Report lifeReport()
             {{"zone"_L1, QT_TRANSLATE_NOOP("Report", "Zone"), 0},
              {"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
              {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
-             {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 14},
+             {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 21},
              {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 15},
-             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 64},
+             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 59},
              {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 0}},
             &lifeRows};
 }

@@ -86,13 +86,13 @@ std::vector<ReportRow> bondingRows(const JobRecord &record)
 std::vector<ReportColumn> columnsAfter(std::vector<ReportColumn> first)
 {
     const std::vector<ReportColumn> rest = {{"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 12},
-                                            {"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 10},
-                                            {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 11},
+                                            {"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 8},
+                                            {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 12},
                                             {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 0},
-                                            {"by"_L1, QT_TRANSLATE_NOOP("Report", "By"), 13},
-                                            {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 13},
+                                            {"by"_L1, QT_TRANSLATE_NOOP("Report", "By"), 14},
+                                            {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 23},
                                             {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
-                                            {"worth"_L1, QT_TRANSLATE_NOOP("Report", "Worth"), 13}};
+                                            {"worth"_L1, QT_TRANSLATE_NOOP("Report", "Worth"), 12}};
     first.insert(first.end(), rest.begin(), rest.end());
     return first;
 }
@@ -103,7 +103,7 @@ Report torqueReport()
 {
     return {"torque"_L1, QT_TRANSLATE_NOOP("Report", "Torque"),
             columnsAfter({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
-                          {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 8},
+                          {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 10},
                           {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 15}}),
             &torqueRows};
 }

@@ -110,7 +110,7 @@ QString unitAfter(const std::vector<Field> &fields, std::size_t decimal, const j
     return {};
 }
 
-QString fieldsText(const Act &act, const Statement &said, const Register &reg)
+QString fieldsText(const Act &act, const Statement &said, const Register &reg, const Kind *kind)
 {
     QStringList parts;
     for (std::size_t i = 0; i < act.fields.size(); ++i) {
@@ -119,8 +119,12 @@ QString fieldsText(const Act &act, const Statement &said, const Register &reg)
         if (!value || field.type == FieldType::Unit)
             continue;
         QString text = valueText(field, *value, reg);
+        if (kind && field.name == "kind"_L1 && text == kind->id)
+            text = kind->name;
         if (field.type == FieldType::Decimal)
             text += unitAfter(act.fields, i, said.body);
+        if (text.endsWith(u'.'))
+            text.chop(1);
         parts << tr("%1: %2").arg(QCoreApplication::translate("Field", field.label), text);
     }
     return parts.join(u"; "_s);
@@ -170,7 +174,7 @@ QString describe(const Statement &said, const Register &reg, const Kind *kind)
         sentence += u' ' + (isPerson ? personText(*said.subject, reg) : *said.subject);
     }
     sentence = withFullStop(sentence);
-    const QString fields = fieldsText(*act, said, reg);
+    const QString fields = fieldsText(*act, said, reg, kind);
     return fields.isEmpty() ? sentence : sentence + u' ' + withFullStop(fields);
 }
 

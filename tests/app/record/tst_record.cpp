@@ -1,0 +1,294 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/record/record.hpp"
+
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include <sys/resource.h>
+
+#include <csignal>
+
+#include "core/acts/act.hpp"
+#include "core/reports/timeline.hpp"
+#include "tests/core/reports/scene.hpp"
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+/// The output of a program, or nothing when it is not installed.
+std::optional<QString> outputOf(const QString &program, const QStringList &arguments)
+{
+    if (QStandardPaths::findExecutable(program).isEmpty())
+        return std::nullopt;
+    QProcess process;
+    process.start(program, arguments);
+    process.waitForFinished(60'000);
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+/// All blanks and line breaks as one blank: cells are broken into lines.
+QString flat(QString text) { return text.replace(QRegularExpression(u"\\s+"_s), u" "_s); }
+
+QByteArray contentOf(const QString &path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+} // namespace
+
+class RecordTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void everythingIsOnPaper();
+    void everyEntryIsOnPaper();
+    void everyPageSaysWhereItBelongs();
+    void paperSizes_data();
+    void paperSizes();
+    void fontsAreEmbedded();
+    void isArchivable();
+    void openJobIsRefused();
+    void draftSaysSoOnEveryPage();
+    void cancelledWhileLayingOut();
+    void cancelledWhileDrawing();
+    void whatWasThereStaysWhenCancelled();
+    void folderIsMissing();
+    void somethingElseIsThere();
+    void diskIsFull();
+    void oneCellLongerThanAPage();
+    void interfacesAsCsv();
+
+private:
+    QString path(const QString &name) const { return m_folder.filePath(name); }
+    QTemporaryDir m_folder;
+};
+
+void RecordTest::everythingIsOnPaper()
+{
+    const core::JobRecord job = scene::closedRecord(25);
+    QVERIFY(record::writeRecord(job, path(u"record.pdf"_s)));
+    const auto text = outputOf(u"pdftotext"_s, {u"-layout"_s, path(u"record.pdf"_s), u"-"_s});
+    if (!text)
+        QSKIP("pdftotext is not installed");
+    const QString all = flat(*text);
+    for (const QString &expected : {u"WO-2026-0117"_s, u"CLOSED"_s, u"Released by Rae Holt"_s, job.reg().fingerprint.hex(), job.head().hash.hex(),
+                                    u"The approved maintenance data governs"_s, u"Olga Brandt"_s, u"CC-1188"_s, u"Zone Inboard"_s, u"Zone Outboard"_s,
+                                    u"Bleed duct, station 1"_s, u"26.5 N·m"_s, u"0.84 mΩ"_s, u"Coupling not seated"_s, u"rectified"_s, u"Mia Sand"_s,
+                                    u"Struck by entry"_s, u"QM-4/cho"_s, u"A mount carries the unit"_s})
+        QVERIFY2(all.contains(expected), qPrintable(expected));
+    QVERIFY(!all.contains(u"NOT CLOSED"_s));
+}
+
+void RecordTest::everyEntryIsOnPaper()
+{
+    const core::JobRecord job = scene::closedRecord(10);
+    QVERIFY(record::writeRecord(job, path(u"entries.pdf"_s)));
+    const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"entries.pdf"_s), u"-"_s});
+    if (!text)
+        QSKIP("pdftotext is not installed");
+    QString together = *text;
+    together.remove(QRegularExpression(u"\\s"_s));
+    for (const core::Entry &entry : job.entries()) {
+        QVERIFY2(together.contains(entry.hash.hex()), qPrintable(QString::number(entry.said.seq)));
+        QString moment = core::momentText(entry.said.at);
+        QVERIFY2(together.contains(moment.remove(u' ')), qPrintable(moment));
+        QString meaning = core::meaningInWords(entry.said.meaning);
+        QVERIFY2(together.contains(meaning.remove(u' ')), qPrintable(meaning));
+    }
+}
+
+void RecordTest::everyPageSaysWhereItBelongs()
+{
+    const core::JobRecord job = scene::closedRecord(25);
+    QVERIFY(record::writeRecord(job, path(u"pages.pdf"_s)));
+    const auto text = outputOf(u"pdftotext"_s, {u"-layout"_s, path(u"pages.pdf"_s), u"-"_s});
+    if (!text)
+        QSKIP("pdftotext is not installed");
+    QStringList pages = text->split(u'\f');
+    pages.removeLast();
+    QVERIFY(pages.size() > 5);
+    for (qsizetype i = 0; i < pages.size(); ++i) {
+        QVERIFY2(flat(pages[i]).contains(u"Page %1 of %2"_s.arg(i + 1).arg(pages.size())), qPrintable(pages[i]));
+        QVERIFY(pages[i].contains(job.head().hash.hex()));
+        QVERIFY(pages[i].contains(u"WO-2026-0117"_s));
+    }
+}
+
+void RecordTest::paperSizes_data()
+{
+    QTest::addColumn<record::PageSize>("size");
+    QTest::addColumn<QString>("points");
+    // ISO 216: A4 is 210 × 297 mm; ANSI/ASME Y14.1: A (letter) is 8.5 × 11 in. A point is 1/72 in.
+    QTest::addRow("A4") << record::PageSize::A4 << u"595 x 842"_s;
+    QTest::addRow("Letter") << record::PageSize::Letter << u"612 x 792"_s;
+}
+
+void RecordTest::paperSizes()
+{
+    QFETCH(record::PageSize, size);
+    QFETCH(QString, points);
+    QVERIFY(record::writeRecord(scene::closedRecord(5), path(u"size.pdf"_s), {.pageSize = size}));
+    const auto info = outputOf(u"pdfinfo"_s, {path(u"size.pdf"_s)});
+    if (!info)
+        QSKIP("pdfinfo is not installed");
+    QVERIFY2(info->contains(points), qPrintable(*info));
+}
+
+void RecordTest::fontsAreEmbedded()
+{
+    QVERIFY(record::writeRecord(scene::closedRecord(5), path(u"fonts.pdf"_s)));
+    const auto fonts = outputOf(u"pdffonts"_s, {path(u"fonts.pdf"_s)});
+    if (!fonts)
+        QSKIP("pdffonts is not installed");
+    const QStringList lines = fonts->split(u'\n', Qt::SkipEmptyParts).mid(2);
+    QVERIFY(!lines.isEmpty());
+    // Columns from the right: object and generation, Unicode map, subset, embedded.
+    for (const QString &line : lines)
+        QVERIFY2(QRegularExpression(u"\\syes\\s+(yes|no)\\s+yes\\s+\\d+\\s+\\d+$"_s).match(line).hasMatch(), qPrintable(line));
+}
+
+void RecordTest::isArchivable()
+{
+    QVERIFY(record::writeRecord(scene::closedRecord(5), path(u"archive.pdf"_s)));
+    const QByteArray pdf = contentOf(path(u"archive.pdf"_s));
+    QVERIFY(pdf.startsWith("%PDF-1.4"));
+    // ISO 19005-1 section 6.7.11: the metadata name part 1, conformance B; section 6.4: nothing see-through.
+    QVERIFY(pdf.contains("<pdfaid:part>1</pdfaid:part>") || pdf.contains("pdfaid:part=\"1\""));
+    QVERIFY(pdf.contains("<pdfaid:conformance>B</pdfaid:conformance>") || pdf.contains("pdfaid:conformance=\"B\""));
+    QVERIFY(pdf.contains("/OutputIntents"));
+    // A graphics state may name constant alphas, but only the opaque one.
+    static const QRegularExpression alpha(u"/(CA|ca) ([0-9.]+)"_s);
+    for (auto found = alpha.globalMatch(QString::fromLatin1(pdf)); found.hasNext();)
+        QCOMPARE(found.next().captured(2).toDouble(), 1.0);
+}
+
+void RecordTest::openJobIsRefused()
+{
+    const auto written = record::writeRecord(scene::openRecord(5), path(u"refused.pdf"_s));
+    QVERIFY(!written);
+    QCOMPARE(written.error().code, core::ErrorCode::Refused);
+    QVERIFY(!QFile::exists(path(u"refused.pdf"_s)));
+}
+
+void RecordTest::draftSaysSoOnEveryPage()
+{
+    QVERIFY(record::writeRecord(scene::openRecord(10), path(u"draft.pdf"_s), {.whenOpen = record::WhenOpen::MarkAsDraft}));
+    const auto text = outputOf(u"pdftotext"_s, {u"-layout"_s, path(u"draft.pdf"_s), u"-"_s});
+    if (!text)
+        QSKIP("pdftotext is not installed");
+    QStringList pages = text->split(u'\f');
+    pages.removeLast();
+    for (const QString &page : pages)
+        QVERIFY2(page.contains(u"NOT CLOSED"_s), qPrintable(page));
+}
+
+void RecordTest::cancelledWhileLayingOut()
+{
+    const auto atOnce = [](int, int) { return record::Going::Cancel; };
+    const auto written = record::writeRecord(scene::closedRecord(5), path(u"cancelled/record.pdf"_s), {.progress = atOnce});
+    QVERIFY(!written);
+    QCOMPARE(written.error().code, core::ErrorCode::Cancelled);
+}
+
+void RecordTest::cancelledWhileDrawing()
+{
+    QDir(m_folder.path()).mkdir(u"empty"_s);
+    int told = 0;
+    const auto onSecondPage = [&](int page, int pages) {
+        told = std::max(told, pages);
+        return pages > 0 && page == 2 ? record::Going::Cancel : record::Going::On;
+    };
+    const auto written = record::writeRecord(scene::closedRecord(10), path(u"empty/record.pdf"_s), {.progress = onSecondPage});
+    QVERIFY(!written);
+    QCOMPARE(written.error().code, core::ErrorCode::Cancelled);
+    QVERIFY(told > 2);
+    QCOMPARE(QDir(path(u"empty"_s)).entryList(QDir::NoDotAndDotDot | QDir::AllEntries | QDir::Hidden), QStringList());
+}
+
+void RecordTest::whatWasThereStaysWhenCancelled()
+{
+    QFile before(path(u"kept.pdf"_s));
+    QVERIFY(before.open(QIODevice::WriteOnly));
+    before.write("yesterday's record");
+    before.close();
+    const auto onLastPage = [](int page, int pages) { return page == pages ? record::Going::Cancel : record::Going::On; };
+    QVERIFY(!record::writeRecord(scene::closedRecord(5), path(u"kept.pdf"_s), {.progress = onLastPage}));
+    QCOMPARE(contentOf(path(u"kept.pdf"_s)), QByteArray("yesterday's record"));
+}
+
+void RecordTest::folderIsMissing()
+{
+    const auto written = record::writeRecord(scene::closedRecord(5), path(u"no/such/record.pdf"_s));
+    QVERIFY(!written);
+    QCOMPARE(written.error().code, core::ErrorCode::Io);
+    QCOMPARE(written.error().where.file, path(u"no/such/record.pdf"_s));
+}
+
+void RecordTest::somethingElseIsThere()
+{
+    // Renamed over, a device would become a plain file.
+    const auto written = record::writeInterfacesCsv(scene::closedRecord(5), u"/dev/null"_s);
+    QVERIFY(!written);
+    QCOMPARE(written.error().code, core::ErrorCode::Io);
+    QVERIFY(!QFileInfo(u"/dev/null"_s).isFile());
+}
+
+void RecordTest::diskIsFull()
+{
+    // A limit on the size of files stands in for a full disk: the same system call fails.
+    const core::JobRecord job = scene::closedRecord(10);
+    QDir(m_folder.path()).mkdir(u"full"_s);
+    rlimit limit = {};
+    QCOMPARE(getrlimit(RLIMIT_FSIZE, &limit), 0);
+    const auto signalBefore = std::signal(SIGXFSZ, SIG_IGN);
+    const rlimit narrow = {4096, limit.rlim_max};
+    QCOMPARE(setrlimit(RLIMIT_FSIZE, &narrow), 0);
+    const auto written = record::writeRecord(job, path(u"full/record.pdf"_s));
+    setrlimit(RLIMIT_FSIZE, &limit);
+    std::signal(SIGXFSZ, signalBefore);
+    QVERIFY(!written);
+    QVERIFY(written.error().code == core::ErrorCode::NoSpace || written.error().code == core::ErrorCode::Io);
+    QCOMPARE(QDir(path(u"full"_s)).entryList(QDir::NoDotAndDotDot | QDir::AllEntries | QDir::Hidden), QStringList());
+}
+
+void RecordTest::oneCellLongerThanAPage()
+{
+    scene::Scene scene;
+    scene.open(5);
+    QString essay;
+    for (int i = 0; i < 600; ++i)
+        essay += u"Look %1 at the cushion. "_s.arg(i, 4, 10, QLatin1Char('0'));
+    scene.say(u"ben"_s, u"finding.raised"_s, u"F1"_s, {{u"description"_s, essay}});
+    QVERIFY(record::writeRecord(scene.record(), path(u"essay.pdf"_s), {.whenOpen = record::WhenOpen::MarkAsDraft}));
+    const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"essay.pdf"_s), u"-"_s});
+    if (!text)
+        QSKIP("pdftotext is not installed");
+    // Each sentence is on paper in the loose ends, the findings and the entries, wherever lines and pages break.
+    QString together = *text;
+    together.remove(QRegularExpression(u"\\s"_s));
+    for (int i = 0; i < 600; ++i)
+        QCOMPARE(together.count(u"Look%1atthecushion"_s.arg(i, 4, 10, QLatin1Char('0'))), 3);
+}
+
+void RecordTest::interfacesAsCsv()
+{
+    QVERIFY(record::writeInterfacesCsv(scene::closedRecord(10), path(u"interfaces.csv"_s)));
+    const QList<QByteArray> lines = contentOf(path(u"interfaces.csv"_s)).split('\n');
+    QVERIFY(lines[0].startsWith("id,name,kind,zone,stage,"));
+    QCOMPARE(lines.size(), 12);
+    QVERIFY2(lines[1].contains("E001,\"Bleed duct, station 1\",Duct,Inboard,Inspected,"), lines[1].constData());
+    QVERIFY2(lines[1].contains("Cho Min"), lines[1].constData());
+}
+
+QTEST_MAIN(RecordTest)
+#include "tst_record.moc"
