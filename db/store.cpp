@@ -40,7 +40,8 @@ Store::Store(QString path, Access access, std::unique_ptr<Connection> connection
       m_whereUsed(std::make_unique<WhereUsed>(*m_connection, *m_gate, *m_meta)),
       m_ledgers(std::make_unique<LedgerTable>(*m_connection, *m_gate, *m_whereUsed)),
       m_attachments(std::make_unique<Attachments>(*m_connection, *m_gate)),
-      m_credentials(std::make_unique<Credentials>(*m_connection, *m_gate))
+      m_credentials(std::make_unique<Credentials>(*m_connection, *m_gate)),
+      m_summaries(std::make_unique<Summaries>(*m_connection, *m_gate, *m_meta))
 {
 }
 
@@ -72,9 +73,11 @@ Result<std::unique_ptr<Store>> Store::open(const QString &path, Access access, P
     }
     auto gate = std::make_unique<WriteGate>(**connection, std::move(queue));
     std::unique_ptr<Store> store(new Store(real, access, *std::move(connection), std::move(gate)));
-    if (access == Access::ReadWrite)
-        if (auto current = store->m_whereUsed->makeCurrent(); !current)
-            return failure(current.error());
+    if (access == Access::ReadOnly)
+        return store;
+    auto current = store->m_whereUsed->makeCurrent().and_then([&](bool) { return store->m_summaries->makeCurrent(); });
+    if (!current)
+        return failure(current.error());
     return store;
 }
 

@@ -17,6 +17,7 @@
 #include "db/backup.hpp"
 #include "db/credentials.hpp"
 #include "db/stored.hpp"
+#include "db/summaries.hpp"
 #include "db/turn.hpp"
 #include "db/where_used.hpp"
 
@@ -69,8 +70,9 @@ public:
 
     // --- writing ---
 
-    /// Waits for the head of the queue of writers, for at most the store's patience (Locked). Optional: append takes a turn
-    /// of its own when none is held. Take one around "read what is new, fold, admit, sign, append" when others write as well.
+    /// Waits for the head of the queue of writers. A program that sleeps in its turn is passed over after a while, so this fails
+    /// only when the store is open for reading (ReadOnly). Optional: append takes a turn of its own when none is held. Take one
+    /// around "read what is new, fold, admit, sign, append": without it, writers to one job make each other sign again.
     core::Result<Turn> takeTurn();
 
     /// Appends signed entries of one ledger, all or none, durable when it returns. `seen` is the head that the first of them
@@ -99,6 +101,7 @@ public:
     Attachments &attachments() { return *m_attachments; }
     Credentials &credentials() { return *m_credentials; }
     WhereUsed &whereUsed() { return *m_whereUsed; }
+    Summaries &summaries() { return *m_summaries; }
 
     // --- keeping ---
 
@@ -127,6 +130,7 @@ private:
     std::unique_ptr<LedgerTable> m_ledgers;
     std::unique_ptr<Attachments> m_attachments;
     std::unique_ptr<Credentials> m_credentials;
+    std::unique_ptr<Summaries> m_summaries;
 };
 
 } // namespace db

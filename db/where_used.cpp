@@ -3,9 +3,7 @@
 
 #include "db/where_used.hpp"
 
-#include <QFile>
-
-#include <limits>
+#include <QCoreApplication>
 
 #include "core/acts/references.hpp"
 #include "core/ledger/canonical.hpp"
@@ -33,6 +31,18 @@ QString versionName() { return QStringLiteral("where_used.version"); }
 Result<bool> WhereUsed::isCurrent()
 {
     return m_meta.get(versionName()).map([](std::optional<qint64> stored) { return stored == version; });
+}
+
+Result<void> WhereUsed::checkCurrent()
+{
+    const auto current = isCurrent();
+    if (!current)
+        return failure(current.error());
+    if (!*current)
+        return failure(core::ErrorCode::ReadOnly,
+                       QCoreApplication::translate("Store", "The index of where things were used is of another version of this "
+                                                            "program. Open the store once for writing, so that it is made again."));
+    return {};
 }
 
 Result<bool> WhereUsed::makeCurrent()
@@ -97,6 +107,8 @@ Result<void> WhereUsed::add(qint64 ledgerRow, const core::Statement &said)
 Result<std::vector<Use>> WhereUsed::find(const QString &sort, const QString &value, qsizetype limit,
                                          const std::optional<Use> &after)
 {
+    if (auto current = checkCurrent(); !current)
+        return failure(current.error());
     std::vector<Use> found;
     auto done = m_connection
                     .query("SELECT ledgers.uuid, uses.seq FROM uses JOIN ledgers ON ledgers.id = uses.ledger "
@@ -118,6 +130,8 @@ Result<std::vector<Use>> WhereUsed::find(const QString &sort, const QString &val
 
 Result<void> WhereUsed::forEach(const QString &sort, const QString &value, const UseVisitor &visit)
 {
+    if (auto current = checkCurrent(); !current)
+        return current;
     std::optional<LedgerId> ledger;
     qint64 ledgerRow = 0;
     return m_connection

@@ -35,6 +35,8 @@ class WhereUsed {
 public:
     WhereUsed(Connection &connection, WriteGate &gate, Meta &meta) : m_connection(connection), m_gate(gate), m_meta(meta) {}
 
+    // Both: ReadOnly when another version of the program made the index and the store is open for reading alone.
+
     /// At most `limit` uses that follow `after`, by ledger in the order in which they were begun, then by sequence number.
     core::Result<std::vector<Use>> find(const QString &sort, const QString &value, qsizetype limit,
                                         const std::optional<Use> &after = {});
@@ -52,6 +54,7 @@ public:
 private:
     core::Result<qint64> nameRow(const QString &sort, const QString &value);
     core::Result<void> rebuild();
+    core::Result<void> checkCurrent();
 
     Connection &m_connection;
     WriteGate &m_gate;

@@ -1,0 +1,221 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QtTest>
+
+#include "db/store.hpp"
+#include "tests/db/support/files.hpp"
+#include "tests/db/support/signed_entries.hpp"
+
+using core::ErrorCode;
+using core::Instant;
+using db::Access;
+using db::Store;
+
+namespace {
+
+const QString right = QStringLiteral("480915");
+const QString wrong = QStringLiteral("000000");
+
+/// A store with Ana's key in it, that can be closed and opened again.
+class Sitting {
+public:
+    Sitting() : m_store(*Store::create(m_folder / "a.remate")), m_ana(entries::hand(QStringLiteral("Ana")))
+    {
+        if (!keep(m_ana, right))
+            qFatal("no key");
+    }
+    core::Result<void> keep(const entries::Hand &hand, const QString &secret)
+    {
+        return m_store->credentials().put(hand.person, hand.key.publicKey().fingerprint(),
+                                          *core::wrap(hand.key, hand.person, secret, core::leastCost));
+    }
+    void restart()
+    {
+        m_store.reset();
+        m_store = *Store::open(m_folder / "a.remate", Access::ReadWrite);
+    }
+    /// `open`, `wrong`, `wait` or the error's message.
+    QString tryAt(qint64 second, const QString &secret)
+    {
+        const auto key = unlock(second, secret);
+        if (key)
+            return key->publicKey() == m_ana.key.publicKey() ? QStringLiteral("open") : QStringLiteral("another key");
+        switch (key.error().code) {
+        case ErrorCode::WrongSecret: return QStringLiteral("wrong");
+        case ErrorCode::Locked: return key.error().message.contains(u"must wait") ? QStringLiteral("wait") : QStringLiteral("locked");
+        default: return key.error().message;
+        }
+    }
+    core::Result<core::SigningKey> unlock(qint64 second, const QString &secret)
+    {
+        return m_store->credentials().unlock(m_ana.person, m_ana.key.publicKey().fingerprint(), secret,
+                                             Instant::fromMilliseconds(base + second * 1000));
+    }
+    core::Result<qint64> waitLeft(qint64 second)
+    {
+        return m_store->credentials().waitLeft(m_ana.person, m_ana.key.publicKey().fingerprint(),
+                                               Instant::fromMilliseconds(base + second * 1000));
+    }
+    Store &store() { return *m_store; }
+    const entries::Hand &ana() const { return m_ana; }
+    QString path() const { return m_folder / "a.remate"; }
+
+private:
+    static constexpr qint64 base = 1'772'439'271'120;
+    files::Folder m_folder;
+    std::unique_ptr<Store> m_store;
+    entries::Hand m_ana;
+};
+
+} // namespace
+
+class TestCredentials : public QObject {
+    Q_OBJECT
+
+private slots:
+    void whatWasKeptComesBack()
+    {
+        Sitting sitting;
+        const auto &ana = sitting.ana();
+        const auto fingerprint = ana.key.publicKey().fingerprint();
+        const auto wrapped = *core::wrap(ana.key, ana.person, right, core::leastCost);
+        QVERIFY(sitting.store().credentials().put(ana.person, fingerprint, wrapped));
+        sitting.restart();
+        QVERIFY(*sitting.store().credentials().get(ana.person, fingerprint) == wrapped);
+        QVERIFY(!*sitting.store().credentials().get(ana.person, core::Digest::of("another key")));
+        QVERIFY(!*sitting.store().credentials().get(entries::hand("Ben").person, fingerprint));
+    }
+
+    /// Each step is a second of the clock and what is typed: r right, w wrong, / the program is started again.
+    void secretsTried_data()
+    {
+        QTest::addColumn<QString>("steps");
+        QTest::addColumn<QString>("outcomes");
+        QTest::addRow("right at once") << "0r" << "open";
+        QTest::addRow("two wrong cost nothing") << "0w 1w 2r" << "wrong wrong open";
+        QTest::addRow("three wrong cost five seconds") << "0w 1w 2w 6r 7r" << "wrong wrong wrong wait open";
+        QTest::addRow("the wait doubles") << "0w 0w 0w 5w 14r 15r" << "wrong wrong wrong wrong wait open";
+        QTest::addRow("a try that comes too early does not lengthen it") << "0w 0w 0w 4w 4w 5r" << "wrong wrong wrong wait wait open";
+        QTest::addRow("a right one ends the row") << "0w 0w 0r 1w 1w 1r" << "wrong wrong open wrong wrong open";
+        QTest::addRow("survives a restart") << "0w / 0w / 0w / 4r / 5r" << "wrong wrong wrong wait open";
+        QTest::addRow("clock set back waits again") << "100w 100w 100w 50r 54r 55r" << "wrong wrong wrong wait wait open";
+        QTest::addRow("clock set back a little") << "100w 100w 100w 99r 103r 104r" << "wrong wrong wrong wait wait open";
+        QTest::addRow("ten wrong lock for ever")
+            << "0w 0w 0w 1000w 2000w 3000w 4000w 5000w 6000w 7000w 8000r / 900000r"
+            << "wrong wrong wrong wrong wrong wrong wrong wrong wrong locked locked locked";
+        QTest::addRow("nine wrong do not")
+            << "0w 0w 0w 1000w 2000w 3000w 4000w 5000w 6000w 7000r"
+            << "wrong wrong wrong wrong wrong wrong wrong wrong wrong open";
+    }
+
+    void secretsTried()
+    {
+        QFETCH(QString, steps);
+        QFETCH(QString, outcomes);
+        Sitting sitting;
+        QStringList seen;
+        for (const QString &step : steps.split(' ')) {
+            if (step == "/")
+                sitting.restart();
+            else
+                seen += sitting.tryAt(step.chopped(1).toLongLong(), step.endsWith('r') ? right : wrong);
+        }
+        QCOMPARE(seen.join(' '), outcomes);
+    }
+
+    void whatThePersonIsTold_data()
+    {
+        QTest::addColumn<int>("wrongBefore");
+        QTest::addColumn<QString>("told");
+        QTest::addRow("first") << 0 << "That is not the PIN or passphrase of Ana. Try again.";
+        QTest::addRow("third") << 2 << "That is not the PIN or passphrase of Ana. The next try is possible in 5 second(s).";
+        QTest::addRow("eighth") << 7 << "That is not the PIN or passphrase of Ana. The next try is possible in 3 minute(s).";
+        QTest::addRow("tenth") << 9
+                               << "The key of Ana is locked after too many wrong PINs or passphrases. An administrator registers a new "
+                                  "key for them; what they signed stays valid.";
+    }
+
+    void whatThePersonIsTold()
+    {
+        QFETCH(int, wrongBefore);
+        QFETCH(QString, told);
+        Sitting sitting;
+        for (int i = 0; i < wrongBefore; ++i)
+            QVERIFY(!sitting.unlock(i * 1000, wrong));
+        QCOMPARE(sitting.unlock(wrongBefore * 1000, wrong).error().message, told);
+    }
+
+    void howLongToWait()
+    {
+        Sitting sitting;
+        QCOMPARE(*sitting.waitLeft(0), 0);
+        for (int i = 0; i < 3; ++i)
+            QCOMPARE(sitting.tryAt(100, wrong), "wrong");
+        QCOMPARE(*sitting.waitLeft(100), 5000);
+        QCOMPARE(*sitting.waitLeft(103), 2000);
+        QCOMPARE(*sitting.waitLeft(105), 0);
+        QCOMPARE(*sitting.waitLeft(20), 5000);
+        QCOMPARE(sitting.unlock(103, right).error().message,
+                 "After several wrong PINs or passphrases Ana must wait another 2 second(s) before the next try.");
+    }
+
+    /// The count is in the file before the secret is looked at: whoever kills the program there has used up a try.
+    void countedBeforeItIsKnown()
+    {
+        Sitting sitting;
+        const auto damaged = [&] {
+            auto key = *core::wrap(sitting.ana().key, sitting.ana().person, right, core::leastCost);
+            key.sealed[0] = static_cast<char>(key.sealed[0] ^ 1);
+            return key;
+        }();
+        const auto fingerprint = sitting.ana().key.publicKey().fingerprint();
+        QVERIFY(sitting.store().credentials().put(sitting.ana().person, fingerprint, damaged));
+        for (int i = 0; i < 3; ++i)
+            QCOMPARE(sitting.tryAt(0, right), "wrong");
+        QCOMPARE(*sitting.waitLeft(0), 5000);
+    }
+
+    void aChangedSecretKeepsTheCount()
+    {
+        Sitting sitting;
+        for (int i = 0; i < 3; ++i)
+            QCOMPARE(sitting.tryAt(0, wrong), "wrong");
+        QVERIFY(sitting.keep(sitting.ana(), "another 480915"));
+        QCOMPARE(sitting.tryAt(1, "another 480915"), "wait");
+        QCOMPARE(sitting.tryAt(5, "another 480915"), "open");
+    }
+
+    void aNewKeyStartsAfresh()
+    {
+        Sitting sitting;
+        for (int i = 0; i < 10; ++i)
+            sitting.tryAt(i * 1000, wrong);
+        QCOMPARE(sitting.tryAt(99'000, right), "locked");
+        const entries::Hand renewed{sitting.ana().person, *core::SigningKey::generate()};
+        QVERIFY(sitting.keep(renewed, right));
+        QVERIFY(sitting.store().credentials().unlock(renewed.person, renewed.key.publicKey().fingerprint(), right,
+                                                     Instant::fromMilliseconds(0)));
+    }
+
+    void aKeyThatIsNotHere()
+    {
+        Sitting sitting;
+        const auto ben = entries::hand("Ben");
+        const auto key = sitting.store().credentials().unlock(ben.person, ben.key.publicKey().fingerprint(), right,
+                                                              Instant::fromMilliseconds(0));
+        QCOMPARE(key.error().code, ErrorCode::NotFound);
+    }
+
+    void aDamagedRowCostsNoTry()
+    {
+        Sitting sitting;
+        QCOMPARE(files::rawSql(sitting.path(), "UPDATE credentials SET salt = x'00'"), QString());
+        for (int i = 0; i < 4; ++i)
+            QCOMPARE(sitting.unlock(0, right).error().code, ErrorCode::Damaged);
+        QCOMPARE(*sitting.waitLeft(0), 0);
+    }
+};
+
+QTEST_GUILESS_MAIN(TestCredentials)
+#include "tst_credentials.moc"
