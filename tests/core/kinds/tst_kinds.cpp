@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/kinds/kinds.hpp"
+
+#include <QDir>
+#include <QFile>
+#include <QtTest>
+
+#include "core/requirements/catalogue.hpp"
+#include "resources/resources.hpp"
+
+using namespace Qt::StringLiterals;
+
+class KindsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void everyKindOfTheTradeIsThere_data();
+    void everyKindOfTheTradeIsThere();
+    void everyFileIsInTheProgram();
+    void cautionsDeferToTheMaintenanceData();
+    void mountsAreReleasedAndFitted();
+    void soundFileIsRead();
+    void whatIsRefused_data();
+    void whatIsRefused();
+    void noKindAtAll();
+    void twoOfOneName();
+
+private:
+    static QStringList filesIn(const QString &folder) { return QDir(folder).entryList({u"*.json"_s}, QDir::Files, QDir::Name); }
+};
+
+namespace {
+
+const QByteArray soundFile = R"({"id":"duct","sort":"interface","name":"Duct",
+    "verbs":{"off":"disconnect","off_done":"disconnected","on":"reconnect","on_done":"reconnected"},
+    "requirements":["seal"],"look_at":["The seal is new."],"caution":"Hot."})";
+
+} // namespace
+
+void KindsTest::everyKindOfTheTradeIsThere_data()
+{
+    QTest::addColumn<QString>("id");
+    for (const char *id : {"duct", "harness_connector", "power_cable", "bonding_lead", "fuel_line", "oil_line", "hydraulic_line",
+                           "bleed_line", "drain", "sense_line", "clamp", "control_linkage", "mount", "access_panel"})
+        QTest::addRow("%s", id) << QString::fromLatin1(id);
+}
+
+void KindsTest::everyKindOfTheTradeIsThere()
+{
+    QFETCH(QString, id);
+    const auto kinds = resources::loadKinds();
+    QVERIFY2(kinds, kinds ? "" : qPrintable(kinds.error().message));
+    const core::Kind *kind = kinds->find(id);
+    QVERIFY(kind);
+    QVERIFY(!kind->lookAt.empty());
+    for (const QString &name : kind->requirements)
+        QVERIFY2(core::findRequirement(name), qPrintable(name));
+    for (const QString &sentence : kind->lookAt)
+        QVERIFY2(sentence.endsWith(u'.'), qPrintable(sentence));
+}
+
+void KindsTest::everyFileIsInTheProgram()
+{
+    resources::readyResources();
+    const QStringList files = filesIn(qEnvironmentVariable("REMATE_SOURCE_DIR") + u"/resources/kinds"_s);
+    QVERIFY(!files.isEmpty());
+    QCOMPARE(filesIn(u":/kinds"_s), files);
+    QCOMPARE(static_cast<qsizetype>(resources::loadKinds()->all().size()), files.size());
+}
+
+void KindsTest::cautionsDeferToTheMaintenanceData()
+{
+    const auto kinds = resources::loadKinds();
+    // Fuel, electrical power, pressure, heat, moving controls and loads on a hoist can hurt somebody.
+    for (const char16_t *id : {u"fuel_line", u"oil_line", u"hydraulic_line", u"bleed_line", u"duct", u"harness_connector", u"power_cable",
+                               u"bonding_lead", u"control_linkage", u"mount"})
+        QVERIFY2(!kinds->find(id)->caution.isEmpty(), qPrintable(QString::fromUtf16(id)));
+    for (const core::Kind &kind : kinds->all()) {
+        if (!kind.caution.isEmpty())
+            QVERIFY2(kind.caution.contains(u"approved maintenance data"_s), qPrintable(kind.id));
+    }
+}
+
+void KindsTest::mountsAreReleasedAndFitted()
+{
+    const core::Verbs expected{u"release"_s, u"released"_s, u"fit"_s, u"fitted"_s};
+    QCOMPARE(resources::loadKinds()->find(u"mount")->verbs, expected);
+}
+
+void KindsTest::soundFileIsRead()
+{
+    const auto kind = core::parseKind(soundFile, u"kinds/duct.json"_s);
+    QVERIFY2(kind, kind ? "" : qPrintable(kind.error().message));
+    QCOMPARE(kind->name, u"Duct"_s);
+    QCOMPARE(kind->requirements, std::vector{u"seal"_s});
+}
+
+void KindsTest::whatIsRefused_data()
+{
+    QTest::addColumn<QByteArray>("part");
+    QTest::addColumn<QByteArray>("instead");
+    QTest::addColumn<QString>("named");
+    QTest::addRow("not JSON") << QByteArray("{\"id\"") << QByteArray("{id") << u"not an object"_s;
+    QTest::addRow("id is not the file's name") << QByteArray("\"duct\"") << QByteArray("\"ducts\"") << u"\"id\""_s;
+    QTest::addRow("id in capitals") << QByteArray("\"duct\"") << QByteArray("\"Duct\"") << u"\"id\""_s;
+    QTest::addRow("unknown sort") << QByteArray("\"interface\"") << QByteArray("\"interfaces\"") << u"\"sort\""_s;
+    QTest::addRow("no name") << QByteArray("\"name\":\"Duct\",") << QByteArray() << u"\"name\""_s;
+    QTest::addRow("blank name") << QByteArray("\"name\":\"Duct\"") << QByteArray("\"name\":\" \"") << u"\"name\""_s;
+    QTest::addRow("a verb is missing") << QByteArray("\"on\":\"reconnect\",") << QByteArray() << u"\"on\""_s;
+    QTest::addRow("a verb too many") << QByteArray("\"on\":") << QByteArray("\"again\":\"again\",\"on\":") << u"\"again\""_s;
+    QTest::addRow("unknown requirement") << QByteArray("[\"seal\"]") << QByteArray("[\"seals\"]") << u"\"seals\""_s;
+    QTest::addRow("requirement twice") << QByteArray("[\"seal\"]") << QByteArray("[\"seal\",\"seal\"]") << u"twice"_s;
+    QTest::addRow("requirements are no list") << QByteArray("[\"seal\"]") << QByteArray("\"seal\"") << u"\"requirements\""_s;
+    QTest::addRow("nothing to look at") << QByteArray("[\"The seal is new.\"]") << QByteArray("[]") << u"\"look_at\""_s;
+    QTest::addRow("blank caution") << QByteArray("\"Hot.\"") << QByteArray("\"\"") << u"\"caution\""_s;
+    QTest::addRow("unknown member") << QByteArray("\"caution\"") << QByteArray("\"warning\"") << u"\"warning\""_s;
+}
+
+void KindsTest::whatIsRefused()
+{
+    QFETCH(QByteArray, part);
+    QFETCH(QByteArray, instead);
+    QFETCH(QString, named);
+    QByteArray json = soundFile;
+    QVERIFY(json.contains(part));
+    const auto kind = core::parseKind(json.replace(part, instead), u"kinds/duct.json"_s);
+    QVERIFY(!kind);
+    QCOMPARE(kind.error().code, core::ErrorCode::BadInput);
+    QCOMPARE(kind.error().where.file, u"kinds/duct.json"_s);
+    QVERIFY2(kind.error().message.contains(named), qPrintable(kind.error().message));
+}
+
+void KindsTest::noKindAtAll() { QVERIFY(!core::Kinds::of({})); }
+
+void KindsTest::twoOfOneName()
+{
+    core::Kind duct = *core::parseKind(soundFile, u"duct.json"_s);
+    core::Kind other = duct;
+    other.id = u"other"_s;
+    QVERIFY(!core::Kinds::of({duct, other}));
+    other.name = u"Other"_s;
+    QVERIFY(core::Kinds::of({duct, other}));
+}
+
+QTEST_GUILESS_MAIN(KindsTest)
+#include "tst_kinds.moc"
