@@ -20,7 +20,9 @@ std::optional<Refusal> isOff(const Case &c);
 std::optional<Refusal> nothingUnderItIsOpen(const Case &c);
 /// Measuring, safetying and disturbing need a joined interface.
 std::optional<Refusal> isJoined(const Case &c);
+/// After an acceptance no more work is done on an item unless it is said to be disturbed, which voids the acceptance.
+std::optional<Refusal> isNotAccepted(const Case &c);
 
-extern const Rule listed, disconnectedOnce, accessOff, reconnectedWhenOff, inspectedBeforeCover, measuredWhenJoined;
+extern const Rule listed, disconnectedOnce, accessOff, reconnectedWhenOff, inspectedBeforeCover, measuredWhenJoined, disturbedBeforeMoreWork;
 
 } // namespace core::rules

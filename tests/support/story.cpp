@@ -213,7 +213,8 @@ const core::InterfaceState &Story::item(const QString &id) const
 
 QString Story::stage(const QString &id) const
 {
-    return core::stageName(core::stageOf(item(id)));
+    const auto *listed = m_fold.state().item(*core::InterfaceId::parse(id));
+    return listed ? core::stageName(core::stageOf(*listed)) : QString();
 }
 
 QString Story::looseEnds() const

@@ -36,6 +36,7 @@ public:
     const core::JobFold &fold() const { return m_fold; }
     const core::Register &reg() const { return m_register; }
     const core::InterfaceState &item(const QString &id) const;
+    /// The name of its stage; empty when it is not on the list (any more).
     QString stage(const QString &id) const;
     /// Rule and subject of each loose end, `loose.disconnected D1`, one a line.
     QString looseEnds() const;

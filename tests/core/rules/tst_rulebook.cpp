@@ -105,6 +105,11 @@ private slots:
         row("safetied before torque", joined, "Ben safeties D1", "safetying.after-torque");
         row("safetied in another way", torqued, "Ben safeties D1 method=cotter_pin", "safetying.method");
 
+        row("safetied again before inspection", secured, "Dee safeties D1", "");
+        row("safetied again after inspection", "Ana disconnects D1; Ben reconnects D1; Ben torques D1; Ben safeties D1; Cho accepts D1", "Dee safeties D1", "sequence.disturbed-before-more-work");
+        row("measured again after inspection", "Ana disconnects B1; Ana reconnects B1; Ana measures B1; Cho accepts B1", "Dee measures B1", "sequence.disturbed-before-more-work");
+        row("measured again once disturbed", "Ana disconnects B1; Ana reconnects B1; Ana measures B1; Cho accepts B1; Dee disturbs B1", "Dee measures B1", "");
+
         row("inspected when secured", secured, "Cho accepts D1", "");
         row("inspected before safetying", torqued, "Cho accepts D1", "inspection.secured");
         row("inspected while disconnected", duct, "Cho accepts D1", "inspection.secured");

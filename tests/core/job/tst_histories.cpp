@@ -1,0 +1,187 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QTest>
+
+#include <random>
+
+#include <rapidcheck.h>
+
+#include "core/job/loose_ends.hpp"
+#include "core/job/stage.hpp"
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using story::Story;
+
+namespace {
+
+/// One long history told from a seed. A small cast works on few items, so that the same hands meet the same joint again and
+/// again (Ben may work and inspect), and mostly does what comes next, so that histories come far; else anything.
+class Teller {
+public:
+    explicit Teller(unsigned seed) : m_random(seed)
+    {
+        m_people = {u"Ben"_s, anyOf({"Ana", "Ben", "Dee"}), anyOf({"Ana", "Dee", "Max"})};
+        m_items = {anyOf({"D1", "B1", "F1", "M1", "A1", "K1"}), anyOf({"B1", "F1", "F2", "M1", "D2", "K1"})};
+    }
+
+    /// `look` is called after every sentence.
+    template <class Look>
+    Story tell(Look look)
+    {
+        Story story;
+        const int length = number(150);
+        for (int i = 0; i < length; ++i) {
+            story.tell(sentence(story));
+            look(story);
+        }
+        return story;
+    }
+
+private:
+    int number(int below) { return std::uniform_int_distribution<int>(0, below - 1)(m_random); }
+    QString anyOf(std::vector<const char *> words) { return QString::fromLatin1(words[static_cast<std::size_t>(number(static_cast<int>(words.size())))]); }
+    QString oneOf(const std::vector<QString> &words) { return words[static_cast<std::size_t>(number(static_cast<int>(words.size())))]; }
+
+    QString next(const Story &story, const QString &item)
+    {
+        const QString stage = story.stage(item);
+        if (stage == u"disconnected")
+            return u" reconnects "_s + item + anyOf({"", "", " helpers=Cho", " helpers=Eva"});
+        if (stage == u"reconnected")
+            return anyOf({" torques ", " measures ", " safeties "}) + item;
+        if (stage == u"secured")
+            return u" accepts "_s + item;
+        return anyOf({" disconnects ", " disturbs ", " measures ", " safeties "}) + item;
+    }
+
+    QString sentence(const Story &story)
+    {
+        const QString item = oneOf(m_items);
+        const int dice = number(10);
+        QString what = next(story, item);
+        if (dice >= 9)
+            what = u" strikes entry=%1"_s.arg(number(static_cast<int>(story.job().lines.size())) + 1);
+        else if (dice >= 6)
+            what = anyOf({" disconnects ", " reconnects ", " torques ", " measures ", " safeties ", " accepts ", " rejects ", " disturbs ", " finds-open ", " takes-over "}) + item;
+        const bool inspects = what.startsWith(u" accepts") || what.startsWith(u" rejects");
+        return (inspects ? anyOf({"Ben", "Cho", "Eva", "Uma"}) : oneOf(m_people)) + what;
+    }
+
+    std::mt19937 m_random;
+    std::vector<QString> m_people;
+    std::vector<QString> m_items;
+};
+
+Story anyStory()
+{
+    return Teller(*rc::gen::arbitrary<unsigned>()).tell([](const Story &) {});
+}
+
+/// Restores and inspects whatever is left, so that closure is reached as well.
+void finish(Story &story)
+{
+    for (const core::LooseEnd &end : core::looseEnds(story.job(), story.reg())) {
+        if (end.rule == u"loose.finding")
+            story.tell(u"Uma clears "_s + end.subject);
+    }
+    for (const char *id : {"A1", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "D2", "K1"}) {
+        const QString item = QString::fromLatin1(id);
+        if (story.stage(item) == u"connected" || story.stage(item) == u"reconnected")
+            story.tell(u"Ana disconnects "_s + item);
+    }
+    for (const char *id : {"D2", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "K1", "A1"}) {
+        const QString item = QString::fromLatin1(id);
+        for (const char *verb : {"reconnects ", "torques ", "measures ", "safeties "})
+            story.tell(u"Ana "_s + QString::fromLatin1(verb) + item);
+        for (const char *who : {"Uma", "Eva", "Cho"})
+            story.tell(QString::fromLatin1(who) + u" accepts "_s + item);
+    }
+}
+
+bool isInspectedByOthers(const core::InterfaceState &item)
+{
+    const auto byOther = [&](const core::Mark &mark) { return !item.actors.contains(mark.by); };
+    return core::stageOf(item) == core::Stage::Inspected && std::all_of(item.acceptances.begin(), item.acceptances.end(), byOther);
+}
+
+} // namespace
+
+/// What must hold after any history whatever.
+class TestHistories : public QObject {
+    Q_OBJECT
+
+private slots:
+    void closureMeansThatEverythingIsInspectedByOthers()
+    {
+        int closed = 0;
+        QVERIFY(rc::check("closure", [&closed] {
+            Story story = anyStory();
+            if (*rc::gen::arbitrary<bool>())
+                finish(story);
+            story.tell(u"Rae closes"_s);
+            RC_ASSERT(story.job().closed.has_value() == story.refusals().empty());
+            if (!story.job().closed)
+                return;
+            ++closed;
+            for (const core::InterfaceState &item : story.job().items)
+                RC_ASSERT(isInspectedByOthers(item));
+            for (const core::Finding &finding : story.job().findings)
+                RC_ASSERT(finding.closed.has_value());
+        }));
+        QVERIFY2(closed > 0, "no history reached closure, so nothing was shown");
+    }
+
+    void nobodyInTheActorSetStandsAsInspector()
+    {
+        qsizetype accepted = 0;
+        const auto look = [&accepted](const Story &story) {
+            for (const core::InterfaceState &item : story.job().items) {
+                for (const core::Mark &mark : item.acceptances) {
+                    ++accepted;
+                    RC_ASSERT(!item.actors.contains(mark.by));
+                }
+            }
+        };
+        QVERIFY(rc::check("independence", [&look] {
+            for (int history = 0; history < 4; ++history) // the deep ones are rare
+                Teller(*rc::gen::arbitrary<unsigned>()).tell(look);
+        }));
+        QVERIFY2(accepted > 100, "the histories hardly ever came to an inspection, so nothing was shown");
+    }
+
+    void foldingAgainGivesTheSameState()
+    {
+        QVERIFY(rc::check("fold", [] {
+            const Story story = anyStory();
+            core::JobFold again;
+            for (const core::Statement &said : story.fold().said())
+                again.take(said, core::Digest::of(QByteArray::number(said.seq)));
+            RC_ASSERT(again.state() == story.job());
+        }));
+    }
+
+    void struckOrNeverSaidIsTheSame()
+    {
+        QVERIFY(rc::check("strike", [] {
+            Story story = anyStory();
+            story.tell(u"Ana disconnects K1"_s);
+            RC_PRE(story.refusals().empty());
+            const qint64 seq = story.fold().head().seq;
+            const std::vector<core::InterfaceState> with = story.job().items;
+            story.tell(u"Ana strikes entry=%1"_s.arg(seq));
+            RC_ASSERT(story.refusals().empty());
+            core::JobFold without;
+            for (const core::Statement &said : story.fold().said()) {
+                if (said.seq < seq)
+                    without.take(said, core::Digest::of(QByteArray::number(said.seq)));
+            }
+            RC_ASSERT(without.state().items == story.job().items);
+            RC_ASSERT(without.state().items != with);
+        }));
+    }
+};
+
+QTEST_GUILESS_MAIN(TestHistories)
+#include "tst_histories.moc"
