@@ -80,6 +80,8 @@ QStringList Typefaces::wrapped(const QString &text, Face face, double width) con
         QTextLayout layout(paragraph, font(face));
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+        // The writer spaces letters as the font was designed; rounded to whole pixels, a line would come out too long.
+        option.setUseDesignMetrics(true);
         layout.setTextOption(option);
         layout.beginLayout();
         for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
