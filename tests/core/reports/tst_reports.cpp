@@ -188,6 +188,10 @@ void ReportsTest::voidedReadingsDoNotCount()
     const QStringList worth = column(record, u"torque", "worth"_L1);
     QCOMPARE(worth, (QStringList{u"voided later"_s, u"voided later"_s, u"voided later"_s, u"voided later"_s, u"counts"_s, u"counts"_s, u"counts"_s, u"counts"_s}));
     QCOMPARE(column(record, u"inspections", "worth"_L1), (QStringList{u"sent back"_s, u"counts"_s}));
+    // On paper they are struck through as well.
+    const auto rows = findReport(u"torque")->rows(record);
+    QCOMPARE(std::count_if(rows.begin(), rows.begin() + 4, [](const ReportRow &row) { return row.standing == Standing::Fallen; }), 4);
+    QCOMPARE(std::count_if(rows.begin() + 4, rows.end(), [](const ReportRow &row) { return row.standing == Standing::Stands; }), 4);
 }
 
 void ReportsTest::lifeTellsEveryEntryOfAnItem()
