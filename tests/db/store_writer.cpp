@@ -7,6 +7,8 @@
 // prints one line: how many, its longest and median wait in microseconds, and how often it was told that the store is held.
 //   store_writer STORE hold
 // takes the turn, says so, and keeps it until it is killed.
+//   store_writer STORE guess
+// tries a wrong secret for the key of Ana and says so when it has its answer.
 //   store_writer STORE make
 // makes a store with a register of one entry.
 
@@ -60,6 +62,15 @@ int appendMany(db::Store &store, const QStringList &arguments)
     return 0;
 }
 
+int guess(db::Store &store)
+{
+    const auto ana = entries::hand(QStringLiteral("Ana"));
+    const auto key = store.credentials().unlock(ana.person, ana.key.publicKey().fingerprint(), QStringLiteral("000000"),
+                                                core::Instant::fromMilliseconds(1'772'439'271'120));
+    QTextStream(stdout) << (key ? "right\n" : "wrong\n") << Qt::flush;
+    return 0;
+}
+
 int make(const QString &path)
 {
     auto store = db::Store::create(path);
@@ -85,5 +96,7 @@ int main(int argc, char **argv)
     }
     if (arguments[2] == QStringLiteral("hold"))
         return hold(**store);
+    if (arguments[2] == QStringLiteral("guess"))
+        return guess(**store);
     return arguments.size() < 5 ? 2 : appendMany(**store, arguments);
 }

@@ -72,6 +72,21 @@ QString rawSql(const QString &path, const char *sql)
     return message;
 }
 
+std::optional<qint64> rawNumber(const QString &path, const char *sql)
+{
+    sqlite3 *handle = nullptr;
+    sqlite3_stmt *prepared = nullptr;
+    sqlite3_open(QFile::encodeName(path), &handle);
+    sqlite3_busy_timeout(handle, 2000);
+    sqlite3_prepare_v2(handle, sql, -1, &prepared, nullptr);
+    std::optional<qint64> number;
+    if (sqlite3_step(prepared) == SQLITE_ROW)
+        number = sqlite3_column_int64(prepared, 0);
+    sqlite3_finalize(prepared);
+    sqlite3_close(handle);
+    return number;
+}
+
 void makeStore(const QString &path)
 {
     auto store = db::Store::create(path);

@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 
 #include <memory>
+#include <optional>
 
 #include "db/store.hpp"
 
@@ -36,6 +37,9 @@ QString modeOf(const QString &path);
 
 /// Runs SQL past the store, as an intruder with another tool would. Empty when all went well, else SQLite's message.
 QString rawSql(const QString &path, const char *sql);
+
+/// The single number that a query finds, or nothing.
+std::optional<qint64> rawNumber(const QString &path, const char *sql);
 
 /// A new store, closed again.
 void makeStore(const QString &path);
