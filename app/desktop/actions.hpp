@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QLatin1String>
+#include <QString>
+
+#include <vector>
+
+#include "app/desktop/deeds.hpp"
+#include "core/kinds/kinds.hpp"
+
+namespace desktop {
+
+/// What an action needs to be chosen before.
+enum class Over {
+    Items, ///< one interface or several: one entry each
+    Item,  ///< exactly one interface
+    Job,
+    Subject, ///< what the page names: a finding, an entry
+};
+
+/// What an action must be given besides a form.
+enum class Brings { Nothing, File };
+
+/// One thing that a person can do on a job, in one line: its words come from the act's row in core's catalogue.
+struct ActionLine {
+    QLatin1String kind; ///< of the entries that it makes
+    Over over;
+    const char *icon;
+    const char *shortcut; ///< as QKeySequence reads it; empty for none
+    /// The entries to be, one for each signature line.
+    std::vector<Seed> (*seeds)(const Situation &);
+    /// Fields that are asked for each entry by itself: each fastener has its own reading.
+    std::vector<QLatin1String> each;
+    Brings brings;
+};
+
+/// All actions, in the order in which the card shows them.
+const std::vector<ActionLine> &actions();
+/// The action that makes entries of that kind. It exists, or the program is wrong.
+const ActionLine &actionFor(QLatin1String kind);
+
+/// The words on the button: the kind's own verb where all chosen items share one ("Pull"), the act's otherwise.
+QString actionText(const ActionLine &action, const core::Kinds &kinds, const core::JobState &job, const std::vector<core::InterfaceId> &items);
+
+/// The body of a seed with a likely value in each field that is still empty and must not be, so that the rules beyond the
+/// form can be asked before anybody typed.
+core::json::Object probeOf(QLatin1String kind, const Seed &seed, const Situation &situation);
+
+} // namespace desktop

@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/flows/record_flow.hpp"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <QSaveFile>
+
+#include "app/desktop/flows/long_work.hpp"
+#include "app/record/record.hpp"
+#include "core/ledger/canonical.hpp"
+#include "core/list/interface_list.hpp"
+
+namespace desktop {
+
+namespace {
+
+struct RecordFlow {
+    Q_DECLARE_TR_FUNCTIONS(RecordFlow)
+};
+
+core::Result<std::vector<core::Entry>> entriesOf(db::Store &store, const core::LedgerId &ledger)
+{
+    const auto stored = store.read(ledger);
+    if (!stored)
+        return core::failure(stored.error());
+    std::vector<core::Entry> entries;
+    for (const db::StoredEntry &row : *stored) {
+        auto said = core::parseStatement(row.bytes);
+        const auto hash = core::Digest::fromBytes(row.hash);
+        if (!said || !hash)
+            return core::failure(core::ErrorCode::Damaged, RecordFlow::tr("Entry %1 of %2 cannot be read. Verify the store.").arg(row.seq).arg(ledger.text()));
+        entries.push_back({*std::move(said), row.bytes, *hash, row.signature});
+    }
+    return entries;
+}
+
+core::Result<core::JobRecord> recordOf(session::Session &session, const core::Kinds &kinds)
+{
+    auto job = entriesOf(session.store(), *session.job());
+    const auto reg = entriesOf(session.store(), *session.reg().ledger);
+    if (!job)
+        return core::failure(job.error());
+    if (!reg)
+        return core::failure(reg.error());
+    return core::JobRecord(*std::move(job), *reg, kinds);
+}
+
+core::Result<void> write(const core::JobRecord &job, const QString &path, record::PageSize size, QWidget *window)
+{
+    LongWork work(RecordFlow::tr("Writing the record"), window);
+    const Progress progress = work.progress();
+    record::RecordOptions options{size, record::WhenOpen::MarkAsDraft,
+                                  [&](int page, int pages) { return progress(page, pages) ? record::Going::On : record::Going::Cancel; }};
+    if (const auto written = record::writeRecord(job, path, options); !written)
+        return written;
+    const QFileInfo file(path);
+    return record::writeInterfacesCsv(job, file.path() + u'/' + file.completeBaseName() + QStringLiteral("-interfaces.csv"));
+}
+
+} // namespace
+
+void exportRecord(session::Session &session, const core::Kinds &kinds, Ask &ask, QWidget *window)
+{
+    const QString a4 = RecordFlow::tr("A4");
+    const auto size = ask.oneOf(RecordFlow::tr("Export the record"), RecordFlow::tr("Paper size"), {a4, RecordFlow::tr("Letter")});
+    if (!size)
+        return;
+    const auto path = ask.fileToSave(RecordFlow::tr("Export the record"), session.state()->facts.workOrder + QStringLiteral(".pdf"), RecordFlow::tr("PDF (*.pdf)"));
+    if (!path)
+        return;
+    const auto job = recordOf(session, kinds);
+    const auto written = job ? write(*job, *path, *size == a4 ? record::PageSize::A4 : record::PageSize::Letter, window) : core::Result<void>(core::failure(job.error()));
+    if (written)
+        ask.tell(RecordFlow::tr("The record was exported"), RecordFlow::tr("%1, and the CSV of its interfaces beside it.").arg(*path));
+    else if (written.error().code != core::ErrorCode::Cancelled)
+        ask.tell(RecordFlow::tr("The record was not exported"), written.error().message);
+}
+
+void exportList(const core::JobState &job, Ask &ask)
+{
+    const auto path = ask.fileToSave(RecordFlow::tr("Export the list"), job.facts.workOrder + QStringLiteral("-list.csv"), RecordFlow::tr("Interface list (*.csv)"));
+    if (!path)
+        return;
+    QSaveFile file(*path);
+    const QByteArray bytes = core::writeInterfaceList(job);
+    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
+        ask.tell(RecordFlow::tr("The list was exported"), *path);
+    else
+        ask.tell(RecordFlow::tr("The list was not exported"), RecordFlow::tr("%1 could not be written: %2. Choose another folder.").arg(*path, file.errorString()));
+}
+
+void backUp(session::Session &session, Ask &ask, QWidget *window)
+{
+    const auto path = ask.fileToSave(RecordFlow::tr("Back up the store"), QFileInfo(session.store().path()).completeBaseName() + QStringLiteral("-backup.remate"), RecordFlow::tr("Store (*.remate)"));
+    if (!path)
+        return;
+    LongWork work(RecordFlow::tr("Backing up the store"), window);
+    const Progress progress = work.progress();
+    // The person confirmed an existing name in the file window.
+    const auto done = session.store().backUp(*path, db::Overwrite::Yes, session.now(), [&](qint64 pages, qint64 all) { return progress(pages, all) ? db::Walk::On : db::Walk::Stop; });
+    if (done)
+        ask.tell(RecordFlow::tr("The store was backed up"), RecordFlow::tr("%1 holds %2 entries, compared with the original.").arg(*path).arg(done->entries));
+    else if (done.error().code != core::ErrorCode::Cancelled)
+        ask.tell(RecordFlow::tr("The store was not backed up"), done.error().message);
+}
+
+} // namespace desktop

@@ -1,0 +1,254 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/flows/signing.hpp"
+
+#include <QFile>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QMimeDatabase>
+#include <QSet>
+
+#include <algorithm>
+
+#include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/parts/words.hpp"
+#include "app/session/rehearsal.hpp"
+#include "core/acts/act.hpp"
+
+namespace desktop {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+std::vector<core::Draft> draftsOf(QLatin1String kind, const std::vector<Seed> &seeds, const std::vector<core::json::Object> &bodies,
+                                  const core::PersonId &author, const core::Instant &at)
+{
+    std::vector<core::Draft> drafts;
+    for (std::size_t i = 0; i < seeds.size(); ++i)
+        drafts.push_back({author, at, kind, seeds[i].subject, bodies[i]});
+    return drafts;
+}
+
+/// What the rules say to drafts that are signed together; each refusal once.
+core::Refusals refusalsOf(const session::Session &session, const std::vector<core::Draft> &drafts)
+{
+    if (drafts.size() == 1)
+        return session.ask(drafts.front());
+    session::Rehearsal rehearsal(session);
+    core::Refusals all;
+    for (const core::Draft &draft : drafts) {
+        for (const core::Refusal &refusal : rehearsal.take(draft)) {
+            if (std::find(all.begin(), all.end(), refusal) == all.end())
+                all.push_back(refusal);
+        }
+    }
+    return all;
+}
+
+} // namespace
+
+Signing::Signing(session::Session &session, JobFeed &feed, const core::Kinds &kinds, Ask &ask, QWidget *window)
+    : QObject(window), m_session(session), m_feed(feed), m_kinds(kinds), m_ask(ask), m_window(window)
+{
+    connect(&feed, &JobFeed::changed, this, [this] {
+        if (m_sheet)
+            m_sheet->judge();
+    });
+}
+
+Situation Signing::situation(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject) const
+{
+    return {*m_feed.state(), m_feed.reg(), items, m_session.currentSigner(), subject};
+}
+
+core::Refusals Signing::refusalsFor(const core::PersonId &person, const ActionLine &action, Situation situation) const
+{
+    situation.person = person;
+    std::vector<core::Draft> drafts;
+    QSet<QString> asked; // of several entries on one item the first speaks for all
+    for (const Seed &seed : action.seeds(situation)) {
+        if (seed.subject && asked.contains(*seed.subject))
+            continue;
+        if (seed.subject)
+            asked.insert(*seed.subject);
+        drafts.push_back({person, m_session.now(), action.kind, seed.subject, probeOf(action.kind, seed, situation)});
+    }
+    return refusalsOf(m_session, drafts);
+}
+
+core::Refusals Signing::whyNot(const ActionLine &action, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject) const
+{
+    if (!m_feed.state())
+        return {};
+    const Situation now = situation(items, subject);
+    if (now.person)
+        return refusalsFor(*now.person, action, now);
+    // Nobody is known yet: it may be begun when anybody could sign it, else the nearest no is shown.
+    std::optional<core::Refusals> nearest;
+    for (const auto &[id, person] : m_feed.reg().people) {
+        core::Refusals refusals = refusalsFor(id, action, now);
+        if (refusals.empty())
+            return {};
+        if (!nearest || refusals.size() < nearest->size())
+            nearest = std::move(refusals);
+    }
+    return nearest.value_or(core::Refusals());
+}
+
+void Signing::begin(const ActionLine &action, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject)
+{
+    if (!m_feed.state() || !whyNot(action, items, subject).empty())
+        return;
+    std::optional<Photo> photo;
+    if (action.brings == Brings::File) {
+        photo = askPhoto();
+        if (!photo)
+            return;
+    }
+    open(planFor(action, situation(items, subject), photo));
+}
+
+SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation, const std::optional<Photo> &photo)
+{
+    const core::Act &act = *core::findAct(QString(action.kind));
+    std::vector<Seed> seeds = action.seeds(situation);
+    if (photo) {
+        for (Seed &seed : seeds) {
+            seed.body.set(u"sha256"_s, core::Digest::of(photo->bytes).hex());
+            seed.body.set(u"media_type"_s, photo->mediaType);
+        }
+    }
+    auto *form = new FieldForm({act, seeds, action.each, m_feed.reg(), m_feed.state().get()});
+    const auto drafts = [this, form, seeds, kind = action.kind](const core::PersonId &author) {
+        return draftsOf(kind, seeds, form->bodies(), author, m_session.now());
+    };
+    SheetPlan plan;
+    plan.title = actionText(action, m_kinds, situation.job, situation.items);
+    if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
+        plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));
+    else if (situation.items.size() > 1 && action.over == Over::Items)
+        plan.title = tr("%1: %n item(s)", nullptr, static_cast<int>(situation.items.size())).arg(plan.title);
+    plan.meaning = core::meaningInWords(QString(act.meaning));
+    plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
+    plan.cautions = cautionsFor(situation.items);
+    plan.form = form;
+    plan.firstGap = [form] { return form->firstGap(); };
+    plan.words = [this, form, seeds, &act] {
+        QStringList lines;
+        const auto bodies = form->bodies();
+        for (std::size_t i = 0; i < seeds.size(); ++i) {
+            const QString subject = m_feed.state() ? subjectInWords(seeds[i].subject, *m_feed.state()) : QString();
+            const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
+            const QString body = bodyInWords(act, bodies[i], m_feed.reg());
+            lines << (body.isEmpty() ? head : head + u'\n' + body);
+        }
+        return lines;
+    };
+    plan.whyNot = [this, drafts](const core::PersonId &author) { return refusalsOf(m_session, drafts(author)); };
+    plan.take = [this, drafts, photo](const session::Signer &signer) -> session::Signed {
+        if (photo) {
+            if (const auto kept = m_session.store().attachments().put(photo->bytes, photo->mediaType); !kept)
+                return tl::unexpected(session::NotSigned{kept.error(), {}});
+        }
+        return m_session.sign(*m_session.job(), drafts(signer.person), signer);
+    };
+    return plan;
+}
+
+QStringList Signing::cautionsFor(const std::vector<core::InterfaceId> &items) const
+{
+    QStringList cautions;
+    for (const core::InterfaceId &id : items) {
+        const core::InterfaceState *item = m_feed.state()->item(id);
+        const core::Kind *kind = item ? m_kinds.find(item->listed.kind) : nullptr;
+        if (kind && !kind->caution.isEmpty() && !cautions.contains(kind->caution))
+            cautions << kind->caution;
+    }
+    return cautions;
+}
+
+std::optional<Signing::Photo> Signing::askPhoto()
+{
+    const auto path = m_ask.fileToOpen(tr("Attach a photo"), tr("Pictures (*.png *.jpg *.jpeg *.webp)"));
+    if (!path)
+        return std::nullopt;
+    QFile file(*path);
+    if (!file.open(QIODevice::ReadOnly) || file.size() == 0 || file.size() > db::Attachments::largest) {
+        m_ask.tell(tr("The photo was not attached"), tr("%1 cannot be read, is empty, or is larger than 64 MiB. Choose another file.").arg(*path));
+        return std::nullopt;
+    }
+    Photo photo{file.readAll(), {}};
+    photo.mediaType = QMimeDatabase().mimeTypeForData(photo.bytes).name();
+    if (!photo.mediaType.startsWith("image/"_L1)) {
+        m_ask.tell(tr("The photo was not attached"), tr("%1 is no picture.").arg(*path));
+        return std::nullopt;
+    }
+    return photo;
+}
+
+void Signing::open(SheetPlan plan)
+{
+    if (m_sheet) {
+        delete plan.form;
+        m_sheet->raise();
+        return;
+    }
+    m_sheet = new SignSheet(m_session, std::move(plan), m_window);
+    connect(m_sheet, &SignSheet::hasSigned, this, &Signing::hasSigned);
+    m_sheet->open();
+}
+
+void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &drafts)
+{
+    const core::Act &act = *core::findAct(drafts.front().kind);
+    const auto signedBy = [drafts](const core::PersonId &author) {
+        std::vector<core::Draft> own = drafts;
+        for (core::Draft &draft : own)
+            draft.author = author;
+        return own;
+    };
+    SheetPlan plan{title, core::meaningInWords(QString(act.meaning)), tr("Sign %n entries", nullptr, static_cast<int>(drafts.size())), {}, nullptr, {}, {}, {}, {}};
+    plan.words = [this, drafts, &act] {
+        QStringList lines;
+        for (const core::Draft &draft : drafts)
+            lines << tr("%1: %2").arg(draft.subject.value_or(QString()), doneOf(act)) + u'\n' + bodyInWords(act, draft.body, m_feed.reg());
+        return lines;
+    };
+    plan.whyNot = [this, signedBy](const core::PersonId &author) { return m_session.ask(signedBy(author).front()); };
+    plan.take = [this, signedBy](const session::Signer &signer) { return m_session.sign(*m_session.job(), signedBy(signer.person), signer); };
+    open(std::move(plan));
+}
+
+void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
+{
+    const core::Act &act = *core::findAct(QString(kind));
+    auto *form = new FieldForm({act, seeds, {}, m_session.reg(), nullptr});
+    QWidget *whole = form;
+    QLineEdit *id = nullptr;
+    if (act.subject == core::SubjectSort::NewTool) {
+        whole = new QWidget;
+        auto *rows = new QFormLayout(whole);
+        rows->setContentsMargins(0, 0, 0, 0);
+        id = new QLineEdit(whole);
+        id->setObjectName(u"newId"_s);
+        id->setAccessibleName(tr("Id, as marked on it"));
+        rows->addRow(tr("Id, as marked on it"), id);
+        rows->addRow(form);
+    }
+    const auto subject = [id, seeds]() -> std::optional<QString> { return id ? id->text().trimmed() : seeds.front().subject; };
+    const auto drafts = [this, form, subject, kind](const core::PersonId &author) {
+        return std::vector<core::Draft>{{author, m_session.now(), kind, subject(), form->bodies().front()}};
+    };
+    SheetPlan plan{verbOf(act), core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}};
+    plan.firstGap = [form, id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
+    plan.words = [this, form, subject, &act] {
+        return QStringList{tr("%1: %2").arg(subject().value_or(QString()), doneOf(act)) + u'\n' + bodyInWords(act, form->bodies().front(), m_session.reg())};
+    };
+    plan.whyNot = [this, drafts](const core::PersonId &author) { return m_session.ask(drafts(author).front()); };
+    plan.take = [this, drafts](const session::Signer &signer) { return m_session.sign(*m_session.reg().ledger, drafts(signer.person), signer); };
+    open(std::move(plan));
+}
+
+} // namespace desktop

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QObject>
+#include <QPointer>
+#include <QWidget>
+
+#include "app/desktop/actions.hpp"
+#include "app/desktop/ask.hpp"
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/parts/sign_sheet.hpp"
+
+namespace desktop {
+
+/// Has things signed: makes the sheet, opens it over the window, and says when entries were appended.
+class Signing : public QObject, public Deeds {
+    Q_OBJECT
+
+public:
+    Signing(session::Session &session, JobFeed &feed, const core::Kinds &kinds, Ask &ask, QWidget *window);
+
+    core::Refusals whyNot(const ActionLine &action, const std::vector<core::InterfaceId> &items,
+                          const std::optional<QString> &subject = {}) const override;
+    void begin(const ActionLine &action, const std::vector<core::InterfaceId> &items,
+               const std::optional<QString> &subject = {}) override;
+    std::optional<core::PersonId> person() const override { return m_session.currentSigner(); }
+
+    /// Drafts that are signed as they are, without a form: an interface list.
+    void beginFixed(const QString &title, const std::vector<core::Draft> &drafts);
+    /// Any other sheet: a new job, a person, a tool.
+    void open(SheetPlan plan);
+    /// The bodies of one act of the register, asked in a form.
+    void beginRegister(QLatin1String kind, const std::vector<Seed> &seeds);
+
+signals:
+    /// Entries were appended.
+    void hasSigned(const std::vector<core::Entry> &entries);
+
+private:
+    struct Photo {
+        QByteArray bytes;
+        QString mediaType;
+    };
+    Situation situation(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject) const;
+    core::Refusals refusalsFor(const core::PersonId &person, const ActionLine &action, Situation situation) const;
+    std::optional<Photo> askPhoto();
+    SheetPlan planFor(const ActionLine &action, const Situation &situation, const std::optional<Photo> &photo);
+    QStringList cautionsFor(const std::vector<core::InterfaceId> &items) const;
+
+    session::Session &m_session;
+    JobFeed &m_feed;
+    const core::Kinds &m_kinds;
+    Ask &m_ask;
+    QWidget *m_window;
+    QPointer<SignSheet> m_sheet;
+};
+
+} // namespace desktop

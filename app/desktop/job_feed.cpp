@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/job_feed.hpp"
+
+#include <algorithm>
+#include <iterator>
+
+#include "core/job/loose_ends.hpp"
+
+namespace desktop {
+
+Touched difference(const core::JobState &before, const core::JobState &after)
+{
+    Touched touched;
+    touched.list = before.items.size() != after.items.size();
+    for (const core::InterfaceState &item : after.items) {
+        const core::InterfaceState *old = before.item(item.listed.id);
+        if (!old)
+            touched.list = true;
+        else if (!(*old == item))
+            touched.items.insert(item.listed.id);
+    }
+    touched.others = before.lines.size() != after.lines.size();
+    return touched;
+}
+
+core::LooseEnds JobFeed::looseEndsOf(const core::InterfaceId &item) const
+{
+    core::LooseEnds ends;
+    std::copy_if(m_looseEnds.begin(), m_looseEnds.end(), std::back_inserter(ends),
+                 [&](const core::LooseEnd &end) { return end.subject == item.text(); });
+    return ends;
+}
+
+void JobFeed::take(std::shared_ptr<const core::JobState> state, std::span<const core::Statement> said, const core::Register &reg)
+{
+    const bool otherRegister = !(reg.head == m_register.head);
+    if (state == m_state && !otherRegister)
+        return;
+    const auto before = std::exchange(m_state, std::move(state));
+    if (otherRegister)
+        m_register = reg;
+    m_said.assign(said.begin(), said.end());
+    m_looseEnds = m_state ? core::looseEnds(*m_state, m_register) : core::LooseEnds();
+
+    const bool sameJob = before && m_state && before->ledger == m_state->ledger;
+    if (!sameJob) {
+        emit jobChanged();
+        return;
+    }
+    Touched touched = before == m_state ? Touched() : difference(*before, *m_state);
+    touched.reg = otherRegister;
+    if (touched.list || touched.reg || touched.others || !touched.items.isEmpty())
+        emit changed(touched);
+}
+
+} // namespace desktop

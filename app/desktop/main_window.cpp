@@ -1,0 +1,316 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/main_window.hpp"
+
+#include <QApplication>
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMimeData>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+#include "app/desktop/first_run/found_page.hpp"
+#include "app/desktop/first_run/welcome_page.hpp"
+#include "app/desktop/flows/demo_flow.hpp"
+#include "app/desktop/flows/new_job.hpp"
+#include "app/desktop/flows/signing.hpp"
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/pages/job/job_place.hpp"
+#include "app/desktop/pages/people/people_page.hpp"
+#include "app/desktop/pages/start/start_page.hpp"
+#include "app/desktop/parts/labels.hpp"
+
+namespace desktop {
+
+namespace {
+
+constexpr int watchMilliseconds = 500;
+
+} // namespace
+
+MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, Preferences preferences, QWidget *parent)
+    : QMainWindow(parent), m_ask(ask), m_kinds(kinds), m_maker(std::move(maker)), m_preferences(std::move(preferences))
+{
+    setWindowTitle(tr("Remate"));
+    setAcceptDrops(true);
+    auto *centre = new QWidget(this);
+    auto *column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_stack = new QStackedWidget(centre);
+    m_welcome = new WelcomePage(m_stack);
+    m_stack->addWidget(m_welcome);
+    column->addWidget(makeBand());
+    column->addWidget(m_stack, 1);
+    setCentralWidget(centre);
+    makeMenus();
+    resize(fontMetrics().averageCharWidth() * 190, fontMetrics().height() * 48);
+    restoreGeometry(m_preferences.windowGeometry);
+    restoreState(m_preferences.windowState);
+    connect(m_welcome, &WelcomePage::newStoreWanted, this, &MainWindow::newStore);
+    connect(m_welcome, &WelcomePage::openStoreWanted, this, &MainWindow::askStore);
+    connect(m_welcome, &WelcomePage::demoWanted, this, &MainWindow::openDemo);
+    connect(m_welcome, &WelcomePage::recentChosen, this, &MainWindow::openStore);
+    connect(&m_watch, &QTimer::timeout, this, &MainWindow::look);
+    QCoreApplication::instance()->installEventFilter(this);
+    showPlace();
+}
+
+MainWindow::~MainWindow() { leave(); }
+
+Preferences MainWindow::preferences() const
+{
+    Preferences now = m_preferences;
+    now.windowGeometry = saveGeometry();
+    now.windowState = saveState();
+    return now;
+}
+
+QWidget *MainWindow::makeBand()
+{
+    auto *band = new QFrame(this);
+    band->setProperty("role", "top");
+    auto *row = new QHBoxLayout(band);
+    const int gap = fontMetrics().averageCharWidth();
+    row->setContentsMargins(gap * 2, gap / 2, gap * 2, gap / 2);
+    m_jobsButton = makeButton(tr("&Jobs"), "link", band);
+    m_peopleButton = makeButton(tr("&People and tools"), "link", band);
+    m_who = makeLabel({}, "", band);
+    m_who->setObjectName(QStringLiteral("who"));
+    m_who->setWordWrap(false);
+    m_lock = makeButton(tr("Loc&k"), "", band);
+    m_lock->setObjectName(QStringLiteral("lock"));
+    row->addWidget(m_jobsButton);
+    row->addWidget(m_peopleButton);
+    row->addStretch();
+    row->addWidget(m_who);
+    row->addWidget(m_lock);
+    connect(m_jobsButton, &QPushButton::clicked, this, &MainWindow::showStart);
+    connect(m_peopleButton, &QPushButton::clicked, this, &MainWindow::showPeople);
+    connect(m_lock, &QPushButton::clicked, this, &MainWindow::lock);
+    m_band = band;
+    return band;
+}
+
+void MainWindow::newStore()
+{
+    const auto path = m_ask.fileToSave(tr("New store"), QStringLiteral("jobs.remate"), tr("Store (*.remate)"));
+    if (!path)
+        return;
+    auto place = createPlace(*path, m_maker);
+    if (!place)
+        m_ask.tell(tr("The store was not made"), place.error().message);
+    else
+        take(*std::move(place));
+}
+
+void MainWindow::askStore()
+{
+    if (const auto path = m_ask.fileToOpen(tr("Open a store"), tr("Stores (*.remate);;All files (*)")))
+        openStore(*path);
+}
+
+void MainWindow::openDemo()
+{
+    if (const auto path = makeDemo(m_kinds, m_maker.cost, m_ask, this))
+        openStore(*path);
+}
+
+void MainWindow::openStore(const QString &path)
+{
+    auto place = openPlace(path, m_maker);
+    if (!place)
+        m_ask.tell(tr("The store was not opened"), place.error().message);
+    else
+        take(*std::move(place));
+}
+
+void MainWindow::leave()
+{
+    m_watch.stop();
+    for (QWidget *page : std::initializer_list<QWidget *>{m_job, m_people, m_start})
+        delete page;
+    delete m_signing;
+    delete m_feed;
+    m_job = nullptr;
+    m_people = nullptr;
+    m_start = nullptr;
+    m_signing = nullptr;
+    m_feed = nullptr;
+    m_place = StorePlace();
+}
+
+void MainWindow::take(StorePlace place)
+{
+    leave();
+    m_place = std::move(place);
+    m_preferences.remember(QFileInfo(m_place.store->path()).absoluteFilePath());
+    session::Session &session = *m_place.session;
+    m_feed = new JobFeed(this);
+    m_signing = new Signing(session, *m_feed, m_kinds, m_ask, this);
+    m_start = new StartPage(m_stack);
+    m_people = new PeoplePage(session, *m_signing, m_stack);
+    m_job = new JobPlace(session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
+    for (QWidget *page : std::initializer_list<QWidget *>{m_start, m_people, m_job})
+        m_stack->addWidget(page);
+    connect(m_start, &StartPage::jobChosen, this, &MainWindow::openJob);
+    connect(m_start, &StartPage::newJobWanted, this, &MainWindow::newJob);
+    connect(m_start, &StartPage::peopleWanted, this, &MainWindow::showPeople);
+    connect(m_signing, &Signing::hasSigned, this, &MainWindow::afterSigning);
+    m_watch.start(watchMilliseconds);
+    showPlace();
+}
+
+void MainWindow::showPlace()
+{
+    const bool isOpen = m_place.session != nullptr;
+    const bool isFounded = isOpen && m_place.session->reg().root.has_value();
+    m_band->setVisible(isFounded);
+    for (QAction *action : m_storeActions)
+        action->setEnabled(isFounded);
+    setWindowTitle(isOpen ? tr("%1 – Remate").arg(QFileInfo(m_place.store->path()).completeBaseName()) : tr("Remate"));
+    if (isFounded) {
+        showStart();
+        return;
+    }
+    for (QAction *action : m_jobActions)
+        action->setEnabled(false);
+    if (!isOpen) {
+        m_welcome->show(m_preferences.recentStores);
+        m_stack->setCurrentWidget(m_welcome);
+        return;
+    }
+    auto *found = new FoundPage([this](const QString &organisation, const session::NewPerson &root) { return session::found(*m_place.session, organisation, root); }, m_stack);
+    m_stack->addWidget(found);
+    m_stack->setCurrentWidget(found);
+    connect(found, &FoundPage::founded, this, [this, found] {
+        found->deleteLater();
+        look();
+        showPlace();
+    });
+}
+
+void MainWindow::showStart()
+{
+    for (QAction *action : m_jobActions)
+        action->setEnabled(false);
+    const auto jobs = m_place.session->jobs();
+    if (!jobs)
+        statusBar()->showMessage(jobs.error().message);
+    m_start->show(jobs ? *jobs : std::vector<session::JobRow>(), m_place.session->reg());
+    m_stack->setCurrentWidget(m_start);
+    showWho();
+}
+
+void MainWindow::showPeople()
+{
+    for (QAction *action : m_jobActions)
+        action->setEnabled(false);
+    m_people->refresh();
+    m_stack->setCurrentWidget(m_people);
+}
+
+void MainWindow::newJob() { m_signing->open(newJobPlan(*m_place.session, nullptr)); }
+
+void MainWindow::openJob(const core::LedgerId &job)
+{
+    if (const auto opened = m_place.session->openJob(job); !opened) {
+        m_ask.tell(tr("The job was not opened"), opened.error().message);
+        return;
+    }
+    feedJob();
+    for (QAction *action : m_jobActions)
+        action->setEnabled(true);
+    m_stack->setCurrentWidget(m_job);
+}
+
+void MainWindow::feedJob()
+{
+    if (m_place.session->job())
+        m_feed->take(m_place.session->state(), m_place.session->said(), m_place.session->reg());
+}
+
+void MainWindow::afterSigning(const std::vector<core::Entry> &entries)
+{
+    look();
+    if (entries.empty()) {
+        statusBar()->showMessage(tr("Done."), 8000);
+        return;
+    }
+    const core::Statement &first = entries.front().said;
+    if (first.kind == u"job.opened")
+        openJob(first.ledger);
+    statusBar()->showMessage(tr("Signed by %1: %n entries.", nullptr, static_cast<int>(entries.size())).arg(m_place.session->reg().nameOf(first.author)), 8000);
+}
+
+void MainWindow::look()
+{
+    if (!m_place.session)
+        return;
+    if (const auto changes = m_place.session->refresh(); !changes)
+        statusBar()->showMessage(changes.error().message);
+    // What we signed ourselves is no news to the session, but it is to the screens, so they compare for themselves.
+    feedJob();
+    const core::Head head = m_place.session->reg().head;
+    const auto token = m_place.store->changeToken();
+    const bool isNew = !token || !m_seen || !(m_seen->first == *token) || !(m_seen->second == head);
+    if (token)
+        m_seen = std::pair(*token, head);
+    if (isNew && m_stack->currentWidget() == m_start)
+        showStart();
+    if (isNew && m_stack->currentWidget() == m_people)
+        m_people->refresh();
+    showWho();
+}
+
+void MainWindow::showWho()
+{
+    const auto signer = m_place.session->currentSigner();
+    m_who->setText(signer ? tr("%1 signs with the PIN alone").arg(m_place.session->reg().nameOf(*signer)) : tr("Nobody is signed in"));
+    m_lock->setEnabled(signer.has_value());
+}
+
+void MainWindow::lock()
+{
+    m_place.session->lock();
+    showWho();
+}
+
+bool MainWindow::event(QEvent *event)
+{
+    if (event->type() == QEvent::ThemeChange && m_preferences.appearance == Appearance::System)
+        emit appearanceChosen(Appearance::System);
+    return QMainWindow::event(event);
+}
+
+bool MainWindow::eventFilter(QObject *watched, QEvent *event)
+{
+    if (m_place.session && (event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
+        m_place.session->touch();
+    return QMainWindow::eventFilter(watched, event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent *event)
+{
+    if (event->mimeData()->hasUrls() && event->mimeData()->urls().size() == 1 && event->mimeData()->urls().front().isLocalFile())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent *event)
+{
+    const QString path = event->mimeData()->urls().front().toLocalFile();
+    event->acceptProposedAction();
+    if (!path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive))
+        openStore(path);
+    else if (m_job && m_stack->currentWidget() == m_job)
+        m_job->importList(path);
+    else
+        m_ask.tell(tr("Open a job first"), tr("An interface list is taken into a job. Open the job, then drop the list again."));
+}
+
+} // namespace desktop

@@ -1,0 +1,94 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QMainWindow>
+#include <QTimer>
+
+#include <optional>
+
+#include "app/desktop/ask.hpp"
+#include "app/desktop/preferences.hpp"
+#include "app/desktop/store_place.hpp"
+#include "core/kinds/kinds.hpp"
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace desktop {
+
+class JobFeed;
+class JobPlace;
+class PeoplePage;
+class Signing;
+class StartPage;
+class WelcomePage;
+
+/// Places the pages and menus of one store. It opens, creates and leaves stores; everything else its pages do.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, Preferences preferences, QWidget *parent = nullptr);
+    ~MainWindow() override;
+
+    /// Opens a store and shows its jobs; says why when it cannot.
+    void openStore(const QString &path);
+    void openJob(const core::LedgerId &job);
+    /// As they are now, for main to keep.
+    Preferences preferences() const;
+    /// Looks for what other programs appended; also done twice a second.
+    void look();
+
+signals:
+    void appearanceChosen(desktop::Appearance appearance);
+
+protected:
+    bool event(QEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
+
+private:
+    void makeMenus();
+    QWidget *makeBand();
+    void newStore();
+    void askStore();
+    void openDemo();
+    void take(StorePlace place);
+    void leave();
+    void showPlace();
+    void showStart();
+    void showPeople();
+    void newJob();
+    void afterSigning(const std::vector<core::Entry> &entries);
+    void feedJob();
+    void showWho();
+    void lock();
+
+    Ask &m_ask;
+    const core::Kinds &m_kinds;
+    SessionMaker m_maker;
+    Preferences m_preferences;
+    StorePlace m_place;
+    QTimer m_watch;
+    std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
+    QStackedWidget *m_stack;
+    WelcomePage *m_welcome;
+    QWidget *m_band;
+    QPushButton *m_jobsButton;
+    QPushButton *m_peopleButton;
+    QLabel *m_who;
+    QPushButton *m_lock;
+    std::vector<QAction *> m_storeActions; ///< need a store
+    std::vector<QAction *> m_jobActions;   ///< need an open job
+    JobFeed *m_feed = nullptr;             ///< these four live as long as the store is open
+    Signing *m_signing = nullptr;
+    StartPage *m_start = nullptr;
+    PeoplePage *m_people = nullptr;
+    JobPlace *m_job = nullptr;
+};
+
+} // namespace desktop

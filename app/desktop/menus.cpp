@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QMenuBar>
+#include <QStackedWidget>
+
+#include "app/desktop/main_window.hpp"
+#include "app/desktop/pages/job/job_place.hpp"
+#include "app/desktop/pages/pages.hpp"
+
+namespace desktop {
+
+void MainWindow::makeMenus()
+{
+    QMenu *file = menuBar()->addMenu(tr("&File"));
+    file->addAction(tr("&New store …"), this, &MainWindow::newStore);
+    file->addAction(tr("&Open a store …"), QKeySequence::Open, this, &MainWindow::askStore);
+    QMenu *recent = file->addMenu(tr("&Recent stores"));
+    connect(recent, &QMenu::aboutToShow, this, [this, recent] {
+        recent->clear();
+        for (const QString &path : m_preferences.recentStores)
+            recent->addAction(path, this, [this, path] { openStore(path); });
+        recent->addAction(tr("None yet"))->setVisible(m_preferences.recentStores.isEmpty());
+    });
+    file->addAction(tr("Try the &demo …"), this, &MainWindow::openDemo);
+    file->addSeparator();
+    const auto ofStore = [&](QAction *action) { m_storeActions.push_back(action); };
+    const auto ofJob = [&](QAction *action) { m_jobActions.push_back(action); };
+    ofJob(file->addAction(tr("&Import the list …"), QKeySequence(QStringLiteral("Ctrl+I")), this, [this] { m_job->askImport(); }));
+    ofJob(file->addAction(tr("Export the &list …"), this, [this] { m_job->exportListAsked(); }));
+    ofJob(file->addAction(tr("&Export the record …"), QKeySequence(QStringLiteral("Ctrl+E")), this, [this] { m_job->exportRecordAsked(); }));
+    ofJob(file->addAction(tr("&Back up the store …"), this, [this] { m_job->backUpAsked(); }));
+    file->addSeparator();
+    file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+
+    QMenu *go = menuBar()->addMenu(tr("&Go"));
+    ofStore(go->addAction(tr("&Jobs"), QKeySequence(QStringLiteral("Ctrl+J")), this, &MainWindow::showStart));
+    ofStore(go->addAction(tr("&People and tools"), QKeySequence(QStringLiteral("Ctrl+P")), this, &MainWindow::showPeople));
+    ofStore(go->addAction(tr("&New job …"), QKeySequence::New, this, &MainWindow::newJob));
+    go->addSeparator();
+    for (const PageLine &line : pages()) {
+        QAction *action = go->addAction(QCoreApplication::translate("Page", line.title), this, [this, name = QString(line.name)] { m_job->showPage(name); });
+        action->setShortcut(QKeySequence(QString::fromLatin1(line.shortcut)));
+        ofJob(action);
+    }
+    ofStore(go->addAction(tr("Loc&k"), QKeySequence(QStringLiteral("Ctrl+L")), this, &MainWindow::lock));
+
+    QMenu *look = menuBar()->addMenu(tr("&Look"));
+    auto *group = new QActionGroup(this);
+    const std::pair<QString, Appearance> choices[] = {{tr("As the &system"), Appearance::System}, {tr("&Light"), Appearance::Light}, {tr("&Dark"), Appearance::Dark}};
+    for (const auto &[text, appearance] : choices) {
+        QAction *action = look->addAction(text);
+        action->setCheckable(true);
+        action->setChecked(m_preferences.appearance == appearance);
+        group->addAction(action);
+        connect(action, &QAction::triggered, this, [this, appearance = appearance] {
+            m_preferences.appearance = appearance;
+            emit appearanceChosen(appearance);
+        });
+    }
+}
+
+} // namespace desktop

@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/handover/handover_page.hpp"
+
+#include <QCoreApplication>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "app/desktop/parts/action_buttons.hpp"
+#include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/words.hpp"
+#include "core/job/loose_ends.hpp"
+#include "core/job/stage.hpp"
+#include "core/requirements/catalogue.hpp"
+
+namespace desktop {
+
+using namespace Qt::StringLiterals;
+
+qsizetype HandoverPage::waiting(const PageTools &tools) { return tools.feed.state() && tools.feed.state()->pendingHandover() ? 1 : 0; }
+
+HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools, parent)
+{
+    auto *column = new QVBoxLayout(this);
+    m_state = makeLabel({}, "heading", this);
+    m_open = new RowTable({{tr("Item"), 10}, {tr("Name"), 0}, {tr("Zone"), 14}, {tr("Stage"), 20}, {tr("Still to show"), 30}, {tr("By"), 40}},
+                          tr("Open and half done"), tr("Nothing is open or half done."), this);
+    m_open->setObjectName(u"open"_s);
+    m_past = new RowTable({{tr("Given"), 44}, {tr("To"), 24}, {tr("Accepted"), 44}, {tr("Remarks"), 0}}, tr("Handovers so far"), tr("No shift has been handed over in this job."), this);
+    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"handover.accepted"_L1, "handover.given"_L1}, this);
+    column->addWidget(makeLabel(tr("Handover"), "title", this));
+    column->addWidget(m_state);
+    column->addWidget(m_open, 3);
+    column->addWidget(makeLabel(tr("Handovers so far"), "heading", this));
+    column->addWidget(m_past, 1);
+    column->addWidget(m_actions);
+    connect(&feed(), &JobFeed::changed, this, &HandoverPage::refresh);
+    connect(&feed(), &JobFeed::jobChanged, this, &HandoverPage::refresh);
+    refresh();
+}
+
+void HandoverPage::refresh()
+{
+    std::vector<Row> open, past;
+    if (const auto &job = feed().state()) {
+        const core::Handover *pending = job->pendingHandover();
+        const QString lead = job->lead ? feed().reg().nameOf(*job->lead) : tr("nobody");
+        m_state->setText(pending ? tr("%1 handed over to %2, who has not accepted yet. %1 still answers for the job.").arg(feed().reg().nameOf(pending->given.by), feed().reg().nameOf(pending->to))
+                                 : tr("%1 leads. These items would be handed over now:").arg(lead));
+        for (const core::json::Value &value : core::openAtHandover(*job)) {
+            const auto id = core::InterfaceId::parse(value.object()->text(u"interface"));
+            const core::InterfaceState *item = id ? job->item(*id) : nullptr;
+            if (!item)
+                continue;
+            QStringList missing;
+            for (const auto &[requirement, sentence] : item->restoration ? core::stillToShow(*item) : decltype(core::stillToShow(*item))())
+                missing << QCoreApplication::translate("Requirement", requirement->title).toLower();
+            const core::Mark &mark = item->restoration ? item->restoration->mark : item->removal->mark;
+            open.push_back({id->text(), {id->text(), item->listed.name, item->listed.zone, core::stageWord(core::stageOf(*item)), missing.join(QStringLiteral(", ")), markInWords(mark, feed().reg())}});
+        }
+        for (const core::Handover &handover : job->handovers)
+            past.push_back({QString::number(handover.given.seq), {markInWords(handover.given, feed().reg()), feed().reg().nameOf(handover.to), handover.accepted ? markInWords(*handover.accepted, feed().reg()) : tr("not yet"), handover.remarks}, false, false});
+    }
+    m_open->take(open);
+    m_past->take(past);
+    m_actions->show({});
+}
+
+} // namespace desktop

@@ -1,0 +1,193 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/job/job_place.hpp"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStyle>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "app/desktop/flows/import_dialog.hpp"
+#include "app/desktop/flows/long_work.hpp"
+#include "app/desktop/flows/record_flow.hpp"
+#include "app/desktop/flows/verifying.hpp"
+#include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/record/record_page.hpp"
+#include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/seam.hpp"
+#include "app/desktop/parts/theme.hpp"
+
+namespace desktop {
+
+JobPlace::JobPlace(session::Session &session, JobFeed &feed, Signing &signing, const core::Kinds &kinds, Ask &ask, QWidget *parent)
+    : QWidget(parent), m_session(session), m_feed(feed), m_signing(signing), m_kinds(kinds), m_ask(ask),
+      m_tools{feed, signing, m_selection, ask, kinds, [&session](const core::Digest &digest) { return session.store().attachments().get(digest); }}
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(makeHead());
+    auto *row = new QHBoxLayout;
+    row->setSpacing(0);
+    m_pages = new QStackedWidget(this);
+    row->addWidget(makeRail());
+    row->addWidget(m_pages, 1);
+    column->addLayout(row, 1);
+
+    for (const PageLine &line : pages()) {
+        Page *page = line.make(m_tools, m_pages);
+        page->setObjectName(QString(line.name));
+        m_pages->addWidget(page);
+        connect(page, &Page::pageWanted, this, &JobPlace::showPage);
+        connect(page, &Page::importWanted, this, &JobPlace::askImport);
+        connect(page, &Page::exportListWanted, this, &JobPlace::exportListAsked);
+        connect(page, &Page::exportRecordWanted, this, &JobPlace::exportRecordAsked);
+        connect(page, &Page::verifyWanted, this, &JobPlace::verify);
+        connect(page, &Page::backupWanted, this, &JobPlace::backUpAsked);
+    }
+    connect(&feed, &JobFeed::changed, this, &JobPlace::refresh);
+    connect(&feed, &JobFeed::jobChanged, this, [this] {
+        m_selection.choose({});
+        showPage(QString(pages().front().name));
+        refresh();
+    });
+    showPage(QString(pages().front().name));
+    refresh();
+}
+
+QWidget *JobPlace::makeHead()
+{
+    auto *head = new QFrame(this);
+    head->setProperty("role", "band");
+    auto *layout = new QHBoxLayout(head);
+    const int gap = fontMetrics().height();
+    layout->setContentsMargins(gap, gap / 2, gap, gap / 2);
+    layout->setSpacing(gap);
+    auto *words = new QVBoxLayout;
+    m_title = makeLabel({}, "heading", head);
+    m_facts = makeLabel({}, "quiet", head);
+    m_seam = new Seam(head);
+    words->addWidget(m_title);
+    words->addWidget(m_facts);
+    words->addWidget(m_seam);
+    layout->addLayout(words, 1);
+    m_loose = makeButton({}, "count", head);
+    m_loose->setObjectName(QStringLiteral("looseCount"));
+    m_loose->setMinimumHeight(touchHeight(fontMetrics()));
+    layout->addWidget(m_loose);
+    connect(m_loose, &QPushButton::clicked, this, [this] { showPage(QStringLiteral("loose-ends")); });
+    connect(m_seam, &Seam::chosen, this, [this](const core::InterfaceId &item) {
+        m_selection.choose({item});
+        showPage(QStringLiteral("list"));
+    });
+    return head;
+}
+
+QWidget *JobPlace::makeRail()
+{
+    auto *rail = new QFrame(this);
+    rail->setProperty("role", "rail");
+    auto *column = new QVBoxLayout(rail);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    for (const PageLine &line : pages()) {
+        QPushButton *button = makeButton({}, "page", rail);
+        button->setCheckable(true);
+        button->setAutoExclusive(true);
+        button->setMinimumHeight(touchHeight(fontMetrics()));
+        column->addWidget(button);
+        m_rail.push_back(button);
+        const QString name(line.name);
+        connect(button, &QPushButton::clicked, this, [this, name] { showPage(name); });
+    }
+    column->addStretch();
+    rail->setFixedWidth(fontMetrics().averageCharWidth() * 24);
+    return rail;
+}
+
+void JobPlace::showPage(const QString &name)
+{
+    for (std::size_t i = 0; i < pages().size(); ++i) {
+        if (pages()[i].name != name)
+            continue;
+        m_rail[i]->setChecked(true);
+        m_pages->setCurrentIndex(static_cast<int>(i));
+    }
+}
+
+void JobPlace::refresh()
+{
+    for (std::size_t i = 0; i < pages().size(); ++i) {
+        const qsizetype waiting = pages()[i].waiting(m_tools);
+        const QString title = QCoreApplication::translate("Page", pages()[i].title);
+        m_rail[i]->setText(waiting > 0 ? tr("%1   %2").arg(title).arg(waiting) : title);
+    }
+    const auto &job = m_feed.state();
+    m_seam->show(job);
+    if (!job)
+        return;
+    const core::JobFacts &facts = job->facts;
+    m_title->setText(facts.title);
+    m_facts->setText(tr("%1 · %2 · %3 · %4 rev. %5").arg(facts.workOrder, facts.aircraft, facts.unit, facts.maintenanceData, facts.revision));
+    const int loose = static_cast<int>(m_feed.looseEnds().size());
+    m_loose->setText(job->closed ? tr("Closed") : loose == 0 ? tr("Nothing loose") : tr("%n loose", nullptr, loose));
+    m_loose->setProperty("isLoose", loose > 0);
+    m_loose->style()->unpolish(m_loose);
+    m_loose->style()->polish(m_loose);
+}
+
+void JobPlace::askImport()
+{
+    if (const auto path = m_ask.fileToOpen(tr("Import the interface list"), tr("Interface list (*.csv)")))
+        importList(*path);
+}
+
+void JobPlace::importList(const QString &path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly)) {
+        m_ask.tell(tr("The list cannot be read"), tr("%1: %2").arg(path, file.errorString()));
+        return;
+    }
+    const auto list = core::readInterfaceList(file.readAll(), {QFileInfo(path).fileName(), m_kinds, *m_feed.state()});
+    auto *dialog = new ImportDialog(path, list, m_kinds, window());
+    if (list) {
+        connect(dialog, &QDialog::accepted, this, [this, rows = *list] {
+            std::vector<core::Draft> drafts;
+            for (const core::ListedRow &row : rows)
+                drafts.push_back({*m_feed.state()->lead, m_session.now(), QStringLiteral("interface.listed"), row.id.text(), row.body});
+            if (!drafts.empty())
+                m_signing.beginFixed(tr("Take the interface list"), drafts);
+        });
+    }
+    dialog->open();
+}
+
+void JobPlace::exportListAsked() { exportList(*m_feed.state(), m_ask); }
+void JobPlace::exportRecordAsked() { exportRecord(m_session, m_kinds, m_ask, window()); }
+void JobPlace::backUpAsked() { backUp(m_session, m_ask, window()); }
+
+void JobPlace::verify()
+{
+    LongWork work(tr("Verifying the store"), window());
+    const auto verdict = verifyStore(m_session.store(), work.progress());
+    auto *page = findChild<RecordPage *>();
+    if (!verdict) {
+        page->showVerdict(verdict.error().message, false);
+    } else if (verdict->faults.empty()) {
+        page->showVerdict(tr("All %1 entries and %2 attachments of this store hold: form, chain, signatures, authorisations, rules.").arg(verdict->entries).arg(verdict->attachments), true);
+    } else {
+        QStringList lines{tr("%n fault(s):", nullptr, static_cast<int>(verdict->faults.size()))};
+        for (const core::Fault &fault : verdict->faults)
+            lines << tr("entry %1 of %2: %3 (%4)").arg(fault.seq).arg(fault.ledger.text(), fault.sentence, fault.rule);
+        page->showVerdict(lines.mid(0, 12).join(u'\n'), false);
+    }
+}
+
+} // namespace desktop

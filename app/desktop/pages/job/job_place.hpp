@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QWidget>
+
+#include "app/desktop/flows/signing.hpp"
+#include "app/desktop/pages/page.hpp"
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace desktop {
+
+class Seam;
+
+/// One job: its facts, its seam, how much is loose, and the pages.
+class JobPlace : public QWidget {
+    Q_OBJECT
+
+public:
+    JobPlace(session::Session &session, JobFeed &feed, Signing &signing, const core::Kinds &kinds, Ask &ask, QWidget *parent);
+
+    void showPage(const QString &name);
+    /// Reads a list, shows it, and has it signed.
+    void importList(const QString &path);
+    void askImport();
+    void exportListAsked();
+    void exportRecordAsked();
+    void verify();
+    void backUpAsked();
+
+private:
+    QWidget *makeHead();
+    QWidget *makeRail();
+    void refresh();
+
+    session::Session &m_session;
+    JobFeed &m_feed;
+    Signing &m_signing;
+    const core::Kinds &m_kinds;
+    Ask &m_ask;
+    Selection m_selection;
+    PageTools m_tools;
+    QLabel *m_title;
+    QLabel *m_facts;
+    QPushButton *m_loose;
+    Seam *m_seam;
+    std::vector<QPushButton *> m_rail;
+    QStackedWidget *m_pages;
+};
+
+} // namespace desktop

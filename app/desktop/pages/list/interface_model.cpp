@@ -1,0 +1,158 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/list/interface_model.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+#include "core/requirements/catalogue.hpp"
+
+namespace desktop {
+
+QString missingInWords(const core::InterfaceState &item)
+{
+    QStringList words;
+    if (item.rejection)
+        words << InterfaceModel::tr("rejected");
+    if (core::stageOf(item) == core::Stage::Reconnected) {
+        for (const auto &[requirement, sentence] : core::stillToShow(item))
+            words << QCoreApplication::translate("Requirement", requirement->title).toLower();
+    }
+    return words.join(QStringLiteral(", "));
+}
+
+InterfaceModel::InterfaceModel(JobFeed &feed, const core::Kinds &kinds, QObject *parent)
+    : QAbstractTableModel(parent), m_feed(feed), m_kinds(kinds)
+{
+    connect(&feed, &JobFeed::jobChanged, this, &InterfaceModel::reload);
+    connect(&feed, &JobFeed::changed, this, &InterfaceModel::follow);
+    reload();
+}
+
+void InterfaceModel::reload()
+{
+    beginResetModel();
+    m_rows.clear();
+    m_haystacks.clear();
+    if (m_feed.state()) {
+        for (const core::InterfaceState &item : m_feed.state()->items)
+            m_rows.push_back(item.listed.id);
+    }
+    m_haystacks.resize(m_rows.size());
+    endResetModel();
+}
+
+void InterfaceModel::removeGone()
+{
+    for (std::size_t row = m_rows.size(); row-- > 0;) {
+        if (m_feed.state()->item(m_rows[row]))
+            continue;
+        beginRemoveRows({}, static_cast<int>(row), static_cast<int>(row));
+        m_rows.erase(m_rows.begin() + static_cast<std::ptrdiff_t>(row));
+        m_haystacks.erase(m_haystacks.begin() + static_cast<std::ptrdiff_t>(row));
+        endRemoveRows();
+    }
+}
+
+void InterfaceModel::appendNew()
+{
+    // What remains is in the list's order and new interfaces come last, so the tail is what is new.
+    const auto &items = m_feed.state()->items;
+    if (items.size() <= m_rows.size())
+        return;
+    beginInsertRows({}, static_cast<int>(m_rows.size()), static_cast<int>(items.size()) - 1);
+    for (std::size_t row = m_rows.size(); row < items.size(); ++row)
+        m_rows.push_back(items[row].listed.id);
+    m_haystacks.resize(m_rows.size());
+    endInsertRows();
+}
+
+void InterfaceModel::follow(const Touched &touched)
+{
+    if (touched.list) {
+        removeGone();
+        appendNew();
+    }
+    for (const core::InterfaceId &id : touched.items) {
+        if (const auto row = rowOf(id)) {
+            m_haystacks[static_cast<std::size_t>(*row)] = QString();
+            emit dataChanged(index(*row, 0), index(*row, ColumnCount - 1));
+        }
+    }
+}
+
+std::optional<int> InterfaceModel::rowOf(const core::InterfaceId &item) const
+{
+    const auto at = std::find(m_rows.begin(), m_rows.end(), item);
+    return at == m_rows.end() ? std::nullopt : std::optional(static_cast<int>(at - m_rows.begin()));
+}
+
+const core::InterfaceState *InterfaceModel::itemAt(int row) const
+{
+    if (!m_feed.state() || row < 0 || row >= static_cast<int>(m_rows.size()))
+        return nullptr;
+    return m_feed.state()->item(m_rows[static_cast<std::size_t>(row)]);
+}
+
+int InterfaceModel::rowCount(const QModelIndex &parent) const { return parent.isValid() ? 0 : static_cast<int>(m_rows.size()); }
+int InterfaceModel::columnCount(const QModelIndex &parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QVariant InterfaceModel::textOf(const core::InterfaceState &item, int column) const
+{
+    switch (column) {
+    case Stage: return core::stageWord(core::stageOf(item));
+    case Id: return item.listed.id.text();
+    case Name: return item.listed.critical ? tr("%1 · critical").arg(item.listed.name) : item.listed.name;
+    case Kind: return m_kinds.nameOf(item.listed.kind);
+    case Zone: return item.listed.zone;
+    case Tag: return item.removal ? item.removal->tag : QString();
+    case Missing: return missingInWords(item);
+    default: return {};
+    }
+}
+
+QString InterfaceModel::haystackOf(const core::InterfaceState &item) const
+{
+    QStringList straws;
+    for (int column = 0; column < ColumnCount; ++column)
+        straws << textOf(item, column).toString();
+    straws << item.listed.reference << item.listed.note << item.listed.aircraftHalf << item.listed.unitHalf;
+    return straws.join(u'\n').toLower();
+}
+
+QVariant InterfaceModel::data(const QModelIndex &index, int role) const
+{
+    const core::InterfaceState *item = index.isValid() ? itemAt(index.row()) : nullptr;
+    if (!item)
+        return {};
+    switch (role) {
+    case Qt::DisplayRole: return textOf(*item, index.column());
+    case Qt::ToolTipRole: return textOf(*item, index.column());
+    case ItemRole: return item->listed.id.text();
+    case StageRole: return static_cast<int>(core::stageOf(*item));
+    case CriticalRole: return item->listed.critical;
+    case SortRole:
+        if (index.column() == Stage)
+            return static_cast<int>(core::stageOf(*item));
+        return textOf(*item, index.column());
+    case HaystackRole: {
+        QString &haystack = m_haystacks[static_cast<std::size_t>(index.row())];
+        if (haystack.isNull())
+            haystack = haystackOf(*item);
+        return haystack;
+    }
+    default: return {};
+    }
+}
+
+QVariant InterfaceModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= ColumnCount)
+        return {};
+    const QString titles[] = {tr("Stage"), tr("Item"), tr("Name"), tr("Kind"), tr("Zone"), tr("Tag"), tr("Still to show")};
+    return titles[section];
+}
+
+} // namespace desktop

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QWidget>
+
+#include <functional>
+
+#include "app/desktop/ask.hpp"
+#include "app/desktop/deeds.hpp"
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/selection.hpp"
+#include "core/kinds/kinds.hpp"
+
+namespace desktop {
+
+/// Reads a photo's bytes, or says why not.
+using ReadAttachment = std::function<core::Result<QByteArray>(const core::Digest &)>;
+
+/// What every page of a job gets.
+struct PageTools {
+    JobFeed &feed;
+    Deeds &deeds;
+    Selection &selection;
+    Ask &ask;
+    const core::Kinds &kinds;
+    ReadAttachment readAttachment;
+};
+
+/// One page of a job. It shows the feed's state, asks Deeds, and knows no other page: where it wants to lead, it says so.
+class Page : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit Page(const PageTools &tools, QWidget *parent = nullptr) : QWidget(parent), m_tools(tools) {}
+
+signals:
+    /// Lead to the page of that name.
+    void pageWanted(const QString &page);
+    /// Things of the whole job that need files or the store: see JobPlace.
+    void importWanted();
+    void exportListWanted();
+    void exportRecordWanted();
+    void verifyWanted();
+    void backupWanted();
+
+protected:
+    JobFeed &feed() const { return m_tools.feed; }
+    Deeds &deeds() const { return m_tools.deeds; }
+    Selection &selection() const { return m_tools.selection; }
+    const PageTools &tools() const { return m_tools; }
+
+private:
+    PageTools m_tools;
+};
+
+} // namespace desktop

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/pages.hpp"
+
+#include <QCoreApplication>
+
+#include "app/desktop/pages/findings/findings_page.hpp"
+#include "app/desktop/pages/handover/handover_page.hpp"
+#include "app/desktop/pages/inspect/inspect_page.hpp"
+#include "app/desktop/pages/list/list_page.hpp"
+#include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
+#include "app/desktop/pages/record/record_page.hpp"
+
+namespace desktop {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+qsizetype nothing(const PageTools &) { return 0; }
+qsizetype looseEnds(const PageTools &tools) { return static_cast<qsizetype>(tools.feed.looseEnds().size()); }
+
+} // namespace
+
+const std::vector<PageLine> &pages()
+{
+    static const std::vector<PageLine> all = {
+        {"list"_L1, QT_TRANSLATE_NOOP("Page", "List"), "Ctrl+1", &ListPage::make, &nothing},
+        {"inspect"_L1, QT_TRANSLATE_NOOP("Page", "To inspect"), "Ctrl+2", &InspectPage::make, &InspectPage::waiting},
+        {"loose-ends"_L1, QT_TRANSLATE_NOOP("Page", "Loose ends"), "Ctrl+3", &LooseEndsPage::make, &looseEnds},
+        {"findings"_L1, QT_TRANSLATE_NOOP("Page", "Findings"), "Ctrl+4", &FindingsPage::make, &FindingsPage::waiting},
+        {"handover"_L1, QT_TRANSLATE_NOOP("Page", "Handover"), "Ctrl+5", &HandoverPage::make, &HandoverPage::waiting},
+        {"record"_L1, QT_TRANSLATE_NOOP("Page", "Record"), "Ctrl+6", &RecordPage::make, &nothing},
+    };
+    return all;
+}
+
+} // namespace desktop

@@ -1,0 +1,187 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/people/people_page.hpp"
+
+#include <QDate>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+#include "app/desktop/flows/new_key.hpp"
+#include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/theme.hpp"
+#include "app/desktop/parts/words.hpp"
+#include "app/session/people.hpp"
+
+namespace desktop {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString authoritiesOf(const core::Register &reg, const core::PersonId &person, const core::Instant &now)
+{
+    QStringList words;
+    for (const core::Authority authority : core::allAuthorities()) {
+        const bool may = std::any_of(reg.authorisations.begin(), reg.authorisations.end(), [&](const auto &at) {
+            const core::Authorisation &one = at.second;
+            return one.person == person && one.authority == authority && !one.withdrawn && one.from <= now.utcDate() && (!one.until || *one.until >= now.utcDate());
+        });
+        if (may || (authority == core::Authority::Administer && reg.root == person))
+            words << choiceInWords(core::authorityText(authority)).toLower();
+    }
+    return words.join(u", "_s);
+}
+
+QString orAll(const std::vector<QString> &some) { return some.empty() ? PeoplePage::tr("all") : QStringList(some.begin(), some.end()).join(u", "_s); }
+
+} // namespace
+
+PeoplePage::PeoplePage(session::Session &session, Signing &signing, QWidget *parent) : QWidget(parent), m_session(session), m_signing(signing)
+{
+    auto *column = new QVBoxLayout(this);
+    const int gap = fontMetrics().height();
+    column->setContentsMargins(gap * 2, gap, gap * 2, gap);
+    column->addWidget(makeLabel(tr("People and tools"), "title", this));
+    m_root = makeLabel({}, "quiet", this);
+    column->addWidget(m_root);
+    auto *splitter = new QSplitter(Qt::Vertical, this);
+    splitter->setChildrenCollapsible(false);
+    splitter->addWidget(makePeople());
+    splitter->addWidget(makeTools());
+    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(1, 2);
+    column->addWidget(splitter, 1);
+    refresh();
+}
+
+QWidget *PeoplePage::makePeople()
+{
+    auto *area = new QWidget(this);
+    auto *column = new QVBoxLayout(area);
+    column->setContentsMargins(0, 0, 0, 0);
+    m_people = new RowTable({{tr("Id"), 16}, {tr("Name"), 28}, {tr("May"), 0}, {tr("Key"), 22}}, tr("People"), tr("Nobody is enrolled."), area);
+    m_people->setObjectName(u"people"_s);
+    m_authorisations = new RowTable({{tr("Number"), 10}, {tr("Authority"), 14}, {tr("Kinds"), 0}, {tr("Aircraft types"), 20}, {tr("Days"), 28}, {tr("Approval"), 20}}, tr("Authorisations"), tr("Choose a person to see their authorisations."), area);
+    m_authorisations->setObjectName(u"authorisations"_s);
+    m_whose = makeLabel({}, "heading", area);
+    column->addWidget(m_people, 3);
+    column->addWidget(m_whose);
+    column->addWidget(m_authorisations, 2);
+    column->addWidget(makeButtons({{tr("&Enrol a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
+                                   {tr("&Grant an authorisation …"), [this] { grant(); }},
+                                   {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }},
+                                   {tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
+                                   {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }}}));
+    connect(m_people, &RowTable::chosenChanged, this, &PeoplePage::showAuthorisations);
+    return area;
+}
+
+QWidget *PeoplePage::makeTools()
+{
+    auto *area = new QWidget(this);
+    auto *column = new QVBoxLayout(area);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(makeLabel(tr("Tools that measure"), "heading", area));
+    m_tools = new RowTable({{tr("Id"), 16}, {tr("Name"), 0}, {tr("Usable range"), 28}, {tr("Calibrated"), 30}, {tr("Certificate"), 22}, {tr("State"), 22}}, tr("Tools"), tr("No tool is registered. Torque and bonding are measured with registered tools in calibration alone."), area);
+    m_tools->setObjectName(u"tools"_s);
+    column->addWidget(m_tools, 1);
+    column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("With&draw the tool …"), [this] { withdrawTool(); }}}));
+    return area;
+}
+
+QWidget *PeoplePage::makeButtons(const std::vector<std::pair<QString, std::function<void()>>> &buttons)
+{
+    auto *row = new QWidget(this);
+    auto *layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    for (const auto &[text, go] : buttons) {
+        QPushButton *button = makeButton(text, "", row);
+        button->setMinimumHeight(touchHeight(fontMetrics()));
+        layout->addWidget(button);
+        connect(button, &QPushButton::clicked, this, go);
+    }
+    layout->addStretch();
+    return row;
+}
+
+void PeoplePage::refresh()
+{
+    const core::Register &reg = m_session.reg();
+    m_root->setText(reg.root ? tr("%1 · root: %2 · fingerprint %3").arg(reg.organisation, reg.nameOf(*reg.root), reg.fingerprint.hex()) : QString());
+    std::vector<Row> people, tools;
+    for (const auto &[id, person] : reg.people)
+        people.push_back({id.text(), {id.text(), person.name, authoritiesOf(reg, id, m_session.now()), person.key.fingerprint().hex().left(16)}});
+    const QDate today = m_session.now().utcDate();
+    for (const auto &[id, tool] : reg.tools) {
+        const bool isGood = core::calibrationOn(tool, today);
+        const QString range = tool.rangeMin && tool.rangeMax ? tr("%1 to %2").arg(tool.rangeMin->value().text(), tool.rangeMax->text()) : QString();
+        const QString calibrated = tool.calibrations.empty() ? tr("never") : tr("%1, due %2").arg(tool.calibrations.back().on.toString(Qt::ISODate), tool.calibrations.back().due.toString(Qt::ISODate));
+        const QString state = tool.withdrawn ? tr("withdrawn") : isGood ? tr("in calibration") : tr("not in calibration");
+        tools.push_back({id.text(), {id.text(), tool.name, range, calibrated, tool.calibrations.empty() ? QString() : tool.calibrations.back().certificate, state}, tool.withdrawn.has_value(), !isGood});
+    }
+    m_people->take(people);
+    m_tools->take(tools);
+    showAuthorisations();
+}
+
+std::vector<Row> PeoplePage::authorisationRows() const
+{
+    std::vector<Row> rows;
+    const QString chosen = m_people->chosen();
+    for (const auto &[id, one] : m_session.reg().authorisations) {
+        if (one.person.text() != chosen)
+            continue;
+        const QString days = one.until ? tr("%1 to %2").arg(one.from.toString(Qt::ISODate), one.until->toString(Qt::ISODate)) : tr("from %1").arg(one.from.toString(Qt::ISODate));
+        rows.push_back({id.text(), {id.text(), choiceInWords(core::authorityText(one.authority)), orAll(one.kinds), orAll(one.aircraftTypes), days, one.reference}, one.withdrawn.has_value()});
+    }
+    return rows;
+}
+
+void PeoplePage::showAuthorisations()
+{
+    const auto person = core::PersonId::parse(m_people->chosen());
+    m_whose->setText(person ? tr("Authorisations of %1").arg(m_session.reg().nameOf(*person)) : tr("Authorisations"));
+    m_authorisations->take(authorisationRows());
+}
+
+void PeoplePage::grant()
+{
+    Seed seed{session::nextAuthorisation(m_session.reg()).text(), {{u"from"_s, m_session.now().utcDate().toString(Qt::ISODate)}}, {}};
+    if (!m_people->chosen().isEmpty())
+        seed.body.set(u"person"_s, m_people->chosen());
+    // The scope is seldom left open, so it is shown at once.
+    seed.probe = {{u"kinds"_s, core::json::Array()}, {u"aircraft_types"_s, core::json::Array()}, {u"until"_s, QString()}};
+    m_signing.beginRegister("authorisation.granted"_L1, {seed});
+}
+
+void PeoplePage::withdrawAuthorisation()
+{
+    if (!m_authorisations->chosen().isEmpty())
+        m_signing.beginRegister("authorisation.withdrawn"_L1, {{m_authorisations->chosen(), {}, {}}});
+}
+
+void PeoplePage::registerTool()
+{
+    m_signing.beginRegister("tool.registered"_L1, {{{}, {}, {{u"range_min"_s, QString()}, {u"range_max"_s, QString()}, {u"unit"_s, QString()}}}});
+}
+
+void PeoplePage::calibrate()
+{
+    if (!m_tools->chosen().isEmpty())
+        m_signing.beginRegister("tool.calibrated"_L1, {{m_tools->chosen(), {{u"on"_s, m_session.now().utcDate().toString(Qt::ISODate)}}, {}}});
+}
+
+void PeoplePage::withdrawTool()
+{
+    if (!m_tools->chosen().isEmpty())
+        m_signing.beginRegister("tool.withdrawn"_L1, {{m_tools->chosen(), {}, {}}});
+}
+
+} // namespace desktop

@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/record/record_page.hpp"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "app/desktop/parts/action_buttons.hpp"
+#include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/theme.hpp"
+#include "app/desktop/parts/words.hpp"
+#include "core/acts/act.hpp"
+
+namespace desktop {
+
+using namespace Qt::StringLiterals;
+
+RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, parent)
+{
+    auto *column = new QVBoxLayout(this);
+    m_words = new QLineEdit(this);
+    m_words->setPlaceholderText(tr("Filter: person, item, word …"));
+    m_words->setAccessibleName(tr("Filter the entries"));
+    m_words->setClearButtonEnabled(true);
+    m_verdict = makeLabel({}, "heading", this);
+    m_verdict->setObjectName(u"verdict"_s);
+    m_verdict->hide();
+    m_rows = new RowTable({{tr("No."), 7}, {tr("When"), 24}, {tr("Who"), 20}, {tr("What"), 0}, {tr("Standing"), 18}}, tr("Entries"), tr("No entry fits."), this);
+    m_rows->setObjectName(u"entries"_s);
+    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"entry.struck"_L1, "job.closed"_L1}, this);
+    column->addWidget(makeLabel(tr("Record"), "title", this));
+    column->addWidget(makeButtons());
+    column->addWidget(m_verdict);
+    column->addWidget(m_words);
+    column->addWidget(m_rows, 1);
+    column->addWidget(m_actions);
+    connect(m_words, &QLineEdit::textChanged, this, &RecordPage::refresh);
+    connect(m_rows, &RowTable::chosenChanged, this, &RecordPage::showActions);
+    connect(&feed(), &JobFeed::changed, this, &RecordPage::refresh);
+    connect(&feed(), &JobFeed::jobChanged, this, [this] {
+        m_verdict->hide();
+        refresh();
+    });
+    refresh();
+}
+
+QWidget *RecordPage::makeButtons()
+{
+    auto *row = new QWidget(this);
+    auto *layout = new QHBoxLayout(row);
+    layout->setContentsMargins(0, 0, 0, 0);
+    const auto add = [&](const QString &text, const char *name, void (Page::*wanted)()) {
+        QPushButton *button = makeButton(text, "", row);
+        button->setObjectName(QString::fromLatin1(name));
+        button->setMinimumHeight(touchHeight(fontMetrics()));
+        layout->addWidget(button);
+        connect(button, &QPushButton::clicked, this, wanted);
+    };
+    add(tr("&Verify"), "verify", &Page::verifyWanted);
+    add(tr("&Export the record …"), "exportRecord", &Page::exportRecordWanted);
+    add(tr("Export the &list …"), "exportList", &Page::exportListWanted);
+    add(tr("&Back up the store …"), "backUp", &Page::backupWanted);
+    layout->addStretch();
+    return row;
+}
+
+void RecordPage::showVerdict(const QString &sentence, bool isGood)
+{
+    m_verdict->setText(isGood ? tr("✓ %1").arg(sentence) : tr("✗ %1").arg(sentence));
+    m_verdict->setVisible(!sentence.isEmpty());
+}
+
+void RecordPage::refresh()
+{
+    std::vector<Row> rows;
+    const auto &job = feed().state();
+    const QString words = m_words->text().trimmed();
+    for (std::size_t i = feed().said().size(); job && i-- > 0;) { // the newest first
+        const core::Statement &said = feed().said()[i];
+        const core::Act *act = core::findAct(said.kind);
+        const core::Line &line = job->lines[i];
+        const QString subject = subjectInWords(said.subject, *job);
+        const QString done = act ? doneOf(*act) : said.kind;
+        const QString body = act ? bodyInWords(*act, said.body, feed().reg()) : QString();
+        const QString what = (subject.isEmpty() ? done : tr("%1: %2").arg(subject, done)) + (body.isEmpty() ? QString() : u'\n' + body);
+        const QString standing = line.standing == core::Standing::Stands   ? QString()
+                                 : line.standing == core::Standing::Struck ? tr("struck by no. %1").arg(line.struckBy.value_or(0))
+                                                                           : tr("fell with what it rested on");
+        const QStringList cells{QString::number(said.seq), momentInWords(said.at), feed().reg().nameOf(said.author), what, standing};
+        if (words.isEmpty() || cells.join(u'\n').contains(words, Qt::CaseInsensitive))
+            rows.push_back({QString::number(said.seq), cells, line.standing != core::Standing::Stands, false});
+    }
+    m_rows->take(rows);
+    showActions();
+}
+
+void RecordPage::showActions()
+{
+    const QString chosen = m_rows->chosen();
+    m_actions->show({}, chosen.isEmpty() ? std::nullopt : std::optional(chosen));
+}
+
+} // namespace desktop

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "app/desktop/pages/page.hpp"
+
+class QLabel;
+class QLineEdit;
+
+namespace desktop {
+
+class ActionButtons;
+class RowTable;
+
+/// The timeline of all entries, struck ones legible, and what is done with the record: verify, export, back up.
+class RecordPage : public Page {
+    Q_OBJECT
+
+public:
+    explicit RecordPage(const PageTools &tools, QWidget *parent = nullptr);
+    static Page *make(const PageTools &tools, QWidget *parent) { return new RecordPage(tools, parent); }
+    /// What verifying said: a sentence, and the entries that are not as they must be.
+    void showVerdict(const QString &sentence, bool isGood);
+
+private:
+    QWidget *makeButtons();
+    void refresh();
+    void showActions();
+
+    QLabel *m_verdict;
+    QLineEdit *m_words;
+    RowTable *m_rows;
+    ActionButtons *m_actions;
+};
+
+} // namespace desktop

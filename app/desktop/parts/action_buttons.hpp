@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QWidget>
+
+#include <vector>
+
+#include "app/desktop/actions.hpp"
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/selection.hpp"
+
+class QGridLayout;
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace desktop {
+
+/// Actions on what is chosen, as large buttons: first what may be signed now; under it what may not, each with its reason
+/// in words beside it.
+class ActionButtons : public QWidget {
+    Q_OBJECT
+
+public:
+    ActionButtons(Deeds &deeds, JobFeed &feed, const core::Kinds &kinds, const std::vector<QLatin1String> &kindsOfEntry, QWidget *parent = nullptr);
+
+    /// Asks again, about these interfaces or that subject.
+    void show(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject = {});
+    /// From now on, each action's plain key does what its button does while `view` has the keyboard. In a text field the
+    /// same key is a letter.
+    void listenTo(QWidget *view);
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    struct Row {
+        const ActionLine *action;
+        QPushButton *button;
+        QLabel *reason;
+    };
+    bool comesIntoQuestion(const ActionLine &action) const;
+
+    Deeds &m_deeds;
+    JobFeed &m_feed;
+    const core::Kinds &m_kinds;
+    QVBoxLayout *m_now;
+    QLabel *m_notNowTitle;
+    QGridLayout *m_notNow;
+    std::vector<Row> m_rows;
+    std::vector<core::InterfaceId> m_items;
+    std::optional<QString> m_subject;
+};
+
+} // namespace desktop

@@ -1,0 +1,235 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/parts/field_editor.hpp"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QListWidget>
+
+#include <algorithm>
+
+#include "app/desktop/parts/words.hpp"
+
+namespace desktop {
+
+namespace {
+
+using core::FieldType;
+using core::json::Value;
+
+void fill(QWidget *editor, QWidget *control)
+{
+    auto *layout = new QHBoxLayout(editor);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(control);
+    editor->setFocusProxy(control);
+}
+
+class LineEditor : public FieldEditor {
+public:
+    LineEditor(const core::Field &field, QWidget *parent) : FieldEditor(parent), m_type(field.type), m_line(new QLineEdit(this))
+    {
+        fill(this, m_line);
+        m_line->setPlaceholderText(hint());
+        m_line->setAccessibleName(labelOf(field));
+        connect(m_line, &QLineEdit::textChanged, this, &FieldEditor::edited);
+        connect(m_line, &QLineEdit::returnPressed, this, &FieldEditor::finished);
+    }
+
+    std::optional<Value> value() const override
+    {
+        const QString text = m_line->text().trimmed();
+        if (text.isEmpty())
+            return std::nullopt;
+        if (m_type == FieldType::Integer) {
+            bool isNumber = false;
+            const qint64 number = text.toLongLong(&isNumber);
+            return isNumber ? Value(number) : Value(text);
+        }
+        if (m_type == FieldType::Texts || m_type == FieldType::Interfaces) {
+            std::vector<QString> parts;
+            for (const QString &part : text.split(u',', Qt::SkipEmptyParts))
+                parts.push_back(part.trimmed());
+            return core::json::arrayOf(parts);
+        }
+        if (m_type == FieldType::Moment) {
+            const auto at = core::Instant::parse(text);
+            return at ? Value(at->text()) : Value(text);
+        }
+        return text;
+    }
+
+    void setValue(const Value &value) override
+    {
+        if (const qint64 *number = value.integer())
+            m_line->setText(QString::number(*number));
+        else if (value.string())
+            m_line->setText(*value.string());
+        else if (const auto *array = value.array()) {
+            QStringList parts;
+            for (const Value &part : *array)
+                parts << (part.string() ? *part.string() : QString());
+            m_line->setText(parts.join(QStringLiteral(", ")));
+        }
+    }
+
+    QWidget *control() override { return m_line; }
+
+private:
+    QString hint() const
+    {
+        switch (m_type) {
+        case FieldType::Integer: return tr("A whole number");
+        case FieldType::Decimal: return tr("Such as 24.5");
+        case FieldType::Date: return tr("Such as 2026-03-02");
+        case FieldType::Moment: return tr("Such as 2026-03-02T08:14:00Z");
+        case FieldType::Texts:
+        case FieldType::Interfaces: return tr("Separated by commas");
+        default: return {};
+        }
+    }
+    FieldType m_type;
+    QLineEdit *m_line;
+};
+
+class FlagEditor : public FieldEditor {
+public:
+    FlagEditor(const core::Field &field, QWidget *parent) : FieldEditor(parent), m_box(new QCheckBox(labelOf(field), this))
+    {
+        fill(this, m_box);
+        connect(m_box, &QCheckBox::toggled, this, &FieldEditor::edited);
+    }
+    std::optional<Value> value() const override { return m_box->isChecked() ? std::optional<Value>(true) : std::nullopt; }
+    void setValue(const Value &value) override { m_box->setChecked(value.boolean() && *value.boolean()); }
+    QWidget *control() override { return m_box; }
+
+private:
+    QCheckBox *m_box;
+};
+
+/// Choices, people, tools, units, interfaces: words on the screen, the stable text in the entry.
+class ChoiceEditor : public FieldEditor {
+public:
+    ChoiceEditor(const core::Field &field, const core::Register &reg, const core::JobState *job, QWidget *parent)
+        : FieldEditor(parent), m_box(new QComboBox(this))
+    {
+        fill(this, m_box);
+        m_box->setAccessibleName(labelOf(field));
+        m_box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        m_box->setMinimumContentsLength(16);
+        m_box->addItem(field.needed == core::Needed::Always ? tr("Choose …") : tr("None"), QString());
+        addAll(field, reg, job);
+        connect(m_box, &QComboBox::currentIndexChanged, this, &FieldEditor::edited);
+    }
+    std::optional<Value> value() const override
+    {
+        const QString text = m_box->currentData().toString();
+        return text.isEmpty() ? std::nullopt : std::optional<Value>(text);
+    }
+    void setValue(const Value &value) override
+    {
+        const int at = value.string() ? m_box->findData(*value.string()) : -1;
+        if (at >= 0)
+            m_box->setCurrentIndex(at);
+    }
+    QWidget *control() override { return m_box; }
+
+private:
+    void addAll(const core::Field &field, const core::Register &reg, const core::JobState *job)
+    {
+        switch (field.type) {
+        case FieldType::Person:
+            for (const auto &[id, person] : reg.people)
+                m_box->addItem(tr("%1 (%2)").arg(person.name, id.text()), id.text());
+            break;
+        case FieldType::Tool:
+            for (const auto &[id, tool] : reg.tools) {
+                if (!tool.withdrawn)
+                    m_box->addItem(id.text() + u' ' + tool.name, id.text());
+            }
+            break;
+        case FieldType::Unit:
+            for (const core::Unit &unit : core::units())
+                m_box->addItem(unit.symbol, unit.symbol);
+            break;
+        case FieldType::Interface:
+            for (const core::InterfaceState &item : job ? job->items : std::vector<core::InterfaceState>())
+                m_box->addItem(itemInWords(item), item.listed.id.text());
+            break;
+        default:
+            for (const QLatin1String choice : field.choices)
+                m_box->addItem(choiceInWords(QString(choice)), QString(choice));
+        }
+    }
+    QComboBox *m_box;
+};
+
+class PeopleEditor : public FieldEditor {
+public:
+    PeopleEditor(const core::Field &field, const core::Register &reg, QWidget *parent) : FieldEditor(parent), m_list(new QListWidget(this))
+    {
+        fill(this, m_list);
+        m_list->setAccessibleName(labelOf(field));
+        for (const auto &[id, person] : reg.people) {
+            auto *row = new QListWidgetItem(tr("%1 (%2)").arg(person.name, id.text()), m_list);
+            row->setData(Qt::UserRole, id.text());
+            row->setFlags(Qt::ItemIsEnabled | Qt::ItemIsUserCheckable | Qt::ItemIsSelectable);
+            row->setCheckState(Qt::Unchecked);
+        }
+        m_list->setMaximumHeight(fontMetrics().height() * 8);
+        connect(m_list, &QListWidget::itemChanged, this, &FieldEditor::edited);
+    }
+    std::optional<Value> value() const override
+    {
+        std::vector<QString> ids;
+        for (int row = 0; row < m_list->count(); ++row) {
+            if (m_list->item(row)->checkState() == Qt::Checked)
+                ids.push_back(m_list->item(row)->data(Qt::UserRole).toString());
+        }
+        return ids.empty() ? std::nullopt : std::optional<Value>(core::json::arrayOf(ids));
+    }
+    void setValue(const Value &value) override
+    {
+        for (int row = 0; row < m_list->count(); ++row) {
+            const Value id = m_list->item(row)->data(Qt::UserRole).toString();
+            const auto *array = value.array();
+            const bool isIn = array && std::find(array->begin(), array->end(), id) != array->end();
+            m_list->item(row)->setCheckState(isIn ? Qt::Checked : Qt::Unchecked);
+        }
+    }
+    QWidget *control() override { return m_list; }
+
+private:
+    QListWidget *m_list;
+};
+
+} // namespace
+
+FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &reg, const core::JobState *job, QWidget *parent)
+{
+    switch (field.type) {
+    case FieldType::Text:
+    case FieldType::Integer:
+    case FieldType::Date:
+    case FieldType::Moment:
+    case FieldType::Decimal:
+    case FieldType::Texts:
+    case FieldType::Interfaces: return new LineEditor(field, parent);
+    case FieldType::Flag: return new FlagEditor(field, parent);
+    case FieldType::Unit:
+    case FieldType::Choice:
+    case FieldType::Person:
+    case FieldType::Interface:
+    case FieldType::Tool: return new ChoiceEditor(field, reg, job, parent);
+    case FieldType::People: return new PeopleEditor(field, reg, parent);
+    case FieldType::Digest:
+    case FieldType::PublicKey:
+    case FieldType::Records: return nullptr;
+    }
+    Q_UNREACHABLE();
+}
+
+} // namespace desktop

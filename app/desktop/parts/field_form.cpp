@@ -1,0 +1,166 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/parts/field_form.hpp"
+
+#include <QFormLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+#include "app/desktop/parts/field_editor.hpp"
+#include "app/desktop/parts/words.hpp"
+
+namespace desktop {
+
+namespace {
+
+bool isIn(const std::vector<QLatin1String> &names, QLatin1String name) { return std::find(names.begin(), names.end(), name) != names.end(); }
+
+bool isExpected(const Seed &seed, const QString &name) { return seed.body.contains(name) || seed.probe.contains(name); }
+
+QFormLayout *formIn(QVBoxLayout *column)
+{
+    auto *form = new QFormLayout;
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    form->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    column->addLayout(form);
+    return form;
+}
+
+} // namespace
+
+FieldForm::FieldForm(const Plan &plan, QWidget *parent) : QWidget(parent), m_seeds(plan.seeds)
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto *usual = formIn(column);
+    auto *more = new QPushButton(tr("&More details"), this);
+    more->setProperty("role", "link");
+    more->setCheckable(true);
+    more->setAutoDefault(false);
+    auto *seldomArea = new QWidget(this);
+    auto *seldomColumn = new QVBoxLayout(seldomArea);
+    seldomColumn->setContentsMargins(0, 0, 0, 0);
+    auto *seldom = formIn(seldomColumn);
+
+    const bool isSingle = m_seeds.size() == 1;
+    if (!isSingle) {
+        for (std::size_t i = 0; i < m_seeds.size(); ++i) {
+            for (const core::Field &field : plan.act.fields) {
+                if (isIn(plan.each, field.name) && isExpected(m_seeds[i], field.name))
+                    addEach(plan, field, i, usual);
+            }
+        }
+    }
+    for (const core::Field &field : plan.act.fields) {
+        if (isSingle || !isIn(plan.each, field.name))
+            addShared(plan, field, usual, seldom);
+    }
+    column->addWidget(more, 0, Qt::AlignLeft);
+    column->addWidget(seldomArea);
+    seldomArea->hide();
+    more->setVisible(seldom->rowCount() > 0);
+    connect(more, &QPushButton::toggled, seldomArea, &QWidget::setVisible);
+}
+
+void FieldForm::addShared(const Plan &plan, const core::Field &field, QFormLayout *usual, QFormLayout *seldom)
+{
+    const QString name(field.name);
+    const auto expects = [&](const Seed &seed) { return isExpected(seed, name); };
+    const bool isUsual = field.needed == core::Needed::Always || std::any_of(m_seeds.begin(), m_seeds.end(), expects);
+    FieldEditor *editor = FieldEditor::make(field, plan.reg, plan.job, this);
+    if (!editor)
+        return;
+    if (!m_seeds.empty()) {
+        if (const core::json::Value *value = m_seeds.front().body.find(name))
+            editor->setValue(*value);
+    }
+    editor->setObjectName(name);
+    (isUsual ? usual : seldom)->addRow(labelOf(field), editor);
+    bind(editor, {editor, name, labelOf(field), std::nullopt, isUsual});
+}
+
+void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into)
+{
+    const Seed &one = m_seeds[seed];
+    const QString name(field.name);
+    FieldEditor *editor = FieldEditor::make(field, plan.reg, plan.job, this);
+    if (!editor)
+        return;
+    if (!one.part.isEmpty() && one.body.contains(name)) { // the part itself, fixed: "fastener 3"
+        delete editor;
+        return;
+    }
+    if (const core::json::Value *value = one.body.find(name))
+        editor->setValue(*value);
+    editor->setObjectName(QStringLiteral("%1.%2").arg(name).arg(seed));
+    const QString of = one.part.isEmpty() ? one.subject.value_or(QString()) : tr("%1 %2").arg(one.subject.value_or(QString()), one.part);
+    const QString label = tr("%1, %2").arg(of, labelOf(field).toLower());
+    editor->control()->setAccessibleName(label);
+    into->addRow(label, editor);
+    bind(editor, {editor, name, label, seed, true});
+}
+
+void FieldForm::bind(FieldEditor *editor, Bound bound)
+{
+    m_bound.push_back(std::move(bound));
+    connect(editor, &FieldEditor::edited, this, &FieldForm::edited);
+    connect(editor, &FieldEditor::finished, this, [this, editor] { goOn(editor); });
+}
+
+void FieldForm::goOn(FieldEditor *from)
+{
+    bool isPast = false;
+    for (const Bound &bound : m_bound) {
+        if (isPast && bound.editor->isVisible()) {
+            bound.editor->setFocus(Qt::TabFocusReason);
+            return;
+        }
+        isPast = isPast || bound.editor == from;
+    }
+    emit finished();
+}
+
+std::vector<core::json::Object> FieldForm::bodies() const
+{
+    std::vector<core::json::Object> all;
+    for (std::size_t i = 0; i < m_seeds.size(); ++i) {
+        core::json::Object body = m_seeds[i].body;
+        for (const Bound &bound : m_bound) {
+            if (bound.seed && *bound.seed != i)
+                continue;
+            const auto value = bound.editor->value();
+            if (value)
+                body.set(bound.name, *value);
+            else
+                body.remove(bound.name);
+        }
+        all.push_back(std::move(body));
+    }
+    return all;
+}
+
+QWidget *FieldForm::firstGap() const
+{
+    for (const Bound &bound : m_bound) {
+        if (bound.isNeeded && !bound.editor->value())
+            return bound.editor->control();
+    }
+    return nullptr;
+}
+
+QStringList FieldForm::gaps() const
+{
+    QStringList labels;
+    for (const Bound &bound : m_bound) {
+        if (bound.isNeeded && !bound.editor->value())
+            labels << bound.label;
+    }
+    return labels;
+}
+
+} // namespace desktop

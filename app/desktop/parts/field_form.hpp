@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QWidget>
+
+#include <vector>
+
+#include "app/desktop/deeds.hpp"
+#include "core/acts/act.hpp"
+
+class QFormLayout;
+class QVBoxLayout;
+
+namespace desktop {
+
+class FieldEditor;
+
+/// A form made from an act's field list, for one entry or several that are signed together. A field that is the same for all
+/// is shown once; a field of `each` is shown for every entry that needs it; what is seldom needed waits under "More".
+class FieldForm : public QWidget {
+    Q_OBJECT
+
+public:
+    struct Plan {
+        const core::Act &act;
+        std::vector<Seed> seeds;
+        std::vector<QLatin1String> each;
+        const core::Register &reg;
+        const core::JobState *job; ///< nullptr for acts of the register
+    };
+
+    explicit FieldForm(const Plan &plan, QWidget *parent = nullptr);
+
+    /// The bodies as they stand now, one for each seed.
+    std::vector<core::json::Object> bodies() const;
+    /// Nothing is asked.
+    bool isEmpty() const { return m_bound.empty(); }
+    /// The first field that must be filled and is not, or nullptr.
+    QWidget *firstGap() const;
+    /// What still has to be filled in, as labels.
+    QStringList gaps() const;
+
+signals:
+    void edited();
+    /// Return was pressed in the last field.
+    void finished();
+
+private:
+    struct Bound {
+        FieldEditor *editor;
+        QString name;
+        QString label;
+        std::optional<std::size_t> seed; ///< nothing: of all
+        bool isNeeded;
+    };
+    void addShared(const Plan &plan, const core::Field &field, QFormLayout *usual, QFormLayout *seldom);
+    void addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into);
+    void bind(FieldEditor *editor, Bound bound);
+    void goOn(FieldEditor *from);
+
+    std::vector<Seed> m_seeds;
+    std::vector<Bound> m_bound;
+};
+
+} // namespace desktop

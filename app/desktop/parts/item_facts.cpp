@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/parts/item_facts.hpp"
+
+#include <QCoreApplication>
+
+#include "app/desktop/parts/words.hpp"
+#include "core/requirements/catalogue.hpp"
+
+namespace desktop {
+
+namespace {
+
+struct ItemFacts {
+    Q_DECLARE_TR_FUNCTIONS(ItemFacts)
+};
+
+QString toolInWords(const core::ToolId &id, const core::Register &reg)
+{
+    const core::Tool *tool = reg.tool(id);
+    if (!tool)
+        return id.text();
+    const QString due = tool->calibrations.empty() ? ItemFacts::tr("not calibrated") : ItemFacts::tr("due %1").arg(tool->calibrations.back().due.toString(Qt::ISODate));
+    return ItemFacts::tr("%1 %2, %3").arg(id.text(), tool->name, due);
+}
+
+void addRemoval(std::vector<Fact> &facts, const core::Removal &removal, const core::Register &reg)
+{
+    QStringList parts;
+    if (!removal.tag.isEmpty())
+        parts << ItemFacts::tr("tag %1").arg(removal.tag);
+    parts << ItemFacts::tr("blanks fitted: %1").arg(removal.blanksFitted);
+    if (!removal.asFound.isEmpty())
+        parts << ItemFacts::tr("as found: %1").arg(choiceInWords(removal.asFound).toLower());
+    facts.push_back({removal.foundOpen ? ItemFacts::tr("Found open") : ItemFacts::tr("Disconnected"), parts.join(QStringLiteral(" · ")), markInWords(removal.mark, reg)});
+}
+
+void addRestoration(std::vector<Fact> &facts, const core::Restoration &restoration, const core::Register &reg)
+{
+    QStringList parts;
+    if (!restoration.tagRecovered.isEmpty())
+        parts << ItemFacts::tr("tag %1 recovered").arg(restoration.tagRecovered);
+    parts << ItemFacts::tr("blanks removed: %1").arg(restoration.blanksRemoved);
+    if (!restoration.sealBatch.isEmpty())
+        parts << ItemFacts::tr("seal %1, batch %2").arg(restoration.sealPart, restoration.sealBatch);
+    if (!restoration.aircraftHalf.isEmpty())
+        parts << ItemFacts::tr("%1 to %2").arg(restoration.aircraftHalf, restoration.unitHalf);
+    facts.push_back({ItemFacts::tr("Reconnected"), parts.join(QStringLiteral(" · ")), markInWords(restoration.mark, reg)});
+}
+
+} // namespace
+
+std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Register &reg)
+{
+    std::vector<Fact> facts;
+    if (item.removal)
+        addRemoval(facts, *item.removal, reg);
+    if (item.restoration)
+        addRestoration(facts, *item.restoration, reg);
+    for (const core::TorqueReading &reading : item.torque)
+        facts.push_back({ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), ItemFacts::tr("%1 · %2").arg(reading.value.text(), toolInWords(reading.tool, reg)), markInWords(reading.mark, reg)});
+    if (item.bonding)
+        facts.push_back({ItemFacts::tr("Bonding resistance"), ItemFacts::tr("%1 · %2").arg(item.bonding->value.text(), toolInWords(item.bonding->tool, reg)), markInWords(item.bonding->mark, reg)});
+    if (item.safetying)
+        facts.push_back({ItemFacts::tr("Safetied"), item.safetying->method, markInWords(item.safetying->mark, reg)});
+    if (item.disturbed)
+        facts.push_back({ItemFacts::tr("Disturbed"), {}, markInWords(*item.disturbed, reg)});
+    if (item.rejection)
+        facts.push_back({ItemFacts::tr("Rejected"), item.rejection->reason, markInWords(item.rejection->mark, reg)});
+    for (const core::Mark &mark : item.acceptances)
+        facts.push_back({ItemFacts::tr("Inspected and accepted"), {}, markInWords(mark, reg)});
+    return facts;
+}
+
+std::vector<Fact> listedAbout(const core::InterfaceState &item, const core::Kinds &kinds)
+{
+    const core::Listing &listed = item.listed;
+    std::vector<Fact> facts;
+    const auto add = [&](const QString &title, const QString &value) {
+        if (!value.isEmpty())
+            facts.push_back({title, value, {}});
+    };
+    add(ItemFacts::tr("Kind"), kinds.nameOf(listed.kind));
+    add(ItemFacts::tr("Zone"), listed.zone);
+    if (listed.torque)
+        add(ItemFacts::tr("Torque"), ItemFacts::tr("%1 to %2 on each of %n fastener(s)", nullptr, static_cast<int>(listed.torque->fasteners)).arg(listed.torque->min.value().text(), listed.torque->max.text()));
+    if (listed.bondingMax)
+        add(ItemFacts::tr("Bonding"), ItemFacts::tr("at most %1").arg(listed.bondingMax->text()));
+    add(ItemFacts::tr("New seal"), listed.sealPart);
+    add(ItemFacts::tr("Safetying"), listed.safetying);
+    if (!listed.aircraftHalf.isEmpty() || !listed.unitHalf.isEmpty())
+        add(ItemFacts::tr("Halves"), ItemFacts::tr("%1 to %2").arg(listed.aircraftHalf, listed.unitHalf));
+    if (listed.inspections > 1)
+        add(ItemFacts::tr("Inspections"), ItemFacts::tr("%1, by different persons").arg(listed.inspections));
+    add(ItemFacts::tr("Look-alikes"), listed.twinGroup);
+    QStringList inFront;
+    for (const core::InterfaceId &id : listed.access)
+        inFront << id.text();
+    add(ItemFacts::tr("Off before it"), inFront.join(QStringLiteral(", ")));
+    add(ItemFacts::tr("Reference"), listed.reference);
+    add(ItemFacts::tr("Note"), listed.note);
+    return facts;
+}
+
+std::vector<Shown> requirementsOf(const core::InterfaceState &item)
+{
+    std::vector<Shown> all;
+    for (const core::Requirement &requirement : core::requirements()) {
+        if (!core::asksFor(item.listed, requirement.name))
+            continue;
+        const auto missing = item.restoration ? requirement.missing(item) : std::optional(ItemFacts::tr("Asked for once it is joined again."));
+        all.push_back({QCoreApplication::translate("Requirement", requirement.title), !missing, missing.value_or(QString())});
+    }
+    return all;
+}
+
+} // namespace desktop

@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QString>
+
+class QLabel;
+class QLayout;
+class QPushButton;
+class QWidget;
+
+namespace desktop {
+
+/// A label whose look the style sheet gives by role: title, heading, quiet, label, alarm, caution, refusal, count.
+/// Text is plain, wraps, and can be copied.
+QLabel *makeLabel(const QString &text, const char *role, QWidget *parent);
+
+/// A push button that Return never presses by itself. Role: main, link, page, or nothing.
+QPushButton *makeButton(const QString &text, const char *role, QWidget *parent);
+
+/// Removes all widgets of a layout's children and the children themselves, now or when it is safe.
+void clearLayout(QLayout *layout);
+
+} // namespace desktop

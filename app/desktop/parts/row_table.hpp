@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QStackedWidget>
+
+#include "app/desktop/parts/row_model.hpp"
+
+class QTableView;
+
+namespace desktop {
+
+/// A table of plain rows that wrap their text, or a sentence where there are none.
+class RowTable : public QStackedWidget {
+    Q_OBJECT
+
+public:
+    struct Column {
+        QString title;
+        int characters; ///< width; 0 takes what is left
+    };
+    RowTable(const std::vector<Column> &columns, const QString &name, const QString &whenEmpty, QWidget *parent = nullptr);
+
+    void take(const std::vector<Row> &rows);
+    RowModel &model() { return *m_model; }
+    QTableView &view() { return *m_view; }
+    /// The key of the chosen row; empty when none is.
+    QString chosen() const;
+    void choose(const QString &key);
+
+signals:
+    void chosenChanged(const QString &key);
+    /// Double click or Return on a row.
+    void opened(const QString &key);
+
+private:
+    RowModel *m_model;
+    QTableView *m_view;
+};
+
+} // namespace desktop

@@ -1,0 +1,222 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/parts/sign_sheet.hpp"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QGuiApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+#include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/person_field.hpp"
+#include "app/desktop/parts/words.hpp"
+
+namespace desktop {
+
+namespace {
+
+QString problemOf(const session::NotSigned &no)
+{
+    QStringList lines;
+    for (const auto &[index, refusals] : no.refusals) {
+        const QString sentences = refusalsInWords(refusals);
+        if (!lines.contains(sentences))
+            lines << sentences;
+    }
+    return lines.isEmpty() ? no.error.message : lines.join(u'\n');
+}
+
+} // namespace
+
+SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
+    : QDialog(parent), m_session(session), m_plan(std::move(plan)), m_known(session.currentSigner())
+{
+    setWindowTitle(m_plan.title);
+    setAttribute(Qt::WA_DeleteOnClose);
+    auto *column = new QVBoxLayout(this);
+    const int gap = fontMetrics().height();
+    column->setContentsMargins(gap, gap, gap, gap);
+    column->setSpacing(gap * 2 / 3);
+    column->addWidget(makeLabel(m_plan.title, "title", this));
+    for (const QString &caution : m_plan.cautions)
+        column->addWidget(makeLabel(caution, "caution", this));
+    addForm(column);
+    addWords(column);
+    addWho(column);
+    addButtons(column);
+    setMinimumWidth(fontMetrics().averageCharWidth() * 76);
+    judge();
+    QTimer::singleShot(0, this, &SignSheet::start);
+}
+
+void SignSheet::start()
+{
+    QWidget *gap = m_plan.firstGap ? m_plan.firstGap() : nullptr;
+    QWidget *first = gap ? gap : m_known ? static_cast<QWidget *>(m_secret) : m_person;
+    first->setFocus(Qt::OtherFocusReason);
+}
+
+void SignSheet::addForm(QVBoxLayout *column)
+{
+    if (!m_plan.form)
+        return;
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(m_plan.form);
+    const int most = fontMetrics().height() * 20;
+    scroll->setMinimumHeight(std::min(m_plan.form->sizeHint().height() + 4, most));
+    column->addWidget(scroll, 1);
+    // Whatever the form is made of: each change is judged at once.
+    for (QLineEdit *line : m_plan.form->findChildren<QLineEdit *>())
+        connect(line, &QLineEdit::textChanged, this, &SignSheet::judge);
+    for (QComboBox *box : m_plan.form->findChildren<QComboBox *>())
+        connect(box, &QComboBox::currentIndexChanged, this, &SignSheet::judge);
+    for (QListWidget *list : m_plan.form->findChildren<QListWidget *>())
+        connect(list, &QListWidget::itemChanged, this, &SignSheet::judge);
+    for (QPlainTextEdit *text : m_plan.form->findChildren<QPlainTextEdit *>())
+        connect(text, &QPlainTextEdit::textChanged, this, &SignSheet::judge);
+    if (const auto *form = qobject_cast<FieldForm *>(m_plan.form))
+        connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
+}
+
+void SignSheet::addWords(QVBoxLayout *column)
+{
+    column->addWidget(makeLabel(tr("What you sign"), "heading", this));
+    m_words = new QListWidget(this);
+    m_words->setAccessibleName(tr("What you sign"));
+    m_words->setWordWrap(true);
+    m_words->setTextElideMode(Qt::ElideNone);
+    m_words->setSelectionMode(QAbstractItemView::NoSelection);
+    m_words->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_words->setObjectName(QStringLiteral("words"));
+    column->addWidget(m_words);
+    column->addWidget(makeLabel(m_plan.meaning, "quiet", this));
+}
+
+void SignSheet::addWho(QVBoxLayout *column)
+{
+    m_name = makeLabel({}, "title", this);
+    m_name->setObjectName(QStringLiteral("signer"));
+    auto *known = new QHBoxLayout;
+    m_knownRow = new QWidget(this);
+    m_knownRow->setLayout(known);
+    known->setContentsMargins(0, 0, 0, 0);
+    known->addWidget(m_name, 1);
+    QPushButton *other = makeButton(tr("S&omebody else"), "link", this);
+    other->setObjectName(QStringLiteral("somebodyElse"));
+    known->addWidget(other);
+    column->addWidget(m_knownRow);
+    other->setVisible(m_known.has_value());
+    connect(other, &QPushButton::clicked, this, [this, other] {
+        other->hide();
+        askWho();
+    });
+
+    m_whoForm = new QFormLayout;
+    m_person = new PersonField(m_session.reg(), this);
+    m_person->setObjectName(QStringLiteral("person"));
+    m_secret = new QLineEdit(this);
+    m_secret->setObjectName(QStringLiteral("secret"));
+    m_secret->setEchoMode(QLineEdit::Password);
+    m_secret->setPlaceholderText(tr("PIN or passphrase"));
+    m_secret->setAccessibleName(tr("PIN or passphrase"));
+    m_secret->setInputMethodHints(Qt::ImhSensitiveData | Qt::ImhNoPredictiveText | Qt::ImhHiddenText);
+    m_whoForm->addRow(tr("&Who signs"), m_person);
+    m_whoForm->addRow(tr("&PIN"), m_secret);
+    column->addLayout(m_whoForm);
+    m_whoForm->setRowVisible(m_person, !m_known);
+    connect(m_person, &PersonField::edited, this, &SignSheet::judge);
+    connect(m_person, &PersonField::finished, m_secret, qOverload<>(&QWidget::setFocus));
+    connect(m_secret, &QLineEdit::textChanged, this, &SignSheet::judge);
+    connect(m_secret, &QLineEdit::returnPressed, this, &SignSheet::sign);
+}
+
+void SignSheet::addButtons(QVBoxLayout *column)
+{
+    m_problem = makeLabel({}, "refusal", this);
+    m_problem->setObjectName(QStringLiteral("problem"));
+    column->addWidget(m_problem);
+    auto *row = new QHBoxLayout;
+    QPushButton *cancel = makeButton(tr("Cancel"), "", this);
+    m_sign = makeButton(m_plan.sign, "main", this);
+    m_sign->setObjectName(QStringLiteral("sign"));
+    row->addWidget(cancel);
+    row->addStretch();
+    row->addWidget(m_sign);
+    column->addLayout(row);
+    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    connect(m_sign, &QPushButton::clicked, this, &SignSheet::sign);
+}
+
+void SignSheet::askWho()
+{
+    m_known.reset();
+    m_secret->clear();
+    m_whoForm->setRowVisible(m_person, true);
+    m_person->setFocus(Qt::OtherFocusReason);
+    judge();
+}
+
+std::optional<core::PersonId> SignSheet::who() const { return m_known ? m_known : m_person->person(); }
+
+void SignSheet::sayProblem(const QString &problem)
+{
+    m_problem->setText(problem);
+    m_problem->setVisible(!problem.isEmpty());
+}
+
+void SignSheet::judge()
+{
+    if (!m_sign)
+        return; // still being built
+    // The lock may have fallen while the sheet was open.
+    if (m_known && m_session.asksOf(*m_known) == session::Asks::IdentityAndSecret) {
+        askWho();
+        return;
+    }
+    const QStringList words = m_plan.words();
+    m_words->clear();
+    m_words->addItems(words);
+    const int line = fontMetrics().height();
+    m_words->setFixedHeight(std::min<int>(line * 9, line * 3 * static_cast<int>(words.size()) + line / 2));
+
+    const auto person = who();
+    setProperty("signer", person ? person->text() : QString());
+    m_name->setText(person ? tr("%1 signs").arg(m_session.reg().nameOf(*person)) : tr("Who signs?"));
+    const core::Refusals refusals = person ? m_plan.whyNot(*person) : core::Refusals();
+    sayProblem(refusalsInWords(refusals));
+    m_sign->setEnabled(person && refusals.empty() && !m_secret->text().isEmpty());
+}
+
+void SignSheet::sign()
+{
+    const auto person = who();
+    if (!person || m_secret->text().isEmpty() || !m_sign->isEnabled())
+        return;
+    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+    const auto done = m_plan.take({*person, m_secret->text()});
+    QGuiApplication::restoreOverrideCursor();
+    m_secret->clear();
+    if (done) {
+        emit hasSigned(*done);
+        accept();
+        return;
+    }
+    m_secret->setFocus(Qt::OtherFocusReason);
+    sayProblem(problemOf(done.error()));
+}
+
+} // namespace desktop

@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QDialog>
+
+#include <functional>
+
+#include "app/session/session.hpp"
+#include "core/rules/refusal.hpp"
+
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+class QListWidget;
+class QPushButton;
+class QVBoxLayout;
+
+namespace desktop {
+
+class PersonField;
+
+/// All that a signature needs to know about what is signed.
+struct SheetPlan {
+    QString title;
+    QString meaning;                                                      ///< the sentence that the signature stands for
+    QString sign;                                                         ///< on the button
+    QStringList cautions;                                                 ///< where the work can hurt somebody
+    QWidget *form;                                                        ///< taken over; may be nullptr
+    std::function<QWidget *()> firstGap;                                  ///< the first field to fill in, or nullptr
+    std::function<QStringList()> words;                                   ///< what is being signed, a line for each entry
+    std::function<core::Refusals(const core::PersonId &)> whyNot;         ///< if this person signed it as it stands
+    std::function<session::Signed(const session::Signer &)> take;         ///< signs and appends
+};
+
+/// Where something is signed: what exactly, in words; what the signature means; who signs; their PIN. Nothing is signed by
+/// Return unless a PIN was typed, so a scanner that ends its burst with Return signs nothing.
+class SignSheet : public QDialog {
+    Q_OBJECT
+
+public:
+    SignSheet(session::Session &session, SheetPlan plan, QWidget *parent);
+
+    /// The state moved: ask again.
+    void judge();
+
+signals:
+    void hasSigned(const std::vector<core::Entry> &entries);
+
+private:
+    void addForm(QVBoxLayout *column);
+    void addWords(QVBoxLayout *column);
+    void addWho(QVBoxLayout *column);
+    void addButtons(QVBoxLayout *column);
+    void askWho();
+    std::optional<core::PersonId> who() const;
+    void sayProblem(const QString &problem);
+    void sign();
+    void start();
+
+    session::Session &m_session;
+    SheetPlan m_plan;
+    std::optional<core::PersonId> m_known; ///< signs with the PIN alone
+    QListWidget *m_words = nullptr;
+    QWidget *m_knownRow = nullptr;
+    QFormLayout *m_whoForm = nullptr;
+    QLabel *m_name = nullptr;
+    PersonField *m_person = nullptr;
+    QLineEdit *m_secret = nullptr;
+    QLabel *m_problem = nullptr;
+    QPushButton *m_sign = nullptr;
+};
+
+} // namespace desktop

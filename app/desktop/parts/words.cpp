@@ -1,0 +1,125 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/parts/words.hpp"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
+#include <QStringList>
+
+namespace desktop {
+
+namespace {
+
+QString joined(const core::json::Array &values, const core::Field &field, const core::Register &reg)
+{
+    QStringList parts;
+    core::Field single = field;
+    single.type = field.type == core::FieldType::People ? core::FieldType::Person : core::FieldType::Text;
+    for (const core::json::Value &value : values) {
+        if (const QString words = valueInWords(single, value, reg); !words.isEmpty())
+            parts << words;
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+QString verbOf(const core::Act &act) { return QCoreApplication::translate("Act", act.verb); }
+QString doneOf(const core::Act &act) { return QCoreApplication::translate("Act", act.done); }
+QString labelOf(const core::Field &field) { return QCoreApplication::translate("Field", field.label); }
+
+QString choiceInWords(QStringView choice)
+{
+    QString words = QCoreApplication::translate("Choice", choice.toUtf8().constData());
+    if (!words.isEmpty())
+        words[0] = words[0].toUpper();
+    return words;
+}
+
+QString itemInWords(const core::InterfaceState &item) { return item.listed.id.text() + u' ' + item.listed.name; }
+
+QString momentInWords(const core::Instant &at)
+{
+    const QDateTime utc = QDateTime::fromMSecsSinceEpoch(at.milliseconds(), Qt::UTC);
+    return QCoreApplication::translate("Moment", "%1 UTC").arg(QLocale().toString(utc, QStringLiteral("d MMM yyyy, HH:mm")));
+}
+
+QString markInWords(const core::Mark &mark, const core::Register &reg)
+{
+    return QCoreApplication::translate("Moment", "%1, %2").arg(reg.nameOf(mark.by), momentInWords(mark.at));
+}
+
+QString valueInWords(const core::Field &field, const core::json::Value &value, const core::Register &reg)
+{
+    switch (field.type) {
+    case core::FieldType::Digest:
+    case core::FieldType::PublicKey:
+    case core::FieldType::Records: return {};
+    case core::FieldType::Choice: return value.string() ? choiceInWords(*value.string()) : QString();
+    case core::FieldType::Flag: return value.boolean() && *value.boolean() ? QCoreApplication::translate("Field", "yes") : QString();
+    case core::FieldType::Person: {
+        const auto id = value.string() ? core::PersonId::parse(*value.string()) : std::nullopt;
+        return id ? reg.nameOf(*id) : QString();
+    }
+    case core::FieldType::Tool: {
+        const auto id = value.string() ? core::ToolId::parse(*value.string()) : std::nullopt;
+        const core::Tool *tool = id ? reg.tool(*id) : nullptr;
+        return tool ? tool->id.text() + u' ' + tool->name : value.string() ? *value.string() : QString();
+    }
+    case core::FieldType::Text:
+    case core::FieldType::Integer:
+    case core::FieldType::Date:
+    case core::FieldType::Moment:
+    case core::FieldType::Decimal:
+    case core::FieldType::Unit:
+    case core::FieldType::Interface:
+    case core::FieldType::Texts:
+    case core::FieldType::People:
+    case core::FieldType::Interfaces: break;
+    }
+    if (const qint64 *integer = value.integer())
+        return QString::number(*integer);
+    if (const core::json::Array *array = value.array())
+        return joined(*array, field, reg);
+    return value.string() ? *value.string() : QString();
+}
+
+QString bodyInWords(const core::Act &act, const core::json::Object &body, const core::Register &reg)
+{
+    QStringList parts;
+    for (const core::Field &field : act.fields) {
+        const core::json::Value *value = body.find(QString(field.name));
+        const QString words = value ? valueInWords(field, *value, reg) : QString();
+        if (words.isEmpty())
+            continue;
+        // A unit belongs to the reading before it: "Reading: 24.0 N·m".
+        if (field.type == core::FieldType::Unit && !parts.isEmpty())
+            parts.last() += u' ' + words;
+        else
+            parts << QCoreApplication::translate("Field", "%1: %2").arg(labelOf(field), words);
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString subjectInWords(const std::optional<QString> &subject, const core::JobState &job)
+{
+    if (!subject)
+        return {};
+    const auto id = core::InterfaceId::parse(*subject);
+    const core::InterfaceState *item = id ? job.item(*id) : nullptr;
+    return item ? itemInWords(*item) : *subject;
+}
+
+QString refusalsInWords(const core::Refusals &refusals)
+{
+    QStringList lines;
+    for (const core::Refusal &refusal : refusals) {
+        if (!lines.contains(refusal.sentence))
+            lines << refusal.sentence;
+    }
+    return lines.join(u'\n');
+}
+
+} // namespace desktop

@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QString>
+
+#include "core/acts/act.hpp"
+#include "core/job/state.hpp"
+#include "core/ledger/entry.hpp"
+#include "core/register/register.hpp"
+#include "core/rules/refusal.hpp"
+
+namespace desktop {
+
+/// What an act, a field or an item is called on a screen, translated.
+QString verbOf(const core::Act &act);
+QString doneOf(const core::Act &act);
+QString labelOf(const core::Field &field);
+QString choiceInWords(QStringView choice);
+QString itemInWords(const core::InterfaceState &item);
+
+/// `2 Mar 2026, 08:14 UTC`. Records are kept in UTC, so screens show it too.
+QString momentInWords(const core::Instant &at);
+/// `Ana Sol, 2 Mar 2026, 08:14 UTC`
+QString markInWords(const core::Mark &mark, const core::Register &reg);
+
+/// One member of a body as a person reads it: names for ids of people and tools, words for choices. Empty for what only a
+/// machine reads.
+QString valueInWords(const core::Field &field, const core::json::Value &value, const core::Register &reg);
+
+/// All members of a body that are filled, as `Tag: 14 · Blanks fitted: 1`.
+QString bodyInWords(const core::Act &act, const core::json::Object &body, const core::Register &reg);
+
+/// Whom or what an entry is about: `E12 Bleed duct, forward`; the subject itself where the job knows no such item.
+QString subjectInWords(const std::optional<QString> &subject, const core::JobState &job);
+
+/// The sentences of refusals, each once, and who can clear them.
+QString refusalsInWords(const core::Refusals &refusals);
+
+} // namespace desktop

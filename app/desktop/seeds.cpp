@@ -1,0 +1,213 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/seeds.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+#include "core/job/draft_help.hpp"
+#include "core/job/loose_ends.hpp"
+#include "core/requirements/catalogue.hpp"
+#include "core/requirements/torque.hpp"
+
+namespace desktop::seeds {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using core::json::Object;
+using core::json::Value;
+
+/// One seed for each chosen interface.
+template <class Make>
+std::vector<Seed> forEachItem(const Situation &s, Make make)
+{
+    std::vector<Seed> all;
+    for (const core::InterfaceId &id : s.items) {
+        if (const core::InterfaceState *item = s.job.item(id)) {
+            Seed seed{id.text(), {}, {}};
+            make(*item, seed);
+            all.push_back(std::move(seed));
+        }
+    }
+    return all;
+}
+
+Value text(const char *placeholder) { return QString::fromLatin1(placeholder); }
+
+/// The first tool in calibration whose usable range holds the value; so a torque wrench is not offered for ohms.
+std::optional<core::ToolId> toolFor(const core::Register &reg, const core::Quantity &value)
+{
+    for (const auto &[id, tool] : reg.tools) {
+        if (!tool.withdrawn && tool.rangeMin && tool.rangeMax && value >= *tool.rangeMin && value <= *tool.rangeMax
+            && !tool.calibrations.empty())
+            return id;
+    }
+    return std::nullopt;
+}
+
+void setReading(Seed &seed, const core::Register &reg, const core::Quantity &likely)
+{
+    seed.body.set(u"unit"_s, likely.unit());
+    if (const auto tool = toolFor(reg, likely))
+        seed.body.set(u"tool"_s, tool->text());
+    seed.probe.set(u"value"_s, likely.value().text());
+}
+
+} // namespace
+
+std::vector<Seed> disconnect(const Situation &s)
+{
+    qint64 tag = core::nextTag(s.job).toLongLong();
+    return forEachItem(s, [&](const core::InterfaceState &, Seed &seed) {
+        seed.body = {{u"tag"_s, QString::number(tag++)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}};
+    });
+}
+
+std::vector<Seed> foundOpen(const Situation &s)
+{
+    return forEachItem(s, [&](const core::InterfaceState &, Seed &seed) {
+        seed.body = {{u"tag"_s, core::nextTag(s.job)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}, {u"finding"_s, core::nextFinding(s.job)}};
+        seed.probe = {{u"evidence"_s, text("seen")}};
+    });
+}
+
+std::vector<Seed> reconnect(const Situation &s)
+{
+    return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
+        const core::Listing &listed = item.listed;
+        if (item.removal && !item.removal->tag.isEmpty())
+            seed.body.set(u"tag_recovered"_s, item.removal->tag);
+        // Blanks that were fitted are counted in the hand, so their number is typed.
+        const qint64 fitted = item.removal ? item.removal->blanksFitted : 0;
+        (fitted == 0 ? seed.body : seed.probe).set(u"blanks_removed"_s, fitted);
+        if (core::asksFor(listed, "mate"_L1)) {
+            seed.probe.set(u"aircraft_half"_s, listed.aircraftHalf);
+            seed.probe.set(u"unit_half"_s, listed.unitHalf);
+        }
+        if (core::asksFor(listed, "seal"_L1)) {
+            seed.body.set(u"seal_part"_s, listed.sealPart);
+            seed.probe.set(u"seal_batch"_s, text("batch"));
+        }
+    });
+}
+
+std::vector<Seed> torque(const Situation &s)
+{
+    std::vector<Seed> all;
+    for (const core::InterfaceId &id : s.items) {
+        const core::InterfaceState *item = s.job.item(id);
+        if (!item)
+            continue;
+        const auto &spec = item->listed.torque;
+        std::vector<qint64> open = core::fastenersWithoutTorque(*item);
+        if (spec && s.person && core::isHalfDoneByAnother(*item, *s.person)) {
+            open.clear();
+            for (qint64 fastener = 1; fastener <= spec->fasteners; ++fastener)
+                open.push_back(fastener);
+        }
+        if (open.empty())
+            open.push_back(1); // so that the rules say why not
+        for (const qint64 fastener : open) {
+            Seed seed{id.text(), {{u"fastener"_s, fastener}}, {}, QCoreApplication::translate("Seed", "fastener %1").arg(fastener)};
+            if (spec)
+                setReading(seed, s.reg, spec->min);
+            all.push_back(std::move(seed));
+        }
+    }
+    return all;
+}
+
+std::vector<Seed> takeOverTorque(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &item, Seed &seed) {
+        seed.body = {{u"fasteners"_s, static_cast<qint64>(item.torque.size())}};
+        seed.probe = {{u"how_checked"_s, text("checked")}};
+    });
+}
+
+std::vector<Seed> bonding(const Situation &s)
+{
+    return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
+        if (item.listed.bondingMax)
+            setReading(seed, s.reg, *item.listed.bondingMax);
+    });
+}
+
+std::vector<Seed> safety(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &item, Seed &seed) {
+        if (!item.listed.safetying.isEmpty())
+            seed.body = {{u"method"_s, item.listed.safetying}};
+    });
+}
+
+std::vector<Seed> accept(const Situation &s) { return forEachItem(s, [](const core::InterfaceState &, Seed &) {}); }
+
+std::vector<Seed> reject(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &, Seed &seed) {
+        seed.body = {{u"back_to"_s, u"reconnected"_s}};
+        seed.probe = {{u"reason"_s, text("reason")}};
+    });
+}
+
+std::vector<Seed> disturb(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &, Seed &seed) { seed.probe = {{u"reason"_s, text("reason")}}; });
+}
+
+std::vector<Seed> photo(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &item, Seed &seed) {
+        seed.body = {{u"moment"_s, item.restoration ? u"after"_s : u"before"_s}};
+        seed.probe = {{u"sha256"_s, core::Digest().hex()}, {u"media_type"_s, u"image/png"_s}};
+    });
+}
+
+std::vector<Seed> raiseFinding(const Situation &s)
+{
+    Seed seed{core::nextFinding(s.job), {}, {{u"description"_s, text("seen")}}};
+    if (!s.items.empty())
+        seed.body.set(u"interface"_s, s.items.front().text());
+    return {seed};
+}
+
+std::vector<Seed> closeFinding(const Situation &s)
+{
+    return {{s.subject, {{u"disposition"_s, u"rectified"_s}}, {{u"authority"_s, text("reference")}}}};
+}
+
+std::vector<Seed> handOver(const Situation &s)
+{
+    Seed seed{{}, {{u"open"_s, core::openAtHandover(s.job)}}, {}};
+    // To ask the rules: anybody who may lead, other than the one who hands over.
+    for (const auto &[id, person] : s.reg.people) {
+        const bool mayLead = std::any_of(s.reg.authorisations.begin(), s.reg.authorisations.end(), [&](const auto &at) {
+            return at.second.person == id && at.second.authority == core::Authority::Lead && !at.second.withdrawn;
+        });
+        if (mayLead && id != s.job.lead)
+            seed.probe.set(u"to"_s, id.text());
+    }
+    return {seed};
+}
+
+std::vector<Seed> acceptHandover(const Situation &s)
+{
+    const core::Handover *pending = s.job.pendingHandover();
+    return {{{}, {{u"given"_s, pending ? pending->given.seq : 0}}, {}}};
+}
+
+std::vector<Seed> strike(const Situation &s)
+{
+    return {{{}, {{u"entry"_s, s.subject.value_or(QString()).toLongLong()}}, {{u"reason"_s, text("reason")}}}};
+}
+
+std::vector<Seed> closeJob(const Situation &)
+{
+    return {{{}, {{u"statement"_s, QCoreApplication::translate("Seed", "Every interface of this job is restored and inspected, as the approved maintenance data asks.")}}, {}}};
+}
+
+} // namespace desktop::seeds

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <vector>
+
+#include "app/desktop/deeds.hpp"
+
+/// What each action starts from: sensible values that a person only confirms, and nothing prefilled that must be counted
+/// or read at the aircraft.
+namespace desktop::seeds {
+
+std::vector<Seed> disconnect(const Situation &s);
+std::vector<Seed> foundOpen(const Situation &s);
+std::vector<Seed> reconnect(const Situation &s);
+std::vector<Seed> torque(const Situation &s);
+std::vector<Seed> takeOverTorque(const Situation &s);
+std::vector<Seed> bonding(const Situation &s);
+std::vector<Seed> safety(const Situation &s);
+std::vector<Seed> accept(const Situation &s);
+std::vector<Seed> reject(const Situation &s);
+std::vector<Seed> disturb(const Situation &s);
+std::vector<Seed> photo(const Situation &s);
+std::vector<Seed> raiseFinding(const Situation &s);
+std::vector<Seed> closeFinding(const Situation &s);
+std::vector<Seed> handOver(const Situation &s);
+std::vector<Seed> acceptHandover(const Situation &s);
+std::vector<Seed> strike(const Situation &s);
+std::vector<Seed> closeJob(const Situation &s);
+
+} // namespace desktop::seeds

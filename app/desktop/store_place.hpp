@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <memory>
+
+#include "app/session/session.hpp"
+
+namespace desktop {
+
+/// An open store with the session that works on it.
+struct StorePlace {
+    std::unique_ptr<db::Store> store;
+    std::unique_ptr<session::Session> session; ///< goes before the store
+};
+
+/// How sessions are made: the clock and the cost of a guess, so that tests bring their own.
+struct SessionMaker {
+    session::Clock clock;
+    core::WrapCost cost;
+    session::IdentityRule::Span idleLimit;
+};
+
+/// Opens a store and reads it once. Errors as of db::Store::open and Session::refresh.
+core::Result<StorePlace> openPlace(const QString &path, const SessionMaker &maker);
+/// Makes an empty one.
+core::Result<StorePlace> createPlace(const QString &path, const SessionMaker &maker);
+
+} // namespace desktop
