@@ -9,10 +9,11 @@
 #include <QFileInfo>
 
 #include <cerrno>
+#include <cstdio>
 #include <cstdlib>
 #include <vector>
 
-#include <stdio.h> // rename, in the form that QFile::encodeName needs
+#include <fcntl.h>
 #include <unistd.h>
 
 #include "db/durable.hpp"
@@ -31,6 +32,15 @@ namespace {
 
 QString tr(const char *text) { return QCoreApplication::translate("Store", text); }
 
+/// A stick may have a file system without links, a network folder one without this sort of renaming; hardly any has neither.
+int renameWithoutReplacing(const QByteArray &from, const QByteArray &to)
+{
+    const int status = renameat2(AT_FDCWD, from.constData(), AT_FDCWD, to.constData(), RENAME_NOREPLACE);
+    if (status == 0 || errno != EINVAL)
+        return status;
+    return link(from.constData(), to.constData()) == 0 ? unlink(from.constData()) : -1;
+}
+
 /// A file that is removed, with whatever SQLite laid beside it, unless it was kept.
 class PartialFile {
 public:
@@ -39,11 +49,11 @@ public:
         const QFileInfo wanted(target);
         QByteArray name = QFile::encodeName(wanted.absolutePath() + QStringLiteral("/.") + wanted.fileName() + QStringLiteral(".XXXXXX"));
         const int file = mkstemp(name.data()); // mode 0600
+        const int systemError = errno;
         if (file < 0)
             return failure(ErrorCode::Io, tr("No file could be made beside %1 (system %2). Check that the folder is there and that you "
                                              "may write to it.")
-                                              .arg(target)
-                                              .arg(errno));
+                                              .arg(target, QString::number(systemError)));
         ::close(file);
         return PartialFile(QFile::decodeName(name));
     }
@@ -63,13 +73,11 @@ public:
     {
         const QByteArray from = QFile::encodeName(m_path);
         const QByteArray to = QFile::encodeName(target);
-        const int status = overwrite == Overwrite::Yes ? rename(from.constData(), to.constData())
-                                                       : link(from.constData(), to.constData());
+        const int status = overwrite == Overwrite::Yes ? rename(from.constData(), to.constData()) : renameWithoutReplacing(from, to);
+        const int systemError = errno;
         if (status != 0)
-            return failure(errno == EEXIST ? ErrorCode::BadInput : ErrorCode::Io,
-                           tr("The backup could not be given its name %1 (system %2). Choose another name.").arg(target).arg(errno));
-        if (overwrite == Overwrite::No)
-            unlink(from.constData());
+            return failure(systemError == EEXIST ? ErrorCode::BadInput : ErrorCode::Io,
+                           tr("The backup could not be given its name %1 (system %2). Choose another name.").arg(target, QString::number(systemError)));
         m_path.clear();
         return {};
     }

@@ -31,7 +31,7 @@ Result<void> sync(const QString &path, int flags)
     // Some file systems cannot sync a folder at all and say so; their names are as durable as they ever get.
     if (isSynced || (file >= 0 && (flags & O_DIRECTORY) && systemError == EINVAL))
         return {};
-    return failure(ErrorCode::Io, tr("The disk did not confirm that it holds %1 (system %2). Check the disk.").arg(path).arg(systemError));
+    return failure(ErrorCode::Io, tr("The disk did not confirm that it holds %1 (system %2). Check the disk.").arg(path, QString::number(systemError)));
 }
 
 } // namespace

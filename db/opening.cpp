@@ -185,13 +185,13 @@ Result<void> makeEmptyFile(const QString &path)
                                                     .arg(path, QLatin1String(beside)));
     const QByteArray name = QFile::encodeName(path);
     const int file = open(name.constData(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0600);
-    if (file < 0 && errno == EEXIST)
+    const int systemError = errno;
+    if (file < 0 && systemError == EEXIST)
         return failure(ErrorCode::BadInput, tr("%1 exists already and is never overwritten. Choose another name.").arg(path));
     if (file < 0)
         return failure(ErrorCode::Io, tr("%1 could not be made (system %2). Check that the folder is there and that you may write to "
                                          "it.")
-                                          .arg(path)
-                                          .arg(errno));
+                                          .arg(path, QString::number(systemError)));
     const bool isPrivate = fchmod(file, 0600) == 0; // a umask could have taken the owner's own rights away
     const bool isClosed = ::close(file) == 0;
     if (!isPrivate || !isClosed) {

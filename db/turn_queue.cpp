@@ -127,8 +127,7 @@ Result<std::unique_ptr<TurnQueue>> TurnQueue::open(const QString &storePath)
     }
     return failure(ErrorCode::Io, tr("The file %1 could not be used (system %2). It orders the programs that write to the store. "
                                      "Check that you may write to the folder and that the disk has room.")
-                                      .arg(path)
-                                      .arg(systemError));
+                                      .arg(path, QString::number(systemError)));
 }
 
 TurnQueue::~TurnQueue()
