@@ -1,0 +1,18 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/cli/commands/all.hpp"
+
+namespace cli {
+
+const std::vector<Command> &commands()
+{
+    static const std::vector<Command> all = {
+        initCommand(),     demoCommand(),       jobsCommand(),       showCommand(),   looseEndsCommand(), registerCommand(),
+        listImportCommand(), listExportCommand(), enterCommand(),    enrolCommand(),  grantCommand(),     toolCommand(),
+        replaceKeyCommand(), changePinCommand(),  verifyCommand(),   exportCommand(), backupCommand(),
+    };
+    return all;
+}
+
+} // namespace cli

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "app/cli/command.hpp"
+
+/// The commands, one function a file of this folder.
+namespace cli {
+
+Command initCommand();
+Command demoCommand();
+Command jobsCommand();
+Command showCommand();
+Command looseEndsCommand();
+Command registerCommand();
+Command listImportCommand();
+Command listExportCommand();
+Command enterCommand();
+Command enrolCommand();
+Command grantCommand();
+Command toolCommand();
+Command replaceKeyCommand();
+Command changePinCommand();
+Command verifyCommand();
+Command exportCommand();
+Command backupCommand();
+
+} // namespace cli

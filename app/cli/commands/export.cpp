@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/cli/commands/all.hpp"
+
+#include <QCoreApplication>
+#include <QDir>
+
+#include "app/cli/opened.hpp"
+#include "app/record/record.hpp"
+#include "app/session/read_on.hpp"
+#include "resources/resources.hpp"
+
+namespace cli {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
+
+core::Result<core::JobRecord> recordOf(Opened &opened)
+{
+    auto kinds = resources::loadKinds();
+    if (!kinds)
+        return core::failure(kinds.error());
+    auto job = session::readEntries(*opened.store, *opened.session->job());
+    if (!job)
+        return core::failure(job.error());
+    const auto reg = session::readEntries(*opened.store, *opened.session->reg().ledger);
+    if (!reg)
+        return core::failure(reg.error());
+    return core::JobRecord(*std::move(job), *reg, *std::move(kinds));
+}
+
+core::Result<record::RecordOptions> optionsIn(const Arguments &arguments)
+{
+    const QString paper = arguments.has(u"paper"_s) ? arguments.text(u"paper"_s).toLower() : u"a4"_s;
+    if (paper != u"a4" && paper != u"letter")
+        return core::failure(core::ErrorCode::BadInput, tr("\"%1\" is no paper: a4 or letter.").arg(paper));
+    return record::RecordOptions{.pageSize = paper == u"a4" ? record::PageSize::A4 : record::PageSize::Letter,
+                                 .whenOpen = arguments.has(u"draft"_s) ? record::WhenOpen::MarkAsDraft : record::WhenOpen::Refuse};
+}
+
+core::Result<Answer> run(const Arguments &arguments, const Context &context)
+{
+    const auto options = optionsIn(arguments);
+    if (!options)
+        return core::failure(options.error());
+    auto opened = openJob(arguments, context, db::Access::ReadOnly);
+    if (!opened)
+        return core::failure(opened.error());
+    const auto job = recordOf(*opened);
+    if (!job)
+        return core::failure(job.error());
+    const QString folder = arguments.text(u"to"_s);
+    if (!QDir().mkpath(folder))
+        return core::failure(core::ErrorCode::Io, tr("The folder %1 cannot be made.").arg(folder));
+    const QString pdf = QDir(folder).filePath(u"record.pdf"_s);
+    const QString csv = QDir(folder).filePath(u"interfaces.csv"_s);
+    if (const auto written = record::writeRecord(*job, pdf, *options); !written)
+        return core::failure(written.error());
+    if (const auto written = record::writeInterfacesCsv(*job, csv); !written)
+        return core::failure(written.error());
+    return Answer{Exit::Good, tr("Wrote %1\nWrote %2").arg(pdf, csv),
+                  {{u"record"_s, pdf}, {u"interfaces"_s, csv}, {u"closed"_s, job->isClosed()}, {u"head"_s, job->head().hash.hex()},
+                   {u"root_fingerprint"_s, opened->session->reg().fingerprint.hex()}}};
+}
+
+} // namespace
+
+Command exportCommand()
+{
+    return {"export"_L1,
+            QT_TRANSLATE_NOOP("Cli", "Write a job's record as PDF, and its interfaces as CSV."),
+            {storeOption(), value("to"_L1, "FOLDER", QT_TRANSLATE_NOOP("Cli", "The folder to write into; made when missing."), Given::Always), jobOption(),
+             value("paper"_L1, "PAPER", QT_TRANSLATE_NOOP("Cli", "a4 or letter; a4 when left out.")),
+             flag("draft"_L1, QT_TRANSLATE_NOOP("Cli", "Also for a job that is not closed; every page says so."))},
+            Fonts::Needed,
+            &run};
+}
+
+} // namespace cli

@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/cli/commands/all.hpp"
+
+#include <QCoreApplication>
+
+#include "app/cli/tell.hpp"
+#include "app/cli/verify_store.hpp"
+
+namespace cli {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using core::json::Array;
+using core::json::Object;
+
+QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
+
+core::Result<core::Digest> digestIn(const QString &text)
+{
+    const auto digest = core::Digest::parse(text);
+    if (!digest)
+        return core::failure(core::ErrorCode::BadInput, tr("\"%1\" is no digest: 64 lower-case hex digits.").arg(text));
+    return *digest;
+}
+
+core::Result<Known> knownIn(const Arguments &arguments)
+{
+    Known known;
+    if (arguments.has(u"root"_s)) {
+        const auto root = digestIn(arguments.text(u"root"_s));
+        if (!root)
+            return core::failure(root.error());
+        known.rootFingerprint = *root;
+    }
+    for (const QString &text : arguments.texts(u"entry"_s)) {
+        const auto entry = digestIn(text);
+        if (!entry)
+            return core::failure(entry.error());
+        known.entries.push_back(*entry);
+    }
+    return known;
+}
+
+QString faultsText(const VerifyReport &report)
+{
+    QStringList lines;
+    for (const core::Fault &fault : report.faults)
+        lines << tr("ledger %1, entry %2: %3: %4").arg(fault.ledger.text()).arg(fault.seq).arg(fault.rule, fault.sentence);
+    return lines.join(u'\n');
+}
+
+QString textOf(const VerifyReport &report)
+{
+    std::vector<std::vector<QString>> rows;
+    for (const VerifyReport::Ledger &ledger : report.ledgers)
+        rows.push_back({ledger.isRegister ? tr("register") : tr("job"), ledger.name, tr("%1 entries").arg(ledger.entries), tr("last hash %1").arg(ledger.head.hash.hex())});
+    QString text = columns(rows) + u'\n' + tr("Attachments: %1").arg(report.attachments);
+    if (report.rootFingerprint)
+        text += u'\n' + tr("Root fingerprint: %1").arg(report.rootFingerprint->hex());
+    return text + u'\n' + (report.faults.empty() ? tr("All of it is as it was signed, and each entry was allowed.") : tr("Faults: %1").arg(report.faults.size()));
+}
+
+Object jsonOf(const VerifyReport &report)
+{
+    Array faults;
+    for (const core::Fault &fault : report.faults)
+        faults.emplace_back(Object{{u"ledger"_s, fault.ledger.text()}, {u"seq"_s, fault.seq}, {u"rule"_s, fault.rule}, {u"sentence"_s, fault.sentence}});
+    Array ledgers;
+    for (const VerifyReport::Ledger &ledger : report.ledgers)
+        ledgers.emplace_back(Object{{u"ledger"_s, ledger.name}, {u"register"_s, ledger.isRegister}, {u"entries"_s, ledger.entries}, {u"head"_s, ledger.head.hash.hex()}});
+    return {{u"good"_s, report.faults.empty()}, {u"faults"_s, std::move(faults)}, {u"ledgers"_s, std::move(ledgers)}, {u"attachments"_s, report.attachments},
+            {u"root_fingerprint"_s, report.rootFingerprint ? report.rootFingerprint->hex() : QString()}};
+}
+
+core::Result<Answer> run(const Arguments &arguments, const Context &)
+{
+    const auto known = knownIn(arguments);
+    if (!known)
+        return core::failure(known.error());
+    auto store = db::Store::open(arguments.text(u"store"_s), db::Access::ReadOnly);
+    if (!store)
+        return core::failure(store.error());
+    const auto report = verifyStore(**store, *known);
+    if (!report)
+        return core::failure(report.error());
+    return Answer{report->faults.empty() ? Exit::Good : Exit::No, textOf(*report), jsonOf(*report), faultsText(*report)};
+}
+
+} // namespace
+
+Command verifyCommand()
+{
+    return {"verify"_L1,
+            QT_TRANSLATE_NOOP("Cli", "Verify a store: chain, signatures, keys, clock, attachments, and whether each entry was allowed."),
+            {storeOption(), value("root"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The root fingerprint that you know, from a printed record say.")),
+             values("entry"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The hash of an entry that must be there. A ledger whose end was cut off looks whole without one. May be repeated."))},
+            Fonts::NotNeeded,
+            &run};
+}
+
+} // namespace cli

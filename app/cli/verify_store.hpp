@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/ledger/verify.hpp"
+#include "db/store.hpp"
+
+namespace cli {
+
+/// What an auditor knows from elsewhere, from a printed record say.
+struct Known {
+    std::optional<core::Digest> rootFingerprint;
+    std::vector<core::Digest> entries; ///< hashes that must be in the store: without one, a ledger whose end was cut off looks whole
+};
+
+struct VerifyReport {
+    std::vector<core::Fault> faults; ///< none: all of it is as it was signed, and was allowed
+    std::optional<core::Digest> rootFingerprint;
+    struct Ledger {
+        QString name;
+        bool isRegister;
+        core::Head head;
+        qint64 entries;
+    };
+    std::vector<Ledger> ledgers;
+    qint64 attachments = 0;
+};
+
+/// Verifies a whole store: the register and every job entry by entry with their rules replayed, every attachment, and
+/// what is known from elsewhere. An error means that the store could not be read, not that it is faulty.
+core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known);
+
+} // namespace cli
