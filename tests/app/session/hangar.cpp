@@ -27,7 +27,7 @@ core::Draft draft(const char *author, const QString &kind, const std::optional<Q
     return {person(author), core::Instant::fromMilliseconds(0), kind, subject, std::move(body)};
 }
 
-core::Draft disconnect(const char *author, const QString &item, const QString &tag)
+core::Draft undone(const char *author, const QString &item, const QString &tag)
 {
     return draft(author, u"interface.disconnected"_s, item, {{u"tag"_s, tag}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}});
 }

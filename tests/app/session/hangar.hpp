@@ -54,7 +54,7 @@ core::PersonId person(const char *id);
 session::Signer signer(const char *id); ///< with the secret that everybody in the hangar has: the id and "-secret"
 
 core::Draft draft(const char *author, const QString &kind, const std::optional<QString> &subject, core::json::Object body);
-core::Draft disconnect(const char *author, const QString &item, const QString &tag);
+core::Draft undone(const char *author, const QString &item, const QString &tag);
 core::Draft openedBy(const char *lead);
 
 /// The names of the rules that said no, with the index of the draft: `1 balance.tag-unique`.

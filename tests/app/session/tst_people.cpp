@@ -97,8 +97,8 @@ void TstPeople::replacedKeySignsFromThenOn()
     QVERIFY(old);
     QVERIFY(session::replaceKey(hangar.session(), person("tech"), u"new-secret"_s, u"PIN forgotten"_s, signer("root")));
     QVERIFY(!hangar.session().unlock(signer("tech")));
-    QVERIFY(!hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, *old));
-    QVERIFY(hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, {person("tech"), u"new-secret"_s}));
+    QVERIFY(!hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, *old));
+    QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, {person("tech"), u"new-secret"_s}));
     QCOMPARE(hangar.session().reg().person(person("tech"))->formerKeys, std::vector{old->publicKey()});
 }
 

@@ -41,7 +41,7 @@ void TstSigning::draftBecomesEntry()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     hangar.pass(90s);
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
     QVERIFY(entries);
     const core::Statement &said = entries->front().said;
     QCOMPARE(said.seq, 4);
@@ -58,7 +58,7 @@ void TstSigning::refusedDraftIsNotWritten()
 {
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E9"_s, u"1"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E9"_s, u"1"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(entries.error().error.code, core::ErrorCode::Refused);
     QCOMPARE(rulesOf(entries.error()), QStringList{u"0 sequence.listed"_s});
@@ -69,11 +69,11 @@ void TstSigning::severalDraftsAllOrNothing()
 {
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
-    const auto both = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s), disconnect("tech", u"E9"_s, u"2"_s)}, signer("tech"));
+    const auto both = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s), undone("tech", u"E9"_s, u"2"_s)}, signer("tech"));
     QVERIFY(!both);
     QCOMPARE(rulesOf(both.error()), QStringList{u"1 sequence.listed"_s});
     QCOMPARE(hangar.store().head(hangar.job())->seq, 3);
-    const auto good = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s), disconnect("tech", u"E2"_s, u"2"_s)}, signer("tech"));
+    const auto good = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s), undone("tech", u"E2"_s, u"2"_s)}, signer("tech"));
     QVERIFY(good);
     QCOMPARE(good->size(), 2u);
     QCOMPARE((*good)[1].said.prev, (*good)[0].hash);
@@ -84,7 +84,7 @@ void TstSigning::laterDraftsSeeEarlierOnes()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     // The same tag twice under one signature: the second meets the first.
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s), disconnect("tech", u"E2"_s, u"1"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s), undone("tech", u"E2"_s, u"1"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(rulesOf(entries.error()), QStringList{u"1 balance.tag-unique"_s});
 }
@@ -94,11 +94,11 @@ void TstSigning::refusedDraftCostsNoAttempt()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     for (int times = 0; times < 12; ++times) {
-        const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E9"_s, u"1"_s)}, {person("tech"), u"quite wrong"_s});
+        const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E9"_s, u"1"_s)}, {person("tech"), u"quite wrong"_s});
         QVERIFY(!entries);
         QCOMPARE(entries.error().error.code, core::ErrorCode::Refused);
     }
-    QVERIFY(hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech")));
+    QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
 }
 
 void TstSigning::wrongSecretIsSlowedDown()
@@ -106,7 +106,7 @@ void TstSigning::wrongSecretIsSlowedDown()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     const auto attempt = [&](const session::Signer &who) {
-        const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, who);
+        const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, who);
         return entries ? std::optional<core::ErrorCode>() : entries.error().error.code;
     };
     const session::Signer wrong{person("tech"), u"quite wrong"_s};
@@ -123,13 +123,13 @@ void TstSigning::nobodySignsForAnother()
 {
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("lead"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("lead"));
     QVERIFY(!entries);
     QCOMPARE(entries.error().error.code, core::ErrorCode::BadInput);
     // Nor with a key of one's own under another's name.
     const auto key = hangar.session().unlock(signer("lead"));
     QVERIFY(key);
-    QVERIFY(!hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, *key));
+    QVERIFY(!hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, *key));
     QCOMPARE(hangar.store().head(hangar.job())->seq, 3);
 }
 
@@ -137,7 +137,7 @@ void TstSigning::oneSignatureIsOnePersons()
 {
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s), disconnect("lead", u"E2"_s, u"2"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s), undone("lead", u"E2"_s, u"2"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(entries.error().error.code, core::ErrorCode::BadInput);
 }
@@ -148,10 +148,10 @@ void TstSigning::headMovedMeanwhile()
     QCOMPARE(hangar.openJob(), QString());
     session::Session &other = hangar.another();
     QVERIFY(other.openJob(hangar.job()));
-    QVERIFY(other.sign(hangar.job(), {disconnect("lead", u"E2"_s, u"1"_s)}, signer("lead")));
+    QVERIFY(other.sign(hangar.job(), {undone("lead", u"E2"_s, u"1"_s)}, signer("lead")));
     // This session has not looked since.
     QCOMPARE(hangar.session().state()->lines.size(), 3u);
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"2"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"2"_s)}, signer("tech"));
     QVERIFY(entries);
     QCOMPARE(entries->front().said.seq, 5);
 }
@@ -162,8 +162,8 @@ void TstSigning::headMovedAndRuleSaysNoNow()
     QCOMPARE(hangar.openJob(), QString());
     session::Session &other = hangar.another();
     // While the secret is typed, somebody else disconnects the same thing.
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, [&] {
-        const auto first = other.sign(hangar.job(), {disconnect("lead", u"E1"_s, u"1"_s)}, signer("lead"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, [&] {
+        const auto first = other.sign(hangar.job(), {undone("lead", u"E1"_s, u"1"_s)}, signer("lead"));
         return first ? hangar.session().unlock(signer("tech")) : core::failure(first.error().error);
     });
     QVERIFY(!entries);
@@ -176,7 +176,7 @@ void TstSigning::registerMovedMeanwhile()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     session::Session &other = hangar.another();
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, [&] {
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, [&] {
         const auto withdrawn = other.sign(*other.reg().ledger, {session::withdrawGrantDraft(person("root"), *core::AuthorisationId::parse(u"A3"), u"Left"_s)}, signer("root"));
         return withdrawn ? hangar.session().unlock(signer("tech")) : core::failure(withdrawn.error().error);
     });
@@ -192,7 +192,7 @@ void TstSigning::entriesOfOthersAppear()
     QVERIFY(hangar.session().refresh()->isNone());
     session::Session &other = hangar.another();
     const auto before = hangar.session().state();
-    QVERIFY(other.sign(hangar.job(), {disconnect("lead", u"E1"_s, u"1"_s)}, signer("lead")));
+    QVERIFY(other.sign(hangar.job(), {undone("lead", u"E1"_s, u"1"_s)}, signer("lead")));
     const auto changes = hangar.session().refresh();
     QVERIFY(changes);
     QCOMPARE(changes->jobs, std::vector{hangar.job()});
@@ -212,7 +212,7 @@ void TstSigning::signingKeepsChangesForTheScreen()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     QVERIFY(hangar.session().refresh());
-    QVERIFY(hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech")));
+    QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
     const auto changes = hangar.session().refresh();
     QVERIFY(changes);
     QCOMPARE(changes->jobs, std::vector{hangar.job()});
@@ -224,7 +224,7 @@ void TstSigning::clockBehindByALittle()
     QCOMPARE(hangar.openJob(), QString());
     const auto last = hangar.session().state()->lastAt;
     hangar.pass(-2s);
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
     QVERIFY(entries);
     QCOMPARE(std::optional(entries->front().said.at), last);
 }
@@ -234,7 +234,7 @@ void TstSigning::clockRunsBack()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     hangar.pass(-2001ms);
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(rulesOf(entries.error()), QStringList{u"0 ledger.clock"_s});
 }
@@ -245,12 +245,12 @@ void TstSigning::signsByTheRuleOfIdentity()
     QCOMPARE(hangar.openJob(), QString());
     QCOMPARE(hangar.session().currentSigner(), std::optional(person("lead")));
     QCOMPARE(hangar.session().asksOf(person("tech")), session::Asks::IdentityAndSecret);
-    QVERIFY(hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech")));
+    QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
     QCOMPARE(hangar.session().asksOf(person("tech")), session::Asks::SecretAlone);
     hangar.session().lock();
     QVERIFY(!hangar.session().currentSigner());
     // A signature that fails makes nobody the current signer.
-    QVERIFY(!hangar.session().sign(hangar.job(), {disconnect("tech", u"E2"_s, u"2"_s)}, {person("tech"), u"quite wrong"_s}));
+    QVERIFY(!hangar.session().sign(hangar.job(), {undone("tech", u"E2"_s, u"2"_s)}, {person("tech"), u"quite wrong"_s}));
     QVERIFY(!hangar.session().currentSigner());
 }
 
@@ -258,8 +258,8 @@ void TstSigning::askSaysWhatSigningWouldSay()
 {
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
-    QVERIFY(hangar.session().ask(disconnect("tech", u"E1"_s, u"1"_s)).empty());
-    QCOMPARE(hangar.session().ask(disconnect("tech", u"E9"_s, u"1"_s)).front().rule, u"sequence.listed"_s);
+    QVERIFY(hangar.session().ask(undone("tech", u"E1"_s, u"1"_s)).empty());
+    QCOMPARE(hangar.session().ask(undone("tech", u"E9"_s, u"1"_s)).front().rule, u"sequence.listed"_s);
     QVERIFY(hangar.session().ask(session::toolDraft(person("root"), *core::ToolId::parse(u"T1"), u"Lamp"_s, std::nullopt)).empty());
     QCOMPARE(hangar.session().ask(session::toolDraft(person("tech"), *core::ToolId::parse(u"T1"), u"Lamp"_s, std::nullopt)).front().rule, u"register.administrator"_s);
 }
@@ -269,10 +269,10 @@ void TstSigning::rehearsalWritesNothing()
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
     session::Rehearsal rehearsal(hangar.session());
-    QVERIFY(rehearsal.take(disconnect("tech", u"E1"_s, u"1"_s)).empty());
-    QCOMPARE(rehearsal.take(disconnect("tech", u"E1"_s, u"2"_s)).front().rule, u"sequence.disconnected-once"_s);
+    QVERIFY(rehearsal.take(undone("tech", u"E1"_s, u"1"_s)).empty());
+    QCOMPARE(rehearsal.take(undone("tech", u"E1"_s, u"2"_s)).front().rule, u"sequence.disconnected-once"_s);
     QVERIFY(rehearsal.take(openedBy("lead")).empty());
-    QCOMPARE(rehearsal.take(disconnect("tech", u"E1"_s, u"1"_s)).front().rule, u"sequence.listed"_s);
+    QCOMPARE(rehearsal.take(undone("tech", u"E1"_s, u"1"_s)).front().rule, u"sequence.listed"_s);
     QCOMPARE(hangar.store().head(hangar.job())->seq, 3);
     QCOMPARE(hangar.store().ledgers()->size(), 2u);
 }
@@ -285,7 +285,7 @@ void TstSigning::readOnlyStore()
     QVERIFY(store);
     session::Session session(**store, hangar.clock(), core::leastCost);
     QVERIFY(session.refresh());
-    const auto entries = session.sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech"));
+    const auto entries = session.sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(entries.error().error.code, core::ErrorCode::ReadOnly);
 }
@@ -306,7 +306,7 @@ void TstSigning::damagedStoreIsNotWorkedIn()
     QVERIFY(entry);
     if (const auto appended = hangar.store().append(std::vector{*entry}, *hangar.store().head(hangar.job())); !appended)
         QSKIP("The store itself refuses such an entry.");
-    const auto entries = hangar.session().sign(hangar.job(), {disconnect("tech", u"E1"_s, u"1"_s)}, signer("tech"));
+    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(entries.error().error.code, core::ErrorCode::Damaged);
 }
