@@ -8,32 +8,44 @@
 #include "app/desktop/parts/words.hpp"
 #include "app/desktop/seeds.hpp"
 #include "core/acts/act.hpp"
+#include "core/job/stage.hpp"
+#include "core/requirements/catalogue.hpp"
 
 namespace desktop {
 
 using namespace Qt::StringLiterals;
 
+namespace {
+
+bool always(const core::InterfaceState &) { return true; }
+bool asksForTorque(const core::InterfaceState &item) { return core::asksFor(item.listed, "torque"_L1); }
+bool asksForBonding(const core::InterfaceState &item) { return core::asksFor(item.listed, "bonding"_L1); }
+bool asksForSafetying(const core::InterfaceState &item) { return core::asksFor(item.listed, "safetying"_L1); }
+bool hasTorque(const core::InterfaceState &item) { return !item.torque.empty(); }
+
+} // namespace
+
 const std::vector<ActionLine> &actions()
 {
     static const std::vector<ActionLine> all = {
-        {"interface.disconnected"_L1, Over::Items, "disconnect", "D", &seeds::disconnect, {"tag"_L1}, Brings::Nothing},
-        {"interface.reconnected"_L1, Over::Items, "reconnect", "R", &seeds::reconnect,
-         {"tag_recovered"_L1, "blanks_removed"_L1, "aircraft_half"_L1, "unit_half"_L1, "seal_part"_L1, "seal_batch"_L1}, Brings::Nothing},
-        {"torque.applied"_L1, Over::Items, "torque", "T", &seeds::torque, {"fastener"_L1, "value"_L1}, Brings::Nothing},
-        {"bonding.measured"_L1, Over::Items, "bonding", "B", &seeds::bonding, {"value"_L1}, Brings::Nothing},
-        {"safetying.applied"_L1, Over::Items, "safety", "S", &seeds::safety, {"method"_L1}, Brings::Nothing},
-        {"torque.taken_over"_L1, Over::Item, "take-over", "", &seeds::takeOverTorque, {}, Brings::Nothing},
-        {"inspection.accepted"_L1, Over::Item, "accept", "A", &seeds::accept, {}, Brings::Nothing},
-        {"inspection.rejected"_L1, Over::Item, "reject", "X", &seeds::reject, {}, Brings::Nothing},
-        {"interface.disturbed"_L1, Over::Item, "disturbed", "U", &seeds::disturb, {}, Brings::Nothing},
-        {"interface.found_open"_L1, Over::Item, "found-open", "O", &seeds::foundOpen, {}, Brings::Nothing},
-        {"photo.attached"_L1, Over::Item, "photo", "P", &seeds::photo, {}, Brings::File},
-        {"finding.raised"_L1, Over::Job, "finding", "F", &seeds::raiseFinding, {}, Brings::Nothing},
-        {"finding.closed"_L1, Over::Subject, "finding-closed", "", &seeds::closeFinding, {}, Brings::Nothing},
-        {"handover.given"_L1, Over::Job, "handover", "", &seeds::handOver, {}, Brings::Nothing},
-        {"handover.accepted"_L1, Over::Job, "handover-accepted", "", &seeds::acceptHandover, {}, Brings::Nothing},
-        {"entry.struck"_L1, Over::Subject, "strike", "", &seeds::strike, {}, Brings::Nothing},
-        {"job.closed"_L1, Over::Job, "close-job", "", &seeds::closeJob, {}, Brings::Nothing},
+        {"interface.disconnected"_L1, Over::Items, "D", &seeds::disconnect, {"tag"_L1}, Brings::Nothing, &always},
+        {"interface.reconnected"_L1, Over::Items, "R", &seeds::reconnect,
+         {"tag_recovered"_L1, "blanks_removed"_L1, "aircraft_half"_L1, "unit_half"_L1, "seal_part"_L1, "seal_batch"_L1}, Brings::Nothing, &always},
+        {"torque.applied"_L1, Over::Items, "T", &seeds::torque, {"fastener"_L1, "value"_L1}, Brings::Nothing, &asksForTorque},
+        {"bonding.measured"_L1, Over::Items, "B", &seeds::bonding, {"value"_L1}, Brings::Nothing, &asksForBonding},
+        {"safetying.applied"_L1, Over::Items, "S", &seeds::safety, {"method"_L1}, Brings::Nothing, &asksForSafetying},
+        {"torque.taken_over"_L1, Over::Item, "", &seeds::takeOverTorque, {}, Brings::Nothing, &hasTorque},
+        {"inspection.accepted"_L1, Over::Item, "A", &seeds::accept, {}, Brings::Nothing, &always},
+        {"inspection.rejected"_L1, Over::Item, "X", &seeds::reject, {}, Brings::Nothing, &always},
+        {"interface.disturbed"_L1, Over::Item, "U", &seeds::disturb, {}, Brings::Nothing, &always},
+        {"interface.found_open"_L1, Over::Item, "O", &seeds::foundOpen, {}, Brings::Nothing, &always},
+        {"photo.attached"_L1, Over::Item, "P", &seeds::photo, {}, Brings::File, &always},
+        {"finding.raised"_L1, Over::Job, "F", &seeds::raiseFinding, {}, Brings::Nothing, &always},
+        {"finding.closed"_L1, Over::Subject, "", &seeds::closeFinding, {}, Brings::Nothing, &always},
+        {"handover.given"_L1, Over::Job, "", &seeds::handOver, {}, Brings::Nothing, &always},
+        {"handover.accepted"_L1, Over::Job, "", &seeds::acceptHandover, {}, Brings::Nothing, &always},
+        {"entry.struck"_L1, Over::Subject, "", &seeds::strike, {}, Brings::Nothing, &always},
+        {"job.closed"_L1, Over::Job, "", &seeds::closeJob, {}, Brings::Nothing, &always},
     };
     return all;
 }
@@ -64,6 +76,43 @@ QString actionText(const ActionLine &action, const core::Kinds &kinds, const cor
         return verbOf(*core::findAct(QString(action.kind)));
     own[0] = own[0].toUpper();
     return own;
+}
+
+QString iconPath(const ActionLine &action) { return u":/icons/acts/%1.svg"_s.arg(action.kind); }
+
+bool comesIntoQuestion(const ActionLine &action, const core::JobState &job, const std::vector<core::InterfaceId> &items, bool hasSubject)
+{
+    switch (action.over) {
+    case Over::Job: return true;
+    case Over::Subject: return hasSubject;
+    case Over::Item:
+        if (items.size() != 1)
+            return false;
+        break;
+    case Over::Items:
+        if (items.empty())
+            return false;
+        break;
+    }
+    return std::any_of(items.begin(), items.end(), [&](const core::InterfaceId &id) {
+        const core::InterfaceState *item = job.item(id);
+        return item && action.concerns(*item);
+    });
+}
+
+std::optional<QString> nextAct(const core::InterfaceState &item)
+{
+    switch (core::stageOf(item)) {
+    case core::Stage::Connected: return u"interface.disconnected"_s;
+    case core::Stage::Disconnected: return u"interface.reconnected"_s;
+    case core::Stage::Reconnected: {
+        const auto open = core::stillToShow(item);
+        return open.empty() ? std::nullopt : std::optional(QString(open.front().first->shownBy));
+    }
+    case core::Stage::Secured: return u"inspection.accepted"_s;
+    case core::Stage::Inspected: return std::nullopt;
+    }
+    Q_UNREACHABLE();
 }
 
 namespace {

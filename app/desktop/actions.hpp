@@ -28,13 +28,14 @@ enum class Brings { Nothing, File };
 struct ActionLine {
     QLatin1String kind; ///< of the entries that it makes
     Over over;
-    const char *icon;
     const char *shortcut; ///< as QKeySequence reads it; empty for none
     /// The entries to be, one for each signature line.
     std::vector<Seed> (*seeds)(const Situation &);
     /// Fields that are asked for each entry by itself: each fastener has its own reading.
     std::vector<QLatin1String> each;
     Brings brings;
+    /// Whether the action is about such an item at all: nobody is offered to torque what has no torque.
+    bool (*concerns)(const core::InterfaceState &);
 };
 
 /// All actions, in the order in which the card shows them.
@@ -44,6 +45,15 @@ const ActionLine &actionFor(QLatin1String kind);
 
 /// The words on the button: the kind's own verb where all chosen items share one ("Pull"), the act's otherwise.
 QString actionText(const ActionLine &action, const core::Kinds &kinds, const core::JobState &job, const std::vector<core::InterfaceId> &items);
+
+/// The icon, named after the kind of entry.
+QString iconPath(const ActionLine &action);
+
+/// Whether the action is about what is chosen at all; whether it may be signed is for the rules.
+bool comesIntoQuestion(const ActionLine &action, const core::JobState &job, const std::vector<core::InterfaceId> &items, bool hasSubject);
+
+/// The one act that leads this item on towards closure, or nothing.
+std::optional<QString> nextAct(const core::InterfaceState &item);
 
 /// The body of a seed with a likely value in each field that is still empty and must not be, so that the rules beyond the
 /// form can be asked before anybody typed.

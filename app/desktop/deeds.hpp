@@ -21,6 +21,7 @@ struct Situation {
     const core::Register &reg;
     std::vector<core::InterfaceId> items; ///< chosen
     std::optional<core::PersonId> person; ///< who signed last, while the sitting is open
+    core::Instant now;
     std::optional<QString> subject{};     ///< a finding, an entry number: whatever the page is about besides interfaces
 };
 

@@ -33,6 +33,14 @@ core::LooseEnds JobFeed::looseEndsOf(const core::InterfaceId &item) const
     return ends;
 }
 
+void JobFeed::tellPersonChanged()
+{
+    Touched touched;
+    touched.person = true;
+    if (m_state)
+        emit changed(touched);
+}
+
 void JobFeed::take(std::shared_ptr<const core::JobState> state, std::span<const core::Statement> said, const core::Register &reg)
 {
     const bool otherRegister = !(reg.head == m_register.head);

@@ -24,6 +24,7 @@ struct Touched {
     bool list = false;   ///< interfaces came or went
     bool reg = false;    ///< people, authorisations, tools
     bool others = false; ///< anything else of the job: findings, handovers, facts, closure
+    bool person = false; ///< who may sign now
 };
 
 /// One job as it stands now, for the screens. It holds the folded state and tells what changed; it decides nothing and reads
@@ -44,6 +45,9 @@ public:
 
     /// Takes the newest state. Tells jobChanged() when it is of another job, else changed() when anything differs.
     void take(std::shared_ptr<const core::JobState> state, std::span<const core::Statement> said, const core::Register &reg);
+
+    /// Somebody else may sign now, or nobody: what is offered and what is refused is asked again.
+    void tellPersonChanged();
 
 signals:
     void jobChanged();

@@ -7,7 +7,9 @@
 #include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QIcon>
 #include <QLabel>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -37,6 +39,7 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     : QMainWindow(parent), m_ask(ask), m_kinds(kinds), m_maker(std::move(maker)), m_preferences(std::move(preferences))
 {
     setWindowTitle(tr("Remate"));
+    setWindowIcon(QIcon(QStringLiteral(":/icons/remate.svg")));
     setAcceptDrops(true);
     auto *centre = new QWidget(this);
     auto *column = new QVBoxLayout(centre);
@@ -45,10 +48,10 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     m_stack = new QStackedWidget(centre);
     m_welcome = new WelcomePage(m_stack);
     m_stack->addWidget(m_welcome);
-    column->addWidget(makeBand());
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
     makeMenus();
+    menuBar()->setCornerWidget(makeCorner());
     resize(fontMetrics().averageCharWidth() * 190, fontMetrics().height() * 48);
     restoreGeometry(m_preferences.windowGeometry);
     restoreState(m_preferences.windowState);
@@ -71,30 +74,30 @@ Preferences MainWindow::preferences() const
     return now;
 }
 
-QWidget *MainWindow::makeBand()
+QWidget *MainWindow::makeCorner()
 {
-    auto *band = new QFrame(this);
-    band->setProperty("role", "top");
-    auto *row = new QHBoxLayout(band);
+    m_corner = new QWidget(this);
+    auto *row = new QHBoxLayout(m_corner);
     const int gap = fontMetrics().averageCharWidth();
-    row->setContentsMargins(gap * 2, gap / 2, gap * 2, gap / 2);
-    m_jobsButton = makeButton(tr("&Jobs"), "link", band);
-    m_peopleButton = makeButton(tr("&People and tools"), "link", band);
-    m_who = makeLabel({}, "", band);
+    row->setContentsMargins(gap, gap / 2, gap * 2, gap / 2);
+    QPushButton *jobs = makeButton(tr("&Jobs"), "link", m_corner);
+    QPushButton *people = makeButton(tr("&People and tools"), "link", m_corner);
+    people->setObjectName(QStringLiteral("peopleAndTools"));
+    m_who = makeLabel({}, "", m_corner);
     m_who->setObjectName(QStringLiteral("who"));
     m_who->setWordWrap(false);
-    m_lock = makeButton(tr("Loc&k"), "", band);
+    // The menu bar gives its corner no more room later, when a longer name comes.
+    m_who->setMinimumWidth(gap * 46);
+    m_who->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_lock = makeButton(tr("Loc&k"), "", m_corner);
     m_lock->setObjectName(QStringLiteral("lock"));
-    row->addWidget(m_jobsButton);
-    row->addWidget(m_peopleButton);
-    row->addStretch();
-    row->addWidget(m_who);
-    row->addWidget(m_lock);
-    connect(m_jobsButton, &QPushButton::clicked, this, &MainWindow::showStart);
-    connect(m_peopleButton, &QPushButton::clicked, this, &MainWindow::showPeople);
+    m_lock->setIcon(QIcon(QStringLiteral(":/icons/actions/lock.svg")));
+    for (QWidget *widget : std::initializer_list<QWidget *>{jobs, people, m_who, m_lock})
+        row->addWidget(widget);
+    connect(jobs, &QPushButton::clicked, this, &MainWindow::showStart);
+    connect(people, &QPushButton::clicked, this, &MainWindow::showPeople);
     connect(m_lock, &QPushButton::clicked, this, &MainWindow::lock);
-    m_band = band;
-    return band;
+    return m_corner;
 }
 
 void MainWindow::newStore()
@@ -170,7 +173,7 @@ void MainWindow::showPlace()
 {
     const bool isOpen = m_place.session != nullptr;
     const bool isFounded = isOpen && m_place.session->reg().root.has_value();
-    m_band->setVisible(isFounded);
+    m_corner->setVisible(isFounded);
     for (QAction *action : m_storeActions)
         action->setEnabled(isFounded);
     setWindowTitle(isOpen ? tr("%1 – Remate").arg(QFileInfo(m_place.store->path()).completeBaseName()) : tr("Remate"));
@@ -245,7 +248,7 @@ void MainWindow::afterSigning(const std::vector<core::Entry> &entries)
     const core::Statement &first = entries.front().said;
     if (first.kind == u"job.opened")
         openJob(first.ledger);
-    statusBar()->showMessage(tr("Signed by %1: %n entries.", nullptr, static_cast<int>(entries.size())).arg(m_place.session->reg().nameOf(first.author)), 8000);
+    statusBar()->showMessage(tr("Signed by %1, entries: %2").arg(m_place.session->reg().nameOf(first.author)).arg(entries.size()), 8000);
 }
 
 void MainWindow::look()
@@ -271,6 +274,10 @@ void MainWindow::look()
 void MainWindow::showWho()
 {
     const auto signer = m_place.session->currentSigner();
+    if (signer != m_signer) {
+        m_signer = signer;
+        m_feed->tellPersonChanged();
+    }
     m_who->setText(signer ? tr("%1 signs with the PIN alone").arg(m_place.session->reg().nameOf(*signer)) : tr("Nobody is signed in"));
     m_lock->setEnabled(signer.has_value());
 }

@@ -53,7 +53,7 @@ protected:
 
 private:
     void makeMenus();
-    QWidget *makeBand();
+    QWidget *makeCorner();
     void newStore();
     void askStore();
     void openDemo();
@@ -75,11 +75,10 @@ private:
     StorePlace m_place;
     QTimer m_watch;
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
+    std::optional<core::PersonId> m_signer; ///< as the pages know it
     QStackedWidget *m_stack;
     WelcomePage *m_welcome;
-    QWidget *m_band;
-    QPushButton *m_jobsButton;
-    QPushButton *m_peopleButton;
+    QWidget *m_corner;
     QLabel *m_who;
     QPushButton *m_lock;
     std::vector<QAction *> m_storeActions; ///< need a store

@@ -38,20 +38,20 @@ std::vector<Seed> forEachItem(const Situation &s, Make make)
 Value text(const char *placeholder) { return QString::fromLatin1(placeholder); }
 
 /// The first tool in calibration whose usable range holds the value; so a torque wrench is not offered for ohms.
-std::optional<core::ToolId> toolFor(const core::Register &reg, const core::Quantity &value)
+std::optional<core::ToolId> toolFor(const Situation &s, const core::Quantity &value)
 {
-    for (const auto &[id, tool] : reg.tools) {
+    for (const auto &[id, tool] : s.reg.tools) {
         if (!tool.withdrawn && tool.rangeMin && tool.rangeMax && value >= *tool.rangeMin && value <= *tool.rangeMax
-            && !tool.calibrations.empty())
+            && core::calibrationOn(tool, s.now.utcDate()))
             return id;
     }
     return std::nullopt;
 }
 
-void setReading(Seed &seed, const core::Register &reg, const core::Quantity &likely)
+void setReading(Seed &seed, const Situation &s, const core::Quantity &likely)
 {
     seed.body.set(u"unit"_s, likely.unit());
-    if (const auto tool = toolFor(reg, likely))
+    if (const auto tool = toolFor(s, likely))
         seed.body.set(u"tool"_s, tool->text());
     seed.probe.set(u"value"_s, likely.value().text());
 }
@@ -113,7 +113,7 @@ std::vector<Seed> torque(const Situation &s)
         for (const qint64 fastener : open) {
             Seed seed{id.text(), {{u"fastener"_s, fastener}}, {}, QCoreApplication::translate("Seed", "fastener %1").arg(fastener)};
             if (spec)
-                setReading(seed, s.reg, spec->min);
+                setReading(seed, s, spec->min);
             all.push_back(std::move(seed));
         }
     }
@@ -132,7 +132,7 @@ std::vector<Seed> bonding(const Situation &s)
 {
     return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
         if (item.listed.bondingMax)
-            setReading(seed, s.reg, *item.listed.bondingMax);
+            setReading(seed, s, *item.listed.bondingMax);
     });
 }
 

@@ -35,7 +35,7 @@ FoundPage::FoundPage(Found found, QWidget *parent) : QWidget(parent), m_found(st
         auto *edit = new QLineEdit(inner);
         edit->setObjectName(QString::fromLatin1(name));
         edit->setAccessibleName(label);
-        form->addRow(label, edit);
+        addRow(form, label, edit);
         connect(edit, &QLineEdit::textChanged, this, &FoundPage::judge);
         return edit;
     };

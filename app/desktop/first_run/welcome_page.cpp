@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/theme.hpp"
 
 namespace desktop {
@@ -29,6 +30,16 @@ WelcomePage::WelcomePage(QWidget *parent) : QWidget(parent)
     column->addStretch(1);
     column->addWidget(makeLabel(tr("Remate"), "title", inner));
     column->addWidget(makeLabel(tr("Keeps every loose end of a unit change: what was disconnected, who did it, who put it back, what was measured, and who inspected it. A job cannot be closed while anything is loose."), "", inner));
+
+    auto *way = new QHBoxLayout;
+    way->setSpacing(width * 2);
+    for (const core::Stage stage : {core::Stage::Connected, core::Stage::Disconnected, core::Stage::Reconnected, core::Stage::Secured, core::Stage::Inspected}) {
+        auto *mark = new StageMark(inner);
+        mark->setStage(stage);
+        way->addWidget(mark);
+    }
+    way->addStretch();
+    column->addLayout(way);
 
     auto *grid = new QGridLayout;
     grid->setHorizontalSpacing(width * 2);

@@ -41,7 +41,7 @@ ImportDialog::ImportDialog(const QString &fileName, const core::InterfaceList &l
         buttons->addWidget(take);
         connect(take, &QPushButton::clicked, this, &QDialog::accept);
     } else {
-        column->addWidget(makeLabel(tr("%n fault(s). Mend them in the file and import it again; nothing was taken.", nullptr, static_cast<int>(list.error().size())), "alarm", this));
+        column->addWidget(makeLabel(tr("Faults: %1. Mend them in the file and import it again; nothing was taken.").arg(list.error().size()), "alarm", this));
         column->addWidget(faultsOf(list.error()), 1);
     }
     column->addLayout(buttons);

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/person_field.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/acts/act.hpp"
@@ -67,7 +68,7 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
     zones->setAccessibleName(NewJob::tr("Zones"));
     zones->setFixedHeight(area->fontMetrics().height() * 7);
     auto *rows = new QFormLayout;
-    rows->addRow(NewJob::tr("Zones"), zones);
+    addRow(rows, NewJob::tr("Zones"), zones);
     column->addWidget(form);
     column->addLayout(rows);
 

@@ -9,6 +9,7 @@
 
 #include <memory>
 
+#include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/person_field.hpp"
 #include "app/session/people.hpp"
 #include "core/acts/act.hpp"
@@ -35,7 +36,7 @@ QLineEdit *addLine(QFormLayout *form, const QString &label, const char *name, QW
     auto *line = new QLineEdit(parent);
     line->setObjectName(QString::fromLatin1(name));
     line->setAccessibleName(label);
-    form->addRow(label, line);
+    addRow(form, label, line);
     return line;
 }
 
@@ -112,7 +113,7 @@ SheetPlan replaceKeyPlan(session::Session &session, QWidget *parent)
     auto *area = new KeyForm(parent);
     auto *whom = new PersonField(session.reg(), area);
     whom->setObjectName(QStringLiteral("whom"));
-    area->form->addRow(NewKey::tr("For whom"), whom);
+    addRow(area->form, NewKey::tr("For whom"), whom);
     QLineEdit *reason = addLine(area->form, NewKey::tr("Reason"), "reason", area);
     const auto secret = std::make_shared<NewSecret>(area->form, area);
     SheetPlan plan{NewKey::tr("New key for a person"), core::meaningInWords(u"recorded"), NewKey::tr("Replace and sign"), {}, area, {}, {}, {}, {}};

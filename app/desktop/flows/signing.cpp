@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "app/session/rehearsal.hpp"
 #include "core/acts/act.hpp"
@@ -60,7 +61,7 @@ Signing::Signing(session::Session &session, JobFeed &feed, const core::Kinds &ki
 
 Situation Signing::situation(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject) const
 {
-    return {*m_feed.state(), m_feed.reg(), items, m_session.currentSigner(), subject};
+    return {*m_feed.state(), m_feed.reg(), items, m_session.currentSigner(), m_session.now(), subject};
 }
 
 core::Refusals Signing::refusalsFor(const core::PersonId &person, const ActionLine &action, Situation situation) const
@@ -129,7 +130,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
         plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));
     else if (situation.items.size() > 1 && action.over == Over::Items)
-        plan.title = tr("%1: %n item(s)", nullptr, static_cast<int>(situation.items.size())).arg(plan.title);
+        plan.title = tr("%1: %2 items").arg(plan.title).arg(situation.items.size());
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
     plan.cautions = cautionsFor(situation.items);
@@ -234,7 +235,7 @@ void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
         id = new QLineEdit(whole);
         id->setObjectName(u"newId"_s);
         id->setAccessibleName(tr("Id, as marked on it"));
-        rows->addRow(tr("Id, as marked on it"), id);
+        addRow(rows, tr("Id, as marked on it"), id);
         rows->addRow(form);
     }
     const auto subject = [id, seeds]() -> std::optional<QString> { return id ? id->text().trimmed() : seeds.front().subject; };

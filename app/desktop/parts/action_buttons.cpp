@@ -4,9 +4,12 @@
 #include "app/desktop/parts/action_buttons.hpp"
 
 #include <QGridLayout>
+#include <QIcon>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QPainter>
 #include <QPushButton>
+#include <QStyle>
 #include <QVBoxLayout>
 
 #include "app/desktop/parts/labels.hpp"
@@ -15,24 +18,40 @@
 
 namespace desktop {
 
+namespace {
+
+/// The icons' own colours are made for paper; on a filled button they would drown.
+QIcon inOneColour(const QIcon &icon, QSize size, const QColor &colour)
+{
+    QPixmap picture = icon.pixmap(size, 2.0);
+    QPainter painter(&picture);
+    painter.setCompositionMode(QPainter::CompositionMode_SourceIn);
+    painter.fillRect(QRectF(QPointF(), picture.deviceIndependentSize()), colour);
+    return picture;
+}
+
+} // namespace
+
 ActionButtons::ActionButtons(Deeds &deeds, JobFeed &feed, const core::Kinds &kinds, const std::vector<QLatin1String> &kindsOfEntry, QWidget *parent)
     : QWidget(parent), m_deeds(deeds), m_feed(feed), m_kinds(kinds)
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    m_now = new QVBoxLayout;
+    m_now = new QGridLayout;
     column->addLayout(m_now);
     m_notNowTitle = makeLabel(tr("Not now"), "label", this);
     column->addWidget(m_notNowTitle);
     m_notNow = new QGridLayout;
     m_notNow->setColumnStretch(1, 1);
+    m_notNow->setHorizontalSpacing(fontMetrics().averageCharWidth() * 2);
     column->addLayout(m_notNow);
+    const int side = fontMetrics().height() * 3 / 2;
     for (const QLatin1String kind : kindsOfEntry) {
         const ActionLine &action = actionFor(kind);
         QPushButton *button = makeButton({}, "", this);
         button->setObjectName(QString(kind));
+        button->setIconSize({side, side});
         button->setMinimumHeight(touchHeight(fontMetrics()));
-        button->setMinimumWidth(fontMetrics().averageCharWidth() * 20);
         QLabel *reason = makeLabel({}, "quiet", this);
         reason->setObjectName(QString(kind) + QStringLiteral(".reason"));
         connect(button, &QPushButton::clicked, this, [this, &action] { m_deeds.begin(action, m_items, m_subject); });
@@ -40,45 +59,57 @@ ActionButtons::ActionButtons(Deeds &deeds, JobFeed &feed, const core::Kinds &kin
     }
 }
 
-bool ActionButtons::comesIntoQuestion(const ActionLine &action) const
+/// The act that leads a single item on; several items, or the whole job, have no one next act.
+QString ActionButtons::leadingAct() const
 {
-    switch (action.over) {
-    case Over::Items: return !m_items.empty();
-    case Over::Item: return m_items.size() == 1;
-    case Over::Subject: return m_subject.has_value();
-    case Over::Job: return true;
-    }
-    Q_UNREACHABLE();
+    const core::InterfaceState *item = m_items.size() == 1 && m_feed.state() ? m_feed.state()->item(m_items.front()) : nullptr;
+    return item ? nextAct(*item).value_or(QString()) : QString();
+}
+
+void ActionButtons::dress(const Row &row, const QString &reason, bool isLeading)
+{
+    const QString key = QString::fromLatin1(row.action->shortcut);
+    const QString text = actionText(*row.action, m_kinds, *m_feed.state(), m_items);
+    row.button->setText(key.isEmpty() ? text : tr("%1   %2").arg(text, key));
+    const bool isMain = isLeading && reason.isEmpty();
+    const QIcon icon(iconPath(*row.action));
+    row.button->setIcon(isMain ? inOneColour(icon, row.button->iconSize(), palette().color(QPalette::HighlightedText)) : icon);
+    row.button->setProperty("role", isMain ? QStringLiteral("main") : QString());
+    row.button->style()->unpolish(row.button);
+    row.button->style()->polish(row.button);
 }
 
 void ActionButtons::show(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject)
 {
     m_items = items;
     m_subject = subject;
+    const QString leading = leadingAct();
+    int allowed = leading.isEmpty() ? 0 : 2; // the leading one has the first line for itself
     int refused = 0;
     for (const Row &row : m_rows) {
         m_now->removeWidget(row.button);
         m_notNow->removeWidget(row.button);
         m_notNow->removeWidget(row.reason);
-        const bool isAsked = m_feed.state() && comesIntoQuestion(*row.action);
+        const bool isAsked = m_feed.state() && comesIntoQuestion(*row.action, *m_feed.state(), items, subject.has_value());
         const QString reason = isAsked ? refusalsInWords(m_deeds.whyNot(*row.action, items, subject)) : QString();
-        row.button->setVisible(isAsked);
-        row.reason->setVisible(!reason.isEmpty());
         row.reason->setText(reason);
         row.button->setEnabled(isAsked && reason.isEmpty());
         row.button->setToolTip(reason);
-        if (!isAsked)
-            continue;
-        const QString key = QString::fromLatin1(row.action->shortcut);
-        const QString text = actionText(*row.action, m_kinds, *m_feed.state(), items);
-        row.button->setText(key.isEmpty() ? text : tr("%1   %2").arg(text, key));
-        if (reason.isEmpty()) {
-            m_now->addWidget(row.button);
-        } else {
-            m_notNow->addWidget(row.button, refused, 0, Qt::AlignTop);
-            m_notNow->addWidget(row.reason, refused, 1, Qt::AlignVCenter);
-            ++refused;
+        if (isAsked) {
+            const bool isLeading = row.action->kind == leading;
+            dress(row, reason, isLeading);
+            if (!reason.isEmpty()) {
+                m_notNow->addWidget(row.button, refused, 0, Qt::AlignTop);
+                m_notNow->addWidget(row.reason, refused++, 1, Qt::AlignVCenter);
+            } else if (isLeading) {
+                m_now->addWidget(row.button, 0, 0, 1, 2);
+            } else {
+                m_now->addWidget(row.button, allowed / 2, allowed % 2);
+                ++allowed;
+            }
         }
+        row.button->setVisible(isAsked);
+        row.reason->setVisible(!reason.isEmpty());
     }
     m_notNowTitle->setVisible(refused > 0);
 }

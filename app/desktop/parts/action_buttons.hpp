@@ -14,12 +14,11 @@
 class QGridLayout;
 class QLabel;
 class QPushButton;
-class QVBoxLayout;
 
 namespace desktop {
 
-/// Actions on what is chosen, as large buttons: first what may be signed now; under it what may not, each with its reason
-/// in words beside it.
+/// Actions on what is chosen, as large buttons: first the one that leads on, then whatever else may be signed now; under them
+/// what may not, each with its reason in words beside it. What the list does not ask for is not offered at all.
 class ActionButtons : public QWidget {
     Q_OBJECT
 
@@ -41,12 +40,13 @@ private:
         QPushButton *button;
         QLabel *reason;
     };
-    bool comesIntoQuestion(const ActionLine &action) const;
+    QString leadingAct() const;
+    void dress(const Row &row, const QString &reason, bool isLeading);
 
     Deeds &m_deeds;
     JobFeed &m_feed;
     const core::Kinds &m_kinds;
-    QVBoxLayout *m_now;
+    QGridLayout *m_now;
     QLabel *m_notNowTitle;
     QGridLayout *m_notNow;
     std::vector<Row> m_rows;

@@ -11,6 +11,7 @@
 #include <algorithm>
 
 #include "app/desktop/parts/field_editor.hpp"
+#include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/words.hpp"
 
 namespace desktop {
@@ -62,6 +63,7 @@ FieldForm::FieldForm(const Plan &plan, QWidget *parent) : QWidget(parent), m_see
     }
     column->addWidget(more, 0, Qt::AlignLeft);
     column->addWidget(seldomArea);
+    column->addStretch();
     seldomArea->hide();
     more->setVisible(seldom->rowCount() > 0);
     connect(more, &QPushButton::toggled, seldomArea, &QWidget::setVisible);
@@ -80,7 +82,7 @@ void FieldForm::addShared(const Plan &plan, const core::Field &field, QFormLayou
             editor->setValue(*value);
     }
     editor->setObjectName(name);
-    (isUsual ? usual : seldom)->addRow(labelOf(field), editor);
+    addRow(isUsual ? usual : seldom, labelOf(field), editor);
     bind(editor, {editor, name, labelOf(field), std::nullopt, isUsual});
 }
 
@@ -101,7 +103,7 @@ void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t 
     const QString of = one.part.isEmpty() ? one.subject.value_or(QString()) : tr("%1 %2").arg(one.subject.value_or(QString()), one.part);
     const QString label = tr("%1, %2").arg(of, labelOf(field).toLower());
     editor->control()->setAccessibleName(label);
-    into->addRow(label, editor);
+    addRow(into, label, editor);
     bind(editor, {editor, name, label, seed, true});
 }
 

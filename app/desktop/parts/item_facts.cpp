@@ -84,7 +84,7 @@ std::vector<Fact> listedAbout(const core::InterfaceState &item, const core::Kind
     add(ItemFacts::tr("Kind"), kinds.nameOf(listed.kind));
     add(ItemFacts::tr("Zone"), listed.zone);
     if (listed.torque)
-        add(ItemFacts::tr("Torque"), ItemFacts::tr("%1 to %2 on each of %n fastener(s)", nullptr, static_cast<int>(listed.torque->fasteners)).arg(listed.torque->min.value().text(), listed.torque->max.text()));
+        add(ItemFacts::tr("Torque"), ItemFacts::tr("%1 to %2, fasteners: %3").arg(listed.torque->min.value().text(), listed.torque->max.text()).arg(listed.torque->fasteners));
     if (listed.bondingMax)
         add(ItemFacts::tr("Bonding"), ItemFacts::tr("at most %1").arg(listed.bondingMax->text()));
     add(ItemFacts::tr("New seal"), listed.sealPart);

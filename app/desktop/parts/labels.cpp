@@ -3,9 +3,12 @@
 
 #include "app/desktop/parts/labels.hpp"
 
+#include <QFormLayout>
 #include <QLabel>
 #include <QLayout>
 #include <QPushButton>
+
+#include <algorithm>
 
 namespace desktop {
 
@@ -26,6 +29,16 @@ QPushButton *makeButton(const QString &text, const char *role, QWidget *parent)
     button->setAutoDefault(false);
     button->setDefault(false);
     return button;
+}
+
+void addRow(QFormLayout *form, const QString &text, QWidget *control)
+{
+    auto *label = new QLabel(text, control->parentWidget());
+    label->setBuddy(control);
+    control->ensurePolished();
+    const int line = control->fontMetrics().height() * 3;
+    label->setMinimumHeight(std::min(control->sizeHint().height(), line));
+    form->addRow(label, control);
 }
 
 void clearLayout(QLayout *layout)

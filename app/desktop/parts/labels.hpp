@@ -5,6 +5,7 @@
 
 #include <QString>
 
+class QFormLayout;
 class QLabel;
 class QLayout;
 class QPushButton;
@@ -18,6 +19,9 @@ QLabel *makeLabel(const QString &text, const char *role, QWidget *parent);
 
 /// A push button that Return never presses by itself. Role: main, link, page, or nothing.
 QPushButton *makeButton(const QString &text, const char *role, QWidget *parent);
+
+/// Adds a labelled row whose label stands level with its control. `&` marks the mnemonic.
+void addRow(QFormLayout *form, const QString &label, QWidget *control);
 
 /// Removes all widgets of a layout's children and the children themselves, now or when it is safe.
 void clearLayout(QLayout *layout);

@@ -29,7 +29,7 @@ public:
         option->state &= ~QStyle::State_HasFocus;
         option->features |= QStyleOptionViewItem::WrapText;
         if (index.column() == 0 && index.data(RowModel::AlarmRole).toBool())
-            option->palette.setColor(QPalette::Text, alarmColour(shadeOf(option->palette)));
+            option->palette.setColor(QPalette::Text, alarmColour(shadeAround(option->widget)));
     }
     QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override
     {
@@ -84,9 +84,10 @@ RowTable::RowTable(const std::vector<Column> &columns, const QString &name, cons
     header->setHighlightSections(false);
     header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     for (int column = 0; column < static_cast<int>(columns.size()); ++column) {
-        const int characters = columns[static_cast<std::size_t>(column)].characters;
-        if (characters > 0)
-            header->resizeSection(column, characters * fontMetrics().averageCharWidth());
+        const Column &wanted = columns[static_cast<std::size_t>(column)];
+        const int forTitle = fontMetrics().horizontalAdvance(wanted.title) * 6 / 5 + fontMetrics().averageCharWidth() * 3;
+        if (wanted.characters > 0)
+            header->resizeSection(column, std::max(forTitle, wanted.characters * fontMetrics().averageCharWidth()));
         else
             header->setSectionResizeMode(column, QHeaderView::Stretch);
     }

@@ -9,6 +9,7 @@
 #include <QToolTip>
 
 #include <algorithm>
+#include <numeric>
 
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -28,8 +29,10 @@ void Seam::show(std::shared_ptr<const core::JobState> state)
     update();
 }
 
-QSize Seam::sizeHint() const { return {fontMetrics().height() * 30, fontMetrics().height() * 2}; }
-QSize Seam::minimumSizeHint() const { return {fontMetrics().height() * 8, fontMetrics().height() * 2}; }
+int Seam::labelHeight() const { return fontMetrics().height(); }
+
+QSize Seam::sizeHint() const { return {fontMetrics().height() * 30, fontMetrics().height() * 5 / 2}; }
+QSize Seam::minimumSizeHint() const { return {fontMetrics().height() * 8, fontMetrics().height() * 5 / 2}; }
 
 std::vector<Seam::Stitch> Seam::stitches() const
 {
@@ -37,17 +40,22 @@ std::vector<Seam::Stitch> Seam::stitches() const
     if (!m_state || m_state->items.empty())
         return all;
     const auto &items = m_state->items;
-    qsizetype gaps = 0;
-    for (std::size_t i = 1; i < items.size(); ++i)
-        gaps += items[i].listed.zone != items[i - 1].listed.zone;
-    // A zone's gap is worth three quarters of a stitch.
-    const double units = static_cast<double>(items.size()) + 0.75 * static_cast<double>(gaps);
-    const double step = std::min(width() / units, height() * 0.9);
+    std::vector<QString> zones;
+    for (const core::Zone &zone : m_state->facts.zones)
+        zones.push_back(zone.name);
+    const auto placeOf = [&](std::size_t item) { return std::find(zones.begin(), zones.end(), items[item].listed.zone) - zones.begin(); };
+    std::vector<std::size_t> order(items.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return placeOf(a) < placeOf(b); });
+
+    // A gap between zones is worth one stitch and a half.
+    constexpr double gap = 1.5;
+    const double step = std::min(width() / (static_cast<double>(order.size()) + gap * static_cast<double>(zones.size())), (height() - labelHeight()) * 1.2);
     double x = 0;
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        if (i > 0 && items[i].listed.zone != items[i - 1].listed.zone)
-            x += step * 0.75;
-        all.push_back({QRectF(x, 0, step, height()), static_cast<qsizetype>(i)});
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        const bool isFirst = i == 0 || items[order[i]].listed.zone != items[order[i - 1]].listed.zone;
+        x += isFirst && i > 0 ? step * gap : 0;
+        all.push_back({QRectF(x, labelHeight(), step, height() - labelHeight()), order[i], isFirst});
         x += step;
     }
     return all;
@@ -57,7 +65,7 @@ const core::InterfaceState *Seam::itemAt(const QPointF &point) const
 {
     for (const Stitch &stitch : stitches()) {
         if (stitch.area.contains(point))
-            return &m_state->items[static_cast<std::size_t>(stitch.item)];
+            return &m_state->items[stitch.item];
     }
     return nullptr;
 }
@@ -65,9 +73,14 @@ const core::InterfaceState *Seam::itemAt(const QPointF &point) const
 void Seam::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
-    const Shade shade = shadeOf(palette());
+    const Shade shade = shadeAround(this);
     for (const Stitch &stitch : stitches()) {
-        const core::Stage stage = core::stageOf(m_state->items[static_cast<std::size_t>(stitch.item)]);
+        const core::InterfaceState &item = m_state->items[stitch.item];
+        const core::Stage stage = core::stageOf(item);
+        if (stitch.isFirstOfZone) {
+            painter.setPen(quietColour(shade));
+            painter.drawText(QPointF(stitch.area.left(), fontMetrics().ascent()), item.listed.zone);
+        }
         paintStageGlyph(painter, stitch.area.adjusted(0.5, 0, -0.5, 0), stage, stageColour(stage, shade));
     }
 }

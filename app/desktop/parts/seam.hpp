@@ -12,7 +12,7 @@
 
 namespace desktop {
 
-/// The whole job as one seam: a coupling for each interface, in the order of the list, a wider gap between zones. What is
+/// The whole job as one seam: a coupling for each interface, zone by zone, within a zone in the order of the list. What is
 /// loose shows as a gap. A click chooses the interface; the list page offers the same by keyboard.
 class Seam : public QWidget {
     Q_OBJECT
@@ -34,8 +34,10 @@ protected:
 private:
     struct Stitch {
         QRectF area;
-        qsizetype item;
+        std::size_t item;
+        bool isFirstOfZone;
     };
+    int labelHeight() const;
     std::vector<Stitch> stitches() const;
     const core::InterfaceState *itemAt(const QPointF &point) const;
     std::shared_ptr<const core::JobState> m_state;

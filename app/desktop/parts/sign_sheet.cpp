@@ -12,6 +12,7 @@
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -56,13 +57,25 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
     addWords(column);
     addWho(column);
     addButtons(column);
-    setMinimumWidth(fontMetrics().averageCharWidth() * 76);
     judge();
     QTimer::singleShot(0, this, &SignSheet::start);
 }
 
+/// As high as the form and the words need, once the look is known; a long form scrolls.
+void SignSheet::fit()
+{
+    if (m_form) {
+        const int most = screen()->availableGeometry().height() / 2;
+        m_form->setMinimumHeight(std::min(m_plan.form->sizeHint().height() + 4, most));
+    }
+    // Labels that wrap need their height at this width; adjustSize() would stop at two thirds of the screen.
+    const int wide = std::max(width(), layout()->totalSizeHint().width());
+    resize(wide, layout()->totalHeightForWidth(wide));
+}
+
 void SignSheet::start()
 {
+    fit();
     QWidget *gap = m_plan.firstGap ? m_plan.firstGap() : nullptr;
     QWidget *first = gap ? gap : m_known ? static_cast<QWidget *>(m_secret) : m_person;
     first->setFocus(Qt::OtherFocusReason);
@@ -76,8 +89,7 @@ void SignSheet::addForm(QVBoxLayout *column)
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(m_plan.form);
-    const int most = fontMetrics().height() * 20;
-    scroll->setMinimumHeight(std::min(m_plan.form->sizeHint().height() + 4, most));
+    m_form = scroll;
     column->addWidget(scroll, 1);
     // Whatever the form is made of: each change is judged at once.
     for (QLineEdit *line : m_plan.form->findChildren<QLineEdit *>())
@@ -102,6 +114,7 @@ void SignSheet::addWords(QVBoxLayout *column)
     m_words->setSelectionMode(QAbstractItemView::NoSelection);
     m_words->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_words->setObjectName(QStringLiteral("words"));
+    m_words->setMinimumWidth(fontMetrics().averageCharWidth() * 84);
     column->addWidget(m_words);
     column->addWidget(makeLabel(m_plan.meaning, "quiet", this));
 }
@@ -134,8 +147,8 @@ void SignSheet::addWho(QVBoxLayout *column)
     m_secret->setPlaceholderText(tr("PIN or passphrase"));
     m_secret->setAccessibleName(tr("PIN or passphrase"));
     m_secret->setInputMethodHints(Qt::ImhSensitiveData | Qt::ImhNoPredictiveText | Qt::ImhHiddenText);
-    m_whoForm->addRow(tr("&Who signs"), m_person);
-    m_whoForm->addRow(tr("&PIN"), m_secret);
+    addRow(m_whoForm, tr("&Who"), m_person);
+    addRow(m_whoForm, tr("&PIN"), m_secret);
     column->addLayout(m_whoForm);
     m_whoForm->setRowVisible(m_person, !m_known);
     connect(m_person, &PersonField::edited, this, &SignSheet::judge);
@@ -180,8 +193,8 @@ void SignSheet::sayProblem(const QString &problem)
 
 void SignSheet::judge()
 {
-    if (!m_sign)
-        return; // still being built
+    if (!m_sign || m_isDone)
+        return; // still being built, or signed: what follows is no longer about this sheet
     // The lock may have fallen while the sheet was open.
     if (m_known && m_session.asksOf(*m_known) == session::Asks::IdentityAndSecret) {
         askWho();
@@ -190,8 +203,10 @@ void SignSheet::judge()
     const QStringList words = m_plan.words();
     m_words->clear();
     m_words->addItems(words);
-    const int line = fontMetrics().height();
-    m_words->setFixedHeight(std::min<int>(line * 9, line * 3 * static_cast<int>(words.size()) + line / 2));
+    int height = m_words->frameWidth() * 2 + 2;
+    for (int row = 0; row < m_words->count() && height < fontMetrics().height() * 9; ++row)
+        height += m_words->sizeHintForRow(row);
+    m_words->setFixedHeight(height);
 
     const auto person = who();
     setProperty("signer", person ? person->text() : QString());
@@ -209,6 +224,7 @@ void SignSheet::sign()
     QGuiApplication::setOverrideCursor(Qt::WaitCursor);
     const auto done = m_plan.take({*person, m_secret->text()});
     QGuiApplication::restoreOverrideCursor();
+    m_isDone = done.has_value();
     m_secret->clear();
     if (done) {
         emit hasSigned(*done);

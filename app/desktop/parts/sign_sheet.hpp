@@ -57,11 +57,14 @@ private:
     std::optional<core::PersonId> who() const;
     void sayProblem(const QString &problem);
     void sign();
+    void fit();
     void start();
 
     session::Session &m_session;
     SheetPlan m_plan;
     std::optional<core::PersonId> m_known; ///< signs with the PIN alone
+    bool m_isDone = false;
+    QWidget *m_form = nullptr;
     QListWidget *m_words = nullptr;
     QWidget *m_knownRow = nullptr;
     QFormLayout *m_whoForm = nullptr;

@@ -105,7 +105,7 @@ QSize StageMark::sizeHint() const
 void StageMark::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
-    const QColor colour = stageColour(m_stage, shadeOf(palette()));
+    const QColor colour = stageColour(m_stage, shadeAround(this));
     paintStageGlyph(painter, QRectF(0, (height() - side()) / 2.0, side(), side()), m_stage, colour);
     painter.setPen(colour);
     const QRect words = rect().adjusted(side() + fontMetrics().averageCharWidth(), 0, 0, 0);

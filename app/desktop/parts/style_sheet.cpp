@@ -35,6 +35,16 @@ QLineEdit, QComboBox, QSpinBox, QDateEdit, QPlainTextEdit { background: palette(
     selection-background-color: palette(highlight); selection-color: palette(highlighted-text); }
 QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QDateEdit:focus, QPlainTextEdit:focus { border: 2px solid palette(highlight); }
 QLineEdit:disabled, QComboBox:disabled { color: @faint; background: palette(window); }
+QComboBox::drop-down { border: none; width: 2em; }
+QComboBox::down-arrow { image: url(:/desktop/look/open_list.svg); width: 1.2em; height: 1.2em; }
+QTableView::item { padding: 0 0.5em; }
+QListWidget::item { padding: 0.35em 0.4em; }
+QScrollBar:vertical { background: transparent; width: 1em; margin: 0; border: none; }
+QScrollBar:horizontal { background: transparent; height: 1em; margin: 0; border: none; }
+QScrollBar::handle { background: palette(mid); border-radius: 0.3em; margin: 0.2em; }
+QScrollBar::handle:vertical { min-height: 2.5em; } QScrollBar::handle:horizontal { min-width: 2.5em; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; border: none; background: none; }
+QScrollBar::add-page, QScrollBar::sub-page { background: none; }
 QComboBox QAbstractItemView { background: palette(base); border: 1px solid palette(mid); }
 QComboBox QAbstractItemView::item { min-height: 2.2em; }
 QTableView, QTreeView, QListWidget, QListView { background: palette(base); alternate-background-color: palette(alternate-base);
@@ -43,7 +53,7 @@ QTableView, QTreeView, QListWidget, QListView { background: palette(base); alter
 QTableView:focus, QTreeView:focus, QListWidget:focus, QListView:focus { border: 2px solid palette(highlight); }
 QHeaderView { background: palette(base); }
 QHeaderView::section { background: palette(base); color: @quiet; border: none; border-bottom: 1px solid palette(mid);
-    padding: 0.5em 0.6em; font-weight: 600; }
+    padding: 0.5em 0.25em; font-weight: 600; }
 QPushButton[role="count"] { font-size: 15pt; font-weight: 600; color: @good; background: palette(base); border: 2px solid @good;
     padding: 0.4em 0.9em; }
 QPushButton[role="count"][isLoose="true"] { color: @alarm; border-color: @alarm; }

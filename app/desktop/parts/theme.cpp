@@ -7,6 +7,7 @@
 #include <QFontMetrics>
 #include <QStyle>
 #include <QStyleFactory>
+#include <QWidget>
 
 #include <algorithm>
 #include <array>
@@ -47,6 +48,8 @@ Shade shadeOf(const QPalette &palette)
 {
     return luminance(palette.color(QPalette::Window)) < luminance(palette.color(QPalette::WindowText)) ? Shade::Dark : Shade::Light;
 }
+
+Shade shadeAround(const QWidget *widget) { return widget ? shadeOf(widget->window()->palette()) : Shade::Light; }
 
 QPalette paletteFor(Shade shade)
 {

@@ -10,6 +10,7 @@
 #include "core/job/stage.hpp"
 
 class QApplication;
+class QWidget;
 
 namespace desktop {
 
@@ -20,6 +21,9 @@ enum class Appearance { System, Light, Dark };
 
 /// A palette is dark when its window is darker than its text.
 Shade shadeOf(const QPalette &palette);
+
+/// The shade of the window that a widget stands in: a style sheet may give single widgets transparent roles.
+Shade shadeAround(const QWidget *widget);
 
 /// Every role set, so that nothing of the style's own weak contrasts is left. Text, selected text, placeholders, links and
 /// buttons stand at 4.5:1 or better against what they lie on, disabled text at 3:1; edges of controls at 3:1 (WCAG 2.2,

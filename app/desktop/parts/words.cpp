@@ -89,15 +89,15 @@ QString valueInWords(const core::Field &field, const core::json::Value &value, c
 QString bodyInWords(const core::Act &act, const core::json::Object &body, const core::Register &reg)
 {
     QStringList parts;
+    bool isAfterReading = false;
     for (const core::Field &field : act.fields) {
         const core::json::Value *value = body.find(QString(field.name));
         const QString words = value ? valueInWords(field, *value, reg) : QString();
-        if (words.isEmpty())
-            continue;
-        // A unit belongs to the reading before it: "Reading: 24.0 N·m".
-        if (field.type == core::FieldType::Unit && !parts.isEmpty())
+        // A unit belongs to the reading before it, "Reading: 24.0 N·m", and says nothing without one.
+        if (field.type == core::FieldType::Unit && isAfterReading)
             parts.last() += u' ' + words;
-        else
+        isAfterReading = field.type == core::FieldType::Decimal && !words.isEmpty();
+        if (!words.isEmpty() && field.type != core::FieldType::Unit)
             parts << QCoreApplication::translate("Field", "%1: %2").arg(labelOf(field), words);
     }
     return parts.join(QStringLiteral(" · "));

@@ -28,12 +28,13 @@ qsizetype FindingsPage::waiting(const PageTools &tools)
 FindingsPage::FindingsPage(const PageTools &tools, QWidget *parent) : Page(tools, parent)
 {
     auto *column = new QVBoxLayout(this);
-    m_rows = new RowTable({{tr("Number"), 10}, {tr("State"), 16}, {tr("Item"), 28}, {tr("What was found"), 0}, {tr("Disposition"), 30}, {tr("Raised"), 34}},
+    m_rows = new RowTable({{tr("Number"), 10}, {tr("State"), 16}, {tr("Item"), 28}, {tr("What was found"), 0}, {tr("Disposition"), 30}, {tr("Raised"), 30}},
                           tr("Findings"), tr("No finding was raised in this job. Raise one for damage or a discrepancy; it stays open until an inspector disposes of it."), this);
     m_rows->setObjectName(u"findings"_s);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"finding.closed"_L1, "finding.raised"_L1}, this);
     column->addWidget(makeLabel(tr("Findings"), "title", this));
     column->addWidget(m_rows, 1);
+    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     connect(m_rows, &RowTable::chosenChanged, this, &FindingsPage::showActions);
     connect(&feed(), &JobFeed::changed, this, &FindingsPage::refresh);

@@ -65,9 +65,10 @@ QWidget *JobPlace::makeHead()
 {
     auto *head = new QFrame(this);
     head->setProperty("role", "band");
-    auto *layout = new QHBoxLayout(head);
+    auto *whole = new QVBoxLayout(head);
+    auto *layout = new QHBoxLayout;
     const int gap = fontMetrics().height();
-    layout->setContentsMargins(gap, gap / 2, gap, gap / 2);
+    whole->setContentsMargins(gap, gap / 2, gap, gap / 2);
     layout->setSpacing(gap);
     auto *words = new QVBoxLayout;
     m_title = makeLabel({}, "heading", head);
@@ -75,12 +76,13 @@ QWidget *JobPlace::makeHead()
     m_seam = new Seam(head);
     words->addWidget(m_title);
     words->addWidget(m_facts);
-    words->addWidget(m_seam);
     layout->addLayout(words, 1);
     m_loose = makeButton({}, "count", head);
     m_loose->setObjectName(QStringLiteral("looseCount"));
     m_loose->setMinimumHeight(touchHeight(fontMetrics()));
     layout->addWidget(m_loose);
+    whole->addLayout(layout);
+    whole->addWidget(m_seam);
     connect(m_loose, &QPushButton::clicked, this, [this] { showPage(QStringLiteral("loose-ends")); });
     connect(m_seam, &Seam::chosen, this, [this](const core::InterfaceId &item) {
         m_selection.choose({item});
@@ -183,7 +185,7 @@ void JobPlace::verify()
     } else if (verdict->faults.empty()) {
         page->showVerdict(tr("All %1 entries and %2 attachments of this store hold: form, chain, signatures, authorisations, rules.").arg(verdict->entries).arg(verdict->attachments), true);
     } else {
-        QStringList lines{tr("%n fault(s):", nullptr, static_cast<int>(verdict->faults.size()))};
+        QStringList lines{tr("Faults: %1").arg(verdict->faults.size())};
         for (const core::Fault &fault : verdict->faults)
             lines << tr("entry %1 of %2: %3 (%4)").arg(fault.seq).arg(fault.ledger.text(), fault.sentence, fault.rule);
         page->showVerdict(lines.mid(0, 12).join(u'\n'), false);

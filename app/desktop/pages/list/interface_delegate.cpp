@@ -28,7 +28,7 @@ void InterfaceDelegate::paint(QPainter *painter, const QStyleOptionViewItem &opt
 
     const auto stage = static_cast<core::Stage>(index.data(InterfaceModel::StageRole).toInt());
     const bool isSelected = option.state & QStyle::State_Selected;
-    const QColor colour = isSelected ? option.palette.color(QPalette::HighlightedText) : stageColour(stage, shadeOf(option.palette));
+    const QColor colour = isSelected ? option.palette.color(QPalette::HighlightedText) : stageColour(stage, shadeAround(option.widget));
     const int gap = option.fontMetrics.averageCharWidth();
     const int side = option.fontMetrics.height() * 5 / 4;
     const QRect inner = option.rect.adjusted(gap, 0, -gap, 0);

@@ -118,15 +118,16 @@ QWidget *ListPage::makeTable()
     m_table->sortByColumn(-1, Qt::AscendingOrder); // the list's own order until somebody sorts
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(touchHeight(fontMetrics()));
-    m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     QHeaderView *header = m_table->horizontalHeader();
     header->setHighlightSections(false);
     header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     const int width = fontMetrics().averageCharWidth();
-    const std::pair<int, int> widths[] = {{InterfaceModel::Stage, 20}, {InterfaceModel::Id, 10}, {InterfaceModel::Name, 34}, {InterfaceModel::Kind, 18}, {InterfaceModel::Zone, 14}, {InterfaceModel::Tag, 7}};
+    const std::pair<int, int> widths[] = {{InterfaceModel::Stage, 21}, {InterfaceModel::Id, 9}, {InterfaceModel::Kind, 19}, {InterfaceModel::Zone, 10}, {InterfaceModel::Tag, 8}, {InterfaceModel::Missing, 20}};
     for (const auto &[column, characters] : widths)
         header->resizeSection(column, width * characters);
-    header->setStretchLastSection(true);
+    header->setSectionResizeMode(InterfaceModel::Name, QHeaderView::Stretch);
+    header->setMinimumSectionSize(width * 7);
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return m_table;
 }
 

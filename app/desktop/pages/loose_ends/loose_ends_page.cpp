@@ -26,6 +26,7 @@ LooseEndsPage::LooseEndsPage(const PageTools &tools, QWidget *parent) : Page(too
     column->addWidget(m_title);
     column->addWidget(makeLabel(tr("The job closes when this list is empty. Return or a double click leads to the item."), "quiet", this));
     column->addWidget(m_rows, 1);
+    m_close->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_close);
     connect(m_rows, &RowTable::opened, this, &LooseEndsPage::lead);
     connect(&feed(), &JobFeed::changed, this, &LooseEndsPage::refresh);
@@ -40,7 +41,7 @@ void LooseEndsPage::refresh()
         rows.push_back({end.rule + u'\n' + end.subject, {end.subject, end.sentence, end.clearedBy}, false, true});
     m_rows->take(rows);
     const bool isClosed = feed().state() && feed().state()->closed;
-    m_title->setText(isClosed ? tr("The job is closed") : rows.empty() ? tr("Nothing is loose") : tr("%n loose end(s)", nullptr, static_cast<int>(rows.size())));
+    m_title->setText(isClosed ? tr("The job is closed") : rows.empty() ? tr("Nothing is loose") : tr("Loose ends: %1").arg(rows.size()));
     m_close->show({});
 }
 

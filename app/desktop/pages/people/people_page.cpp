@@ -4,6 +4,7 @@
 #include "app/desktop/pages/people/people_page.hpp"
 
 #include <QDate>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -66,14 +67,19 @@ QWidget *PeoplePage::makePeople()
     auto *area = new QWidget(this);
     auto *column = new QVBoxLayout(area);
     column->setContentsMargins(0, 0, 0, 0);
-    m_people = new RowTable({{tr("Id"), 16}, {tr("Name"), 28}, {tr("May"), 0}, {tr("Key"), 22}}, tr("People"), tr("Nobody is enrolled."), area);
+    m_people = new RowTable({{tr("Id"), 14}, {tr("Name"), 22}, {tr("May"), 0}, {tr("Key"), 20}}, tr("People"), tr("Nobody is enrolled."), area);
     m_people->setObjectName(u"people"_s);
-    m_authorisations = new RowTable({{tr("Number"), 10}, {tr("Authority"), 14}, {tr("Kinds"), 0}, {tr("Aircraft types"), 20}, {tr("Days"), 28}, {tr("Approval"), 20}}, tr("Authorisations"), tr("Choose a person to see their authorisations."), area);
+    m_authorisations = new RowTable({{tr("Number"), 8}, {tr("Authority"), 12}, {tr("Kinds"), 0}, {tr("Aircraft types"), 16}, {tr("Days"), 14}, {tr("Approval"), 18}}, tr("Authorisations"), tr("Choose a person to see their authorisations."), area);
     m_authorisations->setObjectName(u"authorisations"_s);
     m_whose = makeLabel({}, "heading", area);
-    column->addWidget(m_people, 3);
-    column->addWidget(m_whose);
-    column->addWidget(m_authorisations, 2);
+    auto *grid = new QGridLayout;
+    grid->addWidget(makeLabel(tr("People"), "heading", area), 0, 0);
+    grid->addWidget(m_people, 1, 0);
+    grid->addWidget(m_whose, 0, 1);
+    grid->addWidget(m_authorisations, 1, 1);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    column->addLayout(grid, 1);
     column->addWidget(makeButtons({{tr("&Enrol a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
                                    {tr("&Grant an authorisation …"), [this] { grant(); }},
                                    {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }},

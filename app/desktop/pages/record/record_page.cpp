@@ -30,7 +30,7 @@ RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     m_verdict = makeLabel({}, "heading", this);
     m_verdict->setObjectName(u"verdict"_s);
     m_verdict->hide();
-    m_rows = new RowTable({{tr("No."), 7}, {tr("When"), 24}, {tr("Who"), 20}, {tr("What"), 0}, {tr("Standing"), 18}}, tr("Entries"), tr("No entry fits."), this);
+    m_rows = new RowTable({{tr("No."), 7}, {tr("When"), 31}, {tr("Who"), 20}, {tr("What"), 0}, {tr("Standing"), 22}}, tr("Entries"), tr("No entry fits."), this);
     m_rows->setObjectName(u"entries"_s);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"entry.struck"_L1, "job.closed"_L1}, this);
     column->addWidget(makeLabel(tr("Record"), "title", this));
@@ -38,6 +38,7 @@ RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     column->addWidget(m_verdict);
     column->addWidget(m_words);
     column->addWidget(m_rows, 1);
+    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     connect(m_words, &QLineEdit::textChanged, this, &RecordPage::refresh);
     connect(m_rows, &RowTable::chosenChanged, this, &RecordPage::showActions);

@@ -36,7 +36,7 @@ void paintStages(QPainter &painter, const QStyleOptionViewItem &option, const QM
         if (count == u"0")
             continue;
         const auto which = static_cast<core::Stage>(stage);
-        const QColor colour = stageColour(which, shadeOf(option.palette));
+        const QColor colour = stageColour(which, shadeAround(option.widget));
         const QString text = JobCards::tr("%1 %2").arg(count, core::stageWord(which).toLower());
         paintStageGlyph(painter, QRectF(at.x(), at.y(), side, side), which, colour);
         painter.setPen(colour);
@@ -69,19 +69,20 @@ void JobCardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &optio
     const int gap = option.fontMetrics.height();
     const bool isChosen = option.state & QStyle::State_Selected;
     const QRectF card = QRectF(option.rect).adjusted(1, 1, -1, -gap / 2.0);
-    painter->setBrush(option.palette.base());
-    painter->setPen(QPen(option.palette.color(isChosen ? QPalette::Highlight : QPalette::Mid), isChosen ? 2.5 : 1));
+    const QPalette palette = paletteFor(shadeAround(option.widget));
+    painter->setBrush(palette.base());
+    painter->setPen(QPen(palette.color(isChosen ? QPalette::Highlight : QPalette::Mid), isChosen ? 2.5 : 1));
     painter->drawRoundedRect(card, gap / 4.0, gap / 4.0);
 
     const QRect inner = card.toRect().adjusted(gap, gap / 2, -gap, -gap / 2);
     const int countWidth = option.fontMetrics.averageCharWidth() * 16;
     QRect words = inner.adjusted(0, 0, -countWidth, 0);
-    painter->setPen(option.palette.color(QPalette::Text));
+    painter->setPen(palette.color(QPalette::Text));
     painter->setFont(scaled(option.font, 1.3, QFont::DemiBold));
     const int titleHeight = painter->fontMetrics().height();
     painter->drawText(words, Qt::AlignLeft | Qt::AlignTop, painter->fontMetrics().elidedText(cell(index, Title), Qt::ElideRight, words.width()));
     painter->setFont(option.font);
-    painter->setPen(quietColour(shadeOf(option.palette)));
+    painter->setPen(quietColour(shadeAround(option.widget)));
     words.setTop(words.top() + titleHeight);
     painter->drawText(words, Qt::AlignLeft | Qt::AlignTop, option.fontMetrics.elidedText(cell(index, Facts), Qt::ElideRight, words.width()));
     paintStages(*painter, option, index, {inner.left(), words.top() + option.fontMetrics.height() + gap / 3});
@@ -89,7 +90,7 @@ void JobCardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &optio
     const QRect count(inner.right() - countWidth, inner.top(), countWidth, inner.height());
     const bool isClosed = cell(index, State) == JobCards::tr("closed");
     const bool isLoose = !isClosed && cell(index, LooseEnds) != u"0";
-    painter->setPen(isLoose ? alarmColour(shadeOf(option.palette)) : stageColour(core::Stage::Inspected, shadeOf(option.palette)));
+    painter->setPen(isLoose ? alarmColour(shadeAround(option.widget)) : stageColour(core::Stage::Inspected, shadeAround(option.widget)));
     painter->setFont(scaled(option.font, isClosed ? 1.3 : 2.0, QFont::DemiBold));
     const int figure = painter->fontMetrics().height();
     painter->drawText(count, Qt::AlignRight | Qt::AlignTop, isClosed ? JobCards::tr("Closed") : cell(index, LooseEnds));

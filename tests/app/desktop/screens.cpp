@@ -1,0 +1,231 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+// Draws every screen of the program into a folder, for people to look at:
+//   desktop_screens FOLDER              all of them, light and dark, at scale 1 and 2
+//   desktop_screens FOLDER light|dark   one look, at the scale of QT_SCALE_FACTOR
+
+#include <QApplication>
+#include <QDir>
+#include <QKeyEvent>
+#include <QProcess>
+#include <QPushButton>
+#include <QTableView>
+#include <QTemporaryDir>
+
+#include <cstdio>
+
+#include "app/demo/scenario.hpp"
+#include "app/desktop/actions.hpp"
+#include "app/desktop/first_run/found_page.hpp"
+#include "app/desktop/flows/import_dialog.hpp"
+#include "app/desktop/main_window.hpp"
+#include "app/desktop/pages/inspect/inspect_page.hpp"
+#include "app/desktop/pages/job/job_place.hpp"
+#include "app/desktop/pages/people/people_page.hpp"
+#include "app/desktop/pages/pages.hpp"
+#include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/sign_sheet.hpp"
+#include "core/job/stage.hpp"
+#include "resources/resources.hpp"
+#include "tests/app/desktop/scripted_ask.hpp"
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+/// After the last entry of the story's second shift.
+session::Clock evening()
+{
+    return [] { return *core::Instant::parse(u"2026-03-02T18:00:00Z"); };
+}
+
+class Screens {
+public:
+    Screens(const QString &folder, const core::Kinds &kinds) : m_folder(folder), m_kinds(kinds) {}
+    void draw();
+
+private:
+    QString makeDemo();
+    void keep(QWidget &widget, const QString &name);
+    void settle();
+    void sheets(desktop::MainWindow &window, QTableView &table);
+    bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
+
+    QDir m_folder;
+    const core::Kinds &m_kinds;
+    QTemporaryDir m_temp;
+    ScriptedAsk m_ask;
+};
+
+QString Screens::makeDemo()
+{
+    const QString path = m_temp.filePath(u"hangar.remate"_s);
+    auto store = db::Store::create(path);
+    if (!store)
+        qFatal("%s", qPrintable(store.error().message));
+    const auto played = demo::play(**store, m_kinds, QDate(2026, 3, 2), demo::Until::SecondShift, core::leastCost);
+    if (!played)
+        qFatal("%s", qPrintable(played.error().message));
+    if (const auto closed = (*store)->close(); !closed)
+        qFatal("%s", qPrintable(closed.error().message));
+    return path;
+}
+
+void Screens::settle()
+{
+    for (int i = 0; i < 20; ++i)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+}
+
+void Screens::keep(QWidget &widget, const QString &name)
+{
+    settle();
+    widget.grab().save(m_folder.filePath(name + u".png"_s));
+}
+
+/// Chooses `count` rows at that stage, passing over the first `skip`; false when there are not so many.
+bool Screens::choose(QTableView &table, core::Stage stage, int count, int skip)
+{
+    table.clearSelection();
+    for (int row = 0; row < table.model()->rowCount() && count > 0; ++row) {
+        const QModelIndex at = table.model()->index(row, 0);
+        if (at.data().toString() != core::stageWord(stage))
+            continue;
+        if (skip-- > 0)
+            continue;
+        table.selectionModel()->select(at, QItemSelectionModel::Select | QItemSelectionModel::Rows);
+        table.scrollTo(at);
+        --count;
+    }
+    return count == 0;
+}
+
+void Screens::sheets(desktop::MainWindow &window, QTableView &table)
+{
+    const std::tuple<const char *, core::Stage, int, Qt::Key> all[] = {{"sheet-disconnect", core::Stage::Connected, 1, Qt::Key_D},
+                                                                       {"sheet-reconnect-many", core::Stage::Disconnected, 2, Qt::Key_R},
+                                                                       {"sheet-reconnect", core::Stage::Disconnected, 1, Qt::Key_R},
+                                                                       {"sheet-torque", core::Stage::Reconnected, 1, Qt::Key_T},
+                                                                       {"sheet-accept", core::Stage::Secured, 1, Qt::Key_A},
+                                                                       {"sheet-reject", core::Stage::Secured, 1, Qt::Key_X}};
+    for (const auto &[name, stage, count, key] : all) {
+        for (int skip = 0; choose(table, stage, count, skip); ++skip) {
+            QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier, QKeySequence(key).toString());
+            QCoreApplication::sendEvent(&table, &press);
+            auto *sheet = window.findChild<desktop::SignSheet *>();
+            if (!sheet)
+                continue; // refused; another one may be allowed
+            keep(*sheet, QString::fromLatin1(name));
+            sheet->reject();
+            settle();
+            break;
+        }
+    }
+}
+
+void Screens::draw()
+{
+    desktop::MainWindow window(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
+    window.resize(1366, 768);
+    window.show();
+    keep(window, u"welcome"_s);
+    {
+        desktop::MainWindow first(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
+        first.resize(1366, 768);
+        first.show();
+        auto store = db::Store::create(m_temp.filePath(u"empty.remate"_s));
+        if (store && (*store)->close())
+            first.openStore(m_temp.filePath(u"empty.remate"_s));
+        keep(first, u"found"_s);
+    }
+    const QString path = makeDemo();
+    window.openStore(path);
+    keep(window, u"jobs"_s);
+    auto *people = window.findChild<desktop::PeoplePage *>();
+    window.findChild<QPushButton *>(u"peopleAndTools"_s)->click();
+    people->findChild<desktop::RowTable *>(u"people"_s)->choose(u"okafor"_s);
+    keep(window, u"people"_s);
+    if (auto *newJob = window.findChild<QPushButton *>(u"newJob"_s)) {
+        newJob->click();
+        settle();
+        if (auto *sheet = window.findChild<desktop::SignSheet *>()) {
+            keep(*sheet, u"sheet-new-job"_s);
+            sheet->reject();
+            settle();
+        }
+    }
+    auto store = db::Store::open(path, db::Access::ReadOnly);
+    session::Session reader(**store, evening());
+    if (const auto read = reader.refresh(); !read)
+        qFatal("%s", qPrintable(read.error().message));
+    const auto jobs = reader.jobs();
+    window.openJob(jobs->front().ledger);
+    keep(window, u"list"_s);
+    auto *place = window.findChild<desktop::JobPlace *>();
+    auto *table = window.findChild<QTableView *>(u"interfaces"_s);
+    for (const core::Stage stage : {core::Stage::Connected, core::Stage::Disconnected, core::Stage::Reconnected, core::Stage::Secured, core::Stage::Inspected}) {
+        choose(*table, stage, 1);
+        keep(window, u"list-"_s + core::stageName(stage));
+    }
+    choose(*table, core::Stage::Connected, 3);
+    keep(window, u"list-several"_s);
+    sheets(window, *table);
+    for (const desktop::PageLine &line : desktop::pages()) {
+        place->showPage(QString(line.name));
+        keep(window, QString(line.name));
+    }
+    const QString faulty = m_temp.filePath(u"list.csv"_s);
+    QFile file(faulty);
+    if (file.open(QIODevice::WriteOnly))
+        file.write("id,name,kind,zone\r\nX1,Duct,duct,Nowhere\r\nX2,,no_such_kind,Left\r\n");
+    file.close();
+    place->importList(faulty);
+    settle();
+    if (auto *dialog = window.findChild<desktop::ImportDialog *>()) {
+        keep(*dialog, u"import-faults"_s);
+        dialog->close();
+        settle();
+    }
+}
+
+int drawAll(const QString &program, const QString &folder)
+{
+    for (const QString &shade : {u"light"_s, u"dark"_s}) {
+        for (const QString &scale : {u"1"_s, u"2"_s}) {
+            QProcess process;
+            QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+            environment.insert(u"QT_SCALE_FACTOR"_s, scale);
+            process.setProcessEnvironment(environment);
+            process.setProcessChannelMode(QProcess::ForwardedChannels);
+            process.start(program, {folder + u'/' + shade + u'-' + scale, shade});
+            if (!process.waitForFinished(300'000) || process.exitCode() != 0)
+                return 1;
+        }
+    }
+    return 0;
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication app(argc, argv);
+    const QStringList arguments = QApplication::arguments();
+    if (arguments.size() < 2) {
+        std::fprintf(stderr, "usage: desktop_screens FOLDER [light|dark]\n");
+        return 2;
+    }
+    if (arguments.size() == 2)
+        return drawAll(QApplication::applicationFilePath(), arguments[1]);
+    QDir().mkpath(arguments[1]);
+    const auto ready = core::readyCryptography();
+    const auto kinds = resources::loadKinds();
+    if (!ready || !kinds)
+        return 3;
+    desktop::applyAppearance(app, arguments[2] == u"dark"_s ? desktop::Appearance::Dark : desktop::Appearance::Light);
+    Screens(arguments[1], *kinds).draw();
+    return 0;
+}

@@ -1,0 +1,183 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "app/desktop/pages/list/interface_filter.hpp"
+#include "app/desktop/pages/list/interface_model.hpp"
+#include "app/desktop/parts/row_model.hpp"
+#include "resources/resources.hpp"
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using Reporting = QAbstractItemModelTester::FailureReportingMode;
+
+namespace {
+
+void take(desktop::JobFeed &feed, const story::Story &story)
+{
+    feed.take(std::make_shared<const core::JobState>(story.job()), story.fold().said(), story.reg());
+}
+
+QStringList keysOf(const desktop::RowModel &model)
+{
+    QStringList keys;
+    for (const desktop::Row &row : model.rows())
+        keys << row.key;
+    return keys;
+}
+
+std::vector<desktop::Row> rowsOf(const QString &keys)
+{
+    std::vector<desktop::Row> rows;
+    for (const QString &key : keys.split(u' ', Qt::SkipEmptyParts))
+        rows.push_back({key.left(1), {key}});
+    return rows;
+}
+
+} // namespace
+
+class TstModels : public QObject {
+    Q_OBJECT
+
+private slots:
+    void rowsFollow_data();
+    void rowsFollow();
+    void interfacesFollowWithoutReset();
+    void anotherJobResets();
+    void filterFindsWords();
+    void looseOnlyHidesInspected();
+    void stageStandsAsWord();
+};
+
+void TstModels::rowsFollow_data()
+{
+    QTest::addColumn<QString>("before");
+    QTest::addColumn<QString>("after");
+    QTest::addColumn<int>("inserted");
+    QTest::addColumn<int>("removed");
+    QTest::addColumn<int>("moved");
+    QTest::addColumn<int>("changed");
+    QTest::addRow("nothing moved") << "a b c" << "a b c" << 0 << 0 << 0 << 0;
+    QTest::addRow("one came in front") << "a b" << "n a b" << 1 << 0 << 0 << 0;
+    QTest::addRow("one went") << "a b c" << "a c" << 0 << 1 << 0 << 0;
+    QTest::addRow("one changed") << "a b c" << "a b2 c" << 0 << 0 << 0 << 1;
+    QTest::addRow("one moved up") << "a b c" << "c a b" << 0 << 0 << 1 << 0;
+    QTest::addRow("all at once") << "a b c d" << "e d2 a" << 1 << 2 << 1 << 1;
+    QTest::addRow("all went") << "a b" << "" << 0 << 2 << 0 << 0;
+}
+
+void TstModels::rowsFollow()
+{
+    QFETCH(QString, before);
+    QFETCH(QString, after);
+    desktop::RowModel model({u"Text"_s});
+    const QAbstractItemModelTester tester(&model, Reporting::QtTest);
+    model.take(rowsOf(before));
+    QSignalSpy inserted(&model, &QAbstractItemModel::rowsInserted);
+    QSignalSpy removed(&model, &QAbstractItemModel::rowsRemoved);
+    QSignalSpy moved(&model, &QAbstractItemModel::rowsMoved);
+    QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    model.take(rowsOf(after));
+    QCOMPARE(model.rows(), rowsOf(after));
+    QCOMPARE(keysOf(model).size(), rowsOf(after).size());
+    QTEST(static_cast<int>(inserted.size()), "inserted");
+    QTEST(static_cast<int>(removed.size()), "removed");
+    QTEST(static_cast<int>(moved.size()), "moved");
+    QTEST(static_cast<int>(changed.size()), "changed");
+    QCOMPARE(reset.size(), 0);
+}
+
+void TstModels::interfacesFollowWithoutReset()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    const QAbstractItemModelTester tester(&model, Reporting::QtTest);
+    take(feed, story);
+    QVERIFY(model.rowCount() > 0);
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
+    story.tell(u"Ana disconnects D1"_s);
+    QCOMPARE(story.refusedBy(), QString());
+    take(feed, story);
+    QCOMPARE(reset.size(), 0);
+    QCOMPARE(changed.size(), 1);
+    const auto row = model.rowOf(*core::InterfaceId::parse(u"D1"));
+    QVERIFY(row);
+    QCOMPARE(changed.front().front().toModelIndex().row(), *row);
+    QCOMPARE(model.index(*row, desktop::InterfaceModel::Stage).data(desktop::InterfaceModel::StageRole).toInt(), static_cast<int>(core::Stage::Disconnected));
+}
+
+void TstModels::anotherJobResets()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    const story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    const QAbstractItemModelTester tester(&model, Reporting::QtTest);
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    take(feed, story);
+    QCOMPARE(reset.size(), 1);
+    feed.take(nullptr, {}, story.reg());
+    QCOMPARE(reset.size(), 2);
+    QCOMPARE(model.rowCount(), 0);
+}
+
+void TstModels::filterFindsWords()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    const story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    desktop::InterfaceFilter filter;
+    filter.setSourceModel(&model);
+    const QAbstractItemModelTester tester(&filter, Reporting::QtTest);
+    take(feed, story);
+    filter.setWords(u"d1"_s);
+    QVERIFY(filter.rowCount() >= 1);
+    for (int row = 0; row < filter.rowCount(); ++row)
+        QVERIFY(filter.index(row, 0).data(desktop::InterfaceModel::HaystackRole).toString().contains(u"d1"_s));
+    filter.setWords(u"d1 nosuchword"_s);
+    QCOMPARE(filter.rowCount(), 0);
+    filter.setWords({});
+    QCOMPARE(filter.rowCount(), model.rowCount());
+}
+
+void TstModels::looseOnlyHidesInspected()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    desktop::InterfaceFilter filter;
+    filter.setSourceModel(&model);
+    filter.setLooseOnly(true);
+    story.tell(u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1"_s);
+    QCOMPARE(story.refusedBy(), QString());
+    take(feed, story);
+    QCOMPARE(story.stage(u"K1"_s), u"inspected"_s);
+    QCOMPARE(filter.rowCount(), model.rowCount() - 1);
+}
+
+void TstModels::stageStandsAsWord()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    const story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    take(feed, story);
+    QCOMPARE(model.index(0, desktop::InterfaceModel::Stage).data().toString(), core::stageWord(core::Stage::Connected));
+}
+
+QTEST_MAIN(TstModels)
+#include "tst_models.moc"

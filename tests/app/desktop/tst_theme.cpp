@@ -1,0 +1,102 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QTest>
+
+#include "app/desktop/parts/theme.hpp"
+
+using desktop::Shade;
+
+Q_DECLARE_METATYPE(desktop::Shade)
+
+/// Limits from WCAG 2.2: 4.5:1 for text (1.4.3), 3:1 for edges of controls (1.4.11).
+class TstTheme : public QObject {
+    Q_OBJECT
+
+private slots:
+    void contrastIsTheStandards();
+    void textCanBeRead_data();
+    void textCanBeRead();
+    void stagesCanBeRead_data() { shades(); }
+    void stagesCanBeRead();
+    void shadeIsTold_data() { shades(); }
+    void shadeIsTold();
+
+private:
+    void shades();
+};
+
+void TstTheme::shades()
+{
+    QTest::addColumn<Shade>("shade");
+    QTest::addRow("light") << Shade::Light;
+    QTest::addRow("dark") << Shade::Dark;
+}
+
+/// Black on white is 21:1, the same colour 1:1: the ends of the scale that WCAG 2.2 gives in "contrast ratio".
+void TstTheme::contrastIsTheStandards()
+{
+    QCOMPARE(qRound(desktop::contrast(Qt::black, Qt::white) * 100), 2100);
+    QCOMPARE(desktop::contrast(Qt::gray, Qt::gray), 1.0);
+}
+
+void TstTheme::textCanBeRead_data()
+{
+    QTest::addColumn<Shade>("shade");
+    QTest::addColumn<int>("ink");
+    QTest::addColumn<int>("paper");
+    QTest::addColumn<double>("least");
+    const std::tuple<const char *, QPalette::ColorRole, QPalette::ColorRole, double> pairs[] = {
+        {"text on base", QPalette::Text, QPalette::Base, 4.5},
+        {"text on every other row", QPalette::Text, QPalette::AlternateBase, 4.5},
+        {"text on window", QPalette::WindowText, QPalette::Window, 4.5},
+        {"button", QPalette::ButtonText, QPalette::Button, 4.5},
+        {"selected", QPalette::HighlightedText, QPalette::Highlight, 4.5},
+        {"placeholder", QPalette::PlaceholderText, QPalette::Base, 4.5},
+        {"link", QPalette::Link, QPalette::Window, 4.5},
+        {"link on base", QPalette::Link, QPalette::Base, 4.5},
+        {"tool tip", QPalette::ToolTipText, QPalette::ToolTipBase, 4.5},
+        {"edge on base", QPalette::Mid, QPalette::Base, 3.0},
+        {"edge on window", QPalette::Mid, QPalette::Window, 3.0},
+        {"focus on window", QPalette::Highlight, QPalette::Window, 3.0},
+    };
+    for (const Shade shade : {Shade::Light, Shade::Dark}) {
+        for (const auto &[name, ink, paper, least] : pairs)
+            QTest::addRow("%s, %s", name, shade == Shade::Light ? "light" : "dark") << shade << int(ink) << int(paper) << least;
+    }
+}
+
+void TstTheme::textCanBeRead()
+{
+    QFETCH(Shade, shade);
+    QFETCH(int, ink);
+    QFETCH(int, paper);
+    QFETCH(double, least);
+    const QPalette palette = desktop::paletteFor(shade);
+    const double ratio = desktop::contrast(palette.color(QPalette::ColorRole(ink)), palette.color(QPalette::ColorRole(paper)));
+    QVERIFY2(ratio >= least, qPrintable(QString::number(ratio)));
+}
+
+void TstTheme::stagesCanBeRead()
+{
+    QFETCH(Shade, shade);
+    const QPalette palette = desktop::paletteFor(shade);
+    QList<QColor> inks{desktop::alarmColour(shade), desktop::cautionColour(shade), desktop::quietColour(shade)};
+    for (const core::Stage stage : {core::Stage::Connected, core::Stage::Disconnected, core::Stage::Reconnected, core::Stage::Secured, core::Stage::Inspected})
+        inks << desktop::stageColour(stage, shade);
+    for (const QColor &ink : inks) {
+        for (const auto role : {QPalette::Base, QPalette::AlternateBase, QPalette::Window}) {
+            const double ratio = desktop::contrast(ink, palette.color(role));
+            QVERIFY2(ratio >= 4.5, qPrintable(ink.name() + QStringLiteral(" on ") + palette.color(role).name() + QStringLiteral(": ") + QString::number(ratio)));
+        }
+    }
+}
+
+void TstTheme::shadeIsTold()
+{
+    QFETCH(Shade, shade);
+    QVERIFY(desktop::shadeOf(desktop::paletteFor(shade)) == shade);
+}
+
+QTEST_MAIN(TstTheme)
+#include "tst_theme.moc"
