@@ -33,7 +33,8 @@ bool reject(JobState &job, const Statement &said)
     voidWhatWasShown(*item);
     if (said.body.text(u"back_to") == u"disconnected") {
         item->restoration.reset();
-        item->removal = Removal{markOf(said), QStringLiteral("sound"), {}, 0, false};
+        // As it was found stays true; no tag hangs on it and no blank is in it until somebody undoes it and says so.
+        item->removal = Removal{markOf(said), item->removal->asFound, {}, 0, item->removal->foundOpen};
     }
     reopenTwins(job, *item);
     return true;
