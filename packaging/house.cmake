@@ -25,10 +25,9 @@ target_compile_options(house INTERFACE
 target_link_options(house INTERFACE
     $<$<CONFIG:Release,RelWithDebInfo>:-Wl,-z,relro;-Wl,-z,now>)
 
-# The build of packaging/check: quick to compile, quick enough to run, lines in back traces.
-set(CMAKE_CXX_FLAGS_CHECK "-O1 -g1" CACHE STRING "Flags of the build type Check")
-set(CMAKE_EXE_LINKER_FLAGS_CHECK "" CACHE STRING "Link flags of the build type Check")
-mark_as_advanced(CMAKE_CXX_FLAGS_CHECK CMAKE_EXE_LINKER_FLAGS_CHECK)
+# The build of packaging/check: quick to compile, quick enough to run, lines in back traces. Not in the cache, since CMake
+# has put an empty value there by now.
+set(CMAKE_CXX_FLAGS_CHECK "-O1 -g1")
 
 if(REMATE_SANITIZE)
     target_compile_options(house INTERFACE -fsanitize=${REMATE_SANITIZE} -fno-omit-frame-pointer
@@ -40,3 +39,13 @@ if(REMATE_COVERAGE)
     target_compile_options(house INTERFACE --coverage -fprofile-update=atomic)
     target_link_options(house INTERFACE --coverage)
 endif()
+
+# house_precompile(<target> <header> …): a build three times as quick, for packaging/. Off while working, because it
+# hides a missing #include.
+function(house_precompile target)
+    if(REMATE_PRECOMPILE AND TARGET ${target})
+        target_precompile_headers(${target} PRIVATE
+            <QByteArray> <QCoreApplication> <QDateTime> <QHash> <QString> <QStringList>
+            <algorithm> <functional> <map> <memory> <optional> <span> <variant> <vector> ${ARGN})
+    endif()
+endfunction()

@@ -57,7 +57,7 @@ install_missing() {
 
 # build FOLDER TYPE [CMAKE OPTION …] -- TARGET …
 build() {
-    local folder=$1 type=$2 options=()
+    local folder=$1 type=$2 options=(-DREMATE_PRECOMPILE=ON)
     shift 2
     while [[ $1 != -- ]]; do
         options+=("$1")
