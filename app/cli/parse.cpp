@@ -21,8 +21,10 @@ std::string words(const char *text) { return QCoreApplication::translate("Cli", 
 
 std::string nameOf(const Option &option)
 {
-    const std::string name(option.name.data(), static_cast<std::size_t>(option.name.size()));
-    return option.sort == OptionSort::Position ? name : "--" + name;
+    // A position is told of, also when it is missing, as it stands in the usage line: STORE.
+    if (option.sort == OptionSort::Position)
+        return option.placeholder;
+    return "--" + std::string(option.name.data(), static_cast<std::size_t>(option.name.size()));
 }
 
 /// One command with what was typed for it.
@@ -42,7 +44,7 @@ void addOption(Row &row, const Option &option)
         return;
     }
     CLI::Option *added = row.app->add_option(nameOf(option), row.typed[name], words(option.help));
-    added->option_text(option.placeholder)->required(option.given == Given::Always)->allow_extra_args(false);
+    added->option_text(option.sort == OptionSort::Position ? " " : option.placeholder)->required(option.given == Given::Always)->allow_extra_args(false);
     if (option.sort == OptionSort::Values)
         added->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     else

@@ -5,6 +5,7 @@
 
 #include "app/session/rehearsal.hpp"
 #include "core/job/stage.hpp"
+#include "tests/app/cli/raw_sql.hpp"
 #include "tests/app/session/hangar.hpp"
 
 using namespace Qt::StringLiterals;
@@ -294,21 +295,20 @@ void TstSigning::damagedStoreIsNotWorkedIn()
 {
     Hangar hangar;
     QCOMPARE(hangar.openJob(), QString());
-    // A well-formed entry that hangs from nothing, put in by a program that does not keep to the rules.
-    const auto key = hangar.session().unlock(signer("tech"));
-    QVERIFY(key);
-    core::Statement said = hangar.session().said().back();
-    said.seq += 1;
-    said.author = person("tech");
-    said.key = key->publicKey().fingerprint();
-    said.prev = core::Digest::of("elsewhere");
-    const auto entry = core::seal(said, *key);
-    QVERIFY(entry);
-    if (const auto appended = hangar.store().append(std::vector{*entry}, *hangar.store().head(hangar.job())); !appended)
-        QSKIP("The store itself refuses such an entry.");
-    const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
+    // Entry 2 is gone, so what follows hangs from nothing. This session has read it all; one that starts now has not.
+    QCOMPARE(tamper(hangar.path(), u"DELETE FROM entries WHERE seq = 2 AND ledger = (SELECT id FROM ledgers WHERE is_register = 0)"_s), QString());
+    session::Session &late = hangar.another();
+    const auto opened = late.openJob(hangar.job());
+    QVERIFY(!opened);
+    QCOMPARE(opened.error().code, core::ErrorCode::Damaged);
+    const auto entries = late.sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(entries.error().error.code, core::ErrorCode::Damaged);
+    // One damaged job does not hide the others.
+    const auto rows = late.jobs();
+    QVERIFY(rows);
+    QCOMPARE(rows->size(), 1u);
+    QVERIFY(rows->front().trouble);
 }
 
 QTEST_GUILESS_MAIN(TstSigning)

@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QByteArray>
+#include <QStringList>
+
+#include "core/value/json.hpp"
+
+/// What remate-cli said.
+struct Said {
+    int exit = -1; ///< -1 when it did not end by itself
+    QByteArray out;
+    QByteArray err;
+
+    /// The standard output as one JSON object; empty when it is none.
+    core::json::Object json() const;
+    /// The same of the standard error.
+    core::json::Object errorJson() const;
+};
+
+/// Runs the real program.
+Said remateCli(const QStringList &arguments, const QByteArray &input = {});
+
+/// Makes a demo store at `path` and a file beside it with everybody's PIN, `path`.pins. Why not, when it went wrong.
+QString makeDemo(const QString &path, const QStringList &options = {});
+QString pinsOf(const QString &path);
+
+/// Writes a file; false when it could not be.
+bool writeFile(const QString &path, const QByteArray &bytes);

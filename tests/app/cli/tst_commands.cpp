@@ -1,0 +1,224 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QDir>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "app/cli/command.hpp"
+#include "tests/app/cli/program.hpp"
+
+using namespace Qt::StringLiterals;
+
+class TstCommands : public QObject {
+    Q_OBJECT
+
+private slots:
+    void initTestCase();
+    void tellsOfItself_data();
+    void tellsOfItself();
+    void helpNamesEveryCommand();
+    void exits_data();
+    void exits();
+    void answersInJson_data();
+    void answersInJson();
+    void errorsGoToStderr();
+    void looseEndsAreNamed();
+    void showsOneInterface();
+    void listComesBack();
+    void faultyListIsNotTaken();
+    void exportsTheRecord();
+    void backsUp();
+    void neverOverwritesAStore();
+    void jobMayBeNamed();
+
+private:
+    QString at(const QString &name) const { return m_folder.filePath(name); }
+    /// Replaces {open}, {closed}, {folder} and so on in a command line.
+    QStringList words(QString line) const
+    {
+        line.replace(u"{open}"_s, at(u"open.remate"_s)).replace(u"{closed}"_s, at(u"closed.remate"_s)).replace(u"{folder}"_s, m_folder.path());
+        return line.split(u' ', Qt::SkipEmptyParts);
+    }
+    QTemporaryDir m_folder;
+};
+
+void TstCommands::initTestCase()
+{
+    QCOMPARE(makeDemo(at(u"open.remate"_s)), QString());
+    QCOMPARE(makeDemo(at(u"closed.remate"_s), {u"--closed"_s}), QString());
+    QVERIFY(writeFile(at(u"text"_s), "This is no store.\n"));
+    QVERIFY(writeFile(at(u"faulty.csv"_s), "id,name,kind,zone\nX1,Clamp,clamp,Left\nX2,Clamp,thing,Nowhere\nX1,,clamp,Left\n"));
+}
+
+void TstCommands::tellsOfItself_data()
+{
+    QTest::addColumn<QString>("name");
+    for (const cli::Command &command : cli::commands())
+        QTest::addRow("%s", command.name.data()) << QString(command.name);
+}
+
+void TstCommands::tellsOfItself()
+{
+    QFETCH(QString, name);
+    const Said said = remateCli({name, u"--help"_s});
+    QCOMPARE(said.exit, 0);
+    QVERIFY(said.out.contains("--json"));
+    for (const cli::Option &option : cli::findCommand(name)->options)
+        QVERIFY2(said.out.contains(option.sort == cli::OptionSort::Position ? QByteArray(option.placeholder) : "--" + QString(option.name).toUtf8()), option.name.data());
+    QCOMPARE(remateCli({name, u"--no-such-option"_s}).exit, 2);
+}
+
+void TstCommands::helpNamesEveryCommand()
+{
+    const Said said = remateCli({u"--help"_s});
+    QCOMPARE(said.exit, 0);
+    for (const cli::Command &command : cli::commands())
+        QVERIFY2(said.out.contains(QString(command.name).toUtf8()), command.name.data());
+    QCOMPARE(remateCli({u"--version"_s}).exit, 0);
+}
+
+void TstCommands::exits_data()
+{
+    QTest::addColumn<QString>("line");
+    QTest::addColumn<int>("exit");
+    QTest::addRow("jobs are listed") << u"jobs {open}"_s << 0;
+    QTest::addRow("nothing is loose") << u"loose-ends {closed}"_s << 0;
+    QTest::addRow("something is loose") << u"loose-ends {open}"_s << 1;
+    QTest::addRow("all is well") << u"verify {closed}"_s << 0;
+    QTest::addRow("another root") << u"verify {closed} --root 0000000000000000000000000000000000000000000000000000000000000000"_s << 1;
+    QTest::addRow("an open job is not exported") << u"export {open} --to {folder}/no"_s << 1;
+    QTest::addRow("no command") << u""_s << 2;
+    QTest::addRow("unknown command") << u"close-it {open}"_s << 2;
+    QTest::addRow("no store named") << u"jobs"_s << 2;
+    QTest::addRow("unknown job") << u"show {open} --job WO-9"_s << 2;
+    QTest::addRow("unknown interface") << u"show {open} --interface ZZ9"_s << 2;
+    QTest::addRow("no digest") << u"verify {closed} --root abc"_s << 2;
+    QTest::addRow("no paper") << u"export {closed} --to {folder}/no --paper a3"_s << 2;
+    QTest::addRow("no store there") << u"jobs {folder}/nothing.remate"_s << 3;
+    QTest::addRow("something else") << u"jobs {folder}/text"_s << 3;
+    QTest::addRow("no list there") << u"list-import {open} {folder}/nothing.csv --by tanaka"_s << 3;
+    QTest::addRow("nowhere to write") << u"list-export {open} --to {folder}/no/such/folder/list.csv"_s << 3;
+}
+
+void TstCommands::exits()
+{
+    QFETCH(QString, line);
+    QFETCH(int, exit);
+    const Said said = remateCli(words(line));
+    QVERIFY2(said.exit == exit, said.err.constData());
+    QVERIFY(said.exit == 0 || exit == 1 || !said.err.isEmpty());
+}
+
+void TstCommands::answersInJson_data()
+{
+    QTest::addColumn<QString>("line");
+    QTest::addColumn<QString>("member");
+    QTest::addRow("jobs") << u"jobs {open} --json"_s << u"jobs"_s;
+    QTest::addRow("show") << u"show {open} --json --entries"_s << u"entries"_s;
+    QTest::addRow("loose-ends") << u"loose-ends {open} --json"_s << u"loose_ends"_s;
+    QTest::addRow("register") << u"register {open} --json"_s << u"tools"_s;
+    QTest::addRow("list-export") << u"list-export {open} --json"_s << u"csv"_s;
+    QTest::addRow("list-import") << u"list-import {open} {folder}/faulty.csv --by tanaka --dry-run --json"_s << u"faults"_s;
+    QTest::addRow("verify") << u"verify {open} --json"_s << u"good"_s;
+    QTest::addRow("export") << u"export {closed} --to {folder}/json --json"_s << u"record"_s;
+    QTest::addRow("backup") << u"backup {open} {folder}/json.remate --json"_s << u"entries"_s;
+}
+
+void TstCommands::answersInJson()
+{
+    QFETCH(QString, line);
+    QFETCH(QString, member);
+    const Said said = remateCli(words(line));
+    QVERIFY2(said.json().contains(member), (said.out + said.err).constData());
+    QCOMPARE(said.out.count('\n'), 1);
+}
+
+void TstCommands::errorsGoToStderr()
+{
+    const Said said = remateCli({u"jobs"_s, at(u"nothing.remate"_s), u"--json"_s});
+    QCOMPARE(said.out, QByteArray());
+    const core::json::Object json = said.errorJson();
+    const core::json::Value *error = json.find(u"error");
+    QVERIFY2(error && error->object(), said.err.constData());
+    QCOMPARE(error->object()->text(u"code"), u"not_found"_s);
+}
+
+void TstCommands::looseEndsAreNamed()
+{
+    const Said said = remateCli({u"loose-ends"_s, at(u"open.remate"_s)});
+    for (const char *part : {"BD2", "loose.disconnected", "loose.inspection", "loose.finding", "Cleared by:"})
+        QVERIFY2(said.out.contains(part), part);
+}
+
+void TstCommands::showsOneInterface()
+{
+    const core::json::Object json = remateCli({u"show"_s, at(u"open.remate"_s), u"--interface"_s, u"BD2"_s, u"--json"_s}).json();
+    const core::json::Value *interfaces = json.find(u"interfaces");
+    const core::json::Value *entries = json.find(u"entries");
+    QVERIFY(interfaces && entries);
+    QCOMPARE(interfaces->array()->size(), 1u);
+    // Listed, disconnected, reconnected, torqued, rejected.
+    QCOMPARE(entries->array()->size(), 5u);
+}
+
+void TstCommands::listComesBack()
+{
+    QCOMPARE(remateCli({u"list-export"_s, at(u"open.remate"_s), u"--to"_s, at(u"list.csv"_s)}).exit, 0);
+    QFile file(at(u"list.csv"_s));
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    const Said said = remateCli({u"list-export"_s, at(u"open.remate"_s)});
+    QCOMPARE(said.out.trimmed(), file.readAll().trimmed());
+    QVERIFY(said.out.contains("AP1"));
+}
+
+void TstCommands::faultyListIsNotTaken()
+{
+    const Said said = remateCli({u"list-import"_s, at(u"open.remate"_s), at(u"faulty.csv"_s), u"--by"_s, u"tanaka"_s});
+    QCOMPARE(said.exit, 1);
+    // All faults at once, each with file, row and column.
+    for (const char *part : {"faulty.csv:3:3: ", "faulty.csv:3:4: ", "faulty.csv:4:1: ", "faulty.csv:4:2: "})
+        QVERIFY2(said.err.contains(part), said.err.constData());
+    QVERIFY(!remateCli({u"list-export"_s, at(u"open.remate"_s)}).out.contains("X1"));
+}
+
+void TstCommands::exportsTheRecord()
+{
+    const Said said = remateCli({u"export"_s, at(u"closed.remate"_s), u"--to"_s, at(u"record"_s), u"--paper"_s, u"letter"_s});
+    QVERIFY2(said.exit == 0, said.err.constData());
+    QFile pdf(at(u"record/record.pdf"_s));
+    QVERIFY(pdf.open(QIODevice::ReadOnly));
+    QVERIFY(pdf.read(5) == "%PDF-");
+    QVERIFY(QFile::exists(at(u"record/interfaces.csv"_s)));
+    QCOMPARE(remateCli({u"export"_s, at(u"open.remate"_s), u"--to"_s, at(u"draft"_s), u"--draft"_s}).exit, 0);
+}
+
+void TstCommands::backsUp()
+{
+    const QStringList line{u"backup"_s, at(u"closed.remate"_s), at(u"copy.remate"_s)};
+    QCOMPARE(remateCli(line).exit, 0);
+    QCOMPARE(remateCli({u"verify"_s, at(u"copy.remate"_s)}).exit, 0);
+    QCOMPARE(remateCli(line).exit, 2);
+    QCOMPARE(remateCli(line + QStringList{u"--overwrite"_s}).exit, 0);
+}
+
+void TstCommands::neverOverwritesAStore()
+{
+    QVERIFY(remateCli({u"demo"_s, at(u"closed.remate"_s)}).exit != 0);
+    QCOMPARE(remateCli({u"verify"_s, at(u"closed.remate"_s)}).exit, 0);
+    QVERIFY(remateCli({u"demo"_s, at(u"text"_s)}).exit != 0);
+    QFile text(at(u"text"_s));
+    QVERIFY(text.open(QIODevice::ReadOnly));
+    QCOMPARE(text.readAll(), QByteArray("This is no store.\n"));
+}
+
+void TstCommands::jobMayBeNamed()
+{
+    const core::json::Object json = remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--json"_s}).json();
+    const QString ledger = json.find(u"job") ? json.find(u"job")->object()->text(u"ledger") : QString();
+    QVERIFY(!ledger.isEmpty());
+    QCOMPARE(remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, ledger}).exit, 0);
+}
+
+QTEST_GUILESS_MAIN(TstCommands)
+#include "tst_commands.moc"

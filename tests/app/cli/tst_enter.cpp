@@ -1,0 +1,176 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "tests/app/cli/program.hpp"
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+/// On the demo's job in its second shift: D6 was joined by novak and waits for its torque of 3.0 to 4.0 N·m.
+constexpr const char *goodTorque = R"({"author":"novak","kind":"torque.applied","subject":"D6","body":{"fastener":1,"value":"3.5","unit":"N·m","tool":"TW-11"}})";
+constexpr const char *tooMuch = R"({"author":"novak","kind":"torque.applied","subject":"D6","body":{"fastener":1,"value":"4.1","unit":"N·m","tool":"TW-11"}})";
+constexpr const char *overdueTool = R"({"author":"novak","kind":"torque.applied","subject":"D6","body":{"fastener":1,"value":"3.5","unit":"N·m","tool":"TW-09"}})";
+constexpr const char *ownWork = R"({"author":"novak","kind":"inspection.accepted","subject":"D6"})";
+constexpr const char *inspection = R"({"author":"dufour","kind":"inspection.accepted","subject":"D6"})";
+constexpr const char *closure = R"({"author":"castellan","kind":"job.closed","body":{"statement":"Done."}})";
+
+QByteArray lines(std::initializer_list<const char *> list)
+{
+    QByteArray bytes;
+    for (const char *line : list)
+        bytes += QByteArray(line) + '\n';
+    return bytes;
+}
+
+QStringList rulesIn(const core::json::Object &answer)
+{
+    QStringList rules;
+    const core::json::Value *list = answer.find(u"lines");
+    for (const core::json::Value &line : list && list->array() ? *list->array() : core::json::Array()) {
+        const core::json::Value *refusals = line.object()->find(u"refusals");
+        for (const core::json::Value &refusal : refusals ? *refusals->array() : core::json::Array())
+            rules << QString::number(line.object()->integer(u"line").value_or(0)) + u' ' + refusal.object()->text(u"rule");
+    }
+    return rules;
+}
+
+} // namespace
+
+class TstEnter : public QObject {
+    Q_OBJECT
+
+private slots:
+    void initTestCase();
+    void init();
+    void admits();
+    void names_data();
+    void names();
+    void laterLinesSeeEarlierOnes();
+    void dryRunSignsNothing();
+    void nothingIsEnteredFromABadFile();
+    void stopsAtAWrongPin();
+    void refusedLineAsksForNoPin();
+    void readsAFile();
+
+private:
+    QString store() const { return m_folder.filePath(u"now.remate"_s); }
+    QString pins() const { return pinsOf(m_folder.filePath(u"demo.remate"_s)); }
+    Said enter(const QByteArray &drafts, const QStringList &options = {})
+    {
+        return remateCli(QStringList{u"enter"_s, store(), u"--pins"_s, pins(), u"--json"_s} + options, drafts);
+    }
+    qint64 entries() const
+    {
+        const core::json::Object json = remateCli({u"show"_s, store(), u"--entries"_s, u"--json"_s}).json();
+        const core::json::Value *list = json.find(u"entries");
+        return list ? static_cast<qint64>(list->array()->size()) : -1;
+    }
+    QTemporaryDir m_folder;
+    qint64 m_before = 0;
+};
+
+void TstEnter::initTestCase() { QCOMPARE(makeDemo(m_folder.filePath(u"demo.remate"_s)), QString()); }
+
+/// Each test has the story's store as the second shift left it.
+void TstEnter::init()
+{
+    QFile::remove(store());
+    QVERIFY(QFile::copy(m_folder.filePath(u"demo.remate"_s), store()));
+    m_before = entries();
+    QVERIFY(m_before > 0);
+}
+
+void TstEnter::admits()
+{
+    const Said said = enter(lines({goodTorque, inspection}));
+    QVERIFY2(said.exit == 0, said.err.constData());
+    QCOMPARE(entries(), m_before + 2);
+    QCOMPARE(remateCli({u"verify"_s, store()}).exit, 0);
+}
+
+void TstEnter::names_data()
+{
+    QTest::addColumn<QByteArray>("draft");
+    QTest::addColumn<QString>("rule");
+    QTest::addRow("too much torque") << QByteArray(tooMuch) << u"1 torque.band"_s;
+    QTest::addRow("a tool out of date") << QByteArray(overdueTool) << u"1 tool.calibration"_s;
+    QTest::addRow("own work, unfinished") << QByteArray(ownWork) << u"1 independence.own-work"_s;
+    QTest::addRow("not yet secured") << QByteArray(inspection) << u"1 inspection.secured"_s;
+    QTest::addRow("closing what is loose") << QByteArray(closure) << u"1 closure.nothing-loose"_s;
+    QTest::addRow("unknown kind") << QByteArray(R"({"author":"novak","kind":"job.forgotten"})") << u"1 form.kind"_s;
+    QTest::addRow("not an administrator")
+        << QByteArray(R"({"author":"novak","kind":"tool.withdrawn","subject":"TW-11","body":{"reason":"Dropped"}})") << u"1 register.administrator"_s;
+}
+
+void TstEnter::names()
+{
+    QFETCH(QByteArray, draft);
+    QFETCH(QString, rule);
+    const Said said = enter(draft);
+    QCOMPARE(said.exit, 1);
+    QVERIFY2(rulesIn(said.json()).contains(rule), said.out.constData());
+    QVERIFY(said.err.contains(rule.mid(2).toUtf8()));
+    QCOMPARE(entries(), m_before);
+}
+
+void TstEnter::laterLinesSeeEarlierOnes()
+{
+    const Said said = enter(lines({goodTorque, goodTorque, inspection}));
+    QCOMPARE(said.exit, 1);
+    QCOMPARE(rulesIn(said.json()), QStringList{u"2 torque.fastener-once"_s});
+    QCOMPARE(entries(), m_before + 2);
+}
+
+void TstEnter::dryRunSignsNothing()
+{
+    const Said said = remateCli({u"enter"_s, store(), u"--dry-run"_s, u"--json"_s}, lines({goodTorque, goodTorque, inspection}));
+    QCOMPARE(said.exit, 1);
+    QCOMPARE(rulesIn(said.json()), QStringList{u"2 torque.fastener-once"_s});
+    QCOMPARE(entries(), m_before);
+    QCOMPARE(remateCli({u"enter"_s, store(), u"--dry-run"_s}, lines({goodTorque, inspection})).exit, 0);
+}
+
+void TstEnter::nothingIsEnteredFromABadFile()
+{
+    const Said said = enter(lines({goodTorque, "{\"author\":\"novak\""}));
+    QCOMPARE(said.exit, 2);
+    QVERIFY(said.err.contains("-:2: "));
+    QCOMPARE(entries(), m_before);
+}
+
+void TstEnter::stopsAtAWrongPin()
+{
+    const QString wrong = m_folder.filePath(u"wrong.pins"_s);
+    QVERIFY(writeFile(wrong, "# nobody's PIN\nnovak 000000\ndufour 190635\n"));
+    const Said said = remateCli({u"enter"_s, store(), u"--pins"_s, wrong, u"--json"_s}, lines({goodTorque, closure}));
+    QCOMPARE(said.exit, 1);
+    const core::json::Object json = said.json();
+    QVERIFY2(json.find(u"error"), said.out.constData());
+    QCOMPARE(json.find(u"error")->object()->text(u"code"), u"wrong_secret"_s);
+    QVERIFY(!said.out.contains("000000") && !said.err.contains("000000"));
+    QCOMPARE(entries(), m_before);
+}
+
+void TstEnter::refusedLineAsksForNoPin()
+{
+    const QString none = m_folder.filePath(u"none.pins"_s);
+    QVERIFY(writeFile(none, "\n"));
+    const Said said = remateCli({u"enter"_s, store(), u"--pins"_s, none, u"--json"_s}, tooMuch);
+    QCOMPARE(said.exit, 1);
+    QCOMPARE(rulesIn(said.json()), QStringList{u"1 torque.band"_s});
+}
+
+void TstEnter::readsAFile()
+{
+    const QString file = m_folder.filePath(u"drafts.jsonl"_s);
+    QVERIFY(writeFile(file, goodTorque));
+    QCOMPARE(remateCli({u"enter"_s, store(), file, u"--job"_s, u"WO-2207-14"_s, u"--pins"_s, pins()}).exit, 0);
+    QCOMPARE(entries(), m_before + 1);
+}
+
+QTEST_GUILESS_MAIN(TstEnter)
+#include "tst_enter.moc"
