@@ -167,15 +167,15 @@ private slots:
         Sitting sitting;
         const auto &ana = sitting.ana();
         const auto fingerprint = ana.key.publicKey().fingerprint();
-        const core::WrapCost minutesOfWork{60, 256LL * 1024 * 1024};
+        const core::WrapCost longWork{64, 512LL * 1024 * 1024};
         auto key = *core::wrap(ana.key, ana.person, right, core::leastCost);
-        key.cost = minutesOfWork;
+        key.cost = longWork;
         QVERIFY(sitting.store().credentials().put(ana.person, fingerprint, key));
         for (int tries = 1; tries <= 3; ++tries) {
             QProcess guesser;
             guesser.start(QCoreApplication::applicationDirPath() + "/store_writer", {sitting.path(), "guess"});
             QVERIFY(guesser.waitForStarted());
-            QTRY_COMPARE_WITH_TIMEOUT(files::rawNumber(sitting.path(), "SELECT wrong_in_a_row FROM attempts").value_or(0), tries, 30'000);
+            QTRY_COMPARE_WITH_TIMEOUT(files::rawNumber(sitting.path(), "SELECT wrong_in_a_row FROM attempts").value_or(0), tries, 15'000);
             QCOMPARE(guesser.readAllStandardOutput(), "");
             QCOMPARE(guesser.state(), QProcess::Running);
             guesser.kill();
