@@ -8,6 +8,7 @@
 #include <QStringList>
 #include <QTemporaryDir>
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 
@@ -15,10 +16,9 @@
 
 namespace files {
 
-/// A folder that every user may enter, so that tests of permissions can be run by root as an ordinary user.
+/// A folder of the test's own.
 class Folder {
 public:
-    Folder();
     QString operator/(const char *name) const { return m_folder.filePath(QLatin1String(name)); }
     QString path() const { return m_folder.path(); }
     /// The names of all files in it, sorted.
@@ -44,13 +44,16 @@ std::optional<qint64> rawNumber(const QString &path, const char *sql);
 /// A new store, closed again.
 void makeStore(const QString &path);
 
-/// While it lives, the process has the rights of an ordinary user, not of root; with no effect when it is none anyway.
+/// While it lives, this thread obeys the modes of files even when root runs the test.
 class AsOrdinaryUser {
 public:
     AsOrdinaryUser();
     ~AsOrdinaryUser();
     AsOrdinaryUser(const AsOrdinaryUser &) = delete;
     AsOrdinaryUser &operator=(const AsOrdinaryUser &) = delete;
+
+private:
+    std::uint32_t m_before;
 };
 
 } // namespace files
