@@ -116,19 +116,38 @@ std::shared_ptr<const core::JobState> Folds::state(const core::LedgerId &ledger)
     return at == m_followed.end() ? nullptr : at->second.state;
 }
 
-core::Result<core::JobSummary> Folds::summarise(const core::LedgerId &ledger, qint64 headSeq)
+core::Result<Folds::Fresh> Folds::fresh(const core::LedgerId &ledger)
 {
+    if (const core::JobFold *followed = job(ledger))
+        return Fresh{followed->head(), core::summaryOf(followed->state(), m_register)};
+    Followed passing;
+    if (const auto read = readOn(ledger, passing); !read)
+        return core::failure(read.error());
+    return Fresh{passing.fold.head(), core::summaryOf(*passing.state, m_register)};
+}
+
+core::Result<core::JobSummary> Folds::summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made)
+{
+    const qint64 headSeq = m_heads.at(ledger);
     const auto known = m_summaries.find(ledger);
     if (known != m_summaries.end() && known->second.jobHead == headSeq && known->second.regHead == m_register.head)
         return known->second.summary;
-    Followed passing;
-    if (const core::JobFold *followed = job(ledger)) {
-        passing.state = state(ledger);
-        Q_ASSERT(followed->head().seq >= headSeq);
-    } else if (const auto read = readOn(ledger, passing); !read) {
-        return core::failure(read.error());
+    const auto head = m_store.head(ledger);
+    if (!head)
+        return core::failure(head.error());
+    const auto kept = m_store.summaries().find({ledger, head->hash, m_register.head.hash});
+    if (!kept)
+        return core::failure(kept.error());
+    core::JobSummary summary;
+    if (*kept) {
+        summary = **kept;
+    } else if (const auto folded = fresh(ledger)) {
+        // Kept under the head that was folded: others may have appended since we asked.
+        summary = folded->summary;
+        made.push_back({{ledger, folded->head.hash, m_register.head.hash}, summary});
+    } else {
+        return core::failure(folded.error());
     }
-    const core::JobSummary summary = core::summaryOf(*passing.state, m_register);
     m_summaries.insert_or_assign(ledger, Summarised{summary, headSeq, m_register.head});
     return summary;
 }
@@ -136,13 +155,17 @@ core::Result<core::JobSummary> Folds::summarise(const core::LedgerId &ledger, qi
 core::Result<std::vector<JobRow>> Folds::summaries()
 {
     std::vector<JobRow> rows;
+    std::vector<db::KeptSummary> made;
     for (const core::LedgerId &ledger : m_order) {
-        const auto summary = summarise(ledger, m_heads.at(ledger));
+        const auto summary = summarise(ledger, made);
         if (summary)
             rows.push_back({ledger, *summary, std::nullopt});
         else
             rows.push_back({ledger, {}, summary.error()});
     }
+    // Remembering saves time alone: a store that cannot be written just now tells its jobs all the same.
+    if (!made.empty())
+        (void)m_store.summaries().remember(made);
     return rows;
 }
 

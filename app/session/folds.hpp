@@ -56,6 +56,10 @@ private:
         qint64 jobHead;    ///< sequence number of the job's last entry when it was made
         core::Head regHead; ///< and the register's head
     };
+    struct Fresh {
+        core::Head head;
+        core::JobSummary summary;
+    };
     struct Followed {
         core::JobFold fold;
         std::shared_ptr<const core::JobState> state;
@@ -63,7 +67,8 @@ private:
     core::Result<bool> readRegister();
     core::Result<std::vector<core::LedgerId>> readJobs();
     core::Result<void> readOn(const core::LedgerId &ledger, Followed &job);
-    core::Result<core::JobSummary> summarise(const core::LedgerId &ledger, qint64 headSeq);
+    core::Result<Fresh> fresh(const core::LedgerId &ledger);
+    core::Result<core::JobSummary> summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made);
 
     db::Store &m_store;
     std::optional<db::ChangeToken> m_token;

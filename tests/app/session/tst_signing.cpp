@@ -35,6 +35,7 @@ private slots:
     void rehearsalWritesNothing();
     void readOnlyStore();
     void damagedStoreIsNotWorkedIn();
+    void startPageIsRemembered();
 };
 
 void TstSigning::draftBecomesEntry()
@@ -309,6 +310,22 @@ void TstSigning::damagedStoreIsNotWorkedIn()
     QVERIFY(rows);
     QCOMPARE(rows->size(), 1u);
     QVERIFY(rows->front().trouble);
+}
+
+void TstSigning::startPageIsRemembered()
+{
+    Hangar hangar;
+    QCOMPARE(hangar.openJob(), QString());
+    const auto made = hangar.session().jobs();
+    QVERIFY(made);
+    const db::SummarySource now{hangar.job(), hangar.store().head(hangar.job())->hash, hangar.session().reg().head.hash};
+    const auto kept = hangar.store().summaries().find(now);
+    QVERIFY(kept && *kept);
+    QCOMPARE((*kept)->interfaces, 2);
+    // Another program takes it from there, and makes a new one after the next entry.
+    QCOMPARE(hangar.another().jobs()->front().summary, made->front().summary);
+    QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
+    QCOMPARE(hangar.another().jobs()->front().summary.byStage, (std::array<qint64, 5>{1, 1, 0, 0, 0}));
 }
 
 QTEST_GUILESS_MAIN(TstSigning)
