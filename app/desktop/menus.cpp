@@ -47,6 +47,10 @@ void MainWindow::makeMenus()
     }
     ofStore(go->addAction(tr("Loc&k"), QKeySequence(QStringLiteral("Ctrl+L")), this, &MainWindow::lock));
 
+    QMenu *act = menuBar()->addMenu(tr("&Do"));
+    connect(act, &QMenu::aboutToShow, this, [this, act] { m_job->fillMenu(*act); });
+    ofJob(act->menuAction());
+
     QMenu *look = menuBar()->addMenu(tr("&Look"));
     auto *group = new QActionGroup(this);
     const std::pair<QString, Appearance> choices[] = {{tr("As the &system"), Appearance::System}, {tr("&Light"), Appearance::Light}, {tr("&Dark"), Appearance::Dark}};

@@ -22,7 +22,7 @@ WelcomePage::WelcomePage(QWidget *parent) : QWidget(parent)
     outer->addStretch();
     auto *inner = new QWidget(this);
     const int width = fontMetrics().averageCharWidth();
-    inner->setFixedWidth(width * 84);
+    inner->setFixedWidth(width * 104);
     outer->addWidget(inner);
     outer->addStretch();
     auto *column = new QVBoxLayout(inner);

@@ -111,6 +111,8 @@ void ActionButtons::show(const std::vector<core::InterfaceId> &items, const std:
         row.button->setVisible(isAsked);
         row.reason->setVisible(!reason.isEmpty());
     }
+    const auto person = m_deeds.person();
+    m_notNowTitle->setText(person ? tr("Not now, for %1. Lock (Ctrl+L) to let somebody else sign.").arg(m_feed.reg().nameOf(*person)) : tr("Not now"));
     m_notNowTitle->setVisible(refused > 0);
 }
 

@@ -81,11 +81,15 @@ QMenu { background: palette(base); border: 1px solid palette(mid); } QMenu::item
 QMenu::item:selected { background: palette(highlight); color: palette(highlighted-text); } QMenu::item:disabled { color: @faint; }
 QMenu::separator { height: 1px; background: palette(mid); margin: 0.3em 0; }
 QCheckBox { spacing: 0.6em; min-height: 1.8em; }
+QCheckBox::indicator, QListWidget::indicator { width: 1.2em; height: 1.2em; border: 1px solid palette(mid); border-radius: 0.15em; background: palette(base); }
+QCheckBox::indicator:checked, QListWidget::indicator:checked { background: palette(highlight); border-color: palette(highlight); image: url(:/desktop/look/check_@shade.svg); }
+QCheckBox::indicator:focus { border: 2px solid palette(highlight); }
 QProgressBar { border: 1px solid palette(mid); border-radius: 0.2em; text-align: center; min-height: 1.4em; background: palette(base); }
 QProgressBar::chunk { background: palette(highlight); }
 QStatusBar { background: palette(window); } QStatusBar::item { border: none; }
 )");
     QString sheet = rules;
+    sheet.replace(QStringLiteral("@shade"), shade == Shade::Dark ? QStringLiteral("dark") : QStringLiteral("light"));
     sheet.replace(QStringLiteral("@faint"), paletteFor(shade).color(QPalette::Disabled, QPalette::Text).name());
     sheet.replace(QStringLiteral("@quiet"), quietColour(shade).name());
     sheet.replace(QStringLiteral("@good"), stageColour(core::Stage::Inspected, shade).name());

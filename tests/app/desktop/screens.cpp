@@ -8,11 +8,13 @@
 #include <QApplication>
 #include <QDir>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
 #include <QTableView>
 #include <QTemporaryDir>
 
+#include <algorithm>
 #include <cstdio>
 
 #include "app/demo/scenario.hpp"
@@ -50,12 +52,14 @@ private:
     void keep(QWidget &widget, const QString &name);
     void settle();
     void sheets(desktop::MainWindow &window, QTableView &table);
+    void knownSigner(desktop::MainWindow &window, QTableView &table);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
     QDir m_folder;
     const core::Kinds &m_kinds;
     QTemporaryDir m_temp;
     ScriptedAsk m_ask;
+    std::vector<demo::CastMember> m_cast;
 };
 
 QString Screens::makeDemo()
@@ -69,6 +73,7 @@ QString Screens::makeDemo()
         qFatal("%s", qPrintable(played.error().message));
     if (const auto closed = (*store)->close(); !closed)
         qFatal("%s", qPrintable(closed.error().message));
+    m_cast = played->cast;
     return path;
 }
 
@@ -124,6 +129,37 @@ void Screens::sheets(desktop::MainWindow &window, QTableView &table)
     }
 }
 
+/// After a signature: the same person needs the PIN alone.
+void Screens::knownSigner(desktop::MainWindow &window, QTableView &table)
+{
+    const auto begin = [&] {
+        QKeyEvent press(QEvent::KeyPress, Qt::Key_A, Qt::NoModifier, u"a"_s);
+        QCoreApplication::sendEvent(&table, &press);
+        return window.findChild<desktop::SignSheet *>();
+    };
+    const auto inspector = std::find_if(m_cast.begin(), m_cast.end(), [](const demo::CastMember &member) {
+        return std::find(member.authorities.begin(), member.authorities.end(), core::Authority::Inspect) != member.authorities.end();
+    });
+    for (int skip = 0; choose(table, core::Stage::Secured, 1, skip); ++skip) {
+        desktop::SignSheet *sheet = begin();
+        if (!sheet)
+            continue;
+        sheet->findChild<QWidget *>(u"person"_s)->findChild<QLineEdit *>()->setText(inspector->id.text());
+        auto *secret = sheet->findChild<QLineEdit *>(u"secret"_s);
+        secret->setText(inspector->pin);
+        keep(*sheet, u"sheet-filled"_s);
+        sheet->findChild<QPushButton *>(u"sign"_s)->click();
+        settle();
+        keep(window, u"list-after-signing"_s);
+        if (window.findChild<desktop::SignSheet *>() || !choose(table, core::Stage::Secured, 1) || !begin())
+            return;
+        keep(*window.findChild<desktop::SignSheet *>(), u"sheet-known"_s);
+        window.findChild<desktop::SignSheet *>()->reject();
+        settle();
+        return;
+    }
+}
+
 void Screens::draw()
 {
     desktop::MainWindow window(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
@@ -171,6 +207,7 @@ void Screens::draw()
     choose(*table, core::Stage::Connected, 3);
     keep(window, u"list-several"_s);
     sheets(window, *table);
+    knownSigner(window, *table);
     for (const desktop::PageLine &line : desktop::pages()) {
         place->showPage(QString(line.name));
         keep(window, QString(line.name));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QComboBox>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -10,6 +11,8 @@
 #include <QPushButton>
 #include <QTableView>
 #include <QTest>
+
+#include <algorithm>
 
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/main_window.hpp"
@@ -68,6 +71,11 @@ private slots:
     void returnWithoutPinSignsNothing();
     void lockAsksForBoth();
     void anotherProgramsEntryAppears();
+    void photoIsShownOnTheCard();
+    void strikeTakesBack();
+    void shiftIsHandedOver();
+    void findingIsRaisedAndDisposedOf();
+    void newPersonSignsWithTheirOwnPin();
     void faultyListIsNotTaken();
 
 private:
@@ -359,6 +367,106 @@ void TstWholeJob::faultyListIsNotTaken()
     QVERIFY(!dialog->findChild<QPushButton *>(u"take"_s));
     dialog->close();
     QCOMPARE(stages(), QString());
+}
+
+void TstWholeJob::photoIsShownOnTheCard()
+{
+    startWithList();
+    QImage picture(40, 30, QImage::Format_RGB32);
+    picture.fill(Qt::darkGreen);
+    m_ask->openPath = m_bench->file(u"before.png"_s, {});
+    QVERIFY(picture.save(*m_ask->openPath));
+    choose({u"D1"_s});
+    press(page("list"), "photo.attached");
+    QCOMPARE(sign(u"ana"_s), QString());
+    const auto labels = page("list").findChildren<QLabel *>();
+    QVERIFY(std::any_of(labels.begin(), labels.end(), [](const QLabel *label) { return !label->pixmap().isNull() && !label->isHidden(); }));
+    // A file that is no picture is told, and nothing opens.
+    m_ask->openPath = m_bench->file(u"words.png"_s, "no picture");
+    press(page("list"), "photo.attached");
+    QCOMPARE(m_ask->told.size(), 1);
+    QVERIFY(!sheet());
+}
+
+void TstWholeJob::strikeTakesBack()
+{
+    startWithList();
+    choose({u"D1"_s});
+    press(page("list"), "interface.disconnected");
+    QCOMPARE(sign(u"ana"_s), QString());
+    QVERIFY(stages().startsWith(u"D1 disconnected"_s));
+    go("record");
+    auto *entries = named<desktop::RowTable>(page("record"), "entries");
+    const QString newest = entries->model().rows().front().key;
+    entries->choose(newest);
+    press(page("record"), "entry.struck");
+    QTRY_VERIFY(sheet());
+    type(*sheet(), "reason", u"wrong item"_s);
+    QCOMPARE(sign(u"ana"_s), QString());
+    QVERIFY(stages().startsWith(u"D1 connected"_s));
+    QVERIFY(entries->model().rows()[1].isStruck);
+    QVERIFY(entries->model().rows()[1].cells[3].contains(u"D1"_s));
+}
+
+void TstWholeJob::shiftIsHandedOver()
+{
+    startWithList();
+    choose({u"D1"_s});
+    press(page("list"), "interface.disconnected");
+    QCOMPARE(sign(u"ana"_s), QString());
+    go("handover");
+    press(page("handover"), "handover.given");
+    QTRY_VERIFY(sheet());
+    pick(*sheet(), "to", u"ben"_s);
+    QCOMPARE(sign(u"ana"_s), QString());
+    // Whoever gave it cannot accept it.
+    QVERIFY(!named<QPushButton>(page("handover"), "handover.accepted")->isEnabled());
+    m_window->findChild<QPushButton *>(u"lock"_s)->click();
+    press(page("handover"), "handover.accepted");
+    QCOMPARE(sign(u"ben"_s), QString());
+    QVERIFY(!named<QPushButton>(page("handover"), "handover.accepted")->isEnabled());
+}
+
+void TstWholeJob::findingIsRaisedAndDisposedOf()
+{
+    startWithList();
+    choose({u"D1"_s});
+    press(page("list"), "finding.raised");
+    QTRY_VERIFY(sheet());
+    type(*sheet(), "description", u"chafed"_s);
+    QCOMPARE(sign(u"ana"_s), QString());
+    m_window->findChild<QPushButton *>(u"lock"_s)->click();
+    go("findings");
+    auto *findings = named<desktop::RowTable>(page("findings"), "findings");
+    QCOMPARE(findings->model().rowCount(), 1);
+    QCOMPARE(findings->model().rows().front().cells[1], u"open"_s);
+    findings->choose(u"F1"_s);
+    press(page("findings"), "finding.closed");
+    QTRY_VERIFY(sheet());
+    type(*sheet(), "authority", u"MM 20-10"_s);
+    QCOMPARE(sign(u"cho"_s), QString());
+    QCOMPARE(findings->model().rows().front().cells[1], u"closed"_s);
+}
+
+void TstWholeJob::newPersonSignsWithTheirOwnPin()
+{
+    m_window->openStore(m_bench->path());
+    press(*m_window, "peopleAndTools");
+    press(*m_window, "enrol");
+    QTRY_VERIFY(sheet());
+    type(*sheet(), "newId", u"eva"_s);
+    type(*sheet(), "newName", u"Eva Roth"_s);
+    type(*sheet(), "newIdentity", u"passport"_s);
+    type(*sheet(), "newSecret", Bench::pinOf(u"eva"_s));
+    type(*sheet(), "newSecretAgain", u"something else"_s);
+    QVERIFY(!sign(u"ana"_s).isEmpty());
+    type(*sheet(), "newSecretAgain", Bench::pinOf(u"eva"_s));
+    named<QLineEdit>(*sheet(), "secret")->clear();
+    QCOMPARE(sign(u"ana"_s), QString());
+    auto *people = named<desktop::RowTable>(*m_window, "people");
+    QVERIFY(people->model().rowOf(u"eva"_s) >= 0);
+    const auto other = m_bench->another();
+    QVERIFY(other->unlock({*core::PersonId::parse(u"eva"), Bench::pinOf(u"eva"_s)}));
 }
 
 QTEST_MAIN(TstWholeJob)

@@ -7,7 +7,9 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QIcon>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QStyle>
 #include <QStackedWidget>
@@ -22,6 +24,7 @@
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/seam.hpp"
 #include "app/desktop/parts/theme.hpp"
+#include "app/desktop/parts/words.hpp"
 
 namespace desktop {
 
@@ -120,6 +123,26 @@ void JobPlace::showPage(const QString &name)
             continue;
         m_rail[i]->setChecked(true);
         m_pages->setCurrentIndex(static_cast<int>(i));
+    }
+}
+
+void JobPlace::fillMenu(QMenu &menu)
+{
+    menu.clear();
+    menu.setToolTipsVisible(true);
+    if (!m_feed.state())
+        return;
+    for (const ActionLine &line : desktop::actions()) {
+        if (!comesIntoQuestion(line, *m_feed.state(), m_selection.items(), false))
+            continue;
+        const QString key = QString::fromLatin1(line.shortcut);
+        const QString text = actionText(line, m_kinds, *m_feed.state(), m_selection.items());
+        // The key is handled by the lists alone, where no text is typed; here it is only told.
+        QAction *action = menu.addAction(QIcon(iconPath(line)), key.isEmpty() ? text : text + u'\t' + key);
+        const QString reason = refusalsInWords(m_signing.whyNot(line, m_selection.items()));
+        action->setEnabled(reason.isEmpty());
+        action->setToolTip(reason);
+        connect(action, &QAction::triggered, this, [this, &line] { m_signing.begin(line, m_selection.items()); });
     }
 }
 

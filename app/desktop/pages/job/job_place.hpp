@@ -9,6 +9,7 @@
 #include "app/desktop/pages/page.hpp"
 
 class QLabel;
+class QMenu;
 class QPushButton;
 class QStackedWidget;
 
@@ -24,6 +25,8 @@ public:
     JobPlace(session::Session &session, JobFeed &feed, Signing &signing, const core::Kinds &kinds, Ask &ask, QWidget *parent);
 
     void showPage(const QString &name);
+    /// Lists what may be done with what is chosen, with its keys; what is refused is greyed and says why.
+    void fillMenu(QMenu &menu);
     /// Reads a list, shows it, and has it signed.
     void importList(const QString &path);
     void askImport();

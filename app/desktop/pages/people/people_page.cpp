@@ -69,7 +69,7 @@ QWidget *PeoplePage::makePeople()
     column->setContentsMargins(0, 0, 0, 0);
     m_people = new RowTable({{tr("Id"), 14}, {tr("Name"), 22}, {tr("May"), 0}, {tr("Key"), 20}}, tr("People"), tr("Nobody is enrolled."), area);
     m_people->setObjectName(u"people"_s);
-    m_authorisations = new RowTable({{tr("Number"), 8}, {tr("Authority"), 12}, {tr("Kinds"), 0}, {tr("Aircraft types"), 16}, {tr("Days"), 14}, {tr("Approval"), 18}}, tr("Authorisations"), tr("Choose a person to see their authorisations."), area);
+    m_authorisations = new RowTable({{tr("Number"), 8}, {tr("Authority"), 12}, {tr("Kinds"), 0}, {tr("Aircraft types"), 16}, {tr("Days"), 17}, {tr("Approval"), 18}}, tr("Authorisations"), tr("Choose a person to see their authorisations."), area);
     m_authorisations->setObjectName(u"authorisations"_s);
     m_whose = makeLabel({}, "heading", area);
     auto *grid = new QGridLayout;
@@ -80,11 +80,13 @@ QWidget *PeoplePage::makePeople()
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     column->addLayout(grid, 1);
-    column->addWidget(makeButtons({{tr("&Enrol a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
+    QWidget *buttons = makeButtons({{tr("&Enrol a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
                                    {tr("&Grant an authorisation …"), [this] { grant(); }},
                                    {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }},
                                    {tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
-                                   {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }}}));
+                                   {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }}});
+    buttons->findChild<QPushButton *>()->setObjectName(u"enrol"_s);
+    column->addWidget(buttons);
     connect(m_people, &RowTable::chosenChanged, this, &PeoplePage::showAuthorisations);
     return area;
 }
@@ -144,7 +146,7 @@ std::vector<Row> PeoplePage::authorisationRows() const
     for (const auto &[id, one] : m_session.reg().authorisations) {
         if (one.person.text() != chosen)
             continue;
-        const QString days = one.until ? tr("%1 to %2").arg(one.from.toString(Qt::ISODate), one.until->toString(Qt::ISODate)) : tr("from %1").arg(one.from.toString(Qt::ISODate));
+        const QString days = one.until ? tr("%1\nto %2").arg(one.from.toString(Qt::ISODate), one.until->toString(Qt::ISODate)) : tr("from %1").arg(one.from.toString(Qt::ISODate));
         rows.push_back({id.text(), {id.text(), choiceInWords(core::authorityText(one.authority)), orAll(one.kinds), orAll(one.aircraftTypes), days, one.reference}, one.withdrawn.has_value()});
     }
     return rows;
