@@ -52,7 +52,7 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     setCentralWidget(centre);
     makeMenus();
     menuBar()->setCornerWidget(makeCorner());
-    resize(fontMetrics().averageCharWidth() * 190, fontMetrics().height() * 48);
+    resize(fontMetrics().averageCharWidth() * 220, fontMetrics().height() * 54);
     restoreGeometry(m_preferences.windowGeometry);
     restoreState(m_preferences.windowState);
     connect(m_welcome, &WelcomePage::newStoreWanted, this, &MainWindow::newStore);
@@ -206,7 +206,10 @@ void MainWindow::showStart()
     if (!jobs)
         statusBar()->showMessage(jobs.error().message);
     m_start->show(jobs ? *jobs : std::vector<session::JobRow>(), m_place.session->reg());
-    m_stack->setCurrentWidget(m_start);
+    if (m_stack->currentWidget() != m_start) {
+        m_stack->setCurrentWidget(m_start);
+        m_start->setFocus(Qt::OtherFocusReason);
+    }
     showWho();
 }
 
@@ -230,6 +233,7 @@ void MainWindow::openJob(const core::LedgerId &job)
     for (QAction *action : m_jobActions)
         action->setEnabled(true);
     m_stack->setCurrentWidget(m_job);
+    m_job->showPage(QStringLiteral("list"));
 }
 
 void MainWindow::feedJob()

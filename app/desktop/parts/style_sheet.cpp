@@ -48,9 +48,9 @@ QScrollBar::add-page, QScrollBar::sub-page { background: none; }
 QComboBox QAbstractItemView { background: palette(base); border: 1px solid palette(mid); }
 QComboBox QAbstractItemView::item { min-height: 2.2em; }
 QTableView, QTreeView, QListWidget, QListView { background: palette(base); alternate-background-color: palette(alternate-base);
-    border: 1px solid palette(mid); gridline-color: transparent;
+    border: 1px solid palette(mid); padding: 1px; gridline-color: transparent;
     selection-background-color: palette(highlight); selection-color: palette(highlighted-text); }
-QTableView:focus, QTreeView:focus, QListWidget:focus, QListView:focus { border: 2px solid palette(highlight); }
+QTableView:focus, QTreeView:focus, QListWidget:focus, QListView:focus { border: 2px solid palette(highlight); padding: 0; }
 QHeaderView { background: palette(base); }
 QHeaderView::section { background: palette(base); color: @quiet; border: none; border-bottom: 1px solid palette(mid);
     padding: 0.5em 0.25em; font-weight: 600; }
@@ -58,7 +58,7 @@ QPushButton[role="count"] { font-size: 15pt; font-weight: 600; color: @good; bac
     padding: 0.4em 0.9em; }
 QPushButton[role="count"][isLoose="true"] { color: @alarm; border-color: @alarm; }
 QPushButton[role="count"]:focus { border-width: 4px; padding: 0.3em 0.8em; }
-QListView[role="cards"] { background: transparent; border: none; }
+QListView[role="cards"] { background: transparent; border: none; padding: 0; }
 QListView[role="cards"]:focus { border: none; }
 QFrame[role="top"] { background: palette(window); border: none; border-bottom: 1px solid palette(mid); }
 QLabel[role="title"] { font-size: 20pt; font-weight: 600; }
@@ -77,7 +77,7 @@ QScrollArea { border: none; background: transparent; }
 QScrollArea > QWidget > QWidget { background: transparent; }
 QSplitter::handle { background: palette(window); }
 QMenuBar { background: palette(window); } QMenuBar::item { padding: 0.4em 0.8em; } QMenuBar::item:selected { background: palette(highlight); color: palette(highlighted-text); }
-QMenu { background: palette(base); border: 1px solid palette(mid); } QMenu::item { padding: 0.5em 1.6em; }
+QMenu { background: palette(base); border: 1px solid palette(mid); } QMenu::item { padding: 0.5em 1.6em 0.5em 2.6em; } QMenu::icon { padding-left: 0.7em; }
 QMenu::item:selected { background: palette(highlight); color: palette(highlighted-text); } QMenu::item:disabled { color: @faint; }
 QMenu::separator { height: 1px; background: palette(mid); margin: 0.3em 0; }
 QCheckBox { spacing: 0.6em; min-height: 1.8em; }

@@ -4,6 +4,7 @@
 #include "app/desktop/pages/findings/findings_page.hpp"
 
 #include <QLabel>
+#include <QTableView>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -36,6 +37,7 @@ FindingsPage::FindingsPage(const PageTools &tools, QWidget *parent) : Page(tools
     column->addWidget(m_rows, 1);
     m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
+    setFocusProxy(&m_rows->view());
     connect(m_rows, &RowTable::chosenChanged, this, &FindingsPage::showActions);
     connect(&feed(), &JobFeed::changed, this, &FindingsPage::refresh);
     connect(&feed(), &JobFeed::jobChanged, this, &FindingsPage::refresh);

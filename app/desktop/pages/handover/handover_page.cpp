@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QLabel>
+#include <QTableView>
 #include <QVBoxLayout>
 
 #include "app/desktop/parts/action_buttons.hpp"
@@ -37,6 +38,7 @@ HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools
     column->addWidget(m_past, 1);
     m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
+    setFocusProxy(&m_open->view());
     connect(&feed(), &JobFeed::changed, this, &HandoverPage::refresh);
     connect(&feed(), &JobFeed::jobChanged, this, &HandoverPage::refresh);
     refresh();

@@ -53,6 +53,7 @@ InspectPage::InspectPage(const PageTools &tools, QWidget *parent) : Page(tools, 
     auto *layout = new QHBoxLayout(this);
     layout->addWidget(splitter);
 
+    setFocusProxy(&m_queue->view());
     m_card->buttons().listenTo(&m_queue->view());
     connect(m_queue, &RowTable::chosenChanged, this, &InspectPage::choose);
     connect(&feed(), &JobFeed::changed, this, &InspectPage::refresh);
@@ -84,6 +85,9 @@ void InspectPage::choose(const QString &key)
         return;
     m_at = m_queue->model().rowOf(key);
     m_card->show({*id});
+    // In the background the queue moves on by itself, and must not take what another page has chosen.
+    if (isVisible())
+        selection().choose({*id});
 }
 
 } // namespace desktop

@@ -123,6 +123,7 @@ void JobPlace::showPage(const QString &name)
             continue;
         m_rail[i]->setChecked(true);
         m_pages->setCurrentIndex(static_cast<int>(i));
+        m_pages->currentWidget()->setFocus(Qt::OtherFocusReason); // keys act at once, without a click
     }
 }
 

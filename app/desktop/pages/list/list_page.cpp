@@ -67,6 +67,7 @@ ListPage::ListPage(const PageTools &tools, QWidget *parent)
     auto *layout = new QHBoxLayout(this);
     layout->addWidget(splitter);
 
+    setFocusProxy(m_table);
     addShortcuts();
     connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &ListPage::followView);
     connect(&selection(), &Selection::changed, this, &ListPage::followSelection);
@@ -158,6 +159,13 @@ void ListPage::addShortcuts()
         m_words->setFocus(Qt::ShortcutFocusReason);
         m_words->selectAll();
     });
+}
+
+void ListPage::resizeEvent(QResizeEvent *event)
+{
+    Page::resizeEvent(event);
+    // On a small screen the name is worth more than the kind, which stands on the card as well.
+    m_table->setColumnHidden(InterfaceModel::Kind, width() < fontMetrics().averageCharWidth() * 180);
 }
 
 void ListPage::count()

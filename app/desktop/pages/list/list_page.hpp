@@ -25,6 +25,9 @@ public:
     explicit ListPage(const PageTools &tools, QWidget *parent = nullptr);
     static Page *make(const PageTools &tools, QWidget *parent) { return new ListPage(tools, parent); }
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     QWidget *makeFilterRow();
     QWidget *makeTable();

@@ -28,6 +28,7 @@ LooseEndsPage::LooseEndsPage(const PageTools &tools, QWidget *parent) : Page(too
     column->addWidget(m_rows, 1);
     m_close->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_close);
+    setFocusProxy(&m_rows->view());
     connect(m_rows, &RowTable::opened, this, &LooseEndsPage::lead);
     connect(&feed(), &JobFeed::changed, this, &LooseEndsPage::refresh);
     connect(&feed(), &JobFeed::jobChanged, this, &LooseEndsPage::refresh);

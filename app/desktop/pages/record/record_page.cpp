@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTableView>
 #include <QVBoxLayout>
 
 #include "app/desktop/parts/action_buttons.hpp"
@@ -40,6 +41,7 @@ RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     column->addWidget(m_rows, 1);
     m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
+    setFocusProxy(&m_rows->view());
     connect(m_words, &QLineEdit::textChanged, this, &RecordPage::refresh);
     connect(m_rows, &RowTable::chosenChanged, this, &RecordPage::showActions);
     connect(&feed(), &JobFeed::changed, this, &RecordPage::refresh);

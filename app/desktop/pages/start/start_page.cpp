@@ -46,6 +46,7 @@ StartPage::StartPage(QWidget *parent) : QWidget(parent)
     m_list->setProperty("role", "cards");
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setResizeMode(QListView::Adjust);
+    setFocusProxy(m_list);
     m_stack = new QStackedWidget(this);
     m_stack->addWidget(m_list);
     m_stack->addWidget(makeEmpty());
