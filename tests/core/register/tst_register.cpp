@@ -144,7 +144,5 @@ private slots:
     }
 };
 
-Q_DECLARE_METATYPE(core::json::Object)
-
 QTEST_GUILESS_MAIN(TestRegister)
 #include "tst_register.moc"
