@@ -5,7 +5,8 @@
 #
 # Path is written from tests/, whichever CMakeLists.txt calls. core/rules/tst_independence.cpp becomes the
 # target tst_core_rules_independence and the test core.rules.independence, labelled core.
-# Clock zone, locale, platform and folders are fixed and private, so all tests run alone and in parallel.
+# Clock zone, locale, platform, folders and the seed of random histories are fixed and private, so all tests run alone and in
+# parallel, and come out the same. Run an executable by hand for other histories.
 function(house_test path)
     cmake_parse_arguments(PARSE_ARGV 1 arg "" "TIMEOUT" "SOURCES;LINKS")
     if(arg_UNPARSED_ARGUMENTS)
@@ -41,5 +42,5 @@ function(house_test_environment name label timeout)
         file(CHMOD ${home}/${folder} DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE)
     endforeach()
     set_tests_properties(${name} PROPERTIES LABELS ${label} TIMEOUT ${timeout}
-        ENVIRONMENT "QT_QPA_PLATFORM=offscreen;LC_ALL=C.UTF-8;LANGUAGE=en;TZ=UTC;HOME=${home};TMPDIR=${home}/tmp;XDG_CONFIG_HOME=${home}/config;XDG_DATA_HOME=${home}/data;XDG_STATE_HOME=${home}/state;XDG_CACHE_HOME=${home}/cache;XDG_RUNTIME_DIR=${home}/runtime;REMATE_SOURCE_DIR=${CMAKE_SOURCE_DIR};QT_LOGGING_RULES=qt.qpa.*=false")
+        ENVIRONMENT "QT_QPA_PLATFORM=offscreen;LC_ALL=C.UTF-8;LANGUAGE=en;TZ=UTC;HOME=${home};TMPDIR=${home}/tmp;XDG_CONFIG_HOME=${home}/config;XDG_DATA_HOME=${home}/data;XDG_STATE_HOME=${home}/state;XDG_CACHE_HOME=${home}/cache;XDG_RUNTIME_DIR=${home}/runtime;REMATE_SOURCE_DIR=${CMAKE_SOURCE_DIR};QT_LOGGING_RULES=qt.qpa.*=false;RC_PARAMS=seed=20260302")
 endfunction()

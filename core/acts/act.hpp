@@ -89,7 +89,7 @@ Field choice(QLatin1String name, Needed needed, const char *label, std::vector<Q
 Mark markOf(const Statement &said);
 /// The item that an entry is about, or nullptr.
 InterfaceState *itemOf(JobState &job, const Statement &said);
-/// Adds the author and everybody named in `helpers` to the item's actor set.
+/// Adds the author and everybody named in `helpers` to the item's actor set. Hands on the item void its acceptances.
 void addActors(InterfaceState &item, const Statement &said);
 /// The people named in a member; what is no id is passed over.
 std::vector<PersonId> peopleIn(const json::Object &body, QStringView name);

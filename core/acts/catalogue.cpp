@@ -79,6 +79,8 @@ void addActors(InterfaceState &item, const Statement &said)
     item.actors.insert(said.author);
     for (const PersonId &helper : peopleIn(said.body, u"helpers"))
         item.actors.insert(helper);
+    // No rule lets work follow an acceptance, but a struck disturbance can leave it so.
+    item.acceptances.clear();
 }
 
 } // namespace core

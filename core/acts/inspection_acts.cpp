@@ -17,7 +17,7 @@ using namespace Qt::StringLiterals;
 bool accept(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!item || !item->restoration || !isEverythingShown(*item))
+    if (!item || !item->restoration || !isEverythingShown(*item) || item->actors.contains(said.author))
         return false;
     item->acceptances.push_back(markOf(said));
     item->rejection.reset();

@@ -35,7 +35,8 @@ bool undo(JobState &job, const Statement &said, bool foundOpen)
     item->removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), foundOpen};
     item->restoration.reset();
     voidWhatWasShown(*item);
-    addActors(*item, said);
+    if (!foundOpen) // whoever found it open did not open it
+        addActors(*item, said);
     if (!tag.isEmpty())
         job.tagAt.insert(tag, item->listed.id);
     reopenTwins(job, *item);
@@ -52,8 +53,6 @@ bool findOpen(JobState &job, const Statement &said)
     if (id && !job.finding(*id)) {
         job.findings.push_back({*id, markOf(said), itemOf(job, said)->listed.id, said.body.text(u"evidence"), std::nullopt, {}, {}, {}});
     }
-    // Whoever found it open did not open it.
-    itemOf(job, said)->actors.erase(said.author);
     return true;
 }
 

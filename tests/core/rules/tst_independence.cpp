@@ -34,6 +34,7 @@ private slots:
         row("disturbed it", "Ana disconnects K1; Ana reconnects K1; Cho disturbs K1", "Cho accepts K1", "independence.own-work");
         row("told of somebody else's disturbance", "Ana disconnects K1; Ana reconnects K1; Cho disturbs K1 disturbed_by=Ben", "Cho accepts K1", "");
         row("found it open, did not open it", "Cho finds-open K1; Ben reconnects K1", "Cho accepts K1", "");
+        row("found it open after working on it", "Ana disconnects K1; Ben reconnects K1; Ben finds-open K1; Ana reconnects K1", "Ben accepts K1", "independence.own-work");
 
         row("hand in another of the group, critical", "Ana disconnects M1 helpers=Cho; Ana disconnects M2; Ana reconnects M2; Ana torques M2", "Cho accepts M2", "independence.own-group");
         row("hand in none of the group", "Ana disconnects M1; Ana disconnects M2; Ana reconnects M2; Ana torques M2", "Cho accepts M2", "");
