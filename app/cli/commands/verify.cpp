@@ -6,7 +6,7 @@
 #include <QCoreApplication>
 
 #include "app/cli/tell.hpp"
-#include "app/cli/verify_store.hpp"
+#include "app/session/verify_store.hpp"
 
 namespace cli {
 
@@ -26,9 +26,9 @@ core::Result<core::Digest> digestIn(const QString &text)
     return *digest;
 }
 
-core::Result<Known> knownIn(const Arguments &arguments)
+core::Result<session::Known> knownIn(const Arguments &arguments)
 {
-    Known known;
+    session::Known known;
     if (arguments.has(u"root"_s)) {
         const auto root = digestIn(arguments.text(u"root"_s));
         if (!root)
@@ -44,7 +44,7 @@ core::Result<Known> knownIn(const Arguments &arguments)
     return known;
 }
 
-QString faultsText(const VerifyReport &report)
+QString faultsText(const session::VerifyReport &report)
 {
     QStringList lines;
     for (const core::Fault &fault : report.faults)
@@ -52,10 +52,10 @@ QString faultsText(const VerifyReport &report)
     return lines.join(u'\n');
 }
 
-QString textOf(const VerifyReport &report)
+QString textOf(const session::VerifyReport &report)
 {
     std::vector<std::vector<QString>> rows;
-    for (const VerifyReport::Ledger &ledger : report.ledgers)
+    for (const session::VerifyReport::Ledger &ledger : report.ledgers)
         rows.push_back({ledger.isRegister ? tr("register") : tr("job"), ledger.name, tr("%1 entries").arg(ledger.entries), tr("last hash %1").arg(ledger.head.hash.hex())});
     QString text = columns(rows) + u'\n' + tr("Attachments: %1").arg(report.attachments);
     if (report.rootFingerprint)
@@ -63,13 +63,13 @@ QString textOf(const VerifyReport &report)
     return text + u'\n' + (report.faults.empty() ? tr("All of it is as it was signed, and each entry was allowed.") : tr("Faults: %1").arg(report.faults.size()));
 }
 
-Object jsonOf(const VerifyReport &report)
+Object jsonOf(const session::VerifyReport &report)
 {
     Array faults;
     for (const core::Fault &fault : report.faults)
         faults.emplace_back(Object{{u"ledger"_s, fault.ledger.text()}, {u"seq"_s, fault.seq}, {u"rule"_s, fault.rule}, {u"sentence"_s, fault.sentence}});
     Array ledgers;
-    for (const VerifyReport::Ledger &ledger : report.ledgers)
+    for (const session::VerifyReport::Ledger &ledger : report.ledgers)
         ledgers.emplace_back(Object{{u"ledger"_s, ledger.name}, {u"register"_s, ledger.isRegister}, {u"entries"_s, ledger.entries}, {u"head"_s, ledger.head.hash.hex()}});
     return {{u"good"_s, report.faults.empty()}, {u"faults"_s, std::move(faults)}, {u"ledgers"_s, std::move(ledgers)}, {u"attachments"_s, report.attachments},
             {u"root_fingerprint"_s, report.rootFingerprint ? report.rootFingerprint->hex() : QString()}};
@@ -83,7 +83,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &)
     auto store = db::Store::open(arguments.text(u"store"_s), db::Access::ReadOnly);
     if (!store)
         return core::failure(store.error());
-    const auto report = verifyStore(**store, *known);
+    const auto report = session::verifyStore(**store, *known);
     if (!report)
         return core::failure(report.error());
     return Answer{report->faults.empty() ? Exit::Good : Exit::No, textOf(*report), jsonOf(*report), faultsText(*report)};

@@ -18,13 +18,13 @@
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/flows/long_work.hpp"
 #include "app/desktop/flows/record_flow.hpp"
-#include "app/desktop/flows/verifying.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/seam.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "app/session/verify_store.hpp"
 
 namespace desktop {
 
@@ -202,12 +202,12 @@ void JobPlace::backUpAsked() { backUp(m_session, m_ask, window()); }
 void JobPlace::verify()
 {
     LongWork work(tr("Verifying the store"), window());
-    const auto verdict = verifyStore(m_session.store(), work.progress());
+    const auto verdict = session::verifyStore(m_session.store(), {}, work.progress());
     auto *page = findChild<RecordPage *>();
     if (!verdict) {
         page->showVerdict(verdict.error().message, false);
     } else if (verdict->faults.empty()) {
-        page->showVerdict(tr("All %1 entries and %2 attachments of this store hold: form, chain, signatures, authorisations, rules.").arg(verdict->entries).arg(verdict->attachments), true);
+        page->showVerdict(tr("All %1 entries and %2 attachments of this store hold: form, chain, signatures, authorisations, rules.").arg(verdict->entries()).arg(verdict->attachments), true);
     } else {
         QStringList lines{tr("Faults: %1").arg(verdict->faults.size())};
         for (const core::Fault &fault : verdict->faults)

@@ -1,31 +1,35 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "app/cli/verify_store.hpp"
+#include "app/session/verify_store.hpp"
 
 #include <QCoreApplication>
 #include <QSet>
 
-namespace cli {
+#include <numeric>
+
+namespace session {
 
 namespace {
 
 using namespace Qt::StringLiterals;
 
-QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
+QString tr(const char *text) { return QCoreApplication::translate("VerifyStore", text); }
 
 /// A name for faults of a store that has no register to name.
 core::LedgerId noLedger() { return *core::LedgerId::parse(u"-"); }
 
 class Verification {
 public:
-    Verification(db::Store &store, const Known &known) : m_store(store), m_known(known) {}
+    Verification(db::Store &store, const Known &known, const VerifyProgress &progress) : m_store(store), m_known(known), m_progress(progress) {}
 
     core::Result<VerifyReport> run()
     {
         const auto ledgers = m_store.ledgers();
         if (!ledgers)
             return core::failure(ledgers.error());
+        for (const db::StoredLedger &ledger : *ledgers)
+            m_all += ledger.headSeq;
         const auto registerLedger = m_store.registerLedger();
         if (!registerLedger)
             return core::failure(registerLedger.error());
@@ -56,11 +60,21 @@ private:
             row.head = {found.seq, core::Digest::of(found.bytes)};
             ++row.entries;
             m_hashes.insert(row.head.hash);
-            return db::Walk::On;
+            return goesOn() ? db::Walk::On : db::Walk::Stop;
         });
+        if (m_stopped)
+            return core::failure(core::ErrorCode::Cancelled, tr("Verifying was stopped; nothing was said about the rest."));
         m_report.faults.insert(m_report.faults.end(), verifier.faults().begin(), verifier.faults().end());
         m_report.ledgers.push_back(std::move(row));
         return read;
+    }
+
+    bool goesOn()
+    {
+        constexpr qint64 tellEvery = 16;
+        ++m_done;
+        m_stopped = m_progress && m_done % tellEvery == 0 && !m_progress(m_done, m_all);
+        return !m_stopped;
     }
 
     core::Result<void> verifyRegister(core::RegisterVerifier &reg, const std::optional<core::LedgerId> &ledger)
@@ -136,6 +150,10 @@ private:
 
     db::Store &m_store;
     const Known &m_known;
+    const VerifyProgress &m_progress;
+    qint64 m_done = 0;
+    qint64 m_all = 0;
+    bool m_stopped = false;
     VerifyReport m_report;
     QSet<core::Digest> m_hashes;
     std::vector<std::pair<core::LedgerId, core::Digest>> m_named;
@@ -143,6 +161,14 @@ private:
 
 } // namespace
 
-core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known) { return Verification(store, known).run(); }
+qint64 VerifyReport::entries() const
+{
+    return std::accumulate(ledgers.begin(), ledgers.end(), qint64{0}, [](qint64 sum, const Ledger &ledger) { return sum + ledger.entries; });
+}
 
-} // namespace cli
+core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress)
+{
+    return Verification(store, known, progress).run();
+}
+
+} // namespace session

@@ -3,13 +3,14 @@
 
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
 #include "core/ledger/verify.hpp"
 #include "db/store.hpp"
 
-namespace cli {
+namespace session {
 
 /// What an auditor knows from elsewhere, from a printed record say.
 struct Known {
@@ -28,10 +29,16 @@ struct VerifyReport {
     };
     std::vector<Ledger> ledgers;
     qint64 attachments = 0;
+
+    /// Over all ledgers.
+    qint64 entries() const;
 };
 
-/// Verifies a whole store: the register and every job entry by entry with their rules replayed, every attachment, and
-/// what is known from elsewhere. An error means that the store could not be read, not that it is faulty.
-core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known);
+/// Told how many of how many entries were verified; false stops the work.
+using VerifyProgress = std::function<bool(qint64 done, qint64 all)>;
 
-} // namespace cli
+/// Verifies a whole store: the register and every job entry by entry with their rules replayed, every attachment, and
+/// what is known from elsewhere. An error means that the store could not be read (or Cancelled), not that it is faulty.
+core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress = {});
+
+} // namespace session
