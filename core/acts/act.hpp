@@ -49,7 +49,7 @@ struct Field {
 enum class LedgerSort { Job, Register };
 
 /// What the entry's subject must name.
-enum class SubjectSort { Nothing, NewInterface, Interface, InterfaceOrNothing, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool };
+enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool };
 
 /// One kind of entry: its form, and what it does to a job. Its rules stand in rules/rulebook.cpp.
 struct Act {

@@ -28,7 +28,6 @@ QString sortOfSubject(SubjectSort subject)
     case SubjectSort::Nothing:
     case SubjectSort::NewInterface:
     case SubjectSort::Interface:
-    case SubjectSort::InterfaceOrNothing:
     case SubjectSort::NewFinding:
     case SubjectSort::Finding:
     case SubjectSort::NewAuthorisation:

@@ -32,8 +32,7 @@ QString headingOf(const JobRecord &record, const InterfaceState &item)
 bool isAboutInterface(const Statement &said)
 {
     const Act *act = findAct(said.kind);
-    return act && said.subject &&
-           (act->subject == SubjectSort::Interface || act->subject == SubjectSort::NewInterface || act->subject == SubjectSort::InterfaceOrNothing);
+    return act && said.subject && (act->subject == SubjectSort::Interface || act->subject == SubjectSort::NewInterface);
 }
 
 /// Positions of the entries about each interface, in order.

@@ -94,8 +94,8 @@ Refusal formRefusal(QLatin1String rule, const Draft &draft, const QString &sente
 
 void judgeSubject(const Act &act, const Draft &draft, Refusals &refusals)
 {
-    const bool needed = act.subject != SubjectSort::Nothing && act.subject != SubjectSort::InterfaceOrNothing;
-    if (draft.subject && act.subject == SubjectSort::Nothing) {
+    const bool needed = act.subject != SubjectSort::Nothing;
+    if (draft.subject && !needed) {
         refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is about the whole job; leave the subject out.")).arg(act.kind)));
     } else if (needed && !draft.subject) {
         refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "%1 must name what it is about.")).arg(act.kind)));
