@@ -41,7 +41,7 @@ void JobFeed::tellPersonChanged()
         emit changed(touched);
 }
 
-void JobFeed::take(std::shared_ptr<const core::JobState> state, std::span<const core::Statement> said, const core::Register &reg)
+void JobFeed::take(std::shared_ptr<const core::JobState> state, const core::Series<core::Statement> &said, const core::Register &reg)
 {
     const bool otherRegister = !(reg.head == m_register.head);
     if (state == m_state && !otherRegister)
@@ -49,7 +49,7 @@ void JobFeed::take(std::shared_ptr<const core::JobState> state, std::span<const 
     const auto before = std::exchange(m_state, std::move(state));
     if (otherRegister)
         m_register = reg;
-    m_said.assign(said.begin(), said.end());
+    m_said = said;
     m_looseEnds = m_state ? core::looseEnds(*m_state, m_register) : core::LooseEnds();
 
     const bool sameJob = before && m_state && before->ledger == m_state->ledger;

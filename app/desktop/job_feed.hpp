@@ -8,7 +8,6 @@
 
 #include <memory>
 #include <optional>
-#include <span>
 #include <vector>
 
 #include "core/job/state.hpp"
@@ -38,13 +37,13 @@ public:
     const std::shared_ptr<const core::JobState> &state() const { return m_state; }
     const core::Register &reg() const { return m_register; }
     /// Everything that was said, in order; statement n has sequence number n+1.
-    const std::vector<core::Statement> &said() const { return m_said; }
+    const core::Series<core::Statement> &said() const { return m_said; }
     const core::LooseEnds &looseEnds() const { return m_looseEnds; }
     /// Of that interface.
     core::LooseEnds looseEndsOf(const core::InterfaceId &item) const;
 
     /// Takes the newest state. Tells jobChanged() when it is of another job, else changed() when anything differs.
-    void take(std::shared_ptr<const core::JobState> state, std::span<const core::Statement> said, const core::Register &reg);
+    void take(std::shared_ptr<const core::JobState> state, const core::Series<core::Statement> &said, const core::Register &reg);
 
     /// Somebody else may sign now, or nobody: what is offered and what is refused is asked again.
     void tellPersonChanged();
@@ -56,7 +55,7 @@ signals:
 private:
     std::shared_ptr<const core::JobState> m_state;
     core::Register m_register;
-    std::vector<core::Statement> m_said;
+    core::Series<core::Statement> m_said;
     core::LooseEnds m_looseEnds;
 };
 

@@ -11,6 +11,18 @@
 
 namespace session {
 
+namespace {
+
+/// The error when it says that the ledger is damaged; anything else may pass and is the store's.
+std::optional<core::Error> damageIn(const core::Result<void> &read)
+{
+    if (!read && read.error().code == core::ErrorCode::Damaged)
+        return read.error();
+    return std::nullopt;
+}
+
+} // namespace
+
 void Changes::add(const Changes &more)
 {
     reg = reg || more.reg;
@@ -46,13 +58,58 @@ core::Result<bool> Folds::readRegister()
         return core::failure(ledger.error());
     if (!*ledger)
         return false;
+    if (m_registerTrouble)
+        return false;
     const core::Head before = m_register.head;
     const auto read = session::readOn(m_store, **ledger, before, [this](const core::Statement &said, const core::Digest &hash) {
         core::fold(m_register, said, hash);
     });
-    if (!read)
+    m_registerTrouble = damageIn(read);
+    if (!read && !m_registerTrouble)
         return core::failure(read.error());
-    return m_register.head != before;
+    return m_register.head != before || m_registerTrouble;
+}
+
+void Folds::takeIntoRegister(std::span<const core::Entry> entries)
+{
+    for (const core::Entry &entry : entries)
+        core::fold(m_register, entry.said, entry.hash);
+}
+
+void Folds::takeIntoJob(Followed &job, std::span<const core::Entry> entries)
+{
+    for (const core::Entry &entry : entries)
+        job.fold.take(entry.said, entry.hash);
+    job.state = nullptr;
+}
+
+core::Result<void> Folds::took(const core::LedgerId &ledger, std::span<const core::Entry> entries)
+{
+    if (entries.empty())
+        return {};
+    const core::Statement &first = entries.front().said;
+    const bool isRegister = !first.reg;
+    if (first.seq == 1 && !isRegister) {
+        m_followed.try_emplace(ledger);
+        m_order.push_back(ledger);
+    }
+    const core::JobFold *before = job(ledger);
+    const core::Head known = isRegister ? m_register.head : before ? before->head() : core::Head();
+    if (known.seq + 1 != first.seq || known.hash != first.prev)
+        return {};
+    if (isRegister)
+        takeIntoRegister(entries);
+    else
+        takeIntoJob(m_followed.at(ledger), entries);
+    if (!isRegister)
+        m_heads.insert_or_assign(ledger, entries.back().said.seq);
+    const auto token = m_store.changeToken();
+    if (!token)
+        return core::failure(token.error());
+    // With nothing but our own commit since the last look, there is nothing else to read.
+    if (m_token && token->elsewhere == m_token->elsewhere && token->here == m_token->here + 1)
+        m_token = *token;
+    return {};
 }
 
 core::Result<std::vector<core::LedgerId>> Folds::readJobs()
@@ -82,11 +139,14 @@ core::Result<std::vector<core::LedgerId>> Folds::readJobs()
 
 core::Result<void> Folds::readOn(const core::LedgerId &ledger, Followed &job)
 {
+    if (job.trouble)
+        return {};
     const auto read = session::readOn(m_store, ledger, job.fold.head(), [&job](const core::Statement &said, const core::Digest &hash) {
         job.fold.take(said, hash);
     });
-    job.state = std::make_shared<const core::JobState>(job.fold.state());
-    return read;
+    job.state = nullptr;
+    job.trouble = damageIn(read);
+    return job.trouble ? core::Result<void>() : read;
 }
 
 core::Result<void> Folds::follow(const core::LedgerId &ledger)
@@ -113,25 +173,35 @@ const core::JobFold *Folds::job(const core::LedgerId &ledger) const
 std::shared_ptr<const core::JobState> Folds::state(const core::LedgerId &ledger) const
 {
     const auto at = m_followed.find(ledger);
-    return at == m_followed.end() ? nullptr : at->second.state;
+    if (at == m_followed.end())
+        return nullptr;
+    const Followed &job = at->second;
+    if (!job.state)
+        job.state = std::make_shared<const core::JobState>(job.fold.state());
+    return job.state;
 }
 
-core::Result<Folds::Fresh> Folds::fresh(const core::LedgerId &ledger)
+std::optional<core::Error> Folds::trouble(const core::LedgerId &ledger) const
 {
-    if (const core::JobFold *followed = job(ledger))
-        return Fresh{followed->head(), core::summaryOf(followed->state(), m_register)};
-    Followed passing;
-    if (const auto read = readOn(ledger, passing); !read)
-        return core::failure(read.error());
-    return Fresh{passing.fold.head(), core::summaryOf(*passing.state, m_register)};
+    const auto at = m_followed.find(ledger);
+    return at != m_followed.end() && at->second.trouble ? at->second.trouble : m_registerTrouble;
 }
 
-core::Result<core::JobSummary> Folds::summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made)
+core::Result<Folds::Followed> Folds::fresh(const core::LedgerId &ledger)
+{
+    if (const auto followed = m_followed.find(ledger); followed != m_followed.end())
+        return followed->second;
+    Followed passing;
+    const auto read = readOn(ledger, passing);
+    return read.map([&] { return std::move(passing); });
+}
+
+core::Result<JobRow> Folds::summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made)
 {
     const qint64 headSeq = m_heads.at(ledger);
     const auto known = m_summaries.find(ledger);
     if (known != m_summaries.end() && known->second.jobHead == headSeq && known->second.regHead == m_register.head)
-        return known->second.summary;
+        return JobRow{ledger, known->second.summary, std::nullopt};
     const auto head = m_store.head(ledger);
     if (!head)
         return core::failure(head.error());
@@ -139,17 +209,21 @@ core::Result<core::JobSummary> Folds::summarise(const core::LedgerId &ledger, st
     if (!kept)
         return core::failure(kept.error());
     core::JobSummary summary;
-    if (*kept) {
+    const bool isKnownDamaged = trouble(ledger).has_value();
+    if (*kept && !isKnownDamaged) {
         summary = **kept;
-    } else if (const auto folded = fresh(ledger)) {
-        // Kept under the head that was folded: others may have appended since we asked.
-        summary = folded->summary;
-        made.push_back({{ledger, folded->head.hash, m_register.head.hash}, summary});
     } else {
-        return core::failure(folded.error());
+        const auto folded = fresh(ledger);
+        if (!folded)
+            return core::failure(folded.error());
+        summary = core::summaryOf(folded->fold.state(), m_register);
+        if (folded->trouble || m_registerTrouble)
+            return JobRow{ledger, summary, folded->trouble ? folded->trouble : m_registerTrouble};
+        // Kept under the head that was folded: others may have appended since we asked.
+        made.push_back({{ledger, folded->fold.head().hash, m_register.head.hash}, summary});
     }
     m_summaries.insert_or_assign(ledger, Summarised{summary, headSeq, m_register.head});
-    return summary;
+    return JobRow{ledger, summary, std::nullopt};
 }
 
 core::Result<std::vector<JobRow>> Folds::summaries()
@@ -157,11 +231,8 @@ core::Result<std::vector<JobRow>> Folds::summaries()
     std::vector<JobRow> rows;
     std::vector<db::KeptSummary> made;
     for (const core::LedgerId &ledger : m_order) {
-        const auto summary = summarise(ledger, made);
-        if (summary)
-            rows.push_back({ledger, *summary, std::nullopt});
-        else
-            rows.push_back({ledger, {}, summary.error()});
+        auto row = summarise(ledger, made);
+        rows.push_back(row ? *std::move(row) : JobRow{ledger, {}, row.error()});
     }
     // Remembering saves time alone: a store that cannot be written just now tells its jobs all the same.
     if (!made.empty())

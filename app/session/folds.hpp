@@ -6,6 +6,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "core/job/fold.hpp"
@@ -28,21 +29,28 @@ struct Changes {
 struct JobRow {
     core::LedgerId ledger;
     core::JobSummary summary;
-    std::optional<core::Error> trouble; ///< why it could not be read to its end; the summary is empty then
+    std::optional<core::Error> trouble; ///< why it could not be read to its end; the summary is of what is sound
 };
 
-/// The store's ledgers, folded. Follows what any program appends; each entry is read once.
+/// The store's ledgers, folded. Follows what any program appends; each entry is read once. Only entries whose chain holds are
+/// folded: of a damaged ledger all that comes before the damage, and trouble() says what is wrong.
 class Folds {
 public:
     explicit Folds(db::Store &store) : m_store(store) {}
 
-    /// Reads what is new. Cheap when nothing was written. Damaged when an entry is not what its digest says or does not
-    /// follow the one before: nothing is folded from there on, and verifying names all that is wrong.
+    /// Reads what is new. Cheap when nothing was written. An error means that the store could not be read now; a damaged
+    /// ledger is none, see trouble().
     core::Result<Changes> refresh();
+    /// Takes what was just appended, so that it is not read back. Entries that do not follow what is folded are left to refresh().
+    core::Result<void> took(const core::LedgerId &ledger, std::span<const core::Entry> entries);
 
     const core::Register &reg() const { return m_register; }
     /// Folds a job and follows it from then on. NotFound when the store has no such job.
     core::Result<void> follow(const core::LedgerId &ledger);
+    /// Why a followed job, or else the register, takes no more entries: an entry is not what its digest says, or does not
+    /// follow the one before. It stays so until the store is opened again; verifying names all that is wrong.
+    std::optional<core::Error> trouble(const core::LedgerId &ledger) const;
+    std::optional<core::Error> registerTrouble() const { return m_registerTrouble; }
     /// The fold of a job that is followed, or nullptr.
     const core::JobFold *job(const core::LedgerId &ledger) const;
     /// The same as a state that stays as it is while a screen shows it; null when the job is not followed.
@@ -56,23 +64,23 @@ private:
         qint64 jobHead;    ///< sequence number of the job's last entry when it was made
         core::Head regHead; ///< and the register's head
     };
-    struct Fresh {
-        core::Head head;
-        core::JobSummary summary;
-    };
     struct Followed {
         core::JobFold fold;
-        std::shared_ptr<const core::JobState> state;
+        std::optional<core::Error> trouble;
+        mutable std::shared_ptr<const core::JobState> state; ///< of the fold as it is, once somebody asked for it
     };
     core::Result<bool> readRegister();
+    void takeIntoRegister(std::span<const core::Entry> entries);
+    static void takeIntoJob(Followed &job, std::span<const core::Entry> entries);
     core::Result<std::vector<core::LedgerId>> readJobs();
     core::Result<void> readOn(const core::LedgerId &ledger, Followed &job);
-    core::Result<Fresh> fresh(const core::LedgerId &ledger);
-    core::Result<core::JobSummary> summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made);
+    core::Result<Followed> fresh(const core::LedgerId &ledger);
+    core::Result<JobRow> summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made);
 
     db::Store &m_store;
     std::optional<db::ChangeToken> m_token;
     core::Register m_register;
+    std::optional<core::Error> m_registerTrouble;
     std::vector<core::LedgerId> m_order; ///< jobs as they were begun
     std::map<core::LedgerId, qint64> m_heads;
     std::map<core::LedgerId, Summarised> m_summaries;

@@ -5,7 +5,7 @@
 
 #include <QCoreApplication>
 
-#include "core/ledger/canonical.hpp"
+#include "app/session/entry_reader.hpp"
 
 namespace session {
 
@@ -21,49 +21,48 @@ core::Error damaged(const core::LedgerId &ledger, qint64 seq, const QString &why
                 .arg(ledger.text(), why)};
 }
 
-core::Result<core::Statement> soundStatement(const core::LedgerId &ledger, const core::Head &head, const core::Digest &hash,
-                                             const db::StoredEntryView &row)
+core::Result<void> checkSound(const core::LedgerId &ledger, const core::Head &head, const core::ReadEntry &entry)
 {
-    if (row.hash != hash.bytes())
-        return core::failure(damaged(ledger, row.seq, tr("it is not what its digest says.")));
-    auto said = core::parseStatement(row.bytes);
-    if (!said)
-        return core::failure(damaged(ledger, row.seq, said.error().message));
-    if (said->ledger != ledger || said->seq != row.seq || row.seq != head.seq + 1 || said->prev != head.hash)
-        return core::failure(damaged(ledger, row.seq, tr("it does not follow the entry before it.")));
-    return said;
+    const qint64 seq = entry.found.seq;
+    if (core::Digest::fromBytes(entry.found.hash) != entry.digest)
+        return core::failure(damaged(ledger, seq, tr("it is not what its digest says.")));
+    if (!entry.said)
+        return core::failure(damaged(ledger, seq, entry.said.error().message));
+    const core::Statement &said = *entry.said;
+    if (said.ledger != ledger || said.seq != seq || seq != head.seq + 1 || said.prev != head.hash)
+        return core::failure(damaged(ledger, seq, tr("it does not follow the entry before it.")));
+    return {};
 }
 
 template <class Take>
 core::Result<void> readSound(db::Store &store, const core::LedgerId &ledger, core::Head head, Take take)
 {
     core::Result<void> sound;
-    const auto read = store.forEach(ledger, head.seq, [&](const db::StoredEntryView &row) {
-        const core::Digest hash = core::Digest::of(row.bytes);
-        const auto said = soundStatement(ledger, head, hash, row);
-        if (!said) {
-            sound = core::failure(said.error());
+    EntryReader reader([&](core::ReadEntry &&entry) {
+        sound = checkSound(ledger, head, entry);
+        if (!sound)
             return db::Walk::Stop;
-        }
-        take(*said, hash, row);
-        head = {said->seq, hash};
+        head = {entry.found.seq, entry.digest};
+        take(std::move(entry));
         return db::Walk::On;
     });
-    return read ? sound : read;
+    const auto read = store.forEach(ledger, head.seq, [&reader](const db::StoredEntryView &row) { return reader.add(row); });
+    reader.finish();
+    return sound ? read : sound;
 }
 
 } // namespace
 
 core::Result<void> readOn(db::Store &store, const core::LedgerId &ledger, core::Head head, const TakeStatement &take)
 {
-    return readSound(store, ledger, head, [&take](const core::Statement &said, const core::Digest &hash, const db::StoredEntryView &) { take(said, hash); });
+    return readSound(store, ledger, head, [&take](core::ReadEntry &&entry) { take(*entry.said, entry.digest); });
 }
 
 core::Result<std::vector<core::Entry>> readEntries(db::Store &store, const core::LedgerId &ledger)
 {
     std::vector<core::Entry> entries;
-    const auto read = readSound(store, ledger, {}, [&entries](const core::Statement &said, const core::Digest &hash, const db::StoredEntryView &row) {
-        entries.push_back({said, row.bytes.toByteArray(), hash, row.signature.toByteArray()});
+    const auto read = readSound(store, ledger, {}, [&entries](core::ReadEntry &&entry) {
+        entries.push_back({*std::move(entry.said), std::move(entry.found.bytes), entry.digest, std::move(entry.found.signature)});
     });
     if (!read)
         return core::failure(read.error());

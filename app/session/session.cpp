@@ -46,13 +46,12 @@ core::Result<void> Session::openJob(const core::LedgerId &ledger)
 
 std::shared_ptr<const core::JobState> Session::state() const { return m_job ? m_folds.state(*m_job) : nullptr; }
 
-std::span<const core::Statement> Session::said() const
-{
-    return fold() ? std::span<const core::Statement>(fold()->said()) : std::span<const core::Statement>();
-}
+core::Series<core::Statement> Session::said() const { return fold() ? fold()->said() : core::Series<core::Statement>(); }
 
 core::Refusals Session::ask(const core::Draft &draft) const
 {
+    if (const auto damage = trouble())
+        return {{QStringLiteral("ledger.damaged"), {}, damage->message, tr("whoever keeps the backups")}};
     core::Draft now = draft;
     now.at = m_clock();
     const core::Act *act = core::findAct(draft.kind);

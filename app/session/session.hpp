@@ -5,7 +5,6 @@
 
 #include <memory>
 #include <optional>
-#include <span>
 #include <vector>
 
 #include "app/session/clock.hpp"
@@ -33,17 +32,19 @@ public:
     const core::Register &reg() const { return m_folds.reg(); }
     /// Every job in one line.
     core::Result<std::vector<JobRow>> jobs();
-    /// Makes a job the one that ask() and state() are about. NotFound when there is none of that name.
+    /// Makes a job the one that ask() and state() are about. NotFound when there is none of that name. A damaged job opens
+    /// too, up to the damage: see trouble().
     core::Result<void> openJob(const core::LedgerId &ledger);
     /// The ledger of the opened job, or nothing.
     const std::optional<core::LedgerId> &job() const { return m_job; }
     /// The opened job; never changes once handed out. Null while no job is open.
     std::shared_ptr<const core::JobState> state() const;
     /// Everything that was said in the opened job, in order: statement n has sequence number n+1. Empty while none is open.
-    /// Valid until the next call that is not const.
-    std::span<const core::Statement> said() const;
-    /// The opened job's fold, or nullptr; as long-lived as said().
+    core::Series<core::Statement> said() const;
+    /// The opened job's fold, or nullptr. Valid until the next call that is not const.
     const core::JobFold *fold() const { return m_job ? m_folds.job(*m_job) : nullptr; }
+    /// Why the opened job takes no entries: it or the register is damaged. What is shown is what came before the damage.
+    std::optional<core::Error> trouble() const { return m_job ? m_folds.trouble(*m_job) : m_folds.registerTrouble(); }
     core::Instant now() const { return m_clock(); }
     const Clock &clock() const { return m_clock; }
     db::Store &store() { return m_store; }

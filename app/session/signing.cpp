@@ -27,6 +27,14 @@ tl::unexpected<NotSigned> notSigned(const core::Error &error) { return tl::unexp
 
 tl::unexpected<NotSigned> notSigned(core::ErrorCode code, const QString &message) { return notSigned({code, message}); }
 
+core::Error openForReadingOnly() { return {core::ErrorCode::ReadOnly, tr("The store is open for reading only. Nothing was signed.")}; }
+
+Changes changesBy(const core::LedgerId &ledger, const std::vector<core::Entry> &entries)
+{
+    const bool isRegister = !entries.front().said.reg;
+    return isRegister ? Changes{true, {}} : Changes{false, {ledger}};
+}
+
 tl::unexpected<NotSigned> refused(std::vector<std::pair<std::size_t, core::Refusals>> refusals)
 {
     const QString first = refusals.front().second.front().sentence;
@@ -110,7 +118,10 @@ core::Result<void> Session::catchUp(const core::LedgerId &ledger)
     m_unseen.add(*changes);
     const auto followed = m_folds.follow(ledger);
     const bool isNew = !followed && followed.error().code == core::ErrorCode::NotFound; // the register, or a job to begin
-    return followed || isNew ? core::Result<void>() : followed;
+    if (!followed && !isNew)
+        return followed;
+    const auto damage = m_folds.trouble(ledger);
+    return damage ? core::Result<void>(core::failure(*damage)) : core::Result<void>();
 }
 
 tl::expected<Session::Sealed, NotSigned> Session::sealAll(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts,
@@ -140,8 +151,9 @@ Signed Session::sealAndAppend(const core::LedgerId &ledger, const std::vector<co
             return tl::unexpected(sealed.error());
         const auto appended = m_store.append(sealed->entries, sealed->seen);
         if (appended) {
-            // What is written is written: trouble with reading it back is told by the next refresh.
-            (void)catchUp(ledger);
+            // What is written is written: trouble with taking it in is told by the next refresh.
+            (void)m_folds.took(ledger, sealed->entries);
+            m_unseen.add(changesBy(ledger, sealed->entries));
             return std::move(sealed->entries);
         }
         if (appended.error().code != core::ErrorCode::HeadMoved)
@@ -155,7 +167,7 @@ Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft
     if (const auto fault = faultOf(drafts))
         return notSigned(*fault);
     if (m_store.access() == db::Access::ReadOnly)
-        return notSigned(core::ErrorCode::ReadOnly, tr("The store is open for reading only. Nothing was signed."));
+        return notSigned(openForReadingOnly());
     if (const auto fresh = catchUp(ledger); !fresh)
         return notSigned(fresh.error());
     if (auto asked = sealAll(ledger, drafts, nullptr); !asked)
@@ -168,7 +180,11 @@ Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft
 
 Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const core::SigningKey &key)
 {
-    return sign(ledger, drafts, [&key]() -> core::Result<core::SigningKey> { return key; });
+    if (const auto fault = faultOf(drafts))
+        return notSigned(*fault);
+    if (m_store.access() == db::Access::ReadOnly)
+        return notSigned(openForReadingOnly());
+    return sealAndAppend(ledger, drafts, key);
 }
 
 Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const Signer &signer)

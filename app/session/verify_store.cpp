@@ -6,7 +6,12 @@
 #include <QCoreApplication>
 #include <QSet>
 
+#include <algorithm>
 #include <numeric>
+
+#include "app/session/entry_reader.hpp"
+#include "app/session/signature_checks.hpp"
+#include "core/ledger/canonical.hpp"
 
 namespace session {
 
@@ -19,9 +24,21 @@ QString tr(const char *text) { return QCoreApplication::translate("VerifyStore",
 /// A name for faults of a store that has no register to name.
 core::LedgerId noLedger() { return *core::LedgerId::parse(u"-"); }
 
+void addContent(core::DigestStream &content, QByteArrayView bytes, QByteArrayView hash, QByteArrayView signature)
+{
+    // Hash and signature are of fixed length where they are sound; with the length of the bytes no two rows read alike.
+    content.add(QByteArray::number(bytes.size()) + ' ' + QByteArray::number(signature.size()) + '\n');
+    content.add(bytes);
+    content.add(hash);
+    content.add(signature);
+}
+
 class Verification {
 public:
-    Verification(db::Store &store, const Known &known, const VerifyProgress &progress) : m_store(store), m_known(known), m_progress(progress) {}
+    Verification(db::Store &store, const Known &known, const VerifyProgress &progress, const VerifiedBefore *before)
+        : m_store(store), m_known(known), m_progress(progress), m_before(before)
+    {
+    }
 
     core::Result<VerifyReport> run()
     {
@@ -33,7 +50,7 @@ public:
         const auto registerLedger = m_store.registerLedger();
         if (!registerLedger)
             return core::failure(registerLedger.error());
-        core::RegisterVerifier reg(registerLedger->value_or(noLedger()));
+        core::RegisterVerifier reg(registerLedger->value_or(noLedger()), toBeChecked());
         if (const auto read = verifyRegister(reg, *registerLedger); !read)
             return core::failure(read.error());
         for (const db::StoredLedger &ledger : *ledgers) {
@@ -45,28 +62,27 @@ public:
         if (const auto read = verifyAttachments(); !read)
             return core::failure(read.error());
         compareWithKnown(reg.ledger());
+        addFaults(m_signatures.finish());
+        sortFaults();
         return std::move(m_report);
     }
 
 private:
     void fault(const core::LedgerId &ledger, qint64 seq, const QString &rule, const QString &sentence) { m_report.faults.push_back({ledger, seq, rule, sentence}); }
-
-    template <class Verifier>
-    core::Result<void> takeAll(Verifier &verifier, const core::LedgerId &ledger, bool isRegister)
+    void addFaults(const std::vector<core::Fault> &faults) { m_report.faults.insert(m_report.faults.end(), faults.begin(), faults.end()); }
+    core::TakeClaim toBeChecked()
     {
-        VerifyReport::Ledger row{ledger.text(), isRegister, {}, 0};
-        const auto read = m_store.forEach(ledger, 0, [&](const db::StoredEntryView &found) {
-            verifier.take({found.seq, found.bytes.toByteArray(), found.hash.toByteArray(), found.signature.toByteArray()});
-            row.head = {found.seq, core::Digest::of(found.bytes)};
-            ++row.entries;
-            m_hashes.insert(row.head.hash);
-            return goesOn() ? db::Walk::On : db::Walk::Stop;
-        });
-        if (m_stopped)
-            return core::failure(core::ErrorCode::Cancelled, tr("Verifying was stopped; nothing was said about the rest."));
-        m_report.faults.insert(m_report.faults.end(), verifier.faults().begin(), verifier.faults().end());
-        m_report.ledgers.push_back(std::move(row));
-        return read;
+        return [this](core::SignatureClaim &&claim) { m_signatures.add(std::move(claim)); };
+    }
+
+    /// By ledger in the order of the store, then by entry: signatures were checked in an order of their own.
+    void sortFaults()
+    {
+        const auto placeOf = [this](const core::Fault &fault) {
+            const auto at = std::find_if(m_report.ledgers.begin(), m_report.ledgers.end(), [&](const auto &ledger) { return ledger.name == fault.ledger.text(); });
+            return std::pair(at - m_report.ledgers.begin(), fault.seq);
+        };
+        std::stable_sort(m_report.faults.begin(), m_report.faults.end(), [&](const core::Fault &a, const core::Fault &b) { return placeOf(a) < placeOf(b); });
     }
 
     bool goesOn()
@@ -77,13 +93,37 @@ private:
         return !m_stopped;
     }
 
+    static tl::unexpected<core::Error> stopped() { return core::failure(core::ErrorCode::Cancelled, tr("Verifying was stopped; nothing was said about the rest.")); }
+
+    /// Hands every entry to `take`, in order, and reports the ledger.
+    core::Result<void> readAll(VerifyReport::Ledger row, const core::LedgerId &ledger, const std::function<void(const core::ReadEntry &)> &take)
+    {
+        core::DigestStream content;
+        EntryReader reader([&](core::ReadEntry &&entry) {
+            take(entry);
+            addContent(content, entry.found.bytes, entry.found.hash, entry.found.signature);
+            row.head = {entry.found.seq, entry.digest};
+            ++row.entries;
+            m_hashes.insert(entry.digest);
+            return goesOn() ? db::Walk::On : db::Walk::Stop;
+        });
+        const auto read = m_store.forEach(ledger, 0, [&reader](const db::StoredEntryView &found) { return reader.add(found); });
+        reader.finish();
+        if (m_stopped)
+            return stopped();
+        row.content = content.soFar();
+        m_report.ledgers.push_back(std::move(row));
+        return read;
+    }
+
     core::Result<void> verifyRegister(core::RegisterVerifier &reg, const std::optional<core::LedgerId> &ledger)
     {
         if (!ledger) {
             fault(noLedger(), 0, u"register.none"_s, tr("The store has no register, so nobody can be vouched for."));
             return {};
         }
-        const auto read = takeAll(reg, *ledger, true);
+        const auto read = readAll({ledger->text(), true, {}, 0, {}, {}}, *ledger, [&reg](const core::ReadEntry &entry) { reg.take(entry); });
+        addFaults(reg.faults());
         if (reg.reg().root)
             m_report.rootFingerprint = reg.reg().fingerprint;
         return read;
@@ -96,11 +136,90 @@ private:
             fault(noLedger(), 0, u"ledger.name"_s, tr("A ledger carries a name that cannot be one: \"%1\".").arg(stored.uuid));
             return {};
         }
-        core::JobVerifier job(*ledger, reg);
-        const auto read = takeAll(job, *ledger, false);
+        VerifyReport::Ledger row{ledger->text(), false, {}, 0, {}, {}};
+        const auto before = m_before ? m_before->find(*ledger) : std::nullopt;
+        if (before && vouchedBy(reg, before->reg)) {
+            const auto compared = compare(*ledger, *before, row);
+            if (!compared)
+                return core::failure(compared.error());
+            if (*compared == Compared::AllTheSame) {
+                m_report.ledgers.push_back(std::move(row));
+                return {};
+            }
+            if (*compared == Compared::GrewSince)
+                row.takenFrom = before;
+        }
+        core::JobVerifier job(*ledger, reg, toBeChecked());
+        const qint64 verifiedUpTo = row.takenFrom ? row.takenFrom->seq : 0;
+        row.entries = 0;
+        const auto read = readAll(std::move(row), *ledger, [&](const core::ReadEntry &entry) {
+            if (entry.found.seq <= verifiedUpTo)
+                job.takeVerified(entry);
+            else
+                job.take(entry);
+        });
+        addFaults(job.faults());
         for (const core::Digest &digest : job.attachments())
             m_named.push_back({*ledger, digest});
         return read;
+    }
+
+    /// Whether the register still holds the entries that vouched for a ledger then.
+    static bool vouchedBy(const core::RegisterVerifier &reg, const core::Head &head)
+    {
+        const auto at = static_cast<std::size_t>(head.seq);
+        return reg.faults().empty() && head.seq >= 1 && at <= reg.entries().size() && reg.entries()[at - 1].head() == head;
+    }
+
+    enum class Compared { AllTheSame, GrewSince, Changed };
+
+    /// Compares a ledger with what was verified before, without parsing it. Fills `row` and notes its attachments when it is
+    /// all the same.
+    core::Result<Compared> compare(const core::LedgerId &ledger, const VerifiedUpTo &before, VerifyReport::Ledger &row)
+    {
+        core::DigestStream content;
+        std::vector<core::Digest> named;
+        std::vector<core::Digest> hashes;
+        qint64 seq = 0;
+        const auto read = m_store.forEach(ledger, 0, [&](const db::StoredEntryView &found) {
+            seq = found.seq;
+            if (seq > before.seq)
+                return db::Walk::Stop;
+            addContent(content, found.bytes, found.hash, found.signature);
+            noteNames(found, named);
+            if (const auto hash = core::Digest::fromBytes(found.hash)) {
+                row.head = {seq, *hash};
+                hashes.push_back(*hash);
+            }
+            ++row.entries;
+            return db::Walk::On;
+        });
+        if (!read)
+            return core::failure(read.error());
+        row.content = content.soFar();
+        if (row.content != before.content)
+            return Compared::Changed;
+        if (seq > before.seq)
+            return Compared::GrewSince;
+        m_hashes.unite(QSet<core::Digest>(hashes.begin(), hashes.end()));
+        for (const core::Digest &digest : named)
+            m_named.push_back({ledger, digest});
+        row.takenFrom = before;
+        m_done += row.entries;
+        m_stopped = m_progress && !m_progress(m_done, m_all);
+        if (m_stopped)
+            return stopped();
+        return Compared::AllTheSame;
+    }
+
+    /// The attachment that an entry names, told by its bytes: they are parsed only when they can name one.
+    static void noteNames(const db::StoredEntryView &found, std::vector<core::Digest> &named)
+    {
+        if (!found.bytes.contains("\"sha256\":"))
+            return;
+        const auto said = core::parseStatement(found.bytes);
+        if (const auto digest = said ? core::Digest::parse(said->body.text(u"sha256")) : std::nullopt)
+            named.push_back(*digest);
     }
 
     core::Result<void> verifyAttachments()
@@ -151,24 +270,49 @@ private:
     db::Store &m_store;
     const Known &m_known;
     const VerifyProgress &m_progress;
+    const VerifiedBefore *m_before;
     qint64 m_done = 0;
     qint64 m_all = 0;
     bool m_stopped = false;
     VerifyReport m_report;
+    SignatureChecks m_signatures;
     QSet<core::Digest> m_hashes;
     std::vector<std::pair<core::LedgerId, core::Digest>> m_named;
 };
+
+template <class Count>
+qint64 sumOf(const VerifyReport &report, Count count)
+{
+    return std::accumulate(report.ledgers.begin(), report.ledgers.end(), qint64{0}, [&](qint64 sum, const VerifyReport::Ledger &ledger) { return sum + count(ledger); });
+}
 
 } // namespace
 
 qint64 VerifyReport::entries() const
 {
-    return std::accumulate(ledgers.begin(), ledgers.end(), qint64{0}, [](qint64 sum, const Ledger &ledger) { return sum + ledger.entries; });
+    return sumOf(*this, [](const Ledger &ledger) { return ledger.entries; });
 }
 
-core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress)
+qint64 VerifyReport::entriesTakenFromBefore() const
 {
-    return Verification(store, known, progress).run();
+    return sumOf(*this, [](const Ledger &ledger) { return ledger.takenFrom ? ledger.takenFrom->seq : 0; });
+}
+
+core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress, const VerifiedBefore *before)
+{
+    return Verification(store, known, progress, before).run();
+}
+
+void remember(VerifiedBefore &before, const VerifyReport &report, const core::Instant &now)
+{
+    const auto reg = std::find_if(report.ledgers.begin(), report.ledgers.end(), [](const auto &ledger) { return ledger.isRegister; });
+    if (!report.faults.empty() || reg == report.ledgers.end())
+        return;
+    for (const VerifyReport::Ledger &ledger : report.ledgers) {
+        const auto id = core::LedgerId::parse(ledger.name);
+        if (id && !ledger.isRegister)
+            before.set(*id, {ledger.entries, ledger.content, reg->head, ledger.takenFrom && ledger.takenFrom->seq == ledger.entries ? ledger.takenFrom->at : now});
+    }
 }
 
 } // namespace session

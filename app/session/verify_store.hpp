@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/session/verified_before.hpp"
 #include "core/ledger/verify.hpp"
 #include "db/store.hpp"
 
@@ -26,19 +27,29 @@ struct VerifyReport {
         bool isRegister;
         core::Head head;
         qint64 entries;
+        core::Digest content;                     ///< as in VerifiedUpTo, of all entries
+        std::optional<VerifiedUpTo> takenFrom; ///< entries up to there were verified before and are unchanged
     };
     std::vector<Ledger> ledgers;
     qint64 attachments = 0;
 
     /// Over all ledgers.
     qint64 entries() const;
+    /// Those of them that were verified before, and only compared now.
+    qint64 entriesTakenFromBefore() const;
 };
 
 /// Told how many of how many entries were verified; false stops the work.
 using VerifyProgress = std::function<bool(qint64 done, qint64 all)>;
 
-/// Verifies a whole store: the register and every job entry by entry with their rules replayed, every attachment, and
-/// what is known from elsewhere. An error means that the store could not be read (or Cancelled), not that it is faulty.
-core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress = {});
+/// Verifies a whole store on all cores: the register and every job entry by entry with their rules replayed, every attachment,
+/// and what is known from elsewhere. With `before`, entries of a job that were verified then and are the same to the last bit
+/// are not verified again; the register always is. An error means that the store could not be read (or Cancelled), not that it
+/// is faulty.
+core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress = {},
+                                       const VerifiedBefore *before = nullptr);
+
+/// Adds what a report found good. Nothing when it names a fault.
+void remember(VerifiedBefore &before, const VerifyReport &report, const core::Instant &now);
 
 } // namespace session

@@ -18,9 +18,10 @@ void reopenTwins(JobState &job, const InterfaceState &changed)
 {
     if (changed.listed.twinGroup.isEmpty())
         return;
-    for (InterfaceState &other : job.items) {
-        if (other.listed.twinGroup == changed.listed.twinGroup)
-            other.acceptances.clear();
+    const QString group = changed.listed.twinGroup;
+    for (std::size_t at = 0; at < job.items.size(); ++at) {
+        if (job.items[at].listed.twinGroup == group)
+            job.items.edit(at).acceptances.clear();
     }
 }
 

@@ -10,7 +10,6 @@ namespace core {
 void JobFold::take(const Statement &said, const Digest &hash)
 {
     m_said.push_back(said);
-    m_struckBy.emplace_back();
     m_head = {said.seq, hash};
     const auto named = said.kind == u"entry.struck" ? said.body.integer(u"entry") : std::nullopt;
     if (named && *named >= 1 && *named < static_cast<qint64>(m_said.size())) {
@@ -23,7 +22,8 @@ void JobFold::take(const Statement &said, const Digest &hash)
 
 void JobFold::apply(const Statement &said)
 {
-    const auto struckBy = m_struckBy[m_state.lines.size()];
+    const auto strike = m_struckBy.find(m_state.lines.size());
+    const auto struckBy = strike == m_struckBy.end() ? std::nullopt : std::optional(strike->second);
     const Act *act = findAct(said.kind);
     Standing standing = Standing::Struck;
     if (!struckBy)

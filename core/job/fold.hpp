@@ -3,7 +3,7 @@
 
 #pragma once
 
-#include <vector>
+#include <map>
 
 #include "core/job/state.hpp"
 #include "core/ledger/entry.hpp"
@@ -12,6 +12,7 @@ namespace core {
 
 /// Folds a job's statements into its state, one at a time. A struck entry leaves the state as if it had never been made,
 /// and what rested on it falls; so a strike folds the job again from its first entry.
+/// A copy is cheap and independent: fold on in one to see what would come.
 class JobFold {
 public:
     /// Takes the next statement. It was admitted, or stands in a ledger under verification.
@@ -20,14 +21,14 @@ public:
     const JobState &state() const { return m_state; }
     const Head &head() const { return m_head; }
     /// All that was said, in order; statement n has sequence number n+1.
-    const std::vector<Statement> &said() const { return m_said; }
+    const Series<Statement> &said() const { return m_said; }
 
 private:
     void apply(const Statement &said);
     void foldAgain();
 
-    std::vector<Statement> m_said;
-    std::vector<std::optional<qint64>> m_struckBy; ///< beside m_said
+    Series<Statement> m_said;
+    std::map<std::size_t, qint64> m_struckBy; ///< index in m_said, and the entry that strikes it
     JobState m_state;
     Head m_head;
 };

@@ -15,7 +15,8 @@ const InterfaceState *JobState::item(const InterfaceId &id) const
 
 InterfaceState *JobState::item(const InterfaceId &id)
 {
-    return const_cast<InterfaceState *>(std::as_const(*this).item(id));
+    const auto at = itemAt.constFind(id);
+    return at == itemAt.constEnd() ? nullptr : &items.edit(static_cast<std::size_t>(*at));
 }
 
 const Finding *JobState::finding(const FindingId &id) const

@@ -13,6 +13,7 @@
 
 #include "core/ledger/entry.hpp"
 #include "core/value/quantity.hpp"
+#include "core/value/series.hpp"
 
 namespace core {
 
@@ -191,23 +192,24 @@ struct Line {
     bool operator==(const Line &) const = default;
 };
 
-/// One job: the fold of its ledger.
+/// One job: the fold of its ledger. A copy is cheap and independent.
 struct JobState {
     std::optional<LedgerId> ledger;
     std::optional<Mark> opened;
     JobFacts facts;
     std::optional<PersonId> lead;
     std::set<PersonId> crew;
-    std::vector<InterfaceState> items;    ///< in the order of the list
+    Series<InterfaceState> items;         ///< in the order of the list
     QHash<InterfaceId, qsizetype> itemAt; ///< index into items
     QHash<QString, InterfaceId> tagAt;    ///< every tag ever hung, so that none is used twice
     std::vector<Finding> findings;
     std::vector<Handover> handovers;
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;
-    std::vector<Line> lines; ///< line n holds sequence number n+1
+    Series<Line> lines; ///< line n holds sequence number n+1
 
     const InterfaceState *item(const InterfaceId &id) const;
+    /// The same, to be changed.
     InterfaceState *item(const InterfaceId &id);
     const Finding *finding(const FindingId &id) const;
     /// The handover that waits for its acceptance, or nullptr.

@@ -54,13 +54,22 @@ void checkMeaning(Report &report, const Statement &said)
     report.unless(act && act->meaning == said.meaning, "ledger.meaning", tr("The meaning \"%1\" does not belong to %2.").arg(said.meaning, said.kind));
 }
 
-void checkSignature(Report &report, const Statement &said, const FoundEntry &found, const PublicKey *key)
+/// Checks that the author's key is the one that the entry names, and leaves the signature to `claims`.
+void checkKey(Report &report, const Statement &said, const FoundEntry &found, const LedgerId &ledger, const PublicKey *key, const TakeClaim &claims)
 {
     if (!key || key->fingerprint() != said.key) {
         report.add(QStringLiteral("ledger.key"), tr("The key it names is not the one that the register held for %1 at that moment.").arg(said.author.text()));
         return;
     }
-    report.unless(isSignedBy(*key, found.bytes, found.signature), "ledger.signature", tr("Its signature is not %1's over these bytes.").arg(said.author.text()));
+    claims({ledger, found.seq, said.author, *key, found.bytes, found.signature});
+}
+
+TakeClaim atOnce(std::vector<Fault> &faults)
+{
+    return [&faults](SignatureClaim &&claim) {
+        if (auto fault = faultOf(claim))
+            faults.push_back(*std::move(fault));
+    };
 }
 
 void reportUnreadable(Report &report, const Error &error)
@@ -70,11 +79,26 @@ void reportUnreadable(Report &report, const Error &error)
 
 } // namespace
 
-void RegisterVerifier::take(const FoundEntry &found)
+ReadEntry readEntry(FoundEntry found)
 {
+    const Digest digest = Digest::of(found.bytes);
+    auto said = parseStatement(found.bytes);
+    return {std::move(found), digest, std::move(said)};
+}
+
+std::optional<Fault> faultOf(const SignatureClaim &claim)
+{
+    if (isSignedBy(claim.key, claim.bytes, claim.signature))
+        return std::nullopt;
+    return Fault{claim.ledger, claim.seq, QStringLiteral("ledger.signature"), tr("Its signature is not %1's over these bytes.").arg(claim.author.text())};
+}
+
+RegisterVerifier::RegisterVerifier(LedgerId ledger, TakeClaim claims) : m_ledger(std::move(ledger)), m_claims(std::move(claims)) {}
+
+void RegisterVerifier::take(const ReadEntry &entry)
+{
+    const auto &[found, hash, said] = entry;
     Report report(m_ledger, found.seq, m_faults);
-    const Digest hash = Digest::of(found.bytes);
-    const auto said = parseStatement(found.bytes);
     if (!said) {
         reportUnreadable(report, said.error());
         // The next entry is judged against what is there, so that one damaged entry is not reported as two.
@@ -87,7 +111,8 @@ void RegisterVerifier::take(const FoundEntry &found)
     const Person *author = m_register.person(said->author);
     const auto foundersKey = PublicKey::parse(said->body.text(u"public_key"));
     const bool founds = !m_register.root && said->kind == u"register.founded";
-    checkSignature(report, *said, found, author ? &author->key : founds && foundersKey ? &*foundersKey : nullptr);
+    const PublicKey *key = author ? &author->key : founds && foundersKey ? &*foundersKey : nullptr;
+    checkKey(report, *said, found, m_ledger, key, m_claims ? m_claims : atOnce(m_faults));
     report.addRefusals(admit(m_register, draftOf(*said)));
     fold(m_register, *said, hash);
     m_register.head.seq = found.seq;
@@ -103,11 +128,30 @@ void JobVerifier::advanceRegister(const Statement &said)
     }
 }
 
-void JobVerifier::take(const FoundEntry &found)
+JobVerifier::JobVerifier(LedgerId ledger, const RegisterVerifier &reg, TakeClaim claims)
+    : m_ledger(std::move(ledger)), m_registerLedger(&reg), m_claims(std::move(claims))
 {
+}
+
+void JobVerifier::takeIn(const Statement &said, const Digest &digest, qint64 seq)
+{
+    m_fold.take(said, digest);
+    m_head = {seq, digest};
+    if (const auto attachment = Digest::parse(said.body.text(u"sha256")))
+        m_attachments.push_back(*attachment);
+}
+
+void JobVerifier::takeVerified(const ReadEntry &entry)
+{
+    Q_ASSERT(entry.said); // the same bytes were read when they were verified
+    advanceRegister(*entry.said);
+    takeIn(*entry.said, entry.digest, entry.found.seq);
+}
+
+void JobVerifier::take(const ReadEntry &entry)
+{
+    const auto &[found, hash, said] = entry;
     Report report(m_ledger, found.seq, m_faults);
-    const Digest hash = Digest::of(found.bytes);
-    const auto said = parseStatement(found.bytes);
     if (!said) {
         reportUnreadable(report, said.error());
         m_head = {found.seq, hash};
@@ -118,12 +162,9 @@ void JobVerifier::take(const FoundEntry &found)
     advanceRegister(*said);
     report.unless(said->reg && *said->reg == m_register.head, "ledger.pin", tr("The register entry that it pins is not in the register, or an earlier entry pinned a later one."));
     const Person *author = m_register.person(said->author);
-    checkSignature(report, *said, found, author ? &author->key : nullptr);
+    checkKey(report, *said, found, m_ledger, author ? &author->key : nullptr, m_claims ? m_claims : atOnce(m_faults));
     report.addRefusals(admit(m_fold.state(), m_register, draftOf(*said)));
-    m_fold.take(*said, hash);
-    m_head = {found.seq, hash};
-    if (const auto digest = Digest::parse(said->body.text(u"sha256")))
-        m_attachments.push_back(*digest);
+    takeIn(*said, hash, found.seq);
 }
 
 } // namespace core

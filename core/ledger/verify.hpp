@@ -5,11 +5,15 @@
 
 #include <QByteArray>
 
+#include <functional>
+#include <optional>
 #include <vector>
 
 #include "core/job/fold.hpp"
 #include "core/ledger/entry.hpp"
+#include "core/ledger/seal.hpp"
 #include "core/register/register.hpp"
+#include "core/value/result.hpp"
 
 namespace core {
 
@@ -21,6 +25,16 @@ struct FoundEntry {
     QByteArray signature;
 };
 
+/// An entry as it was found, with what its bytes are and say.
+struct ReadEntry {
+    FoundEntry found;
+    Digest digest;          ///< of the bytes
+    Result<Statement> said; ///< Damaged when the bytes are no entry in canonical form
+};
+
+/// Digests and parses; the same whichever thread does it.
+ReadEntry readEntry(FoundEntry found);
+
 /// Something that is not as it must be.
 struct Fault {
     LedgerId ledger;
@@ -30,12 +44,31 @@ struct Fault {
     bool operator==(const Fault &) const = default;
 };
 
+/// What a verifier leaves to whoever drives it, since it takes longer than all the rest and needs nothing else: is this
+/// signature the author's over these bytes?
+struct SignatureClaim {
+    LedgerId ledger;
+    qint64 seq;
+    PersonId author;
+    PublicKey key;
+    QByteArray bytes;
+    QByteArray signature;
+};
+
+/// The fault, or nothing when the signature holds. May be asked in any thread.
+std::optional<Fault> faultOf(const SignatureClaim &claim);
+
+/// Takes a claim to ask faultOf() about it, now or later.
+using TakeClaim = std::function<void(SignatureClaim &&)>;
+
 /// Checks the register ledger entry by entry: canonical form, digest, chain, sequence, clock, key, signature, and whether
 /// each entry would have been admitted. Keeps the register as it stood at each head, for the jobs that pin it.
 class RegisterVerifier {
 public:
-    explicit RegisterVerifier(LedgerId ledger) : m_ledger(std::move(ledger)) {}
-    void take(const FoundEntry &found);
+    /// Without `claims`, signatures are checked at once and their faults are among faults().
+    explicit RegisterVerifier(LedgerId ledger, TakeClaim claims = {});
+    void take(const FoundEntry &found) { take(readEntry(found)); }
+    void take(const ReadEntry &entry);
 
     const std::vector<Fault> &faults() const { return m_faults; }
     const Register &reg() const { return m_register; }
@@ -45,6 +78,7 @@ public:
 
 private:
     LedgerId m_ledger;
+    TakeClaim m_claims;
     Register m_register;
     std::vector<Entry> m_entries;
     std::vector<Fault> m_faults;
@@ -53,8 +87,12 @@ private:
 /// Checks a job ledger against a verified register. Entries must be taken in the order of their sequence numbers.
 class JobVerifier {
 public:
-    JobVerifier(LedgerId ledger, const RegisterVerifier &reg) : m_ledger(std::move(ledger)), m_registerLedger(&reg) {}
-    void take(const FoundEntry &found);
+    /// Without `claims`, signatures are checked at once and their faults are among faults().
+    JobVerifier(LedgerId ledger, const RegisterVerifier &reg, TakeClaim claims = {});
+    void take(const FoundEntry &found) { take(readEntry(found)); }
+    void take(const ReadEntry &entry);
+    /// Takes an entry that was verified before and is known to be the same: nothing is asked of it again.
+    void takeVerified(const ReadEntry &entry);
 
     const std::vector<Fault> &faults() const { return m_faults; }
     const JobFold &fold() const { return m_fold; }
@@ -63,8 +101,10 @@ public:
 
 private:
     void advanceRegister(const Statement &said);
+    void takeIn(const Statement &said, const Digest &digest, qint64 seq);
     LedgerId m_ledger;
     const RegisterVerifier *m_registerLedger;
+    TakeClaim m_claims;
     Register m_register; ///< as pinned by the entry before
     std::size_t m_registerAt = 0;
     JobFold m_fold;

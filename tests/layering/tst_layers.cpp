@@ -100,6 +100,7 @@ void LayersTest::badIncludeIsNamed_data()
     row("core, Qt SQL", "core/a.cpp", "#include <QSqlDatabase>", "core may include Qt Core");
     row("core, SQLite", "core/a.cpp", "#include <sqlite3.h>", "core may include Qt Core");
     row("core, crypto", "core/a.cpp", "#include <sodium.h>", "");
+    row("core, digests", "core/a.cpp", "#include <openssl/evp.h>", "");
     row("core, JSON parser", "core/a.cpp", "#include <simdjson.h>", "");
     row("core, expected", "core/value/result.hpp", "#include <tl/expected.hpp>", "");
     row("core, expected elsewhere", "core/a.hpp", "#include <tl/expected.hpp>", "core/value/result.hpp");

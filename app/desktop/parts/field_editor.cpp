@@ -156,7 +156,7 @@ private:
                 m_box->addItem(unit.symbol, unit.symbol);
             break;
         case FieldType::Interface:
-            for (const core::InterfaceState &item : job ? job->items : std::vector<core::InterfaceState>())
+            for (const core::InterfaceState &item : job ? job->items : core::Series<core::InterfaceState>())
                 m_box->addItem(itemInWords(item), item.listed.id.text());
             break;
         default:

@@ -169,7 +169,7 @@ private slots:
             story.tell(u"Ana disconnects K1"_s);
             RC_PRE(story.refusals().empty());
             const qint64 seq = story.fold().head().seq;
-            const std::vector<core::InterfaceState> with = story.job().items;
+            const core::Series<core::InterfaceState> with = story.job().items;
             story.tell(u"Ana strikes entry=%1"_s.arg(seq));
             RC_ASSERT(story.refusals().empty());
             core::JobFold without;

@@ -171,7 +171,7 @@ void Scene::inspect(const core::InterfaceState &item)
 
 void Scene::work()
 {
-    const std::vector<core::InterfaceState> items = job().items;
+    const core::Series<core::InterfaceState> items = job().items;
     for (std::size_t i = 0; i < items.size(); ++i) {
         undo(items[i], static_cast<int>(i));
         if (i == 2) {

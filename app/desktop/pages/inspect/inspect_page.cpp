@@ -64,7 +64,7 @@ InspectPage::InspectPage(const PageTools &tools, QWidget *parent) : Page(tools, 
 void InspectPage::refresh()
 {
     std::vector<Row> rows;
-    for (const core::InterfaceState &item : feed().state() ? feed().state()->items : std::vector<core::InterfaceState>()) {
+    for (const core::InterfaceState &item : feed().state() ? feed().state()->items : core::Series<core::InterfaceState>()) {
         if (core::stageOf(item) != core::Stage::Secured)
             continue;
         const bool isTheirs = deeds().whyNot(actionFor("inspection.accepted"_L1), {item.listed.id}).empty();
