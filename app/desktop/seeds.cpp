@@ -185,7 +185,7 @@ std::vector<Seed> handOver(const Situation &s)
     Seed seed{{}, {{u"open"_s, core::openAtHandover(s.job)}}, {}};
     // To ask the rules: anybody who may lead, other than the one who hands over.
     for (const auto &[id, person] : s.reg.people) {
-        const bool mayLead = std::any_of(s.reg.authorisations.begin(), s.reg.authorisations.end(), [&](const auto &at) {
+        const bool mayLead = std::any_of(s.reg.authorisations.begin(), s.reg.authorisations.end(), [&id = id](const auto &at) {
             return at.second.person == id && at.second.authority == core::Authority::Lead && !at.second.withdrawn;
         });
         if (mayLead && id != s.job.lead)

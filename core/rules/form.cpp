@@ -118,7 +118,7 @@ void judgeField(const Field &field, const Draft &draft, Refusals &refusals)
 void judgeUnknown(const Act &act, const Draft &draft, Refusals &refusals)
 {
     for (const auto &[name, value] : draft.body.members()) {
-        const bool known = std::any_of(act.fields.begin(), act.fields.end(), [&](const Field &f) { return f.name == name; });
+        const bool known = std::any_of(act.fields.begin(), act.fields.end(), [&name = name](const Field &f) { return f.name == name; });
         if (!known)
             refusals.push_back(formRefusal(QLatin1String("form.unknown"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "%1 has no \"%2\".")).arg(act.kind, name)));
     }
