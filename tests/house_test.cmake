@@ -7,6 +7,7 @@
 # target tst_core_rules_independence and the test core.rules.independence, labelled core.
 # Clock zone, locale, platform, folders and the seed of random histories are fixed and private, so all tests run alone and in
 # parallel, and come out the same. Run an executable by hand for other histories.
+# Tests named in the list "threaded" are labelled threads as well, and built by the target threaded_tests.
 function(house_test path)
     cmake_parse_arguments(PARSE_ARGV 1 arg "" "TIMEOUT" "SOURCES;LINKS")
     if(arg_UNPARSED_ARGUMENTS)
@@ -28,19 +29,41 @@ function(house_test path)
     target_link_libraries(${target} PRIVATE Qt6::Test ${arg_LINKS} house)
 
     add_test(NAME ${name} COMMAND ${target})
-    house_test_environment(${name} ${label} "${arg_TIMEOUT}")
+    if(name IN_LIST threaded)
+        list(APPEND label threads)
+        add_dependencies(threaded_tests ${target})
+    endif()
+    house_test_environment(${name} "${label}" "${arg_TIMEOUT}")
 endfunction()
 
+# What a sanitizer is told: to stop at its first finding, and to name functions and lines. The two files list what is not ours.
+if(REMATE_SANITIZE)
+    find_program(symbolizer NAMES llvm-symbolizer llvm-symbolizer-14)
+    set(each "halt_on_error=1:external_symbolizer_path=${symbolizer}")
+    set(sanitizer_options
+        "ASAN_OPTIONS=${each}:detect_leaks=1:strict_string_checks=1:detect_stack_use_after_return=1:check_initialization_order=1"
+        "LSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/leaks_of_others.txt:print_suppressions=0"
+        "UBSAN_OPTIONS=${each}:print_stacktrace=1"
+        "TSAN_OPTIONS=${each}:suppressions=${CMAKE_SOURCE_DIR}/tests/races_of_others.txt:second_deadlock_stack=1")
+endif()
+
 # The environment of a test: also for tests that are not Qt Test executables.
-function(house_test_environment name label timeout)
+function(house_test_environment name labels timeout)
     if(NOT timeout)
         set(timeout 300)
     endif()
+    if(REMATE_SANITIZE)
+        math(EXPR timeout "3 * ${timeout}")
+    endif()
     set(home ${CMAKE_BINARY_DIR}/tests/home/${name})
+    set(environment ${sanitizer_options}
+        QT_QPA_PLATFORM=offscreen LC_ALL=C.UTF-8 LANGUAGE=en TZ=UTC HOME=${home} TMPDIR=${home}/tmp
+        XDG_CONFIG_HOME=${home}/config XDG_DATA_HOME=${home}/data XDG_STATE_HOME=${home}/state
+        XDG_CACHE_HOME=${home}/cache XDG_RUNTIME_DIR=${home}/runtime REMATE_SOURCE_DIR=${CMAKE_SOURCE_DIR}
+        QT_LOGGING_RULES=qt.qpa.*=false RC_PARAMS=seed=20260302)
     foreach(folder config data state cache runtime tmp)
         file(MAKE_DIRECTORY ${home}/${folder})
         file(CHMOD ${home}/${folder} DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE)
     endforeach()
-    set_tests_properties(${name} PROPERTIES LABELS ${label} TIMEOUT ${timeout}
-        ENVIRONMENT "QT_QPA_PLATFORM=offscreen;LC_ALL=C.UTF-8;LANGUAGE=en;TZ=UTC;HOME=${home};TMPDIR=${home}/tmp;XDG_CONFIG_HOME=${home}/config;XDG_DATA_HOME=${home}/data;XDG_STATE_HOME=${home}/state;XDG_CACHE_HOME=${home}/cache;XDG_RUNTIME_DIR=${home}/runtime;REMATE_SOURCE_DIR=${CMAKE_SOURCE_DIR};QT_LOGGING_RULES=qt.qpa.*=false;RC_PARAMS=seed=20260302")
+    set_tests_properties(${name} PROPERTIES LABELS "${labels}" TIMEOUT ${timeout} ENVIRONMENT "${environment}")
 endfunction()
