@@ -9,6 +9,8 @@ namespace core {
 
 namespace {
 
+using namespace Qt::StringLiterals;
+
 QString tr(const char *text) { return QCoreApplication::translate("Ledger", text); }
 
 constexpr qint64 formVersion = 1;
@@ -17,7 +19,7 @@ json::Value pinValue(const std::optional<Head> &pin)
 {
     if (!pin)
         return {};
-    return json::Object{{QStringLiteral("seq"), pin->seq}, {QStringLiteral("hash"), pin->hash.hex()}};
+    return json::Object{{u"seq"_s, pin->seq}, {u"hash"_s, pin->hash.hex()}};
 }
 
 /// Takes typed members out of the object and remembers the first one that was not as it must be.
@@ -80,36 +82,42 @@ std::optional<Head> readPin(Reader &reader, const json::Value *value)
     const auto hash = pin ? Digest::parse(pin->text(u"hash")) : std::nullopt;
     const auto seq = pin ? pin->integer(u"seq") : std::nullopt;
     if (!hash || !seq || pin->members().size() != 2) {
-        reader.fault(QStringLiteral("register"));
+        reader.fault(u"register"_s);
         return std::nullopt;
     }
     return Head{*seq, *hash};
 }
 
-Result<Statement> readStatement(const json::Object &object)
+/// Every one of them must be there, and no other.
+constexpr std::size_t memberCount = 12;
+
+Result<Statement> readStatement(json::Object object)
 {
     Reader reader(object);
-    if (reader.integer(QStringLiteral("v")) != formVersion)
+    if (reader.integer(u"v"_s) != formVersion)
         return failure(ErrorCode::Damaged, tr("The entry is not of form 1; a later version of the program may read it."));
-    const auto ledger = reader.parsed(QStringLiteral("ledger"), [](const QString &t) { return LedgerId::parse(t); });
-    const auto at = reader.parsed(QStringLiteral("at"), [](const QString &t) { return Instant::parseLedger(t); });
-    const auto author = reader.parsed(QStringLiteral("author"), [](const QString &t) { return PersonId::parse(t); });
-    const auto key = reader.parsed(QStringLiteral("key"), [](const QString &t) { return Digest::parse(t); });
-    const auto prev = reader.parsed(QStringLiteral("prev"), [](const QString &t) { return Digest::parse(t); });
-    const qint64 seq = reader.integer(QStringLiteral("seq"));
-    const QString meaning = reader.text(QStringLiteral("meaning"));
-    const QString kind = reader.text(QStringLiteral("kind"));
-    const json::Value *subject = reader.any(QStringLiteral("subject"));
-    const json::Value *body = reader.any(QStringLiteral("body"));
-    const auto pin = readPin(reader, reader.any(QStringLiteral("register")));
+    const auto ledger = reader.parsed(u"ledger"_s, [](const QString &t) { return LedgerId::parse(t); });
+    const auto at = reader.parsed(u"at"_s, [](const QString &t) { return Instant::parseLedger(t); });
+    const auto author = reader.parsed(u"author"_s, [](const QString &t) { return PersonId::parse(t); });
+    const auto key = reader.parsed(u"key"_s, [](const QString &t) { return Digest::parse(t); });
+    const auto prev = reader.parsed(u"prev"_s, [](const QString &t) { return Digest::parse(t); });
+    const qint64 seq = reader.integer(u"seq"_s);
+    const QString meaning = reader.text(u"meaning"_s);
+    const QString kind = reader.text(u"kind"_s);
+    const json::Value *subject = reader.any(u"subject"_s);
+    const json::Value *body = reader.any(u"body"_s);
+    const auto pin = readPin(reader, reader.any(u"register"_s));
     if (subject && !subject->isNull() && !subject->string())
-        reader.fault(QStringLiteral("subject"));
+        reader.fault(u"subject"_s);
     if (body && !body->object())
-        reader.fault(QStringLiteral("body"));
+        reader.fault(u"body"_s);
     if (reader.firstFault())
         return badMember(*reader.firstFault());
+    if (object.members().size() != memberCount)
+        return failure(ErrorCode::Damaged, tr("The entry has a member that no entry has."));
     const std::optional<QString> about = subject->string() ? std::optional(*subject->string()) : std::nullopt;
-    return Statement{*ledger, seq, *at, *author, *key, meaning, kind, about, *body->object(), pin, *prev};
+    json::Value said = object.take(u"body");
+    return Statement{*ledger, seq, *at, *author, *key, meaning, kind, about, std::move(*said.object()), pin, *prev};
 }
 
 } // namespace
@@ -121,32 +129,30 @@ Draft draftOf(const Statement &said)
 
 QByteArray canonicalBytes(const Statement &said)
 {
-    return json::canonical(json::Object{
-        {QStringLiteral("v"), formVersion},
-        {QStringLiteral("ledger"), said.ledger.text()},
-        {QStringLiteral("seq"), said.seq},
-        {QStringLiteral("at"), said.at.text()},
-        {QStringLiteral("author"), said.author.text()},
-        {QStringLiteral("key"), said.key.hex()},
-        {QStringLiteral("meaning"), said.meaning},
-        {QStringLiteral("kind"), said.kind},
-        {QStringLiteral("subject"), said.subject ? json::Value(*said.subject) : json::Value()},
-        {QStringLiteral("body"), said.body},
-        {QStringLiteral("register"), pinValue(said.reg)},
-        {QStringLiteral("prev"), said.prev.hex()},
-    });
+    json::Object object; // in canonical order, so that each member is put at the end
+    object.set(u"at"_s, said.at.text());
+    object.set(u"author"_s, said.author.text());
+    object.set(u"body"_s, said.body);
+    object.set(u"key"_s, said.key.hex());
+    object.set(u"kind"_s, said.kind);
+    object.set(u"ledger"_s, said.ledger.text());
+    object.set(u"meaning"_s, said.meaning);
+    object.set(u"prev"_s, said.prev.hex());
+    object.set(u"register"_s, pinValue(said.reg));
+    object.set(u"seq"_s, said.seq);
+    object.set(u"subject"_s, said.subject ? json::Value(*said.subject) : json::Value());
+    object.set(u"v"_s, formVersion);
+    return json::canonical(object);
 }
 
 Result<Statement> parseStatement(QByteArrayView bytes)
 {
-    const auto object = json::parseObject(bytes);
+    // What the members hold has one spelling each (digests, moments, ids), so bytes in canonical form are the only ones that
+    // say this.
+    auto object = json::parseCanonicalObject(bytes);
     if (!object)
         return failure(ErrorCode::Damaged, object.error().message);
-    auto said = readStatement(*object);
-    // Writing it again and comparing catches every second spelling at once: order, blanks, escapes, unknown names.
-    if (said && canonicalBytes(*said) != bytes)
-        return failure(ErrorCode::Damaged, tr("The entry is not in its canonical form (RFC 8785)."));
-    return said;
+    return readStatement(*std::move(object));
 }
 
 } // namespace core

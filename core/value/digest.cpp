@@ -3,7 +3,6 @@
 
 #include "core/value/digest.hpp"
 
-#include <algorithm>
 #include <cstring>
 
 #include <openssl/evp.h>
@@ -25,6 +24,14 @@ const EVP_MD *sha256()
     static const std::unique_ptr<EVP_MD, decltype(&EVP_MD_free)> found(EVP_MD_fetch(nullptr, "SHA256", nullptr), &EVP_MD_free);
     require(found != nullptr);
     return found.get();
+}
+
+/// The value of a lower-case hex digit, or -1.
+int nibble(char16_t c)
+{
+    if (c >= u'0' && c <= u'9')
+        return c - u'0';
+    return c >= u'a' && c <= u'f' ? c - u'a' + 10 : -1;
 }
 
 } // namespace
@@ -54,12 +61,17 @@ std::optional<Digest> Digest::fromBytes(QByteArrayView bytes)
 
 std::optional<Digest> Digest::parse(QStringView hex)
 {
-    const bool lowerHex = hex.size() == 2 * size && std::all_of(hex.begin(), hex.end(), [](QChar c) {
-                              return (c >= u'0' && c <= u'9') || (c >= u'a' && c <= u'f');
-                          });
-    if (!lowerHex)
+    if (hex.size() != 2 * size)
         return std::nullopt;
-    return fromBytes(QByteArray::fromHex(hex.toLatin1()));
+    Digest digest;
+    for (qsizetype i = 0; i < size; ++i) {
+        const int high = nibble(hex[2 * i].unicode());
+        const int low = nibble(hex[2 * i + 1].unicode());
+        if (high < 0 || low < 0)
+            return std::nullopt;
+        digest.m_bytes[static_cast<std::size_t>(i)] = static_cast<std::uint8_t>(high << 4 | low);
+    }
+    return digest;
 }
 
 Digest Digest::of(QByteArrayView bytes)
@@ -92,7 +104,14 @@ Digest DigestStream::soFar() const
 
 QString Digest::hex() const
 {
-    return QString::fromLatin1(bytes().toHex());
+    constexpr char16_t digits[] = u"0123456789abcdef";
+    QString text(2 * size, Qt::Uninitialized);
+    QChar *at = text.data();
+    for (const std::uint8_t byte : m_bytes) {
+        *at++ = digits[byte >> 4];
+        *at++ = digits[byte & 0x0f];
+    }
+    return text;
 }
 
 QByteArray Digest::bytes() const

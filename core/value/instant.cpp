@@ -26,6 +26,13 @@ int digits(QStringView text, qsizetype at, int count)
     return value;
 }
 
+/// Writes `value` in `count` decimal digits at `at`.
+void putDigits(QString &text, qsizetype at, int count, int value)
+{
+    for (; count-- > 0; value /= 10)
+        text[at + count] = QChar(u'0' + value % 10);
+}
+
 bool isAt(QStringView text, qsizetype at, char16_t wanted)
 {
     return at < text.size() && text[at].unicode() == wanted;
@@ -49,10 +56,13 @@ std::optional<Instant> assemble(QStringView text, int milliseconds, int offset)
 {
     const QDate date(digits(text, 0, 4), digits(text, 5, 2), digits(text, 8, 2));
     const QTime time(digits(text, 11, 2), digits(text, 14, 2), digits(text, 17, 2), milliseconds);
-    if (!date.isValid() || !time.isValid() || date.year() < 1)
+    if (!date.isValid() || !time.isValid())
         return std::nullopt;
     const qint64 day = QDate(1970, 1, 1).daysTo(date);
-    return Instant::fromMilliseconds(day * 86'400'000 + time.msecsSinceStartOfDay() - qint64{offset} * 60'000);
+    const auto instant = Instant::fromMilliseconds(day * 86'400'000 + time.msecsSinceStartOfDay() - qint64{offset} * 60'000);
+    // Near either end of the calendar an offset can lead out of it, to a year that has no spelling of four digits.
+    const int year = instant.utcDate().year();
+    return year >= 1 && year <= 9999 ? std::optional(instant) : std::nullopt;
 }
 
 } // namespace
@@ -94,7 +104,19 @@ std::optional<Instant> Instant::parseLedger(QStringView text)
 
 QString Instant::text() const
 {
-    return QDateTime::fromMSecsSinceEpoch(m_ms, Qt::UTC).toString(QStringLiteral("yyyy-MM-ddTHH:mm:ss.zzzZ"));
+    // Each entry holds one, and QDateTime's formatter takes as long as signing does.
+    const QDateTime moment = QDateTime::fromMSecsSinceEpoch(m_ms, Qt::UTC);
+    const QDate date = moment.date();
+    const QTime time = moment.time();
+    QString text = QStringLiteral("0000-00-00T00:00:00.000Z");
+    putDigits(text, 0, 4, date.year());
+    putDigits(text, 5, 2, date.month());
+    putDigits(text, 8, 2, date.day());
+    putDigits(text, 11, 2, time.hour());
+    putDigits(text, 14, 2, time.minute());
+    putDigits(text, 17, 2, time.second());
+    putDigits(text, 20, 3, time.msec());
+    return text;
 }
 
 QDate Instant::utcDate() const

@@ -17,11 +17,27 @@ bool nameBefore(QStringView a, QStringView b)
 
 namespace {
 
+void appendUtf8(QByteArray &out, QStringView text)
+{
+    // Nearly all of an entry is ASCII, where a unit is a byte; the general conversion would allocate for each string.
+    const qsizetype from = out.size();
+    out.resize(from + text.size());
+    char *byte = out.data() + from;
+    for (const QChar c : text) {
+        if (c.unicode() > 0x7f) {
+            out.truncate(from);
+            out += text.toUtf8();
+            return;
+        }
+        *byte++ = static_cast<char>(c.unicode());
+    }
+}
+
 void writeString(QByteArray &out, QStringView text)
 {
     out += '"';
     qsizetype plainFrom = 0;
-    const auto flush = [&](qsizetype upTo) { out += text.mid(plainFrom, upTo - plainFrom).toUtf8(); };
+    const auto flush = [&](qsizetype upTo) { appendUtf8(out, text.sliced(plainFrom, upTo - plainFrom)); };
     for (qsizetype i = 0; i < text.size(); ++i) {
         const char16_t c = text[i].unicode();
         if (c >= 0x20 && c != u'"' && c != u'\\')
@@ -96,12 +112,26 @@ Object::Object(std::initializer_list<std::pair<QString, Value>> members)
 
 void Object::set(const QString &name, Value value)
 {
+    if (m_members.empty() || nameBefore(m_members.back().first, name)) {
+        m_members.emplace_back(name, std::move(value));
+        return;
+    }
     const auto at = std::lower_bound(m_members.begin(), m_members.end(), name,
                                      [](const auto &member, const QString &wanted) { return nameBefore(member.first, wanted); });
     if (at != m_members.end() && at->first == name)
         at->second = std::move(value);
     else
         m_members.insert(at, {name, std::move(value)});
+}
+
+Value Object::take(QStringView name)
+{
+    const auto at = std::find_if(m_members.begin(), m_members.end(), [&](const auto &m) { return m.first == name; });
+    if (at == m_members.end())
+        return {};
+    Value value = std::move(at->second);
+    m_members.erase(at);
+    return value;
 }
 
 void Object::remove(QStringView name)

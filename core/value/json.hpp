@@ -31,6 +31,8 @@ public:
     void set(const QString &name, Value value);
     void remove(QStringView name);
 
+    /// Takes the member out of the object; null when it is absent.
+    Value take(QStringView name);
     /// The member, or nullptr.
     const Value *find(QStringView name) const;
     bool contains(QStringView name) const { return find(name) != nullptr; }
@@ -69,6 +71,7 @@ public:
     const QString *string() const { return std::get_if<QString>(&m_value); }
     const Array *array() const { return std::get_if<Array>(&m_value); }
     const Object *object() const { return std::get_if<Object>(&m_value); }
+    Object *object() { return std::get_if<Object>(&m_value); }
     bool operator==(const Value &) const = default;
 
 private:
@@ -90,6 +93,10 @@ Array arrayOf(const std::vector<QString> &texts);
 /// Reads one JSON object. Refuses, with what and where: bad syntax, bad UTF-8, fractions and exponents, integers beyond
 /// ±(2^53−1), duplicate names, lone surrogates, more than 32 levels.
 Result<Object> parseObject(QByteArrayView utf8);
+
+/// The same, and refuses bytes that are not in canonical form (RFC 8785): blanks, another order of members, another spelling
+/// of a string or a number. Quicker than reading, writing again and comparing.
+Result<Object> parseCanonicalObject(QByteArrayView utf8);
 
 /// The canonical bytes, RFC 8785: members sorted, no blanks, shortest escapes, UTF-8.
 QByteArray canonical(const Object &object);

@@ -5,6 +5,14 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
 #include <simdjson.h>
 
 namespace core::json {
@@ -20,6 +28,9 @@ tl::unexpected<Error> bad(const QString &why)
     return failure(ErrorCode::BadInput, tr("This is not an object an entry may hold: %1").arg(why));
 }
 
+/// How the members of an object may stand.
+enum class Order { Any, Canonical };
+
 QString toQString(std::string_view text)
 {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
@@ -30,7 +41,7 @@ QString toQString(std::string_view text)
 /// Turns simdjson's document into ours. A class only so that Object can let it build members in place.
 class Parser {
 public:
-    static Result<Value> value(simdjson::dom::element element, int depth)
+    static Result<Value> value(simdjson::dom::element element, int depth, Order order)
     {
         using simdjson::dom::element_type;
         if (depth > deepest)
@@ -43,27 +54,29 @@ public:
         case element_type::UINT64:
         case element_type::DOUBLE:
             return bad(tr("it holds a number that is not a whole number within ±(2^53−1)"));
-        case element_type::ARRAY: return array(element.get_array().value_unsafe(), depth);
+        case element_type::ARRAY: return array(element.get_array().value_unsafe(), depth, order);
         case element_type::OBJECT:
-            return object(element.get_object().value_unsafe(), depth).map([](Object o) { return Value(std::move(o)); });
+            return object(element.get_object().value_unsafe(), depth, order).map([](Object o) { return Value(std::move(o)); });
         }
         return bad(tr("it holds a value of unknown type"));
     }
 
-    static Result<Object> object(simdjson::dom::object members, int depth)
+    static Result<Object> object(simdjson::dom::object members, int depth, Order order)
     {
         Object result;
         result.m_members.reserve(members.size());
         for (const auto [key, element] : members) {
-            auto parsed = value(element, depth + 1);
+            auto parsed = value(element, depth + 1, order);
             if (!parsed)
                 return failure(parsed.error());
-            const QString name = toQString(key);
+            QString name = toQString(key);
             // Canonical input comes sorted, so nearly always the new name belongs at the end.
             if (result.m_members.empty() || nameBefore(result.m_members.back().first, name)) {
-                result.m_members.emplace_back(name, *std::move(parsed));
+                result.m_members.emplace_back(std::move(name), *std::move(parsed));
                 continue;
             }
+            if (order == Order::Canonical)
+                return bad(tr("its members are not in canonical order (RFC 8785)"));
             if (result.contains(name))
                 return bad(tr("the name \"%1\" stands twice").arg(name));
             result.set(name, *std::move(parsed));
@@ -79,12 +92,12 @@ private:
         return Value(number);
     }
 
-    static Result<Value> array(simdjson::dom::array elements, int depth)
+    static Result<Value> array(simdjson::dom::array elements, int depth, Order order)
     {
         Array result;
         result.reserve(elements.size());
         for (const auto element : elements) {
-            auto parsed = value(element, depth + 1);
+            auto parsed = value(element, depth + 1, order);
             if (!parsed)
                 return failure(parsed.error());
             result.push_back(*std::move(parsed));
@@ -93,17 +106,152 @@ private:
     }
 };
 
-Result<Object> parseObject(QByteArrayView utf8)
-{
+namespace {
+
+/// What reading needs beside the bytes. Each thread keeps one, since making it takes longer than reading an entry.
+struct Workplace {
     simdjson::dom::parser parser;
+    std::vector<char> padded; ///< simdjson reads a little beyond the end
+    std::string written;
+};
+
+Workplace &workplace()
+{
+    thread_local Workplace ours;
+    return ours;
+}
+
+Result<simdjson::dom::object> readMembers(Workplace &place, QByteArrayView utf8)
+{
+    const auto size = static_cast<std::size_t>(utf8.size());
+    place.padded.assign(size + simdjson::SIMDJSON_PADDING, '\0');
+    std::copy(utf8.begin(), utf8.end(), place.padded.begin());
     simdjson::dom::element root;
-    const simdjson::padded_string padded(utf8.data(), static_cast<std::size_t>(utf8.size()));
-    if (const auto error = parser.parse(padded).get(root))
+    if (const auto error = place.parser.parse(place.padded.data(), size, false).get(root))
         return bad(QString::fromLatin1(simdjson::error_message(error)));
     simdjson::dom::object members;
     if (root.get(members))
         return bad(tr("it is not an object in braces"));
-    return Parser::object(members, 1);
+    return members;
+}
+
+/// Writes what simdjson read in canonical form, but for the order of members, which it keeps.
+class Writer {
+public:
+    explicit Writer(std::string &out) : m_out(out) {}
+
+    void object(simdjson::dom::object members)
+    {
+        char before = '{';
+        for (const auto [key, element] : members) {
+            m_out += std::exchange(before, ',');
+            string(key);
+            m_out += ':';
+            value(element);
+        }
+        if (before == '{')
+            m_out += before;
+        m_out += '}';
+    }
+
+private:
+    void value(simdjson::dom::element element)
+    {
+        using simdjson::dom::element_type;
+        switch (element.type()) {
+        case element_type::NULL_VALUE: m_out += "null"; return;
+        case element_type::BOOL: m_out += element.get_bool().value_unsafe() ? "true" : "false"; return;
+        case element_type::STRING: string(element.get_string().value_unsafe()); return;
+        case element_type::INT64: integer(element.get_int64().value_unsafe()); return;
+        case element_type::ARRAY: array(element.get_array().value_unsafe()); return;
+        case element_type::OBJECT: object(element.get_object().value_unsafe()); return;
+        case element_type::UINT64:
+        case element_type::DOUBLE: return; // refused before anything is written
+        }
+    }
+
+    void array(simdjson::dom::array elements)
+    {
+        char before = '[';
+        for (const auto element : elements) {
+            m_out += std::exchange(before, ',');
+            value(element);
+        }
+        if (before == '[')
+            m_out += before;
+        m_out += ']';
+    }
+
+    void integer(qint64 number)
+    {
+        std::array<char, 24> digits{};
+        const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), number).ptr;
+        m_out.append(digits.data(), end);
+    }
+
+    /// RFC 8785 section 3.2.2.2: the two-character escapes where there is one, else \u00xx in lower case, and only where JSON asks for it.
+    void string(std::string_view text)
+    {
+        m_out += '"';
+        std::size_t plainFrom = 0;
+        for (std::size_t i = 0; i < text.size(); ++i) {
+            const auto byte = static_cast<unsigned char>(text[i]);
+            if (byte >= 0x20 && byte != '"' && byte != '\\')
+                continue;
+            m_out.append(text, plainFrom, i - plainFrom);
+            plainFrom = i + 1;
+            escape(byte);
+        }
+        m_out.append(text, plainFrom);
+        m_out += '"';
+    }
+
+    void escape(unsigned char byte)
+    {
+        switch (byte) {
+        case '"': m_out += "\\\""; return;
+        case '\\': m_out += "\\\\"; return;
+        case '\b': m_out += "\\b"; return;
+        case '\f': m_out += "\\f"; return;
+        case '\n': m_out += "\\n"; return;
+        case '\r': m_out += "\\r"; return;
+        case '\t': m_out += "\\t"; return;
+        default: break;
+        }
+        constexpr std::string_view hex = "0123456789abcdef";
+        m_out += "\\u00";
+        m_out += hex[byte >> 4];
+        m_out += hex[byte & 0x0f];
+    }
+
+    std::string &m_out;
+};
+
+} // namespace
+
+Result<Object> parseObject(QByteArrayView utf8)
+{
+    const auto members = readMembers(workplace(), utf8);
+    if (!members)
+        return failure(members.error());
+    return Parser::object(*members, 1, Order::Any);
+}
+
+Result<Object> parseCanonicalObject(QByteArrayView utf8)
+{
+    Workplace &place = workplace();
+    const auto members = readMembers(place, utf8);
+    if (!members)
+        return failure(members.error());
+    auto object = Parser::object(*members, 1, Order::Canonical);
+    if (!object)
+        return object;
+    // The members stand in canonical order, so writing them in the order of the bytes must yield the bytes.
+    place.written.clear();
+    Writer(place.written).object(*members);
+    if (QByteArrayView(place.written) != utf8)
+        return bad(tr("it is not in canonical form (RFC 8785)"));
+    return object;
 }
 
 } // namespace core::json
