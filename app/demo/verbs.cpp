@@ -133,10 +133,12 @@ Done disturbs(Play &play, const Step &step)
 Done strikes(Play &play, const Step &step)
 {
     const auto &lines = play.state().lines;
-    const auto line = std::find_if(lines.rbegin(), lines.rend(), [&](const core::Line &l) {
+    const auto last = std::make_reverse_iterator(lines.end());
+    const auto none = std::make_reverse_iterator(lines.begin());
+    const auto line = std::find_if(last, none, [&](const core::Line &l) {
         return l.kind == step.choice && l.subject == step.what.front() && l.standing == core::Standing::Stands;
     });
-    if (line == lines.rend())
+    if (line == none)
         return core::failure(core::ErrorCode::NotFound, tr("The story strikes an entry that is not there."));
     return say(play, {draft(step.who, u"entry.struck"_s, std::nullopt, {{u"entry"_s, line->seq}, {u"reason"_s, step.words}})});
 }
