@@ -17,7 +17,7 @@ QString signedText(const JobRecord &record, const Mark &mark)
     return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at));
 }
 
-/// What the outgoing lead signed as open: `E12 disconnected; E13 reconnected: torque is missing`.
+/// What the outgoing lead signed as open: `E12 disconnected; E13 reconnected, still to show: torque, safetying`.
 QString openText(const JobRecord &record, const Handover &handover)
 {
     const Entry *given = record.entry(handover.given.seq);
@@ -29,8 +29,9 @@ QString openText(const JobRecord &record, const Handover &handover)
             if (!item)
                 continue;
             const QString stage = inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(item->text(u"interface"), item->text(u"stage"));
-            const QString missing = item->text(u"missing");
-            parts << (missing.isEmpty() ? stage : inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(stage, missing));
+            const std::vector<QString> texts = item->texts(u"missing");
+            const QString missing = QStringList(texts.begin(), texts.end()).join(u", "_s);
+            parts << (missing.isEmpty() ? stage : inWords(QT_TRANSLATE_NOOP("Report", "%1, still to show: %2")).arg(stage, missing));
         }
     }
     return parts.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Report", "nothing")) : parts.join(u"; "_s);

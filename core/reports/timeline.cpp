@@ -40,16 +40,29 @@ QString plainText(const json::Value &value)
     return {};
 }
 
-/// A record in words: its first member, the others in brackets.
+/// `missing: torque, safetying`, or nothing for an empty list.
+QString namedListText(const QString &name, const json::Array &list)
+{
+    QStringList parts;
+    for (const json::Value &element : list)
+        parts << plainText(element);
+    return parts.isEmpty() ? QString() : tr("%1: %2").arg(name, parts.join(u", "_s));
+}
+
+/// A record in words: its first member, the others in brackets, lists last: `E13 (reconnected; missing: torque, safetying)`.
 QString recordText(const json::Object &record)
 {
     QStringList parts;
+    QStringList lists;
     for (const auto &[name, value] : record.members()) {
-        if (const QString text = plainText(value); !text.isEmpty())
-            parts << text;
+        const json::Array *list = value.array();
+        const QString text = list ? namedListText(name, *list) : plainText(value);
+        if (!text.isEmpty())
+            (list ? lists : parts) << text;
     }
+    parts << lists;
     const QString first = parts.isEmpty() ? QString() : parts.takeFirst();
-    return parts.isEmpty() ? first : tr("%1 (%2)").arg(first, parts.join(u", "_s));
+    return parts.isEmpty() ? first : tr("%1 (%2)").arg(first, parts.join(u"; "_s));
 }
 
 QString listText(const json::Array &array, FieldType type, const Register &reg)

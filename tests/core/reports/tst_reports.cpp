@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "core/acts/act.hpp"
+#include "core/job/loose_ends.hpp"
 #include "core/list/csv.hpp"
 #include "core/reports/timeline.hpp"
 #include "tests/core/reports/scene.hpp"
@@ -34,6 +35,31 @@ Statement statement(const QString &kind, const QString &subject, const json::Obj
     return {*LedgerId::parse(u"job"), 1, Instant::fromMilliseconds(0), *PersonId::parse(u"ana"), {}, u"performed"_s, kind,
             subject.isEmpty() ? std::nullopt : std::optional(subject), body, std::nullopt, {}};
 }
+
+/// Two ledgers that no rule was asked about: one from elsewhere may hold anything, and its reports say what is there.
+class Unasked {
+public:
+    void onRegister(const QString &kind, const QString &subject, const json::Object &body) { add(m_register, u"olga"_s, kind, subject, body, std::nullopt); }
+    /// An entry of the job under the register as it stands, or as its entry `pin` left it.
+    void say(const QString &author, const QString &kind, const QString &subject, const json::Object &body, std::optional<qint64> pin = {})
+    {
+        add(m_job, author, kind, subject, body, Head{pin.value_or(static_cast<qint64>(m_register.size())), {}});
+    }
+    void sayWithoutPin(const QString &author, const QString &kind, const QString &subject, const json::Object &body) { add(m_job, author, kind, subject, body, std::nullopt); }
+    JobRecord record() const { return JobRecord(m_job, m_register, scene::openRecord(1).kinds()); }
+
+private:
+    static void add(std::vector<Entry> &ledger, const QString &author, const QString &kind, const QString &subject, const json::Object &body, std::optional<Head> pin)
+    {
+        const qint64 seq = static_cast<qint64>(ledger.size()) + 1;
+        const Statement said{*LedgerId::parse(u"elsewhere"), seq, *Instant::parseLedger(u"2026-03-02T06:00:00.000Z"), *PersonId::parse(author), {}, {}, kind,
+                             subject.isEmpty() ? std::nullopt : std::optional(subject), body, pin, {}};
+        ledger.push_back({said, {}, Digest::of(QByteArray::number(seq)), {}});
+    }
+
+    std::vector<Entry> m_register;
+    std::vector<Entry> m_job;
+};
 
 Register twoPeople()
 {
@@ -61,6 +87,12 @@ private slots:
     void undoneByWhoHadItInHand();
     void whatIsOpenSaysSo();
     void emptyJob();
+    void halfDoneIsHandedOverAsSuch();
+    void peopleAsTheRegisterKnowsThem();
+    void toolsAsTheRegisterKnowsThem();
+    void factsThatWereNotGiven();
+    void whatRestsOnNothing();
+    void handoverOfAnotherMaking();
 };
 
 void ReportsTest::everyReportIsWhole()
@@ -119,6 +151,22 @@ void ReportsTest::sentences_data()
                              << u"Handed over. To the incoming lead: Mia Sand; Open and half done: E1 (disconnected)."_s;
     QTest::addRow("nothing open") << u"handover.given"_s << QString() << json::Object{{u"to"_s, u"mia"_s}, {u"open"_s, json::Array()}}
                                   << u"Handed over. To the incoming lead: Mia Sand; Open and half done: none."_s;
+    QTest::addRow("half done at a handover") << u"handover.given"_s << QString()
+                                             << json::Object{{u"open"_s, json::Array{json::Object{{u"interface"_s, u"E1"_s}, {u"stage"_s, u"reconnected"_s}, {u"missing"_s, json::arrayOf({u"torque"_s, u"safetying"_s})}},
+                                                                                     json::Object{{u"interface"_s, u"E2"_s}, {u"stage"_s, u"reconnected"_s}, {u"missing"_s, json::Array()}}, json::Object()}}}
+                                             << u"Handed over. Open and half done: E1 (reconnected; missing: torque, safetying), E2 (reconnected), ."_s;
+    QTest::addRow("not critical") << u"interface.listed"_s << u"E1"_s << json::Object{{u"kind"_s, u"duct"_s}, {u"critical"_s, false}, {u"access"_s, json::arrayOf({u"P1"_s, u"P2"_s})}}
+                                  << u"Listed E1. Kind: duct; Critical: no; Off before this one: P1, P2."_s;
+    QTest::addRow("a reading without its unit") << u"torque.applied"_s << u"E12"_s << json::Object{{u"value"_s, u"23.5"_s}} << u"Torqued E12. Reading: 23.5 ."_s;
+    QTest::addRow("tool of nobody") << u"bonding.measured"_s << u"E12"_s << json::Object{{u"tool"_s, u"TW9"_s}} << u"Bonding measured E12. Tool: TW9."_s;
+    QTest::addRow("tool under no name") << u"bonding.measured"_s << u"E12"_s << json::Object{{u"tool"_s, u" "_s}} << u"Bonding measured E12. Tool:  ."_s;
+    QTest::addRow("done earlier") << u"safetying.applied"_s << u"E12"_s << json::Object{{u"done_at"_s, u"2026-03-02T08:14:31.120Z"_s}}
+                                  << u"Safetied E12. Done at, if earlier: 2026-03-02 08:14:31 UTC."_s;
+    QTest::addRow("done when, one cannot tell") << u"safetying.applied"_s << u"E12"_s << json::Object{{u"done_at"_s, u"yesterday"_s}} << u"Safetied E12. Done at, if earlier: yesterday."_s;
+    QTest::addRow("a digest by its beginning") << u"photo.attached"_s << u"E12"_s << json::Object{{u"sha256"_s, Digest::of("abc").hex()}} << u"Photo attached E12. Digest: ba7816bf8f01cfea…."_s;
+    QTest::addRow("about a person") << u"key.replaced"_s << u"ben"_s << json::Object{{u"reason"_s, u"lost"_s}} << u"Key replaced Ben Ortiz. Reason: lost."_s;
+    QTest::addRow("a person under no name") << u"handover.given"_s << QString() << json::Object{{u"to"_s, u" mia"_s}} << u"Handed over. To the incoming lead:  mia."_s;
+    QTest::addRow("nothing where something belongs") << u"entry.struck"_s << QString() << json::Object{{u"entry"_s, 7}, {u"reason"_s, json::Value()}} << u"Struck an entry. Entry number: 7; Reason: ."_s;
     QTest::addRow("full stop once") << u"finding.raised"_s << u"F1"_s << json::Object{{u"description"_s, u"Chafed."_s}}
                                     << u"Finding raised F1. What was found: Chafed."_s;
     QTest::addRow("kind of a later version") << u"interface.polished"_s << u"E12"_s << json::Object()
@@ -150,6 +198,8 @@ void ReportsTest::kindsHaveTheirOwnWords()
     QCOMPARE(describe(statement(u"interface.disconnected"_s, u"M1"_s, {}), Register(), mount), u"Released M1."_s);
     QCOMPARE(describe(statement(u"interface.reconnected"_s, u"M1"_s, {}), Register(), mount), u"Fitted M1."_s);
     QCOMPARE(describe(statement(u"interface.disturbed"_s, u"M1"_s, {}), Register(), mount), u"Disturbed M1."_s);
+    QCOMPARE(describe(statement(u"interface.listed"_s, u"M1"_s, {{u"name"_s, u"mount"_s}, {u"kind"_s, u"mount"_s}}), Register(), mount), u"Listed M1. Name: mount; Kind: Mount."_s);
+    QCOMPARE(describe(statement(u"interface.listed"_s, u"D1"_s, {{u"kind"_s, u"duct"_s}}), Register(), mount), u"Listed D1. Kind: duct."_s);
 }
 
 void ReportsTest::momentsNameTheirZone()
@@ -230,6 +280,134 @@ void ReportsTest::emptyJob()
     for (const Report &report : reports())
         QVERIFY(report.name == "facts"_L1 || report.rows(record).empty());
     QVERIFY(!record.entry(0) && !record.entry(1));
+}
+
+/// What is joined and not secured: the incoming lead reads what is still to show.
+void ReportsTest::halfDoneIsHandedOverAsSuch()
+{
+    scene::Scene scene;
+    scene.open(3);
+    scene.say(u"ana"_s, u"interface.disconnected"_s, u"E001"_s, {{u"tag"_s, u"1"_s}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}});
+    scene.say(u"ana"_s, u"interface.reconnected"_s, u"E001"_s, {{u"tag_recovered"_s, u"1"_s}, {u"blanks_removed"_s, 0}, {u"seal_part"_s, u"SL-2204"_s}, {u"seal_batch"_s, u"B-1"_s}});
+    scene.say(u"ana"_s, u"interface.disconnected"_s, u"E002"_s, {{u"tag"_s, u"2"_s}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}});
+    scene.say(u"lee"_s, u"handover.given"_s, {}, {{u"to"_s, u"mia"_s}, {u"crew"_s, json::arrayOf({u"ben"_s, u"mia"_s})}, {u"open"_s, openAtHandover(scene.job())}});
+    scene.say(u"mia"_s, u"handover.accepted"_s, {}, {{u"given"_s, json::Value(qint64(scene.job().lines.size()))}});
+    scene.say(u"mia"_s, u"handover.given"_s, {}, {{u"to"_s, u"lee"_s}, {u"open"_s, openAtHandover(scene.job())}, {u"remarks"_s, u"No change."_s}});
+    const JobRecord record = scene.record();
+    const QString open = u"E001 reconnected, still to show: torque; E002 disconnected"_s;
+    QCOMPARE(column(record, u"handovers", "open"_L1), (QStringList{open, open}));
+    QCOMPARE(column(record, u"handovers", "to"_L1), (QStringList{u"Mia Sand, Ben Ortiz"_s, u"Lee Park"_s})); // each once
+}
+
+void ReportsTest::peopleAsTheRegisterKnowsThem()
+{
+    Unasked ledgers;
+    const auto person = [](const QString &name) { return json::Object{{u"name"_s, name}, {u"public_key"_s, Digest::of(name.toUtf8()).hex()}}; };
+    ledgers.onRegister(u"register.founded"_s, u"olga"_s, person(u"Olga"_s));
+    for (const QString &name : {u"Ana"_s, u"Ben"_s, u"Cho"_s, u"Eva"_s})
+        ledgers.onRegister(u"person.enrolled"_s, name.toLower(), person(name));
+    const auto grant = [&](const QString &who, json::Object body) {
+        body.set(u"person"_s, who);
+        body.set(u"authority"_s, u"inspect"_s);
+        body.set(u"from"_s, u"2026-01-01"_s);
+        ledgers.onRegister(u"authorisation.granted"_s, who + u"-1"_s, body);
+    };
+    grant(u"ana"_s, {});
+    grant(u"ben"_s, {{u"kinds"_s, json::arrayOf({u"duct"_s, u"clamp"_s})}, {u"until"_s, u"2026-12-31"_s}});
+    grant(u"cho"_s, {{u"aircraft_types"_s, json::arrayOf({u"TF-2"_s})}});
+    ledgers.onRegister(u"authorisation.withdrawn"_s, u"cho-1"_s, {});
+    for (const QString &who : {u"ana"_s, u"ben"_s, u"cho"_s, u"eva"_s, u"olga"_s, u"zed"_s})
+        ledgers.say(who, u"photo.attached"_s, u"E1"_s, {});
+    ledgers.say(u"ana"_s, u"handover.given"_s, {}, {{u"to"_s, u" ben"_s}}); // names nobody
+    const JobRecord record = ledgers.record();
+    QCOMPARE(column(record, u"people", "id"_L1), (QStringList{u"ana"_s, u"ben"_s, u"cho"_s, u"eva"_s, u"olga"_s})); // zed is not enrolled
+    QCOMPARE(column(record, u"people", "authority"_L1), (QStringList{u"inspect"_s, u"inspect"_s, u"inspect"_s, u"none"_s, u"root"_s}));
+    QCOMPARE(column(record, u"people", "scope"_L1), (QStringList{u"all kinds; all aircraft types"_s, u"duct, clamp; all aircraft types"_s, u"all kinds; TF-2"_s, QString(), u"looks after the register"_s}));
+    QCOMPARE(column(record, u"people", "until"_L1), (QStringList{u"no end"_s, u"2026-12-31"_s, u"withdrawn 2026-03-02 06:00:00 UTC"_s, QString(), QString()}));
+    QCOMPARE(column(record, u"entries", "signed_by"_L1).at(5), u"zed"_s);
+}
+
+void ReportsTest::toolsAsTheRegisterKnowsThem()
+{
+    Unasked ledgers;
+    ledgers.onRegister(u"tool.registered"_s, u"TW1"_s, {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, u"5"_s}, {u"range_max"_s, u"50"_s}, {u"unit"_s, u"N·m"_s}});
+    ledgers.onRegister(u"tool.registered"_s, u"JK1"_s, {{u"name"_s, u"Jack"_s}});
+    ledgers.onRegister(u"tool.registered"_s, u"HF1"_s, {{u"name"_s, u"Half a range"_s}, {u"range_min"_s, u"5"_s}, {u"unit"_s, u"N·m"_s}});
+    for (const QString &tool : {u"TW1"_s, u"JK1"_s, u"HF1"_s, u"TW9"_s, u" "_s, u"TW1"_s})
+        ledgers.say(u"ana"_s, u"torque.applied"_s, u"E1"_s, {{u"tool"_s, tool}});
+    ledgers.say(u"ana"_s, u"torque.applied"_s, u"E1"_s, {{u"tool"_s, u"TW1"_s}}, 0); // pinned before any tool was known
+    ledgers.sayWithoutPin(u"ana"_s, u"torque.applied"_s, u"E1"_s, {{u"tool"_s, u"TW1"_s}});
+    ledgers.say(u"ana"_s, u"torque.applied"_s, u"E1"_s, {{u"tool"_s, u"TW1"_s}}, 99); // pinned beyond the register's end
+    const JobRecord record = ledgers.record();
+    QCOMPARE(column(record, u"tools", "tool"_L1), (QStringList{u"HF1"_s, u"JK1"_s, u"TW1"_s}));
+    QCOMPARE(column(record, u"tools", "range"_L1), (QStringList{QString(), QString(), u"5 to 50 N·m"_s}));
+    QCOMPARE(column(record, u"tools", "calibrated"_L1), (QStringList{u"none that covers 2026-03-02"_s, u"none that covers 2026-03-02"_s, u"none that covers 2026-03-02"_s}));
+    QCOMPARE(column(record, u"torque", "calibration_due"_L1).count(u"not in calibration"_s), 9);
+}
+
+void ReportsTest::factsThatWereNotGiven()
+{
+    Unasked ledgers;
+    ledgers.say(u"ana"_s, u"job.opened"_s, {},
+                {{u"title"_s, u"Engine change"_s}, {u"follows"_s, u"WO-0"_s}, {u"zones"_s, json::Array{json::Object{{u"name"_s, u"Inboard"_s}, {u"technician"_s, u"ana"_s}}, json::Object{{u"name"_s, u"Outboard"_s}}}}});
+    QStringList facts;
+    const JobRecord record = ledgers.record();
+    for (const ReportRow &row : findReport(u"facts")->rows(record))
+        facts << row.cells.front() + u": "_s + row.cells.back();
+    QCOMPARE(facts, (QStringList{u"Title: Engine change"_s, u"Follows the closed job: WO-0"_s, u"Zones: Inboard: ana; Outboard"_s,
+                                 u"Opened: ana, 2026-03-02 06:00:00 UTC, entry 1"_s, u"Closed: NOT CLOSED"_s, u"Job ledger: elsewhere"_s}));
+    QVERIFY(!findReport(u"weather"));
+}
+
+/// Entries about an interface that no entry lists, or about none: each is shown by what it says, and counts for nothing.
+void ReportsTest::whatRestsOnNothing()
+{
+    Unasked ledgers;
+    ledgers.say(u"ana"_s, u"job.opened"_s, {}, {{u"zones"_s, json::Array{json::Object{{u"name"_s, u"Inboard"_s}}}}});
+    ledgers.say(u"ana"_s, u"interface.listed"_s, u"E1"_s, {{u"name"_s, u"Clamp"_s}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"Inboard"_s}, {u"critical"_s, true}, {u"inspections"_s, 2}});
+    ledgers.say(u"ana"_s, u"interface.listed"_s, u"E2"_s, {{u"name"_s, u"Hose"_s}, {u"kind"_s, u"hose of another house"_s}, {u"zone"_s, u"Inboard"_s}});
+    ledgers.say(u"ana"_s, u"interface.disconnected"_s, u"E1"_s, {});
+    ledgers.say(u"ana"_s, u"interface.disconnected"_s, {}, {});
+    ledgers.say(u"ana"_s, u"interface.found_open"_s, u"E2"_s, {{u"as_found"_s, u"loose"_s}});
+    ledgers.say(u"ana"_s, u"interface.reconnected"_s, u"E1"_s, {});
+    for (const QString &kind : {u"torque.applied"_s, u"bonding.measured"_s, u"inspection.accepted"_s, u"inspection.rejected"_s, u"interface.polished"_s}) {
+        for (const QString &subject : {u"E1"_s, u"Z9"_s, QString()})
+            ledgers.say(u"cho"_s, kind, subject, {{u"value"_s, u"5"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}, {u"reason"_s, u"gap"_s}});
+    }
+    ledgers.say(u"ana"_s, u"entry.struck"_s, {}, {{u"entry"_s, 16}, {u"reason"_s, u"wrong item"_s}}); // an acceptance of nothing
+    const JobRecord record = ledgers.record();
+    QCOMPARE(column(record, u"torque", "interface"_L1), (QStringList{u"E1"_s, u"Z9"_s, QString()}));
+    QCOMPARE(column(record, u"torque", "specified"_L1), (QStringList{QString(), QString(), QString()}));
+    QCOMPARE(column(record, u"bonding", "limit"_L1), (QStringList{QString(), QString(), QString()}));
+    QCOMPARE(column(record, u"bonding", "worth"_L1).at(0), u"voided later"_s); // the rejection took it
+    QVERIFY(column(record, u"bonding", "worth"_L1).at(1).startsWith(u"Fell"));
+    QCOMPARE(column(record, u"inspections", "interface"_L1), (QStringList{u"E1 Clamp"_s, u"E1 Clamp"_s, u"Z9"_s, QString(), u"Z9"_s, QString()}));
+    QCOMPARE(column(record, u"inspections", "authorisation"_L1).count(u"none found"_s), 6);
+    QCOMPARE(column(record, u"interfaces", "undone_by"_L1), (QStringList{u"ana"_s, u"ana"_s}));
+    QCOMPARE(column(record, u"interfaces", "kind"_L1), (QStringList{u"Clamp"_s, u"hose of another house"_s}));
+    const auto life = findReport(u"life")->rows(record);
+    QVERIFY2(life.front().group.endsWith(u"critical, 2 inspections"), qPrintable(life.front().group));
+    QVERIFY(!record.kindOf(*InterfaceId::parse(u"E2")) && !record.kindOf(*InterfaceId::parse(u"Z9")));
+    QVERIFY(record.kindOf(*InterfaceId::parse(u"E1")));
+    const QStringList standing = column(record, u"entries", "standing"_L1);
+    QCOMPARE(standing.filter(u"Struck by entry 23: wrong item"_s).size(), 1);
+    QCOMPARE(column(record, u"entries", "statement"_L1).filter(u"does not know: interface.polished"_s).size(), 3);
+}
+
+/// The list of what was open, as another program might have written it.
+void ReportsTest::handoverOfAnotherMaking()
+{
+    Unasked ledgers;
+    const auto handOver = [&](const json::Object &body) {
+        json::Object whole = body;
+        whole.set(u"to"_s, u"mia"_s);
+        ledgers.say(u"lee"_s, u"handover.given"_s, {}, whole);
+        ledgers.say(u"mia"_s, u"handover.accepted"_s, {}, {});
+    };
+    handOver({});
+    handOver({{u"open"_s, u"all of it"_s}});
+    handOver({{u"open"_s, json::Array{u"E1"_s, json::Object{{u"interface"_s, u"E2"_s}, {u"stage"_s, u"disconnected"_s}}}}});
+    QCOMPARE(column(ledgers.record(), u"handovers", "open"_L1), (QStringList{u"nothing"_s, u"nothing"_s, u"E2 disconnected"_s}));
 }
 
 QTEST_GUILESS_MAIN(ReportsTest)
