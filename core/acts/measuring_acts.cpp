@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
 
 namespace core {
@@ -55,7 +56,10 @@ bool measureBonding(JobState &job, const Statement &said)
 bool applySafetying(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!item || !item->restoration || missingTorque(*item))
+    if (!item || !item->restoration)
+        return false;
+    // A listing may give torque values without asking for torque; then there is none to wait for.
+    if (asksFor(item->listed, "torque"_L1) && missingTorque(*item))
         return false;
     item->safetying = Safetying{markOf(said), said.body.text(u"method")};
     addActors(*item, said);

@@ -9,10 +9,16 @@ namespace core {
 
 QString nextTag(const JobState &job)
 {
-    qint64 greatest = 0;
-    for (auto at = job.tagAt.keyBegin(); at != job.tagAt.keyEnd(); ++at)
-        greatest = std::max(greatest, at->toLongLong());
-    return QString::number(greatest + 1);
+    // A longer number is a serial number off some box of tags, and nothing to count on from.
+    constexpr qint64 mostCounted = 1'000'000'000'000'000;
+    qint64 next = 1;
+    for (auto at = job.tagAt.keyBegin(); at != job.tagAt.keyEnd(); ++at) {
+        if (const qint64 number = at->toLongLong(); number <= mostCounted)
+            next = std::max(next, number + 1);
+    }
+    while (job.tagAt.contains(QString::number(next)))
+        ++next;
+    return QString::number(next);
 }
 
 QString nextFinding(const JobState &job)

@@ -47,6 +47,8 @@ private slots:
         QVERIFY(story.job().closed);
         story.tell(u"Ana disconnects D1"_s);
         QCOMPARE(story.refusedBy(), u"job.closed"_s);
+        story.tell(u"Rae strikes entry=%1"_s.arg(story.fold().head().seq));
+        QCOMPARE(story.refusedBy(), u"job.closed strike.kind"_s);
         QVERIFY(core::summaryOf(story.job(), story.reg()).isClosed);
     }
 
@@ -196,6 +198,10 @@ private slots:
     {
         Story story(u"Ana disconnects D1 tag=41; Ana disconnects C1 tag=R-7"_s);
         QCOMPARE(core::nextTag(story.job()), u"42"_s);
+        story.tell(u"Ana disconnects K1 tag=9223372036854775807"_s); // a serial number: counting goes on from 41
+        QCOMPARE(core::nextTag(story.job()), u"42"_s);
+        story.tell(u"Ana disconnects A1 tag=1000000000000000; Ana disconnects B1 tag=1000000000000001"_s);
+        QCOMPARE(core::nextTag(story.job()), u"1000000000000002"_s);
         QCOMPARE(core::nextFinding(story.job()), u"F1"_s);
         story.tell(u"Ben raises F1; Ben raises F3"_s);
         QCOMPARE(core::nextFinding(story.job()), u"F4"_s);
@@ -209,6 +215,8 @@ private slots:
         QCOMPARE(summary.byStage, (std::array<qint64, 5>{8, 1, 0, 1, 0}));
         QCOMPARE(summary.looseEnds, 10);
         QCOMPARE(summary.workOrder, u"WO-1"_s);
+        QCOMPARE(summary.lastAtMilliseconds, story.job().lastAt->milliseconds());
+        QCOMPARE(core::summaryOf(core::JobState(), story.reg()).lastAtMilliseconds, 0);
     }
 };
 

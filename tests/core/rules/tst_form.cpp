@@ -1,0 +1,168 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QSet>
+#include <QTest>
+
+#include "core/acts/act.hpp"
+#include "core/rules/form.hpp"
+#include "core/value/digest.hpp"
+
+using namespace Qt::StringLiterals;
+using core::FieldType;
+using core::json::Array;
+using core::json::Object;
+using core::json::Value;
+
+namespace {
+
+/// Every type that a field can have, from the first to the last.
+const std::vector<FieldType> &allTypes()
+{
+    static const std::vector<FieldType> all = [] {
+        std::vector<FieldType> types;
+        for (FieldType type = FieldType::Text;; type = static_cast<FieldType>(static_cast<int>(type) + 1)) {
+            types.push_back(type);
+            if (type == FieldType::Records)
+                return types;
+        }
+    }();
+    return all;
+}
+
+core::Field fieldOf(FieldType type)
+{
+    core::Field field = core::field("of"_L1, type, core::Needed::Always, "Of");
+    if (type == FieldType::Choice)
+        field.choices = {"sound"_L1, "worn"_L1};
+    return field;
+}
+
+} // namespace
+
+/// What may stand in a field, by its type: the nearest value that may not stands beside each that may.
+class TestForm : public QObject {
+    Q_OBJECT
+
+private slots:
+    void values_data()
+    {
+        QTest::addColumn<FieldType>("type");
+        QTest::addColumn<Value>("value");
+        QTest::addColumn<bool>("fits");
+        const auto row = [](const char *name, FieldType type, const Value &value, bool fits) { QTest::newRow(name) << type << value << fits; };
+        const QString digest = core::Digest::of("abc").hex();
+        row("text", FieldType::Text, u"as found"_s, true);
+        row("text: blanks", FieldType::Text, u" \t"_s, false);
+        row("text: a number", FieldType::Text, 7, false);
+        row("integer: nought", FieldType::Integer, 0, true);
+        row("integer: below nought", FieldType::Integer, -1, false);
+        row("integer: typed as a text", FieldType::Integer, u"7"_s, false);
+        row("flag", FieldType::Flag, false, true);
+        row("flag: yes", FieldType::Flag, u"yes"_s, false);
+        row("date", FieldType::Date, u"2024-02-29"_s, true);
+        row("date: 29 February of no leap year", FieldType::Date, u"2026-02-29"_s, false);
+        row("date: with a time", FieldType::Date, u"2026-03-02T06:00"_s, false);
+        row("date: a number", FieldType::Date, 20260302, false);
+        row("moment", FieldType::Moment, u"2026-03-02T08:14:31.120Z"_s, true);
+        row("moment: in local time", FieldType::Moment, u"2026-03-02T08:14:31.120+01:00"_s, false);
+        row("moment: a number", FieldType::Moment, 1772439271, false);
+        row("decimal", FieldType::Decimal, u"12.50"_s, true);
+        row("decimal: comma", FieldType::Decimal, u"12,50"_s, false);
+        row("decimal: a number", FieldType::Decimal, 12, false);
+        row("unit", FieldType::Unit, u"N·m"_s, true);
+        row("unit: another spelling", FieldType::Unit, u"Nm"_s, false); // read in lists; in a record each unit has one spelling
+        row("unit: ambiguous", FieldType::Unit, u"in-lb"_s, false);
+        row("unit: a number", FieldType::Unit, 1, false);
+        row("choice", FieldType::Choice, u"worn"_s, true);
+        row("choice: none of them", FieldType::Choice, u"Worn"_s, false);
+        row("choice: its number", FieldType::Choice, 1, false);
+        row("person", FieldType::Person, u"Ana"_s, true);
+        row("person: a blank before", FieldType::Person, u" Ana"_s, false);
+        row("person: a number", FieldType::Person, 7, false);
+        row("interface", FieldType::Interface, u"E12"_s, true);
+        row("interface: nothing", FieldType::Interface, QString(), false);
+        row("tool", FieldType::Tool, u"TW1"_s, true);
+        row("tool: a line break in it", FieldType::Tool, u"T\nW1"_s, false);
+        row("digest", FieldType::Digest, digest, true);
+        row("digest: capitals", FieldType::Digest, digest.toUpper(), false);
+        row("digest: a number", FieldType::Digest, 7, false);
+        row("public key", FieldType::PublicKey, digest, true);
+        row("public key: too short", FieldType::PublicKey, digest.chopped(1), false);
+        row("public key: a number", FieldType::PublicKey, 7, false);
+        row("texts", FieldType::Texts, Array{u"torque"_s, u"seal"_s}, true);
+        row("texts: none", FieldType::Texts, Array{}, true);
+        row("texts: one of them blank", FieldType::Texts, Array{u"torque"_s, u" "_s}, false);
+        row("texts: no list", FieldType::Texts, u"torque"_s, false);
+        row("people", FieldType::People, Array{u"Ana"_s, u"Ben"_s}, true);
+        row("people: one of them nobody", FieldType::People, Array{u"Ana"_s, QString()}, false);
+        row("interfaces", FieldType::Interfaces, Array{u"E12"_s}, true);
+        row("interfaces: a number", FieldType::Interfaces, Array{12}, false);
+        row("records", FieldType::Records, Array{Object{{u"name"_s, u"left"_s}}}, true);
+        row("records: a text among them", FieldType::Records, Array{Object{{u"name"_s, u"left"_s}}, u"right"_s}, false);
+    }
+    void values()
+    {
+        QFETCH(FieldType, type);
+        QFETCH(Value, value);
+        QFETCH(bool, fits);
+        const auto why = core::whyNotOfType(fieldOf(type), value);
+        QCOMPARE(!why, fits);
+        if (why)
+            QVERIFY2(why->startsWith(u"\"Of\" (of) must be "_s) && !why->contains(u"%1"_s), qPrintable(*why));
+    }
+
+    /// null fits no type, and each type says in words of its own what it takes.
+    void everyTypeSaysWhatItTakes()
+    {
+        QSet<QString> sentences;
+        for (const FieldType type : allTypes()) {
+            const auto why = core::whyNotOfType(fieldOf(type), Value());
+            QVERIFY(why);
+            sentences.insert(*why);
+        }
+        QCOMPARE(sentences.size(), static_cast<qsizetype>(allTypes().size()));
+        QVERIFY(core::whyNotOfType(fieldOf(FieldType::Choice), Value())->endsWith(u"one of: sound, worn."));
+    }
+
+    void subjects_data()
+    {
+        QTest::addColumn<QString>("kind");
+        QTest::addColumn<QString>("subject"); // null: none
+        QTest::addColumn<bool>("fits");
+        QTest::newRow("of an interface") << u"interface.disturbed"_s << u"E12"_s << true;
+        QTest::newRow("of an interface, left out") << u"interface.disturbed"_s << QString() << false;
+        QTest::newRow("of an interface, blank") << u"interface.disturbed"_s << u" "_s << false;
+        QTest::newRow("of an interface, 129 characters") << u"interface.disturbed"_s << QString(129, u'E') << false;
+        QTest::newRow("of the whole job") << u"entry.struck"_s << QString() << true;
+        QTest::newRow("of the whole job, named") << u"entry.struck"_s << u"E12"_s << false;
+    }
+    void subjects()
+    {
+        QFETCH(QString, kind);
+        QFETCH(QString, subject);
+        QFETCH(bool, fits);
+        const Object body = kind == u"entry.struck" ? Object{{u"entry"_s, 7}, {u"reason"_s, u"wrong item"_s}} : Object{{u"reason"_s, u"loosened"_s}};
+        const core::Draft draft{*core::PersonId::parse(u"Ana"), core::Instant::fromMilliseconds(0), kind, subject.isNull() ? std::nullopt : std::optional(subject), body};
+        const core::Refusals refusals = core::refusalsOfForm(draft);
+        QCOMPARE(refusals.empty(), fits);
+        if (!fits) {
+            QCOMPARE(refusals.size(), 1U);
+            QCOMPARE(refusals.front().rule, u"form.subject"_s);
+            QVERIFY(!refusals.front().sentence.isEmpty() && !refusals.front().clearedBy.isEmpty());
+        }
+    }
+
+    void everyMeaningIsSaidInWords()
+    {
+        QSet<QString> sentences;
+        for (const QString &meaning : {u"performed"_s, u"inspected"_s, u"recorded"_s, u"released"_s})
+            sentences.insert(core::meaningInWords(meaning));
+        QCOMPARE(sentences.size(), 4);
+        for (const core::Act &act : core::acts())
+            QVERIFY2(sentences.contains(core::meaningInWords(QString(act.meaning))), act.kind.data());
+    }
+};
+
+QTEST_GUILESS_MAIN(TestForm)
+#include "tst_form.moc"
