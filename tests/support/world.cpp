@@ -127,6 +127,9 @@ core::Register register_()
     r.tool(u"TW4"_s, u"5"_s, u"20"_s, u"N·m"_s, u"2026-12-31"_s);
     r.tool(u"TW5"_s, u"50"_s, u"900"_s, u"lbf·in"_s, u"2026-12-31"_s);
     r.tool(u"BM1"_s, u"0.1"_s, u"100"_s, u"mΩ"_s, u"2026-12-31"_s);
+    r.say(u"tool.registered"_s, u"JK1"_s, {{u"name"_s, u"JK1"_s}});
+    r.say(u"tool.registered"_s, u"GA1"_s, {{u"name"_s, u"GA1"_s}});
+    r.say(u"tool.calibrated"_s, u"GA1"_s, {{u"on"_s, u"2026-01-02"_s}, {u"due"_s, u"2026-12-31"_s}, {u"certificate"_s, u"CC-GA1"_s}});
     r.say(u"tool.withdrawn"_s, u"TW3"_s, {{u"reason"_s, u"dropped"_s}});
     return r.reg;
 }

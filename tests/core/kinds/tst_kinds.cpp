@@ -24,6 +24,7 @@ private slots:
     void soundFileIsRead();
     void whatIsRefused_data();
     void whatIsRefused();
+    void idsMayHoldDigits();
     void noKindAtAll();
     void twoOfOneName();
 
@@ -105,14 +106,23 @@ void KindsTest::whatIsRefused_data()
     QTest::addRow("not JSON") << QByteArray("{\"id\"") << QByteArray("{id") << u"not an object"_s;
     QTest::addRow("id is not the file's name") << QByteArray("\"duct\"") << QByteArray("\"ducts\"") << u"\"id\""_s;
     QTest::addRow("id in capitals") << QByteArray("\"duct\"") << QByteArray("\"Duct\"") << u"\"id\""_s;
+    QTest::addRow("no id") << QByteArray("\"duct\"") << QByteArray("\"\"") << u"\"id\""_s;
+    QTest::addRow("id with a hyphen") << QByteArray("\"duct\"") << QByteArray("\"bleed-duct\"") << u"\"id\""_s;
+    QTest::addRow("id that is a number") << QByteArray("\"duct\"") << QByteArray("7") << u"\"id\""_s;
     QTest::addRow("unknown sort") << QByteArray("\"interface\"") << QByteArray("\"interfaces\"") << u"\"sort\""_s;
     QTest::addRow("no name") << QByteArray("\"name\":\"Duct\",") << QByteArray() << u"\"name\""_s;
     QTest::addRow("blank name") << QByteArray("\"name\":\"Duct\"") << QByteArray("\"name\":\" \"") << u"\"name\""_s;
+    QTest::addRow("a name with a blank behind") << QByteArray("\"name\":\"Duct\"") << QByteArray("\"name\":\"Duct \"") << u"\"name\""_s;
+    QTest::addRow("verbs are no object") << QByteArray("\"verbs\":{") << QByteArray("\"verbs\":[],\"words\":{") << u"\"words\""_s;
+    QTest::addRow("no verbs") << QByteArray("\"verbs\":{\"off\":\"disconnect\",\"off_done\":\"disconnected\",\"on\":\"reconnect\",\"on_done\":\"reconnected\"},") << QByteArray() << u"\"verbs\""_s;
     QTest::addRow("a verb is missing") << QByteArray("\"on\":\"reconnect\",") << QByteArray() << u"\"on\""_s;
     QTest::addRow("a verb too many") << QByteArray("\"on\":") << QByteArray("\"again\":\"again\",\"on\":") << u"\"again\""_s;
     QTest::addRow("unknown requirement") << QByteArray("[\"seal\"]") << QByteArray("[\"seals\"]") << u"\"seals\""_s;
     QTest::addRow("requirement twice") << QByteArray("[\"seal\"]") << QByteArray("[\"seal\",\"seal\"]") << u"twice"_s;
     QTest::addRow("requirements are no list") << QByteArray("[\"seal\"]") << QByteArray("\"seal\"") << u"\"requirements\""_s;
+    QTest::addRow("no requirements member") << QByteArray("\"requirements\":[\"seal\"],") << QByteArray() << u"\"requirements\""_s;
+    QTest::addRow("a requirement that is a number") << QByteArray("[\"seal\"]") << QByteArray("[1]") << u"\"requirements\""_s;
+    QTest::addRow("a blank sentence to look at") << QByteArray("[\"The seal is new.\"]") << QByteArray("[\" \"]") << u"\"look_at\""_s;
     QTest::addRow("nothing to look at") << QByteArray("[\"The seal is new.\"]") << QByteArray("[]") << u"\"look_at\""_s;
     QTest::addRow("blank caution") << QByteArray("\"Hot.\"") << QByteArray("\"\"") << u"\"caution\""_s;
     QTest::addRow("unknown member") << QByteArray("\"caution\"") << QByteArray("\"warning\"") << u"\"warning\""_s;
@@ -132,6 +142,16 @@ void KindsTest::whatIsRefused()
     QVERIFY2(kind.error().message.contains(named), qPrintable(kind.error().message));
 }
 
+void KindsTest::idsMayHoldDigits()
+{
+    const auto kind = core::parseKind(QByteArray(soundFile).replace("\"duct\"", "\"duct_2\""), u"kinds/duct_2.json"_s);
+    QVERIFY2(kind, kind ? "" : qPrintable(kind.error().message));
+    const auto kinds = core::Kinds::of({*kind});
+    QCOMPARE(kinds->nameOf(u"duct_2"_s), u"Duct"_s);
+    QCOMPARE(kinds->nameOf(u"hose"_s), u"hose"_s); // a job of another house keeps its own word
+    QVERIFY(!kinds->find(u"hose"));
+}
+
 void KindsTest::noKindAtAll() { QVERIFY(!core::Kinds::of({})); }
 
 void KindsTest::twoOfOneName()
@@ -140,7 +160,10 @@ void KindsTest::twoOfOneName()
     core::Kind other = duct;
     other.id = u"other"_s;
     QVERIFY(!core::Kinds::of({duct, other}));
+    other = duct;
     other.name = u"Other"_s;
+    QVERIFY(!core::Kinds::of({duct, other}));
+    other.id = u"other"_s;
     QVERIFY(core::Kinds::of({duct, other}));
 }
 

@@ -137,6 +137,17 @@ private slots:
         QTest::newRow("a number for a text") << u"\"author\":\"ana\""_s << u"\"author\":7"_s;
         QTest::newRow("a time in another form") << u"31.120Z"_s << u"31.12Z"_s;
         QTest::newRow("a pin with more in it") << u"\"seq\":41"_s << u"\"seq\":41,\"x\":1"_s;
+        QTest::newRow("no number for the form") << u"\"v\":1"_s << u"\"v\":\"1\""_s;
+        QTest::newRow("no author") << u"\"author\":\"ana\","_s << QString();
+        QTest::newRow("an author that is no name") << u"\"author\":\"ana\""_s << u"\"author\":\" ana\""_s;
+        QTest::newRow("two faults, the first is told") << u"\"kind\":\"interface.disconnected\""_s << u"\"kind\":7,\"x\":1"_s;
+        QTest::newRow("a sequence number in words") << u"\"seq\":17"_s << u"\"seq\":\"17\""_s;
+        QTest::newRow("no subject member") << u"\"subject\":\"E1\","_s << QString();
+        QTest::newRow("a subject that is a number") << u"\"subject\":\"E1\""_s << u"\"subject\":1"_s;
+        QTest::newRow("no body") << u"\"body\":{\"blanks_fitted\":2,\"tag\":\"7\"},"_s << QString();
+        QTest::newRow("a pin that is none") << u"\"register\":{"_s << u"\"register\":[],\"x\":{"_s;
+        QTest::newRow("a pin without its number") << u",\"seq\":41"_s << QString();
+        QTest::newRow("a pin whose digest is none") << u"\"register\":{\"hash\":\""_s << u"\"register\":{\"hash\":\"x"_s;
         QTest::newRow("a body that is none") << u"{\"blanks_fitted\":2,\"tag\":\"7\"}"_s << u"[]"_s;
     }
     void otherSpellings()
@@ -177,6 +188,55 @@ private slots:
         moved.salt.chop(1);
         QCOMPARE(core::unwrap(moved, ana, u"482913"_s).error().code, core::ErrorCode::Damaged);
         QVERIFY(!wrapped->sealed.contains(*key.seed()));
+    }
+
+    /// Cost and lengths stand beside the sealed key and are not secret, so they are looked at before they are used.
+    void aDamagedKeyIsNotTried_data()
+    {
+        QTest::addColumn<QString>("member");
+        QTest::addColumn<qint64>("value"); // length or cost
+        QTest::newRow("salt too short") << u"salt"_s << qint64(15);
+        QTest::newRow("nonce too long") << u"nonce"_s << qint64(25);
+        QTest::newRow("sealed key too short") << u"sealed"_s << qint64(47);
+        QTest::newRow("no pass") << u"passes"_s << qint64(0);
+        QTest::newRow("65 passes") << u"passes"_s << qint64(65);
+        QTest::newRow("less memory than the function takes") << u"memory"_s << qint64(8191);
+        QTest::newRow("more memory than 4 GiB") << u"memory"_s << (qint64(1) << 32) + 1;
+    }
+    void aDamagedKeyIsNotTried()
+    {
+        QFETCH(QString, member);
+        QFETCH(qint64, value);
+        const auto ana = *core::PersonId::parse(u"ana");
+        core::WrappedKey wrapped = *core::wrap(*core::SigningKey::generate(), ana, u"482913"_s, core::leastCost);
+        QVERIFY(core::unwrap(wrapped, ana, u"482913"_s));
+        for (auto &[name, bytes] : {std::pair{u"salt"_s, &wrapped.salt}, std::pair{u"nonce"_s, &wrapped.nonce}, std::pair{u"sealed"_s, &wrapped.sealed}}) {
+            if (name == member)
+                bytes->resize(value);
+        }
+        if (member == u"passes")
+            wrapped.cost.passes = value;
+        if (member == u"memory")
+            wrapped.cost.memoryBytes = value;
+        QCOMPARE(core::unwrap(wrapped, ana, u"482913"_s).error().code, core::ErrorCode::Damaged);
+    }
+
+    void aKeyHasItsLength()
+    {
+        QVERIFY(core::SigningKey::fromSeed(QByteArray(32, '\1')));
+        QCOMPARE(core::SigningKey::fromSeed(QByteArray(31, '\1')).error().code, core::ErrorCode::Crypto);
+        QVERIFY(core::PublicKey::fromBytes(QByteArray(32, '\1')));
+        QVERIFY(!core::PublicKey::fromBytes(QByteArray(33, '\1')));
+        QVERIFY(!core::PublicKey::parse(u"ab"));
+    }
+
+    /// What the machine cannot give is said, not tried: 5 TiB to stretch one secret.
+    void moreMemoryThanThereIs()
+    {
+        const auto wrapped = core::wrap(*core::SigningKey::generate(), *core::PersonId::parse(u"ana"), u"482913"_s, {core::leastCost.passes, qint64(5) << 40});
+        QVERIFY(!wrapped);
+        QCOMPARE(wrapped.error().code, core::ErrorCode::Crypto);
+        QVERIFY2(wrapped.error().message.contains(u"memory"), qPrintable(wrapped.error().message));
     }
 
     void aShortSecretIsNotTaken()

@@ -51,6 +51,7 @@ private slots:
     void faults_data();
     void faults();
     void allFaultsAtOnce();
+    void whatNoListIs();
     void formulasAreGuarded_data();
     void formulasAreGuarded();
     void whatIsWrittenReadsBack();
@@ -114,6 +115,8 @@ void CsvTest::separators_data()
     QTest::addRow("as many of both") << QByteArray("id,name;zone") << ',';
     QTest::addRow("neither") << QByteArray("id") << ',';
     QTest::addRow("semicolons in quotes do not count") << QByteArray("\"a;b;c\",d") << ',';
+    QTest::addRow("line ends in quotes do not count") << QByteArray("\"a\nb\";c;d") << ';';
+    QTest::addRow("later lines do not count after a line feed") << QByteArray("id,name\na;b;c;d;e") << ',';
     QTest::addRow("later lines do not count") << QByteArray("id,name\r\na;b;c;d;e") << ',';
 }
 
@@ -137,6 +140,10 @@ void CsvTest::faults_data()
     QTest::addRow("text after a quote") << QByteArray("a,\"b\"c\n") << qint64{1} << qint64{2} << u"closing quote"_s;
     QTest::addRow("quote never closes") << QByteArray("a,b\n\"c,d\ne,f\n") << qint64{2} << qint64{1} << u"never closes"_s;
     QTest::addRow("carriage return alone") << QByteArray("a,b\rc,d\n") << qint64{1} << qint64{2} << u"carriage return"_s;
+    QTest::addRow("carriage return alone at the end") << QByteArray("a,b\r") << qint64{1} << qint64{2} << u"carriage return"_s;
+    QTest::addRow("text after a quote, and more fields") << QByteArray("\"a\"b,c\nd,e\n") << qint64{1} << qint64{1} << u"closing quote"_s;
+    QTest::addRow("text after a quote, up to the end") << QByteArray("\"a\"b") << qint64{1} << qint64{1} << u"closing quote"_s;
+    QTest::addRow("two quotes inside are told once") << QByteArray("a\"b\"c,d\n") << qint64{1} << qint64{1} << u"quote"_s;
     QTest::addRow("control character") << QByteArray("a,b\x07\n") << qint64{1} << qint64{2} << u"control"_s;
     QTest::addRow("after an empty line, as a spreadsheet counts") << QByteArray("a\n\n\xFF\n") << qint64{3} << qint64{1} << u"UTF-8"_s;
     QTest::addRow("after a break in quotes, as a spreadsheet counts") << QByteArray("\"a\nb\",c\nd,\xFF") << qint64{2} << qint64{2} << u"UTF-8"_s;
@@ -159,6 +166,14 @@ void CsvTest::allFaultsAtOnce()
     QCOMPARE(csv::read("a,\xFF\nb\"b,c\n\"d\"e,f\n", {}).faults.size(), 3U);
 }
 
+void CsvTest::whatNoListIs()
+{
+    const csv::Table table = csv::read(QByteArray(csv::largestFile + 1, 'a'), u"list.csv"_s);
+    QVERIFY(table.records.empty());
+    QCOMPARE(table.faults.size(), 1U);
+    QVERIFY2(table.faults[0].message.contains(u"64 MiB"), qPrintable(table.faults[0].message));
+}
+
 void CsvTest::formulasAreGuarded_data()
 {
     QTest::addColumn<QString>("text");
@@ -171,6 +186,8 @@ void CsvTest::formulasAreGuarded_data()
     QTest::addRow("guarded before") << u"'=1"_s << u"''=1"_s;
     QTest::addRow("apostrophe of a word") << u"'s Gravenhage"_s << u"'s Gravenhage"_s;
     QTest::addRow("sign further in") << u"E-12"_s << u"E-12"_s;
+    QTest::addRow("carriage return") << u"\r=1"_s << u"'\r=1"_s;
+    QTest::addRow("apostrophes alone") << u"''"_s << u"''"_s;
     QTest::addRow("nothing") << QString() << QString();
 }
 

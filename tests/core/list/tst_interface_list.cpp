@@ -155,6 +155,11 @@ void InterfaceListTest::whatIsTaken_data()
     QTest::addRow("equal torques") << u"E1,a,clamp,Left,,4,20,20.0,N·m,,,,,,,,,,,,,"_s;
     QTest::addRow("two inspections") << u"E1,a,drain,Left,,,,,,,,,,,,,2,,,,,"_s;
     QTest::addRow("blanks around") << u" E1 , a , drain , Left , none ,,,,,,,,,,,yes , 1,,,,,"_s;
+    QTest::addRow("the same halves where no mate check is asked for") << u"E1,a,drain,Left,none,,,,,,,,,P1,J1,,,,,,,\r\nE2,b,drain,Left,none,,,,,,,,,P1,J1,,,,,,,"_s;
+    QTest::addRow("mates with halves of their own") << u"E1,a,drain,Left,mate,,,,,,,,,P1,J1,,,,,,,\r\nE2,b,drain,Left,mate,,,,,,,,,P2,J2,,,,,,,"_s;
+    QTest::addRow("a whole torque that is not asked for") << u"E1,a,drain,Left,none,4,20,25,N·m,,,,,,,,,,,,,"_s;
+    QTest::addRow("two hundred fasteners") << u"E1,a,clamp,Left,torque,200,20,25,N·m,,,,,,,,,,,,,"_s;
+    QTest::addRow("twins") << u"E1,a,drain,Left,,,,,,,,,,,,,,,tw,,,\r\nE2,b,drain,Left,,,,,,,,,,,,,,,tw,,,"_s;
     QTest::addRow("id that a spreadsheet would run, guarded") << u"'-E1,a,drain,Left,,,,,,,,,,,,,,,,,,"_s;
 }
 
@@ -179,10 +184,13 @@ void InterfaceListTest::whatIsRefused_data()
     QTest::addRow("column twice") << u"id,name,kind,zone,name\nE1,a,drain,Left,b\n"_s << u"1:5"_s << u"twice"_s;
     QTest::addRow("column missing") << u"id,name,kind\nE1,a,drain\n"_s << u"1:0"_s << u"\"zone\""_s;
     QTest::addRow("a field too few") << u"id,name,kind,zone\nE1,a,drain\n"_s << u"2:0 2:4"_s << u"3 fields"_s;
-    QTest::addRow("not UTF-8") << QString(u"id,name,kind,zone\nE1,\"a,drain,Left\n"_s) << u"2:2"_s << u"never closes"_s;
+    QTest::addRow("a field too many") << u"id,name,kind,zone\nE1,a,drain,Left,b\n"_s << u"2:0"_s << u"5 fields"_s;
+    QTest::addRow("a quote that never closes") << QString(u"id,name,kind,zone\nE1,\"a,drain,Left\n"_s) << u"2:2"_s << u"never closes"_s;
     row("no id", u",a,drain,Left,,,,,,,,,,,,,,,,,,"_s, u"2:1"_s, u"id"_s);
     row("no name", u"E1,,drain,Left,,,,,,,,,,,,,,,,,,"_s, u"2:2"_s, u"empty"_s);
     row("unknown kind", u"E1,a,drains,Left,none,,,,,,,,,,,,,,,,,"_s, u"2:3"_s, u"drains"_s);
+    row("unknown kind, so nothing is filled in for it", u"E1,a,drains,Left,,,,,,,,,,,,,,,,,,"_s, u"2:3"_s, u"drains"_s);
+    row("no kind", u"E1,a,,Left,,,,,,,,,,,,,,,,,,"_s, u"2:3"_s, u"empty"_s);
     row("unknown zone", u"E1,a,drain,Lefft,,,,,,,,,,,,,,,,,,"_s, u"2:4"_s, u"Left, Right"_s);
     row("unknown requirement", u"E1,a,drain,Left,blank,,,,,,,,,,,,,,,,,"_s, u"2:5"_s, u"blanks"_s);
     row("requirement twice", u"E1,a,drain,Left,blanks|blanks,,,,,,,,,,,,,,,,,"_s, u"2:5"_s, u"twice"_s);
@@ -193,6 +201,8 @@ void InterfaceListTest::whatIsRefused_data()
     row("safetying without its method", u"E1,a,drain,Left,safetying,,,,,,,,,,,,,,,,,"_s, u"2:13"_s, u"method"_s);
     row("mate without its halves", u"E1,a,drain,Left,mate,,,,,,,,,,,,,,,,,"_s, u"2:5"_s, u"halves"_s);
     row("half a torque that is not asked for", u"E1,a,drain,Left,,4,20,,N·m,,,,,,,,,,,,,"_s, u"2:8"_s, u"most"_s);
+    row("half a bonding limit that is not asked for", u"E1,a,drain,Left,none,,,,,2.5,,,,,,,,,,,,"_s, u"2:11"_s, u"unit"_s);
+    row("ids that cannot be ids", u"E1,a,drain,Left,,,,,,,,,,,,,,,,E2\t|E\t3,,"_s, u"2:20"_s, u"ids of interfaces"_s);
     row("decimal comma", u"E1,a,clamp,Left,torque,4,\"20,5\",25,N·m,,,,,,,,,,,,,"_s, u"2:7"_s, u"decimal comma"_s);
     row("no number", u"E1,a,clamp,Left,torque,4,20 N,25,N·m,,,,,,,,,,,,,"_s, u"2:7"_s, u"12.5"_s);
     row("below zero", u"E1,a,clamp,Left,torque,4,-20,25,N·m,,,,,,,,,,,,,"_s, u"2:7"_s, u"not below 0"_s);
@@ -210,6 +220,9 @@ void InterfaceListTest::whatIsRefused_data()
     row("circle", u"E1,a,drain,Left,,,,,,,,,,,,,,,,E2,,\r\nE2,b,drain,Left,,,,,,,,,,,,,,,,E3,,\r\nE3,c,drain,Left,,,,,,,,,,,,,,,,E1,,\r\nE4,d,drain,Left,,,,,,,,,,,,,,,,E1,,"_s,
         u"2:20"_s, u"E1, E2, E3, E1"_s);
     row("id twice", u"E1,a,drain,Left,,,,,,,,,,,,,,,,,,\r\nE1,b,drain,Left,,,,,,,,,,,,,,,,,,"_s, u"3:1"_s, u"row 2"_s);
+    row("two circles", u"E1,a,drain,Left,,,,,,,,,,,,,,,,E2,,\r\nE2,b,drain,Left,,,,,,,,,,,,,,,,E1,,\r\nE3,c,drain,Left,,,,,,,,,,,,,,,,E4,,\r\nE4,d,drain,Left,,,,,,,,,,,,,,,,E3,,"_s,
+        u"2:20 4:20"_s, u"E3, E4, E3"_s);
+    row("one aircraft half for two", u"E1,a,drain,Left,mate,,,,,,,,,P1,J1,,,,,,,\r\nE2,b,drain,Left,mate,,,,,,,,,P1,J2,,,,,,,"_s, u"3:14"_s, u"E1"_s);
     row("one half for two", u"E1,a,drain,Left,mate,,,,,,,,,P1,J1,,,,,,,\r\nE2,b,drain,Left,mate,,,,,,,,,P2,J1,,,,,,,"_s, u"3:15"_s, u"E1"_s);
 }
 

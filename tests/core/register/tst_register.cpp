@@ -25,6 +25,7 @@ class TestRegister : public QObject {
             names << refusal.rule;
         return names.join(u' ');
     }
+    static void take(core::Register &reg, const core::Draft &draft) { core::fold(reg, story::statementOf(draft, reg.head.seq + 1), core::Digest::of("next")); }
     static Object person(const QString &key) { return {{u"name"_s, u"Zoe"_s}, {u"public_key"_s, core::Digest::of(key.toUtf8()).hex()}, {u"identity"_s, u"pass"_s}}; }
     static Object grant(const QString &who, const QString &until)
     {
@@ -72,6 +73,18 @@ private slots:
         row("due before it was made", u"Root"_s, "tool.calibrated", u"TW2"_s, calibration(u"2026-03-01"_s, u"2026-02-28"_s), "register.dates");
         row("a withdrawn tool calibrated", u"Root"_s, "tool.calibrated", u"TW3"_s, calibration(u"2026-03-01"_s, u"2027-02-28"_s), "tool.in-use");
         row("a tool withdrawn", u"Root"_s, "tool.withdrawn", u"TW1"_s, reason, "");
+        row("a tool withdrawn twice", u"Root"_s, "tool.withdrawn", u"TW3"_s, reason, "tool.in-use");
+        row("a tool that there is not, withdrawn", u"Root"_s, "tool.withdrawn", u"TW9"_s, reason, "tool.in-use");
+        row("a range of one value", u"Root"_s, "tool.registered", u"TW9"_s, range(u"5"_s, u"5"_s, u"N·m"_s), "");
+        row("a range from nought", u"Root"_s, "tool.registered", u"TW9"_s, range(u"0"_s, u"5"_s, u"N·m"_s), "");
+        row("a range from below nought", u"Root"_s, "tool.registered", u"TW9"_s, range(u"-1"_s, u"5"_s, u"N·m"_s), "tool.range-sound");
+        row("an upper end alone", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"range_max"_s, u"5"_s}}, "tool.range-sound");
+        row("a unit alone", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"unit"_s, u"N·m"_s}}, "tool.range-sound");
+        row("no upper end", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"range_min"_s, u"1"_s}, {u"unit"_s, u"N·m"_s}}, "tool.range-sound");
+        row("granted without an end", u"Root"_s, "authorisation.granted", u"G-1"_s,
+            {{u"person"_s, u"Ana"_s}, {u"authority"_s, u"inspect"_s}, {u"from"_s, u"2026-02-01"_s}, {u"reference"_s, u"QM-5"_s}}, "");
+        row("withdrawn, never granted", u"Root"_s, "authorisation.withdrawn", u"G-9"_s, reason, "authorisation.stands");
+        row("by who is not enrolled", u"Zed"_s, "tool.withdrawn", u"TW1"_s, reason, "register.administrator");
     }
     void eachRule()
     {
@@ -124,11 +137,143 @@ private slots:
         QVERIFY(!core::calibrationOn(tool, QDate(2026, 4, 1)));
     }
 
+    /// Others than the root look after the register while they are granted that, and no longer.
+    void whoAdministers_data()
+    {
+        QTest::addColumn<QString>("from");
+        QTest::addColumn<QString>("until");
+        QTest::addColumn<bool>("withdrawn");
+        QTest::addColumn<QString>("refusedBy");
+        QTest::newRow("granted") << u"2026-03-01"_s << QString() << false << QString();
+        QTest::newRow("granted from today") << u"2026-03-02"_s << u"2026-03-02"_s << false << QString();
+        QTest::newRow("granted from tomorrow") << u"2026-03-03"_s << QString() << false << u"register.administrator"_s;
+        QTest::newRow("ran out yesterday") << u"2026-02-01"_s << u"2026-03-01"_s << false << u"register.administrator"_s;
+        QTest::newRow("withdrawn") << u"2026-03-01"_s << QString() << true << u"register.administrator"_s;
+    }
+    void whoAdministers()
+    {
+        QFETCH(QString, from);
+        QFETCH(QString, until);
+        QFETCH(bool, withdrawn);
+        QFETCH(QString, refusedBy);
+        core::Register reg = story::register_();
+        Object body{{u"person"_s, u"Ana"_s}, {u"authority"_s, u"administer"_s}, {u"from"_s, from}, {u"reference"_s, u"QM-5"_s}};
+        if (!until.isEmpty())
+            body.set(u"until"_s, until);
+        take(reg, draft(u"Root"_s, u"authorisation.granted"_s, u"G-1"_s, body));
+        if (withdrawn)
+            take(reg, draft(u"Root"_s, u"authorisation.withdrawn"_s, u"G-1"_s, {{u"reason"_s, u"left"_s}}));
+        QCOMPARE(TestRegister::refusedBy(reg, draft(u"Ana"_s, u"person.enrolled"_s, u"Zoe"_s, person(u"zoe"_s))), refusedBy);
+    }
+
+    /// Each reason has its own sentence, so that the reader knows whom to see.
+    void whyNotAuthorised_data()
+    {
+        QTest::addColumn<QString>("who");
+        QTest::addColumn<core::Authority>("authority");
+        QTest::addColumn<QString>("kind");
+        QTest::addColumn<QString>("at");
+        QTest::addColumn<QString>("sentence");
+        const QString today = u"2026-03-02T06:00:00.000Z"_s;
+        QTest::newRow("withdrawn") << u"Wes"_s << core::Authority::Inspect << u"duct"_s << today << u"Wes's authorisation to inspect was withdrawn on 2026-03-02."_s;
+        QTest::newRow("not yet") << u"Cho"_s << core::Authority::Inspect << u"duct"_s << u"2025-12-31T23:59:59.999Z"_s << u"Cho's authorisation to inspect begins on 2026-01-01."_s;
+        QTest::newRow("no longer") << u"Ida"_s << core::Authority::Inspect << u"duct"_s << today << u"Ida's authorisation to inspect ran out on 2026-02-28."_s;
+        QTest::newRow("for another kind") << u"Tim"_s << core::Authority::Inspect << u"clamp"_s << today << u"Tim's authorisation to inspect does not cover this kind of interface or this aircraft type."_s;
+        QTest::newRow("for another act") << u"Cho"_s << core::Authority::Release << u"duct"_s << today << u"Cho holds no authorisation to release."_s;
+        QTest::newRow("nobody's") << u"Zed"_s << core::Authority::Work << u"duct"_s << today << u"Zed holds no authorisation to work."_s;
+    }
+    void whyNotAuthorised()
+    {
+        QFETCH(QString, who);
+        QFETCH(core::Authority, authority);
+        QFETCH(QString, kind);
+        QFETCH(QString, at);
+        QFETCH(QString, sentence);
+        const core::Register reg = story::register_();
+        const core::PersonId id = *core::PersonId::parse(who);
+        const core::Need need{.authority = authority, .kind = kind, .aircraftType = u"TF-2"_s, .at = *core::Instant::parseLedger(at)};
+        QVERIFY(!core::authorisationFor(reg, id, need));
+        QCOMPARE(core::whyNotAuthorised(reg, id, need), sentence);
+    }
+
+    /// A register from elsewhere may hold anything. What does not fit changes nothing but the place of its head.
+    void whatDoesNotFitChangesNothing_data()
+    {
+        QTest::addColumn<QString>("kind");
+        QTest::addColumn<QString>("subject");
+        QTest::addColumn<Object>("body");
+        QTest::addColumn<bool>("fits");
+        const auto row = [](const char *name, const char *kind, const QString &subject, const Object &body, bool fits) {
+            QTest::newRow(name) << QString::fromLatin1(kind) << subject << body << fits;
+        };
+        const Object newKey{{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"lost"_s}};
+        const Object noKey{{u"name"_s, u"Zoe"_s}, {u"public_key"_s, u"lost"_s}};
+        const Object toAna{{u"person"_s, u"Ana"_s}, {u"authority"_s, u"inspect"_s}, {u"from"_s, u"2026-02-01"_s}};
+        row("enrolled", "person.enrolled", u"Zoe"_s, person(u"zoe"_s), true);
+        row("enrolled under no name", "person.enrolled", {}, person(u"zoe"_s), false);
+        row("enrolled without a key", "person.enrolled", u"Zoe"_s, noKey, false);
+        row("a new key", "key.replaced", u"Ana"_s, newKey, true);
+        row("a new key of nobody", "key.replaced", u"Zed"_s, newKey, false);
+        row("a new key under no name", "key.replaced", {}, newKey, false);
+        row("a new key that is none", "key.replaced", u"Ana"_s, noKey, false);
+        row("granted", "authorisation.granted", u"G-1"_s, toAna, true);
+        row("granted without a number", "authorisation.granted", {}, toAna, false);
+        row("granted to nobody", "authorisation.granted", u"G-1"_s, {{u"authority"_s, u"inspect"_s}}, false);
+        row("granted, but what", "authorisation.granted", u"G-1"_s, {{u"person"_s, u"Ana"_s}, {u"authority"_s, u"fly"_s}}, false);
+        row("withdrawn", "authorisation.withdrawn", u"Ana-work"_s, {}, true);
+        row("withdrawn, never granted", "authorisation.withdrawn", u"G-9"_s, {}, false);
+        row("withdrawn without a number", "authorisation.withdrawn", {}, {}, false);
+        row("a tool", "tool.registered", u"TW9"_s, {}, true);
+        row("a tool without a number", "tool.registered", {}, {}, false);
+        row("calibrated", "tool.calibrated", u"TW1"_s, calibration(u"2026-03-01"_s, u"2027-02-28"_s), true);
+        row("calibrated, not registered", "tool.calibrated", u"TW9"_s, calibration(u"2026-03-01"_s, u"2027-02-28"_s), false);
+        row("calibrated without a number", "tool.calibrated", {}, calibration(u"2026-03-01"_s, u"2027-02-28"_s), false);
+        row("a tool withdrawn", "tool.withdrawn", u"TW1"_s, {}, true);
+        row("a tool withdrawn, not registered", "tool.withdrawn", u"TW9"_s, {}, false);
+        row("a tool withdrawn without a number", "tool.withdrawn", {}, {}, false);
+        row("a kind of a later version", "tool.lent", u"TW1"_s, {}, false);
+    }
+    void whatDoesNotFitChangesNothing()
+    {
+        QFETCH(QString, kind);
+        QFETCH(QString, subject);
+        QFETCH(Object, body);
+        QFETCH(bool, fits);
+        const core::Register before = story::register_();
+        core::Register after = before;
+        core::Draft entry = draft(u"Root"_s, kind, subject, body);
+        if (subject.isEmpty())
+            entry.subject.reset();
+        take(after, entry);
+        QCOMPARE(after.head.seq, before.head.seq + 1);
+        after.head = before.head;
+        QCOMPARE(after == before, !fits);
+    }
+
+    /// The key that Ana had may have fallen into other hands, so nobody takes it again, herself included.
+    void aFormerKeyIsNobodysAgain()
+    {
+        core::Register reg = story::register_();
+        const Object newKey{{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"lost"_s}};
+        const Object oldKey{{u"public_key"_s, core::Digest::of("Ana").hex()}, {u"reason"_s, u"found again"_s}};
+        take(reg, draft(u"Root"_s, u"key.replaced"_s, u"Ana"_s, newKey));
+        QCOMPARE(refusedBy(reg, draft(u"Root"_s, u"key.replaced"_s, u"Ana"_s, oldKey)), u"key.new"_s);
+        QCOMPARE(refusedBy(reg, draft(u"Root"_s, u"person.enrolled"_s, u"Zoe"_s, person(u"Ana"_s))), u"key.new"_s);
+        QCOMPARE(refusedBy(reg, draft(u"Root"_s, u"person.enrolled"_s, u"Zoe"_s, person(u"zoe"_s))), QString());
+    }
+
+    void everyAuthorityHasItsText()
+    {
+        for (const core::Authority authority : core::allAuthorities())
+            QCOMPARE(core::parseAuthority(core::authorityText(authority)), std::optional(authority));
+        QVERIFY(!core::parseAuthority(u"fly"));
+    }
+
     void anOldKeyStaysKnown()
     {
         core::Register reg = story::register_();
         const core::PublicKey before = reg.person(*core::PersonId::parse(u"Ana"))->key;
-        core::fold(reg, story::statementOf(draft(u"Root"_s, u"key.replaced"_s, u"Ana"_s, {{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"lost"_s}}), reg.head.seq + 1), {});
+        take(reg, draft(u"Root"_s, u"key.replaced"_s, u"Ana"_s, {{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"lost"_s}}));
         const core::Person &ana = *reg.person(*core::PersonId::parse(u"Ana"));
         QCOMPARE(ana.formerKeys, std::vector{before});
         QVERIFY(ana.key != before);
@@ -141,6 +286,10 @@ private slots:
         QCOMPARE(references, (std::vector<core::Reference>{{u"person"_s, u"Ben"_s}, {u"part"_s, u"S-100"_s}, {u"batch"_s, u"B-77"_s}}));
         story.tell(u"Ben torques D1"_s);
         QVERIFY(core::referencesOf(story.fold().said().back()).back() == (core::Reference{u"tool"_s, u"TW1"_s}));
+        const core::Draft replaced = draft(u"Root"_s, u"key.replaced"_s, u"Ana"_s, {{u"reason"_s, u"lost"_s}});
+        QCOMPARE(core::referencesOf(story::statementOf(replaced, 1)), (std::vector<core::Reference>{{u"person"_s, u"Root"_s}, {u"person"_s, u"Ana"_s}}));
+        const core::Draft founded = draft(u"Root"_s, u"register.founded"_s, u"Root"_s, {});
+        QCOMPARE(core::referencesOf(story::statementOf(founded, 1)), (std::vector<core::Reference>{{u"person"_s, u"Root"_s}}));
     }
 };
 

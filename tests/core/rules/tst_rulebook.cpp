@@ -8,6 +8,7 @@
 #include "core/job/admit.hpp"
 #include "core/rules/rulebook.hpp"
 #include "tests/support/story.hpp"
+#include "tests/support/world.hpp"
 
 using namespace Qt::StringLiterals;
 using story::Story;
@@ -78,9 +79,14 @@ private slots:
         row("one fastener too many", joined, "Ben torques D1 fastener=3 value=22", "torque.fastener");
         row("fastener nought", joined, "Ben torques D1 fastener=0 value=22", "torque.fastener");
         row("the same fastener again", "Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1", "Ben torques D1 fastener=1", "torque.fastener-once");
+        row("torque given but not asked for", "Ana lists X1 torque_fasteners=1 torque_min=20 torque_max=25 torque_unit=N·m; Ana disconnects X1; Ana reconnects X1",
+            "Ana torques X1", "torque.asked-for");
         row("torque that nobody asked for", "Ana disconnects K1; Ben reconnects K1", "Ben torques K1 fastener=1", "torque.asked-for");
         row("an unknown tool", joined, "Ben torques D1 fastener=1 tool=TW9", "tool.calibration");
         row("a tool out of calibration", joined, "Ben torques D1 fastener=1 tool=TW2", "tool.calibration");
+        row("before the tool was withdrawn, were it not for the clock", joined, "Ben torques D1 fastener=1 tool=TW3 at=2026-03-02T05:59:59.999Z", "ledger.clock");
+        row("a tool never calibrated, without a range", joined, "Ben torques D1 fastener=1 tool=JK1", "tool.calibration tool.range");
+        row("a tool without a range", joined, "Ben torques D1 fastener=1 tool=GA1", "tool.range");
         row("a withdrawn tool", joined, "Ben torques D1 fastener=1 tool=TW3", "tool.calibration");
         row("at the end of the tool's range", joined, "Ben torques D1 fastener=1 value=20 tool=TW4", "");
         row("beyond the tool's range", joined, "Ben torques D1 fastener=1 value=20.01 tool=TW4", "tool.range");
@@ -91,6 +97,9 @@ private slots:
         row("half done by another, taken over", "Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1; Dee takes-over D1", "Dee torques D1 fastener=2", "");
         row("taking over the marked number", half, "Dee takes-over D1 fasteners=1", "");
         row("taking over more than is marked", half, "Dee takes-over D1 fasteners=2", "torque.take-over");
+        row("taking over where nobody began", joined, "Ben takes-over D1 fasteners=1", "torque.take-over");
+        row("taking over what is complete", torqued, "Dee takes-over D1 fasteners=2", "torque.take-over");
+        row("taking over twice", "Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1; Dee takes-over D1", "Dee takes-over D1", "torque.take-over");
         row("taking over one's own", half, "Ben takes-over D1", "torque.take-over");
 
         const char *lead = "Ana disconnects B1; Ana reconnects B1";
@@ -103,6 +112,7 @@ private slots:
 
         row("safetied after torque", torqued, "Ben safeties D1", "");
         row("safetied before torque", joined, "Ben safeties D1", "safetying.after-torque");
+        row("safetying that nobody asked for", "Ana disconnects K1; Ana reconnects K1", "Ana safeties K1", "safetying.method");
         row("safetied in another way", torqued, "Ben safeties D1 method=cotter_pin", "safetying.method");
 
         row("safetied again before inspection", secured, "Dee safeties D1", "");
@@ -134,13 +144,26 @@ private slots:
         row("asks for a seal and names none", "", "Ana lists X1 requirements=seal", "listing.requirements");
         row("asks for bonding and names no limit", "", "Ana lists X1 requirements=bonding", "listing.requirements");
         row("asks for safetying and names no way", "", "Ana lists X1 requirements=safetying", "listing.requirements");
+        row("asks for mates and names the other half", "", "Ana lists X1 requirements=mate unit_half=J9", "listing.requirements");
+        row("asks for mates and names both", "", "Ana lists X1 requirements=mate aircraft_half=P9 unit_half=J9", "");
+        row("asks for torque of no fastener", "", "Ana lists X1 requirements=torque torque_fasteners=0 torque_min=9 torque_max=9 torque_unit=N·m", "listing.requirements");
         row("asks for mates and names one half", "", "Ana lists X1 requirements=mate aircraft_half=P9", "listing.requirements");
         row("a band upside down", "", "Ana lists X1 torque_fasteners=1 torque_min=9 torque_max=8 torque_unit=N·m", "listing.limits");
         row("a band of one value", "", "Ana lists X1 torque_fasteners=1 torque_min=9 torque_max=9 torque_unit=N·m", "");
+        row("a band in ohms", "", "Ana lists X1 torque_fasteners=1 torque_min=8 torque_max=9 torque_unit=Ω", "listing.limits");
+        row("a band from below nought", "", "Ana lists X1 torque_fasteners=1 torque_min=-1 torque_max=9 torque_unit=N·m", "listing.limits");
+        row("a band from nought", "", "Ana lists X1 torque_fasteners=1 torque_min=0 torque_max=9 torque_unit=N·m", "");
+        row("two hundred fasteners", "", "Ana lists X1 torque_fasteners=200", "");
+        row("two hundred and one", "", "Ana lists X1 torque_fasteners=201", "listing.limits");
         row("a million fasteners", "", "Ana lists X1 torque_fasteners=1000000", "listing.limits");
+        row("bonding of nought", "", "Ana lists X1 bonding_max=0 bonding_unit=mΩ", "");
+        row("bonding below nought, as a limit", "", "Ana lists X1 bonding_max=-0.1 bonding_unit=mΩ", "listing.limits");
         row("bonding in newton metres", "", "Ana lists X1 bonding_max=9 bonding_unit=N·m", "listing.limits");
+        row("behind what is listed", "", "Ana lists X1 access=A1", "");
         row("behind something unknown", "", "Ana lists X1 access=Q7", "listing.access");
         row("behind itself", "", "Ana lists X1 access=X1", "listing.access");
+        row("inspected twice over", "", "Ana lists X1 inspections=2", "");
+        row("inspected three times over", "", "Ana lists X1 inspections=3", "listing.inspections");
         row("never inspected", "", "Ana lists X1 inspections=0", "listing.inspections");
         row("listed by a stranger", "", "Rae lists X1", "crew.takes-part");
 
@@ -151,8 +174,14 @@ private slots:
         row("closed by an inspector", "Ben raises F9 interface=D1", "Cho clears F9", "");
         row("closed by the crew", "Ben raises F9", "Ana clears F9", "finding.closed-by-inspector");
         row("closed by who had a hand in it", "Ana disconnects D1 helpers=Cho; Ben raises F9 interface=D1", "Cho clears F9", "finding.closed-by-inspector");
+        row("closed, never raised", "", "Cho clears F8", "finding.open");
+        row("closed by an inspector of ducts, on a duct", "Ben raises F9 interface=D1", "Tim clears F9", "");
+        row("closed by an inspector of ducts, on a clamp", "Ben raises F9 interface=K1", "Tim clears F9", "finding.closed-by-inspector");
+        row("closed, though its interface left the list", "Ana disconnects K1 helpers=Cho; Ana strikes entry=12; Ben raises F9 interface=K1; Ana strikes entry=11", "Cho clears F9", "");
         row("closed twice", "Ben raises F9; Cho clears F9", "Eva clears F9", "finding.open");
         row("found open", "", "Ben finds-open D1", "");
+        row("found open under a number that cannot be one", "", "Ben finds-open D1 finding=_F1", "finding.number");
+        row("found open under a taken number", "Ben raises F1", "Ben finds-open D1 finding=F1", "finding.number");
         row("found open though logged", duct, "Ben finds-open D1", "sequence.disconnected-once");
 
         row("handed over", duct, "Ana hands-over", "");
@@ -162,6 +191,8 @@ private slots:
         row("handed over twice", "Ana hands-over", "Ana hands-over", "handover.once");
         row("taken by the incoming lead", "Ana hands-over", "Lee takes-shift", "");
         row("taken by another", "Ana hands-over", "Ben takes-shift", "handover.accepted-by");
+        row("taken, naming another entry", "Ana hands-over", "Lee takes-shift given=11", "handover.pending");
+        row("handed over to a stranger", "", "Ana hands-over to=Zed", "person.known handover.to");
         row("taken though nobody gave", "", "Lee takes-shift", "handover.pending");
         row("the new crew works", "Ana hands-over; Lee takes-shift", "Max disconnects D1", "");
         row("the new crew before acceptance", "Ana hands-over", "Max disconnects D1", "crew.member");
@@ -170,6 +201,7 @@ private slots:
         row("struck by the lead", "Ben disconnects D1", "Ana strikes entry=12", "");
         row("struck by a colleague", duct, "Ben strikes entry=12", "strike.by");
         row("struck twice", "Ana disconnects D1; Ana strikes entry=12", "Ana strikes entry=12", "strike.stands");
+        row("number nought struck", "", "Ana strikes entry=0", "strike.stands");
         row("struck what never was", "", "Ana strikes entry=99", "strike.stands");
         row("the opening struck", "", "Ana strikes entry=1", "strike.kind");
         row("a strike struck", "Ana disconnects D1; Ana strikes entry=12", "Ana strikes entry=13", "strike.kind");
@@ -179,6 +211,10 @@ private slots:
         row("overruled by one of that level who helped", "Ana disconnects K1 helpers=Ove; Ana reconnects K1; Cho rejects K1", "Ove strikes entry=14", "strike.by");
         row("a technician's entry struck by the named level", "Ana disconnects K1", "Ove strikes entry=12", "strike.by");
         row("an untouched listing struck", "", "Ana strikes entry=2", "");
+        row("a listing struck twice", "Ana strikes entry=2", "Ana strikes entry=2", "strike.stands");
+        row("an inspector's word on a finding struck by the lead", "Ben raises F9; Cho clears F9", "Ana strikes entry=13", "strike.by");
+        row("an inspector's word on a finding overruled by the named level", "Ben raises F9; Cho clears F9", "Ove strikes entry=13", "");
+        row("an inspector's word struck by another inspector", "Ana disconnects K1; Ana reconnects K1; Cho rejects K1", "Eva strikes entry=14", "strike.by");
         row("the listing of an open item struck", duct, "Ana strikes entry=2", "strike.listing");
 
         row("a photo", "", "Ben photographs D1", "");
@@ -202,6 +238,23 @@ private slots:
         }
     }
 
+    /// Nothing is said of an interface that is not on the list; and that is all there is to object.
+    void whatIsNotListed_data()
+    {
+        QTest::addColumn<QString>("act");
+        for (const char *act : {"Ana disconnects Z9", "Ben finds-open Z9", "Ana reconnects Z9 blanks_removed=0", "Ana disturbs Z9", "Ben photographs Z9", "Ana torques Z9 fastener=1",
+                                "Ana takes-over Z9 fasteners=1 how_checked=marks", "Ana measures Z9", "Ana safeties Z9", "Cho accepts Z9", "Cho rejects Z9"})
+            QTest::newRow(act) << QString::fromLatin1(act);
+    }
+    void whatIsNotListed()
+    {
+        QFETCH(QString, act);
+        Story story;
+        story.tell(act);
+        QCOMPARE(story.refusedBy(), u"sequence.listed"_s);
+        QVERIFY2(story.refusals().front().sentence.contains(u"Z9"), qPrintable(story.refusals().front().sentence));
+    }
+
     /// Nothing blank or incomplete can be signed.
     void form_data()
     {
@@ -215,6 +268,7 @@ private slots:
         row("no such choice", "Ana disconnects D1 as_found=fine", "form.value");
         row("a negative count", "Ana disconnects D1 blanks_fitted=-1", "form.value");
         row("no subject", "Ana disconnects", "form.subject");
+        row("a subject that cannot be a name", "Ana disconnects \t", "form.subject");
         row("a subject too many", "Ana hands-over D1", "form.subject");
         row("a decimal comma", "Ana torques D1 fastener=1 value=22,5", "form.value");
         row("no number", "Ana torques D1 fastener=1 value=tight", "form.value");
@@ -234,6 +288,38 @@ private slots:
             QVERIFY(names.isEmpty());
         else
             QCOMPARE(names.join(u' '), refusedBy);
+    }
+
+    void aKindThatThereIsNot()
+    {
+        Story story;
+        core::Draft draft = story.drafts(u"Ana disconnects D1"_s).front();
+        draft.kind = u"interface.polished"_s;
+        QCOMPARE(story.ask(draft).size(), 1U);
+        QCOMPARE(story.ask(draft).front().rule, u"form.kind"_s);
+        QVERIFY(core::rulesFor(draft.kind).empty());
+        QVERIFY(core::registerRulesFor(draft.kind).empty());
+    }
+
+    /// Who leads is of the crew, named in it or not.
+    void theLeadNeedNotBeNamedInTheCrew()
+    {
+        core::JobFold fold;
+        std::vector<core::Draft> drafts = story::openingDrafts();
+        drafts.front().body.set(u"crew"_s, core::json::arrayOf({u"Ben"_s}));
+        for (const core::Draft &draft : drafts)
+            fold.take(story::statementOf(draft, fold.head().seq + 1), {});
+        Story story;
+        const auto refusedBy = [&](const QString &sentence) {
+            QStringList names;
+            for (const core::Refusal &refusal : core::admit(fold.state(), story.reg(), story.drafts(sentence).front()))
+                names << refusal.rule;
+            return names.join(u' ');
+        };
+        QCOMPARE(refusedBy(u"Ana disconnects D1"_s), QString());
+        QCOMPARE(refusedBy(u"Ana photographs D1"_s), QString());
+        QCOMPARE(refusedBy(u"Dee disconnects D1"_s), u"crew.member"_s);
+        QCOMPARE(refusedBy(u"Dee photographs D1"_s), u"crew.takes-part"_s);
     }
 
     void anEntryStaysInItsLedger()
@@ -261,8 +347,17 @@ private slots:
         QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.opened-by-lead"_s);
         opening.body.set(u"lead"_s, u"Ana"_s);
         opening.author = *core::PersonId::parse(u"Ana");
-        opening.body.set(u"zones"_s, core::json::Array{});
-        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.zones"_s);
+        const core::json::Object left{{u"name"_s, u"left"_s}};
+        for (const core::json::Array &zones : {core::json::Array{}, core::json::Array{left, left}, core::json::Array{core::json::Object{{u"name"_s, u" left"_s}}}}) {
+            opening.body.set(u"zones"_s, zones);
+            QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.zones"_s);
+        }
+        opening.body.set(u"zones"_s, core::json::Array{left});
+        opening.body.set(u"lead"_s, u"Zed"_s);
+        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"person.known"_s);
+        const core::Draft late = story.drafts(u"Ana disconnects D1 done_at=2026-03-02T05:00:00.000Z"_s).front();
+        QCOMPARE(core::admit(fresh, story.reg(), late).front().rule, u"job.open"_s);
+        QCOMPARE(core::admit(fresh, story.reg(), story.drafts(u"Ana hands-over"_s).front()).front().rule, u"job.open"_s);
         QCOMPARE(core::admit(fresh, story.reg(), story.drafts(u"Ana disconnects D1"_s).front()).front().rule, u"job.open"_s);
     }
 

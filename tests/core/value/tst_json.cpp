@@ -25,6 +25,7 @@ private slots:
         QTest::newRow("RFC 8785 3.2.2.2: shortest escapes")
             << QByteArray(R"({"string":"\u20ac$\u000F\u000aA'\u0042\u0022\u005c\\\"\/"})")
             << QByteArray("{\"string\":\"\xe2\x82\xac$\\u000f\\nA'B\\\"\\\\\\\\\\\"/\"}");
+        QTest::newRow("RFC 8785 3.2.2.2: the escapes of two characters, all of them") << QByteArray(R"({"s":"\u0008\u0009\u000a\u000c\u000d\u0022\u005c\u007f"})") << QByteArray("{\"s\":\"\\b\\t\\n\\f\\r\\\"\\\\\x7f\"}");
         QTest::newRow("testdata french: no locale") << QByteArray(R"({"peach":"This sorting order","péché":"is wrong according to French","pêche":"but canonicalization MUST","sin":"ignore locale"})")
                                                     << QByteArray(R"({"peach":"This sorting order","péché":"is wrong according to French","pêche":"but canonicalization MUST","sin":"ignore locale"})");
         QTest::newRow("testdata unicode: not normalised") << QByteArray(R"({"Unnormalized Unicode":"A\u030a"})") << QByteArray("{\"Unnormalized Unicode\":\"A\xcc\x8a\"}");
@@ -50,6 +51,8 @@ private slots:
         QTest::newRow("testdata values: an exponent") << QByteArray(R"({"n":1E30})");
         QTest::newRow("RFC 8785 appendix B: 2^53") << QByteArray(R"({"n":9007199254740992})");
         QTest::newRow("RFC 8785 appendix B: −2^53") << QByteArray(R"({"n":-9007199254740992})");
+        QTest::newRow("beyond 63 bits") << QByteArray(R"({"n":18446744073709551615})");
+        QTest::newRow("a fault inside a list") << QByteArray(R"({"a":[1,{"b":[1.5]}]})");
         QTest::newRow("beyond 64 bits") << QByteArray(R"({"n":295147905179352830000})");
         QTest::newRow("RFC 8785 3.1 (I-JSON): a name twice") << QByteArray(R"({"a":1,"a":2})");
         QTest::newRow("a name twice, one escaped, unsorted") << QByteArray(R"({"b":1,"a":1,"\u0062":2})");
@@ -83,6 +86,15 @@ private slots:
         QVERIFY(!object.isTrue(u"c"));
         QCOMPARE(object.texts(u"c"), (std::vector<QString>{u"p"_s, u"q"_s}));
         QVERIFY(!object.integer(u"a"));
+        object.set(u"d"_s, core::json::Array{u"p"_s, 7, false});
+        object.set(u"n"_s, 7);
+        QCOMPARE(object.texts(u"d"), std::vector{u"p"_s}); // what is no text is passed over
+        QVERIFY(object.texts(u"n").empty() && object.texts(u"z").empty());
+        QVERIFY(object.text(u"n").isNull() && object.text(u"z").isNull());
+        QCOMPARE(object.integer(u"n"), std::optional<qint64>(7));
+        QVERIFY(!object.integer(u"z"));
+        QVERIFY(!object.isTrue(u"z") && !core::json::Object({{u"e"_s, false}}).isTrue(u"e"));
+        QVERIFY(core::json::Object() == core::json::Object() && !(core::json::Object() == object));
     }
 };
 

@@ -40,6 +40,24 @@ private slots:
         QTest::newRow("no decimals after the point") << u"2026-03-02T08:14:31.Z"_s << false << qint64(0);
         QTest::newRow("hour 24") << u"2026-03-02T24:00:00Z"_s << false << qint64(0);
         QTest::newRow("something behind it") << u"2026-03-02T08:14:31Z "_s << false << qint64(0);
+        QTest::newRow("the first moment") << u"0001-01-01T00:00:00.000Z"_s << true << qint64(-62135596800000);
+        QTest::newRow("year nought") << u"0000-12-31T23:59:59.999Z"_s << false << qint64(0);
+        QTest::newRow("the first day, in a zone ahead: year nought in UTC") << u"0001-01-01T00:00:00+00:01"_s << false << qint64(0);
+        QTest::newRow("the last moment") << u"9999-12-31T23:59:59.999Z"_s << true << qint64(253402300799999);
+        QTest::newRow("the last day, in a zone behind: year 10000 in UTC") << u"9999-12-31T23:59:59-00:01"_s << false << qint64(0);
+        QTest::newRow("the widest offset") << u"2026-03-02T23:59:00+23:59"_s << true << qint64(1772409600000);
+        QTest::newRow("an offset of 24 hours") << u"2026-03-02T23:59:00+24:00"_s << false << qint64(0);
+        QTest::newRow("an offset of 60 minutes") << u"2026-03-02T23:59:00+01:60"_s << false << qint64(0);
+        QTest::newRow("an offset without its colon") << u"2026-03-02T23:59:00+01-00"_s << false << qint64(0);
+        QTest::newRow("an offset of hours alone") << u"2026-03-02T23:59:00+01"_s << false << qint64(0);
+        QTest::newRow("an offset with letters") << u"2026-03-02T23:59:00+ab:00"_s << false << qint64(0);
+        QTest::newRow("something behind the offset") << u"2026-03-02T23:59:00+01:000"_s << false << qint64(0);
+        QTest::newRow("slashes in the date") << u"2026/03/02T08:14:31Z"_s << false << qint64(0);
+        QTest::newRow("slashes in half the date") << u"2026-03/02T08:14:31Z"_s << false << qint64(0);
+        QTest::newRow("points in the time") << u"2026-03-02T08.14.31Z"_s << false << qint64(0);
+        QTest::newRow("a point in half the time") << u"2026-03-02T08:14.31Z"_s << false << qint64(0);
+        QTest::newRow("minute 60") << u"2026-03-02T08:60:31Z"_s << false << qint64(0);
+        QTest::newRow("letters for a year") << u"MMXX-03-02T08:14:31Z"_s << false << qint64(0);
         QTest::newRow("signs for digits") << u"2026-+3-02T08:14:31Z"_s << false << qint64(0);
     }
     void instants()
@@ -58,7 +76,8 @@ private slots:
     void onlyOneFormStandsInALedger()
     {
         QVERIFY(core::Instant::parseLedger(u"2026-03-02T08:14:31.120Z"));
-        for (const QString &text : {u"2026-03-02T08:14:31.12Z"_s, u"2026-03-02T08:14:31.120+00:00"_s, u"2026-03-02t08:14:31.120Z"_s, u"2026-03-02T08:14:31Z"_s})
+        for (const QString &text : {u"2026-03-02T08:14:31.12Z"_s, u"2026-03-02T08:14:31.120+00:00"_s, u"2026-03-02t08:14:31.120Z"_s, u"2026-03-02T08:14:31Z"_s, u"2026-03-02T08:14:31.120z"_s,
+                                    u"2026-03-02T08:14:31+00:0"_s, u"2026-03-02T08:14:31,120Z"_s})
             QVERIFY2(!core::Instant::parseLedger(text), qPrintable(text));
     }
 
@@ -80,6 +99,9 @@ private slots:
         QCOMPARE(core::Digest::parse(digest), core::Digest::of(message));
         QVERIFY(!core::Digest::parse(digest.toUpper()));
         QVERIFY(!core::Digest::parse(QStringView(digest).chopped(1)));
+        for (const QChar near : {u'/', u':', u'`', u'g'}) // what stands beside the digits
+            QVERIFY(!core::Digest::parse(digest.chopped(1) + near));
+        QVERIFY(!core::Digest::fromBytes(core::Digest::of(message).bytes().chopped(1)));
     }
 
     void decimals_data()
@@ -102,6 +124,8 @@ private slots:
         QTest::newRow("blank") << u" 5"_s << false;
         QTest::newRow("sign alone") << u"-"_s << false;
         QTest::newRow("empty") << QString() << false;
+        QTest::newRow("eighteen places") << u"0.000000000000000001"_s << true;
+        QTest::newRow("nineteen places") << u"0.0000000000000000001"_s << false;
         QTest::newRow("digits of another script") << u"٣"_s << false;
     }
     void decimals()
@@ -126,6 +150,9 @@ private slots:
         QTest::newRow("minus nought") << u"-0"_s << u"0"_s << 0;
         QTest::newRow("across nought") << u"-0.001"_s << u"0"_s << -1;
         QTest::newRow("length is not size") << u"0.9"_s << u"10"_s << -1;
+        QTest::newRow("below nought, both") << u"-1.5"_s << u"-1.50"_s << 0;
+        QTest::newRow("one of them below nought") << u"0.001"_s << u"-0.001"_s << 1;
+        QTest::newRow("nought and something") << u"0"_s << u"0.001"_s << -1;
         QTest::newRow("largest") << u"999999999999999999"_s << u"999999999999999998"_s << 1;
     }
     void decimalsCompareExactly()
@@ -169,6 +196,12 @@ private slots:
         QCOMPARE(left > right, order > 0);
     }
 
+    void decimalsAreDrawn()
+    {
+        QCOMPARE(Decimal::parse(u"-12.50")->approximate(), -12.5);
+        QCOMPARE(Decimal::parse(u"0.000000000000000001")->approximate(), 1e-18);
+    }
+
     void torqueIsNoResistance()
     {
         const auto torque = *Quantity::parse(u"5", u"N·m");
@@ -176,6 +209,7 @@ private slots:
         QVERIFY(!(torque < resistance) && !(torque > resistance) && !(torque == resistance));
         QVERIFY(!Quantity::parse(u"5", u"in-lb"));
         QVERIFY(!Quantity::parse(u"5", u""));
+        QVERIFY(!Quantity::parse(u"five", u"N·m"));
         QCOMPARE(Quantity::parse(u"2.50", QString(QChar(0x2126)))->text(), u"2.50 Ω"_s);
     }
 
@@ -187,6 +221,7 @@ private slots:
         QTest::newRow("blanks inside") << u"left upper"_s << true;
         QTest::newRow("empty") << QString() << false;
         QTest::newRow("blank before") << u" E12"_s << false;
+        QTest::newRow("blank behind") << u"E12 "_s << false;
         QTest::newRow("a line break") << u"E\n12"_s << false;
         QTest::newRow("unseen direction mark") << QString(u"E"_s + QChar(0x202E) + u"12"_s) << false;
         QTest::newRow("128 characters") << QString(128, u'x') << true;
