@@ -6,7 +6,6 @@
 #include <QCoreApplication>
 
 #include "db/sqlite/connection.hpp"
-#include "db/where_used.hpp"
 #include "db/write_gate.hpp"
 
 namespace db {
@@ -131,13 +130,14 @@ Result<void> LedgerTable::appendWithin(std::span<const Entry> entries, const Hea
         *row ? Result<qint64>(**row) : begin(first.ledger, first.reg ? LedgerRole::Job : LedgerRole::Register);
     if (!ledgerRow)
         return failure(ledgerRow.error());
+    WhereUsed::Met met;
     for (const Entry &entry : entries)
-        if (auto done = insert(*ledgerRow, entry); !done)
+        if (auto done = insert(*ledgerRow, entry, met); !done)
             return done;
     return {};
 }
 
-Result<void> LedgerTable::insert(qint64 ledgerRow, const Entry &entry)
+Result<void> LedgerTable::insert(qint64 ledgerRow, const Entry &entry, WhereUsed::Met &met)
 {
     const QByteArray hash = entry.hash.bytes();
     auto done = m_connection.query("INSERT INTO entries (ledger, seq, bytes, hash, signature) VALUES (?, ?, ?, ?, ?)")
@@ -147,7 +147,7 @@ Result<void> LedgerTable::insert(qint64 ledgerRow, const Entry &entry)
                     .with(QByteArrayView(hash))
                     .with(QByteArrayView(entry.signature))
                     .run();
-    return done.and_then([&] { return m_whereUsed.add(ledgerRow, entry.said); });
+    return done.and_then([&] { return m_whereUsed.add(ledgerRow, entry.said, met); });
 }
 
 Result<void> LedgerTable::forEach(const LedgerId &ledger, qint64 afterSeq, const EntryVisitor &visit)

@@ -10,11 +10,11 @@
 #include "core/ledger/entry.hpp"
 #include "core/value/result.hpp"
 #include "db/stored.hpp"
+#include "db/where_used.hpp"
 
 namespace db {
 
 class Connection;
-class WhereUsed;
 class WriteGate;
 
 /// The entries. See Store for what each function promises.
@@ -37,7 +37,7 @@ private:
     core::Result<core::Head> headOfRow(std::optional<qint64> ledgerRow);
     core::Result<core::Head> registerHead();
     core::Result<void> appendWithin(std::span<const core::Entry> entries, const core::Head &seen);
-    core::Result<void> insert(qint64 ledgerRow, const core::Entry &entry);
+    core::Result<void> insert(qint64 ledgerRow, const core::Entry &entry, WhereUsed::Met &met);
 
     Connection &m_connection;
     WriteGate &m_gate;

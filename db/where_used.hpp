@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <QHash>
 #include <QString>
 
 #include <functional>
@@ -45,14 +46,17 @@ public:
 
     // --- for db itself ---
 
+    /// Row numbers of things that one transaction has met already; of no use after it.
+    using Met = QHash<QString, qint64>;
     /// Adds an entry's references; within the transaction that inserts the entry.
-    core::Result<void> add(qint64 ledgerRow, const core::Statement &said);
+    core::Result<void> add(qint64 ledgerRow, const core::Statement &said, Met &met);
     /// Rebuilds the index when its version is another one. Returns true when it did.
     core::Result<bool> makeCurrent();
     core::Result<bool> isCurrent();
 
 private:
-    core::Result<qint64> nameRow(const QString &sort, const QString &value);
+    core::Result<qint64> nameRow(const QString &sort, const QString &value, Met &met);
+    core::Result<std::optional<core::LedgerId>> nameOf(qint64 ledgerRow);
     core::Result<void> rebuild();
     core::Result<void> checkCurrent();
 

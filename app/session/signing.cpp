@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <chrono>
+#include <future>
+#include <span>
 
 #include "app/session/ahead.hpp"
 #include "app/session/session.hpp"
@@ -56,6 +58,28 @@ core::Digest keyOf(const core::Register &reg, const core::Draft &draft, const co
     return author ? author->key.fingerprint() : key.publicKey().fingerprint();
 }
 
+core::Result<void> signEach(std::span<core::Entry> entries, const core::SigningKey &key)
+{
+    for (core::Entry &entry : entries) {
+        if (auto done = core::sign(entry, key); !done)
+            return done;
+    }
+    return {};
+}
+
+/// A signature takes longer than all the rest of an entry, so many are made on two cores.
+core::Result<void> signAll(std::span<core::Entry> entries, const core::SigningKey &key)
+{
+    constexpr std::size_t worthAThread = 8;
+    if (entries.size() < worthAThread)
+        return signEach(entries, key);
+    const std::size_t half = entries.size() / 2;
+    auto others = std::async(std::launch::async | std::launch::deferred, [&] { return signEach(entries.subspan(half), key); });
+    const auto ours = signEach(entries.first(half), key);
+    const auto theirs = others.get();
+    return ours ? theirs : ours;
+}
+
 /// Admits the drafts one after the other and, given a key, seals them. Every draft is asked, also after a refused one, so
 /// that all that is wrong is told at once.
 template <class Ahead>
@@ -75,17 +99,16 @@ tl::expected<std::vector<core::Entry>, NotSigned> sealOn(Ahead ahead, const core
         const core::Statement said = statementOf(ahead, ledger, draft, key ? keyOf(ahead.reg(), draft, *key) : core::Digest());
         core::Digest hash;
         if (key) {
-            auto entry = core::seal(said, *key);
-            if (!entry)
-                return notSigned(entry.error());
-            hash = entry->hash;
-            entries.push_back(std::move(*entry));
+            entries.push_back(core::writtenOut(said));
+            hash = entries.back().hash;
         }
         if (index + 1 < drafts.size())
             ahead.take(said, hash);
     }
     if (!refusals.empty())
         return refused(std::move(refusals));
+    if (const auto done = key ? signAll(entries, *key) : core::Result<void>(); !done)
+        return notSigned(done.error());
     return entries;
 }
 

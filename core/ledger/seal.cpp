@@ -97,15 +97,22 @@ bool isSignedBy(const PublicKey &key, QByteArrayView bytes, QByteArrayView signa
 
 Result<Entry> seal(const Statement &said, const SigningKey &key)
 {
-    if (said.key != key.publicKey().fingerprint())
-        return failure(ErrorCode::WrongSecret, tr("The private key is not the one registered for %1.").arg(said.author.text()));
+    Entry entry = writtenOut(said);
+    return sign(entry, key).map([&] { return std::move(entry); });
+}
+
+Entry writtenOut(const Statement &said)
+{
     Entry entry{said, canonicalBytes(said), {}, {}};
     entry.hash = Digest::of(entry.bytes);
-    auto signature = key.sign(entry.bytes);
-    if (!signature)
-        return failure(signature.error());
-    entry.signature = *std::move(signature);
     return entry;
+}
+
+Result<void> sign(Entry &entry, const SigningKey &key)
+{
+    if (entry.said.key != key.publicKey().fingerprint())
+        return failure(ErrorCode::WrongSecret, tr("The private key is not the one registered for %1.").arg(entry.said.author.text()));
+    return key.sign(entry.bytes).map([&](QByteArray signature) { entry.signature = std::move(signature); });
 }
 
 void wipe(QByteArray &secret)

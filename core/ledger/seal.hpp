@@ -63,6 +63,12 @@ bool isSignedBy(const PublicKey &key, QByteArrayView bytes, QByteArrayView signa
 /// Signs a statement. Refuses when the key is not the one that the statement names.
 Result<Entry> seal(const Statement &said, const SigningKey &key);
 
+/// The first half of sealing: bytes and digest, and no signature yet. The next statement can be chained to it.
+Entry writtenOut(const Statement &said);
+/// The second half, which takes long and may be done for several entries at once, each in a thread of its own. The same
+/// refusal as seal().
+Result<void> sign(Entry &entry, const SigningKey &key);
+
 /// Overwrites the bytes with zeros, in a way that the compiler does not remove.
 void wipe(QByteArray &secret);
 

@@ -59,8 +59,10 @@ std::optional<Refusal> nothingUnderItIsOpen(const Case &c)
     for (const InterfaceState &under : c.job.items) {
         const auto &access = under.listed.access;
         const bool isCovered = std::find(access.begin(), access.end(), c.item->listed.id) != access.end();
+        if (!isCovered)
+            continue;
         const Stage stage = stageOf(under);
-        if (isCovered && stage != Stage::Connected && stage != Stage::Inspected)
+        if (stage != Stage::Connected && stage != Stage::Inspected)
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would cover %2, which has not been inspected.")).arg(c.itemName(), under.listed.id.text() + u" ("_s + under.listed.name + u')'), inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector, by inspecting what is under it")));
     }
     return std::nullopt;
