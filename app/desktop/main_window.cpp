@@ -157,10 +157,7 @@ void MainWindow::take(StorePlace place)
     m_feed = new JobFeed(this);
     m_signing = new Signing(session, *m_feed, m_kinds, m_ask, this);
     m_start = new StartPage(m_stack);
-    m_people = new PeoplePage(session, *m_signing, m_stack);
-    m_job = new JobPlace(session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
-    for (QWidget *page : std::initializer_list<QWidget *>{m_start, m_people, m_job})
-        m_stack->addWidget(page);
+    m_stack->addWidget(m_start);
     connect(m_start, &StartPage::jobChosen, this, &MainWindow::openJob);
     connect(m_start, &StartPage::newJobWanted, this, &MainWindow::newJob);
     connect(m_start, &StartPage::peopleWanted, this, &MainWindow::showPeople);
@@ -217,6 +214,10 @@ void MainWindow::showPeople()
 {
     for (QAction *action : m_jobActions)
         action->setEnabled(false);
+    if (!m_people) {
+        m_people = new PeoplePage(*m_place.session, *m_signing, m_stack);
+        m_stack->addWidget(m_people);
+    }
     m_people->refresh();
     m_stack->setCurrentWidget(m_people);
 }
@@ -230,6 +231,10 @@ void MainWindow::openJob(const core::LedgerId &job)
         return;
     }
     feedJob();
+    if (!m_job) {
+        m_job = new JobPlace(*m_place.session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
+        m_stack->addWidget(m_job);
+    }
     for (QAction *action : m_jobActions)
         action->setEnabled(true);
     m_stack->setCurrentWidget(m_job);

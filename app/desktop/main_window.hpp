@@ -83,10 +83,10 @@ private:
     QPushButton *m_lock;
     std::vector<QAction *> m_storeActions; ///< need a store
     std::vector<QAction *> m_jobActions;   ///< need an open job
-    JobFeed *m_feed = nullptr;             ///< these four live as long as the store is open
+    JobFeed *m_feed = nullptr;             ///< these five go when the store is left
     Signing *m_signing = nullptr;
     StartPage *m_start = nullptr;
-    PeoplePage *m_people = nullptr;
+    PeoplePage *m_people = nullptr; ///< these two are made when they are shown first
     JobPlace *m_job = nullptr;
 };
 

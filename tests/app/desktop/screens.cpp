@@ -178,9 +178,8 @@ void Screens::draw()
     const QString path = makeDemo();
     window.openStore(path);
     keep(window, u"jobs"_s);
-    auto *people = window.findChild<desktop::PeoplePage *>();
     window.findChild<QPushButton *>(u"peopleAndTools"_s)->click();
-    people->findChild<desktop::RowTable *>(u"people"_s)->choose(u"okafor"_s);
+    window.findChild<desktop::PeoplePage *>()->findChild<desktop::RowTable *>(u"people"_s)->choose(u"okafor"_s);
     keep(window, u"people"_s);
     if (auto *newJob = window.findChild<QPushButton *>(u"newJob"_s)) {
         newJob->click();

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QAbstractItemModelTester>
+#include <QCollator>
 #include <QSignalSpy>
 #include <QTest>
+
+#include <algorithm>
 
 #include "app/desktop/pages/list/interface_filter.hpp"
 #include "app/desktop/pages/list/interface_model.hpp"
@@ -29,6 +32,14 @@ QStringList keysOf(const desktop::RowModel &model)
     return keys;
 }
 
+QStringList idsOf(const QAbstractItemModel &model)
+{
+    QStringList ids;
+    for (int row = 0; row < model.rowCount(); ++row)
+        ids << model.index(row, desktop::InterfaceModel::Id).data().toString();
+    return ids;
+}
+
 std::vector<desktop::Row> rowsOf(const QString &keys)
 {
     std::vector<desktop::Row> rows;
@@ -48,6 +59,9 @@ private slots:
     void interfacesFollowWithoutReset();
     void anotherJobResets();
     void filterFindsWords();
+    void filterSortsNumbersByValue();
+    void filterKeepsWhatStays();
+    void filterFollowsTheModel();
     void looseOnlyHidesInspected();
     void stageStandsAsWord();
 };
@@ -137,18 +151,96 @@ void TstModels::filterFindsWords()
     const story::Story story;
     desktop::JobFeed feed;
     desktop::InterfaceModel model(feed, *kinds);
-    desktop::InterfaceFilter filter;
-    filter.setSourceModel(&model);
+    desktop::InterfaceFilter filter(model);
     const QAbstractItemModelTester tester(&filter, Reporting::QtTest);
     take(feed, story);
     filter.setWords(u"d1"_s);
     QVERIFY(filter.rowCount() >= 1);
     for (int row = 0; row < filter.rowCount(); ++row)
-        QVERIFY(filter.index(row, 0).data(desktop::InterfaceModel::HaystackRole).toString().contains(u"d1"_s));
+        QVERIFY(model.haystackAt(filter.mapToSource(filter.index(row, 0)).row()).contains("d1"));
     filter.setWords(u"d1 nosuchword"_s);
     QCOMPARE(filter.rowCount(), 0);
+    QCOMPARE(filter.headerData(desktop::InterfaceModel::Zone, Qt::Horizontal, Qt::DisplayRole).toString(), u"Zone"_s);
     filter.setWords({});
     QCOMPARE(filter.rowCount(), model.rowCount());
+}
+
+void TstModels::filterSortsNumbersByValue()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    const story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    desktop::InterfaceFilter filter(model);
+    const QAbstractItemModelTester tester(&filter, Reporting::QtTest);
+    take(feed, story);
+    const QStringList asListed = idsOf(filter);
+    filter.sort(desktop::InterfaceModel::Id);
+    QStringList expected = asListed;
+    QCollator collator;
+    collator.setNumericMode(true);
+    std::sort(expected.begin(), expected.end(), collator);
+    QVERIFY(expected != asListed);
+    QCOMPARE(idsOf(filter), expected);
+    filter.sort(desktop::InterfaceModel::Id, Qt::DescendingOrder);
+    std::reverse(expected.begin(), expected.end());
+    QCOMPARE(idsOf(filter), expected);
+    filter.sort(-1);
+    QCOMPARE(idsOf(filter), asListed);
+}
+
+void TstModels::filterKeepsWhatStays()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    const story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    desktop::InterfaceFilter filter(model);
+    const QAbstractItemModelTester tester(&filter, Reporting::QtTest);
+    take(feed, story);
+    QVERIFY(filter.rowCount() > 2);
+    const QString id = filter.index(filter.rowCount() - 1, desktop::InterfaceModel::Id).data().toString();
+    const QPersistentModelIndex last(filter.index(filter.rowCount() - 1, desktop::InterfaceModel::Id));
+    const QPersistentModelIndex first(filter.index(0, desktop::InterfaceModel::Id));
+    QSignalSpy reset(&filter, &QAbstractItemModel::modelReset);
+    QSignalSpy layout(&filter, &QAbstractItemModel::layoutChanged);
+    filter.setWords(id.toLower());
+    QCOMPARE(last.data().toString(), id);
+    QVERIFY(!first.isValid());
+    QCOMPARE(layout.size(), 1);
+    filter.setWords(id.toLower() + u' ');
+    QCOMPARE(layout.size(), 1); // the same rows: nothing to tell
+    filter.setWords({});
+    QCOMPARE(last.row(), filter.rowCount() - 1);
+    QCOMPARE(last.data().toString(), id);
+    QCOMPARE(reset.size(), 0);
+}
+
+void TstModels::filterFollowsTheModel()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    story::Story story;
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    desktop::InterfaceFilter filter(model);
+    const QAbstractItemModelTester tester(&filter, Reporting::QtTest);
+    take(feed, story);
+    filter.setWords(u"disconnected"_s);
+    QCOMPARE(filter.rowCount(), 0);
+    story.tell(u"Ana disconnects D1"_s);
+    QCOMPARE(story.refusedBy(), QString());
+    take(feed, story);
+    QCOMPARE(idsOf(filter), QStringList{u"D1"_s});
+    filter.setWords({});
+    QSignalSpy changed(&filter, &QAbstractItemModel::dataChanged);
+    story.tell(u"Ben reconnects D1"_s);
+    QCOMPARE(story.refusedBy(), QString());
+    take(feed, story);
+    QCOMPARE(changed.size(), 1);
+    QCOMPARE(changed.front().front().toModelIndex().siblingAtColumn(desktop::InterfaceModel::Id).data().toString(), u"D1"_s);
 }
 
 void TstModels::looseOnlyHidesInspected()
@@ -158,8 +250,7 @@ void TstModels::looseOnlyHidesInspected()
     story::Story story;
     desktop::JobFeed feed;
     desktop::InterfaceModel model(feed, *kinds);
-    desktop::InterfaceFilter filter;
-    filter.setSourceModel(&model);
+    desktop::InterfaceFilter filter(model);
     filter.setLooseOnly(true);
     story.tell(u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1"_s);
     QCOMPARE(story.refusedBy(), QString());

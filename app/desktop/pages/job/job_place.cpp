@@ -43,17 +43,7 @@ JobPlace::JobPlace(session::Session &session, JobFeed &feed, Signing &signing, c
     row->addWidget(m_pages, 1);
     column->addLayout(row, 1);
 
-    for (const PageLine &line : pages()) {
-        Page *page = line.make(m_tools, m_pages);
-        page->setObjectName(QString(line.name));
-        m_pages->addWidget(page);
-        connect(page, &Page::pageWanted, this, &JobPlace::showPage);
-        connect(page, &Page::importWanted, this, &JobPlace::askImport);
-        connect(page, &Page::exportListWanted, this, &JobPlace::exportListAsked);
-        connect(page, &Page::exportRecordWanted, this, &JobPlace::exportRecordAsked);
-        connect(page, &Page::verifyWanted, this, &JobPlace::verify);
-        connect(page, &Page::backupWanted, this, &JobPlace::backUpAsked);
-    }
+    m_built.resize(pages().size());
     connect(&feed, &JobFeed::changed, this, &JobPlace::refresh);
     connect(&feed, &JobFeed::jobChanged, this, [this] {
         m_selection.choose({});
@@ -116,13 +106,29 @@ QWidget *JobPlace::makeRail()
     return rail;
 }
 
+Page *JobPlace::pageAt(std::size_t line)
+{
+    if (m_built[line])
+        return m_built[line];
+    Page *page = pages()[line].make(m_tools, m_pages);
+    page->setObjectName(QString(pages()[line].name));
+    m_pages->addWidget(page);
+    connect(page, &Page::pageWanted, this, &JobPlace::showPage);
+    connect(page, &Page::importWanted, this, &JobPlace::askImport);
+    connect(page, &Page::exportListWanted, this, &JobPlace::exportListAsked);
+    connect(page, &Page::exportRecordWanted, this, &JobPlace::exportRecordAsked);
+    connect(page, &Page::verifyWanted, this, &JobPlace::verify);
+    connect(page, &Page::backupWanted, this, &JobPlace::backUpAsked);
+    return m_built[line] = page;
+}
+
 void JobPlace::showPage(const QString &name)
 {
     for (std::size_t i = 0; i < pages().size(); ++i) {
         if (pages()[i].name != name)
             continue;
         m_rail[i]->setChecked(true);
-        m_pages->setCurrentIndex(static_cast<int>(i));
+        m_pages->setCurrentWidget(pageAt(i));
         m_pages->currentWidget()->setFocus(Qt::OtherFocusReason); // keys act at once, without a click
     }
 }

@@ -38,6 +38,8 @@ public:
 private:
     QWidget *makeHead();
     QWidget *makeRail();
+    /// Made when it is shown first: a job opens sooner, and what nobody looks at is not kept up to date.
+    Page *pageAt(std::size_t line);
     void refresh();
 
     session::Session &m_session;
@@ -53,6 +55,7 @@ private:
     Seam *m_seam;
     std::vector<QPushButton *> m_rail;
     QStackedWidget *m_pages;
+    std::vector<Page *> m_built; ///< beside pages(); null until shown
 };
 
 } // namespace desktop

@@ -35,12 +35,12 @@ void InterfaceModel::reload()
 {
     beginResetModel();
     m_rows.clear();
-    m_haystacks.clear();
+    m_prepared.clear();
     if (m_feed.state()) {
         for (const core::InterfaceState &item : m_feed.state()->items)
             m_rows.push_back(item.listed.id);
     }
-    m_haystacks.resize(m_rows.size());
+    m_prepared.resize(m_rows.size());
     endResetModel();
 }
 
@@ -51,7 +51,7 @@ void InterfaceModel::removeGone()
             continue;
         beginRemoveRows({}, static_cast<int>(row), static_cast<int>(row));
         m_rows.erase(m_rows.begin() + static_cast<std::ptrdiff_t>(row));
-        m_haystacks.erase(m_haystacks.begin() + static_cast<std::ptrdiff_t>(row));
+        m_prepared.erase(m_prepared.begin() + static_cast<std::ptrdiff_t>(row));
         endRemoveRows();
     }
 }
@@ -65,7 +65,7 @@ void InterfaceModel::appendNew()
     beginInsertRows({}, static_cast<int>(m_rows.size()), static_cast<int>(items.size()) - 1);
     for (std::size_t row = m_rows.size(); row < items.size(); ++row)
         m_rows.push_back(items[row].listed.id);
-    m_haystacks.resize(m_rows.size());
+    m_prepared.resize(m_rows.size());
     endInsertRows();
 }
 
@@ -75,11 +75,15 @@ void InterfaceModel::follow(const Touched &touched)
         removeGone();
         appendNew();
     }
-    for (const core::InterfaceId &id : touched.items) {
-        if (const auto row = rowOf(id)) {
-            m_haystacks[static_cast<std::size_t>(*row)] = QString();
-            emit dataChanged(index(*row, 0), index(*row, ColumnCount - 1));
-        }
+    if (touched.items.isEmpty())
+        return;
+    // Neighbours in one go.
+    for (std::size_t row = 0; row < m_rows.size(); ++row) {
+        const std::size_t first = row;
+        for (; row < m_rows.size() && touched.items.contains(m_rows[row]); ++row)
+            m_prepared[row].reset();
+        if (row > first)
+            emit dataChanged(index(static_cast<int>(first), 0), index(static_cast<int>(row) - 1, ColumnCount - 1));
     }
 }
 
@@ -93,13 +97,16 @@ const core::InterfaceState *InterfaceModel::itemAt(int row) const
 {
     if (!m_feed.state() || row < 0 || row >= static_cast<int>(m_rows.size()))
         return nullptr;
-    return m_feed.state()->item(m_rows[static_cast<std::size_t>(row)]);
+    const auto at = static_cast<std::size_t>(row);
+    // Rows stand in the list's order, except while interfaces come or go.
+    const auto &items = m_feed.state()->items;
+    return at < items.size() && items[at].listed.id == m_rows[at] ? &items[at] : m_feed.state()->item(m_rows[at]);
 }
 
 int InterfaceModel::rowCount(const QModelIndex &parent) const { return parent.isValid() ? 0 : static_cast<int>(m_rows.size()); }
 int InterfaceModel::columnCount(const QModelIndex &parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
-QVariant InterfaceModel::textOf(const core::InterfaceState &item, int column) const
+QString InterfaceModel::textOf(const core::InterfaceState &item, int column) const
 {
     switch (column) {
     case Stage: return core::stageWord(core::stageOf(item));
@@ -113,14 +120,27 @@ QVariant InterfaceModel::textOf(const core::InterfaceState &item, int column) co
     }
 }
 
-QString InterfaceModel::haystackOf(const core::InterfaceState &item) const
+QByteArray InterfaceModel::haystackOf(const core::InterfaceState &item) const
 {
-    QStringList straws;
+    const core::Listing &listed = item.listed;
+    QStringList straws{listed.reference, listed.note, listed.aircraftHalf, listed.unitHalf};
     for (int column = 0; column < ColumnCount; ++column)
-        straws << textOf(item, column).toString();
-    straws << item.listed.reference << item.listed.note << item.listed.aircraftHalf << item.listed.unitHalf;
-    return straws.join(u'\n').toLower();
+        straws << textOf(item, column);
+    return straws.join(u'\n').toLower().toUtf8();
 }
+
+const InterfaceModel::Prepared &InterfaceModel::preparedAt(int row) const
+{
+    std::optional<Prepared> &prepared = m_prepared[static_cast<std::size_t>(row)];
+    if (!prepared) {
+        const core::InterfaceState *item = itemAt(row);
+        prepared = item ? Prepared{haystackOf(*item), core::stageOf(*item)} : Prepared{};
+    }
+    return *prepared;
+}
+
+const QByteArray &InterfaceModel::haystackAt(int row) const { return preparedAt(row).haystack; }
+core::Stage InterfaceModel::stageAt(int row) const { return preparedAt(row).stage; }
 
 QVariant InterfaceModel::data(const QModelIndex &index, int role) const
 {
@@ -131,18 +151,8 @@ QVariant InterfaceModel::data(const QModelIndex &index, int role) const
     case Qt::DisplayRole: return textOf(*item, index.column());
     case Qt::ToolTipRole: return textOf(*item, index.column());
     case ItemRole: return item->listed.id.text();
-    case StageRole: return static_cast<int>(core::stageOf(*item));
+    case StageRole: return static_cast<int>(stageAt(index.row()));
     case CriticalRole: return item->listed.critical;
-    case SortRole:
-        if (index.column() == Stage)
-            return static_cast<int>(core::stageOf(*item));
-        return textOf(*item, index.column());
-    case HaystackRole: {
-        QString &haystack = m_haystacks[static_cast<std::size_t>(index.row())];
-        if (haystack.isNull())
-            haystack = haystackOf(*item);
-        return haystack;
-    }
     default: return {};
     }
 }

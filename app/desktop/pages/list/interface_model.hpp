@@ -5,6 +5,9 @@
 
 #include <QAbstractTableModel>
 
+#include <optional>
+#include <vector>
+
 #include "app/desktop/job_feed.hpp"
 #include "core/job/stage.hpp"
 #include "core/kinds/kinds.hpp"
@@ -20,8 +23,6 @@ public:
     enum Role {
         ItemRole = Qt::UserRole, ///< the interface's id
         StageRole,               ///< core::Stage as int
-        SortRole,
-        HaystackRole, ///< all that a filter looks through, in lower case
         CriticalRole,
     };
 
@@ -35,19 +36,30 @@ public:
     /// The row of an interface, or nothing.
     std::optional<int> rowOf(const core::InterfaceId &item) const;
 
+    // For a filter, which asks all rows at every keystroke. The row must be one of the model's.
+
+    /// All that a filter looks through, in lower case, UTF-8.
+    const QByteArray &haystackAt(int row) const;
+    core::Stage stageAt(int row) const;
+
 private:
     void reload();
     void follow(const Touched &touched);
     void appendNew();
     void removeGone();
-    QVariant textOf(const core::InterfaceState &item, int column) const;
-    QString haystackOf(const core::InterfaceState &item) const;
+    QString textOf(const core::InterfaceState &item, int column) const;
+    QByteArray haystackOf(const core::InterfaceState &item) const;
     const core::InterfaceState *itemAt(int row) const;
+    struct Prepared {
+        QByteArray haystack;
+        core::Stage stage;
+    };
+    const Prepared &preparedAt(int row) const;
 
     JobFeed &m_feed;
     const core::Kinds &m_kinds;
     std::vector<core::InterfaceId> m_rows;
-    mutable std::vector<QString> m_haystacks; ///< beside m_rows; null until asked for
+    mutable std::vector<std::optional<Prepared>> m_prepared; ///< beside m_rows; nothing until asked for
 };
 
 /// What is still loose about an item, in few words; empty when nothing is.

@@ -45,9 +45,8 @@ const std::vector<QLatin1String> &offered()
 } // namespace
 
 ListPage::ListPage(const PageTools &tools, QWidget *parent)
-    : Page(tools, parent), m_model(new InterfaceModel(tools.feed, tools.kinds, this)), m_filter(new InterfaceFilter(this))
+    : Page(tools, parent), m_model(new InterfaceModel(tools.feed, tools.kinds, this)), m_filter(new InterfaceFilter(*m_model, this))
 {
-    m_filter->setSourceModel(m_model);
     m_card = new ItemCard(tools, offered(), this);
     auto *left = new QWidget(this);
     auto *column = new QVBoxLayout(left);
@@ -71,9 +70,13 @@ ListPage::ListPage(const PageTools &tools, QWidget *parent)
     addShortcuts();
     connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &ListPage::followView);
     connect(&selection(), &Selection::changed, this, &ListPage::followSelection);
-    connect(m_filter, &QAbstractItemModel::rowsInserted, this, &ListPage::count);
-    connect(m_filter, &QAbstractItemModel::rowsRemoved, this, &ListPage::count);
     connect(m_filter, &QAbstractItemModel::modelReset, this, &ListPage::count);
+    connect(m_filter, &QAbstractItemModel::layoutChanged, this, [this] {
+        count();
+        // What is filtered away is not chosen any more; a change of layout does not say so.
+        if (!m_isFollowing && m_table->selectionModel()->selectedRows().size() != static_cast<qsizetype>(selection().items().size()))
+            followView();
+    });
     count();
 }
 
@@ -204,6 +207,7 @@ void ListPage::followSelection()
 {
     if (m_isFollowing)
         return;
+    const QScopedValueRollback following(m_isFollowing, true);
     m_words->clear();
     m_looseOnly->setChecked(false);
     QItemSelection rows;
