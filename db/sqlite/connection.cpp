@@ -7,6 +7,7 @@
 #include <QUrl>
 
 #include <algorithm>
+#include <cerrno>
 #include <thread>
 #include <utility>
 
@@ -39,9 +40,14 @@ Result<std::unique_ptr<Connection>> Connection::open(const QString &path, Mode m
     std::unique_ptr<Connection> connection(new Connection(patience));
     const int flags = (mode == Mode::ReadWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY) | SQLITE_OPEN_URI |
                       SQLITE_OPEN_EXRESCODE;
-    const int status = sqlite3_open_v2(uriOf(path, mode).constData(), &connection->m_handle, flags, nullptr);
+    const QByteArray uri = uriOf(path, mode);
+    forgetSystemError();
+    const int status = sqlite3_open_v2(uri.constData(), &connection->m_handle, flags, nullptr);
     if (status != SQLITE_OK)
         return failure(errorFrom(status, connection->m_handle ? connection->systemError() : 0));
+    // When opening for writing fails for any reason, SQLite quietly opens for reading.
+    if (mode == Mode::ReadWrite && sqlite3_db_readonly(connection->m_handle, "main") != 0)
+        return failure(errorFrom(SQLITE_CANTOPEN, connection->systemError()));
     if (auto ready = connection->setUp(mode); !ready)
         return failure(ready.error());
     return connection;
@@ -103,6 +109,7 @@ Statement Connection::query(const char *sql)
         return {*this, sql, prepared, 0};
     }
     sqlite3_stmt *prepared = nullptr;
+    forgetSystemError();
     const int status = sqlite3_prepare_v3(m_handle, sql, -1, SQLITE_PREPARE_PERSISTENT, &prepared, nullptr);
     Statement statement(*this, sql, prepared, 0);
     statement.note(status);
@@ -122,6 +129,7 @@ Result<void> Connection::runScript(QByteArrayView sql)
     const char *const end = rest + sql.size();
     while (rest < end) {
         sqlite3_stmt *prepared = nullptr;
+        forgetSystemError();
         int status = sqlite3_prepare_v2(m_handle, rest, static_cast<int>(end - rest), &prepared, &rest);
         if (status != SQLITE_OK)
             return failure(error());
@@ -142,12 +150,13 @@ Result<void> Connection::runScript(QByteArrayView sql)
 Result<WriteBack> Connection::writeBack()
 {
     WriteBack done{0, 0};
+    forgetSystemError();
     const int status =
         sqlite3_wal_checkpoint_v2(m_handle, "main", SQLITE_CHECKPOINT_PASSIVE, &done.pages, &done.pagesDone);
     if ((status & 0xff) == SQLITE_BUSY || (status & 0xff) == SQLITE_LOCKED)
         return WriteBack{std::max(m_sideFilePages, 0), 0}; // another program is at it already
     if (status != SQLITE_OK)
-        return failure(errorFrom(status, systemError()));
+        return failure(errorOfWritingBack(status, systemError()));
     return done;
 }
 
@@ -156,18 +165,23 @@ Result<void> Connection::emptySideFile()
     if (auto done = writeBack(); !done)
         return failure(done.error());
     const auto usual = std::exchange(m_patience, milliseconds{0});
+    forgetSystemError();
     const int status = sqlite3_wal_checkpoint_v2(m_handle, "main", SQLITE_CHECKPOINT_TRUNCATE, nullptr, nullptr);
     m_patience = usual;
     if (status != SQLITE_OK && (status & 0xff) != SQLITE_BUSY && (status & 0xff) != SQLITE_LOCKED)
-        return failure(errorFrom(status, systemError()));
+        return failure(errorOfWritingBack(status, systemError()));
     return {};
 }
 
 bool Connection::isInTransaction() const { return sqlite3_get_autocommit(m_handle) == 0; }
 
-bool Connection::isReadOnly() const { return sqlite3_db_readonly(m_handle, "main") != 0; }
+int Connection::systemError() const
+{
+    const int seen = errno;
+    return seen != 0 ? seen : sqlite3_system_errno(m_handle);
+}
 
-int Connection::systemError() const { return sqlite3_system_errno(m_handle); }
+void Connection::forgetSystemError() { errno = 0; }
 
 core::Error Connection::error() const { return errorFrom(sqlite3_extended_errcode(m_handle), systemError()); }
 

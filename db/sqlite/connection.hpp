@@ -58,8 +58,10 @@ public:
 
     std::chrono::milliseconds patience() const { return m_patience; }
     bool isInTransaction() const;
-    bool isReadOnly() const;
+    /// The errno of the system call that failed, since the last call of forgetSystemError(); 0 when it is not known.
     int systemError() const;
+    /// Before each call of SQLite whose failure is told. SQLite itself notes the system's error for some failures alone.
+    static void forgetSystemError();
     /// The last failure of this connection.
     core::Error error() const;
     sqlite3 *handle() const { return m_handle; }

@@ -29,9 +29,26 @@ Error damaged(int code)
             tr("The store is damaged (SQLite %1). Keep the file as it is and go on with the last backup.").arg(code)};
 }
 
+bool isFull(int systemError) { return systemError == ENOSPC || systemError == EDQUOT; }
+
+/// SQLite calls a page that the disk could not read damaged. It need not be: a loose cable does the same.
+bool isReadFault(int code, int systemError)
+{
+    const bool isDisk = systemError == EIO || systemError == ENXIO || systemError == ENODEV;
+    return code == SQLITE_IOERR_CORRUPTFS || ((code & 0xff) == SQLITE_CORRUPT && isDisk);
+}
+
+Error unread(int code, int systemError)
+{
+    return {ErrorCode::Io, tr("The disk could not be read (SQLite %1, system %2). Nothing was recorded. Check that the disk is there and "
+                              "try again; if it happens again, go on with the last backup on another disk.")
+                               .arg(code)
+                               .arg(systemError)};
+}
+
 Error io(int code, int systemError)
 {
-    if (systemError == ENOSPC || systemError == EDQUOT)
+    if (isFull(systemError))
         return noSpace();
     return {ErrorCode::Io, tr("The disk reported an error (SQLite %1, system %2). Nothing was recorded. Check that the disk is "
                               "there and sign again; if it happens again, back up to another disk.")
@@ -43,6 +60,8 @@ Error io(int code, int systemError)
 
 Error errorFrom(int extendedCode, int systemError)
 {
+    if (isReadFault(extendedCode, systemError))
+        return unread(extendedCode, systemError);
     switch (extendedCode & 0xff) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
@@ -57,8 +76,14 @@ Error errorFrom(int extendedCode, int systemError)
                                        "backup.")};
     case SQLITE_READONLY:
     case SQLITE_PERM:
-        return {ErrorCode::ReadOnly, tr("The store may be read but not written here. Nothing was recorded. Ask whoever looks "
-                                        "after this computer for the right to write to it.")};
+        return {ErrorCode::ReadOnly, tr("The store may be read but not written here. Nothing was recorded. Close the store and open it "
+                                        "again; if it stays so, ask whoever looks after this computer for the right to write to it.")};
+    case SQLITE_PROTOCOL:
+    case SQLITE_NOLFS:
+        return {ErrorCode::Io, tr("The disk does not keep programs apart that use the store at once (SQLite %1, system %2). Nothing was "
+                                  "recorded. Close the store and open it again; if it stays so, move the store to a disk of this computer.")
+                                   .arg(extendedCode)
+                                   .arg(systemError)};
     case SQLITE_NOMEM:
         return {ErrorCode::Io, tr("There was not enough memory. Nothing was recorded. Close other programs and try again.")};
     case SQLITE_TOOBIG:
@@ -75,6 +100,27 @@ Error errorFrom(int extendedCode, int systemError)
                               "try again; if it happens again, report these numbers.")
                                .arg(extendedCode)
                                .arg(systemError)};
+}
+
+Error errorOfCommit(int extendedCode, int systemError)
+{
+    if (extendedCode != SQLITE_IOERR_FSYNC && extendedCode != SQLITE_IOERR_DIR_FSYNC)
+        return errorFrom(extendedCode, systemError);
+    return {isFull(systemError) ? ErrorCode::NoSpace : ErrorCode::Io,
+            tr("The disk did not confirm what was written (SQLite %1, system %2). It is not certain whether it was recorded. Check the disk "
+               "and its room, close the store and open it again, and sign again only what is not there.")
+                .arg(extendedCode)
+                .arg(systemError)};
+}
+
+Error errorOfWritingBack(int extendedCode, int systemError)
+{
+    const int kind = extendedCode & 0xff;
+    if (kind == SQLITE_FULL || isFull(systemError))
+        return {ErrorCode::NoSpace, tr("The disk is full.")};
+    if (kind == SQLITE_IOERR || kind == SQLITE_CANTOPEN || isReadFault(extendedCode, systemError))
+        return {ErrorCode::Io, tr("The disk reported an error (SQLite %1, system %2).").arg(extendedCode).arg(systemError)};
+    return errorFrom(extendedCode, systemError);
 }
 
 } // namespace db

@@ -15,13 +15,14 @@ namespace db {
 using core::Result;
 
 Statement::Statement(Connection &connection, const char *sql, sqlite3_stmt *prepared, int status)
-    : m_connection(&connection), m_sql(sql), m_prepared(prepared), m_status(status)
+    : m_connection(&connection), m_sql(sql), m_prepared(prepared), m_status(status), m_tell(&errorFrom)
 {
 }
 
 Statement::Statement(Statement &&other) noexcept
     : m_connection(other.m_connection), m_sql(other.m_sql), m_prepared(std::exchange(other.m_prepared, nullptr)),
-      m_status(other.m_status), m_systemError(other.m_systemError), m_bound(other.m_bound)
+      m_status(other.m_status), m_systemError(other.m_systemError), m_bound(other.m_bound),
+      m_tell(other.m_tell)
 {
 }
 
@@ -39,7 +40,13 @@ void Statement::note(int status)
     m_systemError = m_connection->systemError();
 }
 
-core::Error Statement::error() const { return errorFrom(m_status, m_systemError); }
+core::Error Statement::error() const { return m_tell(m_status, m_systemError); }
+
+Statement &Statement::toldBy(Tell tell)
+{
+    m_tell = tell;
+    return *this;
+}
 
 Statement &Statement::with(qint64 value)
 {
@@ -71,6 +78,7 @@ Result<bool> Statement::step()
     // An unbound parameter would silently run as NULL.
     Q_ASSERT(!m_prepared || m_bound == sqlite3_bind_parameter_count(m_prepared));
     if (m_status == 0) {
+        Connection::forgetSystemError();
         const int status = sqlite3_step(m_prepared);
         if (status == SQLITE_ROW)
             return true;
@@ -79,6 +87,12 @@ Result<bool> Statement::step()
         note(status);
     }
     return core::failure(error());
+}
+
+void Statement::stop()
+{
+    Connection::forgetSystemError();
+    note(sqlite3_reset(m_prepared));
 }
 
 Result<void> Statement::run()

@@ -37,6 +37,10 @@ public:
     template <class T>
     Statement &with(const T &) = delete; // a pointer or a bool would turn into an integer unnoticed
 
+    /// Has its failures put into words by another function than errorFrom.
+    using Tell = core::Error (*)(int extendedCode, int systemError);
+    Statement &toldBy(Tell tell);
+
     /// Runs to the end, passing over rows.
     core::Result<void> run();
 
@@ -50,6 +54,7 @@ public:
         if (!*row)
             return std::nullopt;
         auto value = read(*this);
+        stop();
         if (m_status != 0)
             return core::failure(error());
         return value;
@@ -66,6 +71,7 @@ public:
             if (!*row || visit(*this) == Walk::Stop)
                 break;
         }
+        stop();
         if (m_status != 0)
             return core::failure(error());
         return {};
@@ -80,6 +86,8 @@ private:
     friend class Connection;
     Statement(Connection &connection, const char *sql, sqlite3_stmt *prepared, int status);
     core::Result<bool> step();
+    /// Ends before the last row: what was changed is settled only then, and that can fail as well.
+    void stop();
     void note(int status);
     core::Error error() const;
 
@@ -89,6 +97,7 @@ private:
     int m_status; ///< extended code of the first failure, or 0
     int m_systemError = 0;
     int m_bound = 0;
+    Tell m_tell;
 };
 
 } // namespace db

@@ -4,6 +4,7 @@
 #include "db/sqlite/transaction.hpp"
 
 #include "db/sqlite/connection.hpp"
+#include "db/sqlite/failure.hpp"
 
 namespace db {
 
@@ -33,7 +34,7 @@ Transaction::~Transaction()
 
 Result<void> Transaction::commit()
 {
-    if (auto done = m_connection->query("COMMIT").run(); !done)
+    if (auto done = m_connection->query("COMMIT").toldBy(&errorOfCommit).run(); !done)
         return failure(done.error());
     m_connection = nullptr;
     return {};

@@ -37,8 +37,11 @@ private slots:
         row("held", SQLITE_BUSY, 0, ErrorCode::Locked, "Another program holds the store.", "Wait for it to finish");
         row("held while it recovers", SQLITE_BUSY_RECOVERY, 0, ErrorCode::Locked, "Another program holds the store.", "try again");
         row("damaged", SQLITE_CORRUPT, 0, ErrorCode::Damaged, "The store is damaged (SQLite 11).", "last backup");
+        row("damaged, says SQLite, but the disk could not be read", SQLITE_CORRUPT, EIO, ErrorCode::Io, "The disk could not be read (SQLite 11, system 5).", "try again");
+        row("the disk could not be read", SQLITE_IOERR_CORRUPTFS, 0, ErrorCode::Io, "The disk could not be read (SQLite 8458", "try again");
+        row("no locks", SQLITE_PROTOCOL, 0, ErrorCode::Io, "does not keep programs apart", "open it again");
         row("damaged at the beginning", SQLITE_NOTADB, 0, ErrorCode::Damaged, "The beginning of the store is damaged.", "last backup");
-        row("read-only", SQLITE_READONLY, 0, ErrorCode::ReadOnly, "may be read but not written", "Ask");
+        row("read-only", SQLITE_READONLY, 0, ErrorCode::ReadOnly, "may be read but not written", "open it again; if it stays so, ask");
         row("no memory", SQLITE_NOMEM, 0, ErrorCode::Io, "not enough memory. Nothing was recorded.", "Close other programs");
         row("too large", SQLITE_TOOBIG, 0, ErrorCode::BadInput, "larger than the store can hold", "Nothing was recorded");
         row("a trigger said no", SQLITE_CONSTRAINT_TRIGGER, 0, ErrorCode::Refused, "The store refused a change", "report it");
@@ -56,6 +59,33 @@ private slots:
         QCOMPARE(static_cast<int>(error.code), expected);
         QVERIFY2(error.message.contains(happened), qPrintable(error.message));
         QVERIFY2(error.message.contains(next), qPrintable(error.message));
+    }
+
+    /// Only what is certain is said of a COMMIT.
+    void aCommitSaysWhatIsCertain()
+    {
+        const auto unconfirmed = db::errorOfCommit(SQLITE_IOERR_FSYNC, EIO);
+        QCOMPARE(unconfirmed.code, ErrorCode::Io);
+        QVERIFY(unconfirmed.message.contains("It is not certain whether it was recorded.") && !unconfirmed.message.contains("Nothing was recorded"));
+        QCOMPARE(db::errorOfCommit(SQLITE_IOERR_FSYNC, ENOSPC).code, ErrorCode::NoSpace);
+        QVERIFY(db::errorOfCommit(SQLITE_IOERR_WRITE, EIO).message.contains("Nothing was recorded."));
+    }
+
+    /// The entries were recorded before; a word about them would be false.
+    void writingBackSaysNothingOfRecording_data()
+    {
+        QTest::addColumn<int>("code");
+        QTest::addColumn<int>("systemError");
+        QTest::addRow("disk full") << SQLITE_FULL << 0;
+        QTest::addRow("disk broken") << SQLITE_IOERR_FSYNC << EIO;
+        QTest::addRow("not read") << SQLITE_CORRUPT << EIO;
+    }
+
+    void writingBackSaysNothingOfRecording()
+    {
+        QFETCH(int, code);
+        QFETCH(int, systemError);
+        QVERIFY(!db::errorOfWritingBack(code, systemError).message.contains("ecorded"));
     }
 
     void aStatementThatCannotBePreparedSaysSoWhenItRuns()
