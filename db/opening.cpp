@@ -86,12 +86,15 @@ Result<void> checkHeader(const QString &path)
     const auto header = readFileHeader(path);
     if (!header)
         return failure(header.error());
+    // When the power went while the side file was written back, the first page may be anything at all, and the file shorter than
+    // it says. The side file still holds what was meant: what SQLite reads through it is asked in checkIdentity.
+    if (sideFileSize(path) > 0)
+        return {};
     if (!header->isSqlite || header->applicationId != applicationId)
         return failure(notAStore(path));
     if (header->version > newestVersion())
         return failure(newer(path));
-    // With a side file beside it the file may rightly be shorter than it says.
-    if (!header->isSound || (!header->isWhole && sideFileSize(path) == 0))
+    if (!header->isSound || !header->isWhole)
         return failure(damagedHeader(path));
     return {};
 }
@@ -125,12 +128,18 @@ Result<Mode> modeForReading(const QString &path)
                                             .arg(path));
 }
 
-Result<void> checkVersion(Connection &connection, const QString &path)
+Result<void> checkIdentity(Connection &connection, const QString &path)
 {
-    // The header in the file may be older than the one in the side file, so the version is asked for once more.
+    // The header in the file may be older than the one in the side file, so all of it is asked for once more.
+    const auto application = connection.query("PRAGMA application_id").one([](const Statement &row) { return row.integer(0); });
     const auto version = storeVersion(connection);
-    if (!version)
-        return failure(toldOf(version.error(), path));
+    if (!application || !version) {
+        const Error &error = application ? version.error() : application.error();
+        const auto header = error.code == ErrorCode::Damaged ? readFileHeader(path) : core::Result<FileHeader>(failure(error));
+        return failure(header && !header->isSqlite ? notAStore(path) : toldOf(error, path));
+    }
+    if (*application != applicationId)
+        return failure(notAStore(path));
     if (*version > newestVersion())
         return failure(newer(path));
     if (*version < 1)
@@ -138,11 +147,26 @@ Result<void> checkVersion(Connection &connection, const QString &path)
     return {};
 }
 
+/// A disk on which the write-ahead log does not work is no error to SQLite: it goes on in another way, which is less safe.
+Result<void> checkReady(Connection &connection)
+{
+    const auto journal = connection.query("PRAGMA journal_mode").one([](Statement &row) { return row.text(0); });
+    const auto synchronous = connection.query("PRAGMA synchronous").one([](const Statement &row) { return row.integer(0); });
+    if (!journal || !synchronous)
+        return failure(journal ? synchronous.error() : journal.error());
+    constexpr qint64 full = 2;
+    if (*journal == QStringLiteral("wal") && *synchronous == full)
+        return {};
+    return failure(ErrorCode::Io, tr("This disk does not let the store keep its side file, so nothing can be recorded on it safely. Copy the "
+                                     "store to a disk of this computer and open it there."));
+}
+
 Result<void> prepareWriting(Connection &connection)
 {
     constexpr char ready[] = "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA recursive_triggers = ON; "
                              "PRAGMA cell_size_check = ON; PRAGMA journal_size_limit = 16777216; PRAGMA cache_size = -16384;";
     return connection.runScript(ready)
+        .and_then([&] { return checkReady(connection); })
         .and_then([&] { return migrate(connection); })
         .and_then([&] { return connection.runScript("PRAGMA foreign_keys = ON"); });
 }
@@ -167,11 +191,29 @@ Result<std::unique_ptr<Connection>> openAs(Mode mode, const QString &path, milli
     auto connection = Connection::open(path, mode, patience);
     if (!connection)
         return failure(toldOf(connection.error(), path));
-    auto ready = checkVersion(**connection, path).and_then([&] { return prepare(**connection); });
+    auto ready = checkIdentity(**connection, path).and_then([&] { return prepare(**connection); });
     if (ready)
         return connection;
     (void)(*connection)->close(leaving); // the reason for the refusal matters more
     return failure(toldOf(ready.error(), path));
+}
+
+/// A umask could have taken the owner's own rights away. A memory stick's file system keeps no rights at all and refuses to
+/// change them; whoever holds the stick reads it anyway.
+bool makePrivate(int file)
+{
+    if (fchmod(file, 0600) == 0)
+        return true;
+    struct stat now {};
+    const bool keepsNoRights = errno == EPERM || errno == ENOTSUP;
+    return keepsNoRights && fstat(file, &now) == 0 && now.st_uid == geteuid();
+}
+
+Error notMade(const QString &path, int systemError)
+{
+    if (systemError == ENOSPC || systemError == EDQUOT)
+        return {ErrorCode::NoSpace, tr("There is no room for a store at %1. Make room, or choose another disk.").arg(path)};
+    return {ErrorCode::Io, tr("%1 could not be made (system %2). Check that the folder is there and that you may write to it.").arg(path, QString::number(systemError))};
 }
 
 } // namespace
@@ -189,16 +231,15 @@ Result<void> makeEmptyFile(const QString &path)
     if (file < 0 && systemError == EEXIST)
         return failure(ErrorCode::BadInput, tr("%1 exists already and is never overwritten. Choose another name.").arg(path));
     if (file < 0)
-        return failure(ErrorCode::Io, tr("%1 could not be made (system %2). Check that the folder is there and that you may write to "
-                                         "it.")
-                                          .arg(path, QString::number(systemError)));
-    const bool isPrivate = fchmod(file, 0600) == 0; // a umask could have taken the owner's own rights away
+        return failure(notMade(path, systemError));
+    const bool isPrivate = makePrivate(file);
     const bool isClosed = ::close(file) == 0;
-    if (!isPrivate || !isClosed) {
+    auto made = isPrivate && isClosed
+                    ? syncFolder(folderOf(path))
+                    : failure(ErrorCode::Io, tr("%1 could not be kept for you alone. Check the disk, or choose another one.").arg(path));
+    if (!made)
         unlink(name.constData());
-        return failure(ErrorCode::Io, tr("%1 could not be kept for you alone. Choose another disk.").arg(path));
-    }
-    return syncFolder(folderOf(path));
+    return made;
 }
 
 void removeWithSideFiles(const QString &path)

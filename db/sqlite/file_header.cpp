@@ -8,6 +8,7 @@
 #include <QtEndian>
 
 #include <array>
+#include <cerrno>
 #include <cstring>
 #include <memory>
 
@@ -80,13 +81,14 @@ Result<FileHeader> readFileHeader(const QString &path)
     int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_MAIN_DB;
     Bytes bytes{};
     qint64 size = 0;
+    errno = 0;
     int status = vfs->xOpen(vfs, name.get(), open.file, flags, &flags);
     if (status == SQLITE_OK)
         status = open.file->pMethods->xFileSize(open.file, &size);
     if (status == SQLITE_OK && size >= headerSize)
         status = open.file->pMethods->xRead(open.file, bytes.data(), headerSize, 0);
     if (status != SQLITE_OK)
-        return failure(errorFrom(status, 0));
+        return failure(errorFrom(status, errno));
     const bool isSqlite = size >= headerSize && std::memcmp(bytes.data(), "SQLite format 3", 16) == 0;
     return FileHeader{size, isSqlite, isSqlite && isSound(bytes), isSqlite && isWhole(bytes, size),
                       big32(bytes, 68), big32(bytes, 60)};

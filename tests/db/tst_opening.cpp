@@ -147,6 +147,33 @@ private slots:
         }
     }
 
+    /// The power went while the first page was written back: the side file holds it still.
+    void theFirstPageIsReadThroughTheSideFile()
+    {
+        const files::Folder folder;
+        const QString path = folder / "a.remate";
+        makeFilledStore(path);
+        copyWithSideFile(path, "PRAGMA user_version = 3");
+        QVERIFY(!files::contentOf(path + "-wal").isEmpty());
+        files::overwrite(path, 0, QByteArray(512, '\x5a'));
+        auto store = Store::open(path, Access::ReadWrite);
+        QVERIFY2(store, qPrintable(outcomeOf(store)));
+        QCOMPARE((*store)->head(entries::ledger("register"))->seq, 40);
+        QVERIFY((*store)->close());
+    }
+
+    void anotherProgramsSideFileIsNotTouched()
+    {
+        const files::Folder folder;
+        const QString path = folder / "a.remate";
+        files::write(path, QByteArray(5000, 'x'));
+        files::write(path + "-wal", "precious");
+        for (const Access access : {Access::ReadWrite, Access::ReadOnly})
+            QCOMPARE(codeOf(Store::open(path, access)), static_cast<int>(ErrorCode::NotAStore));
+        QCOMPARE(files::contentOf(path), QByteArray(5000, 'x'));
+        QCOMPARE(files::contentOf(path + "-wal"), "precious");
+    }
+
     void whatIsNotThereIsNotFound()
     {
         const files::Folder folder;
