@@ -7,6 +7,7 @@
 #include <QFile>
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 #include <cerrno>
 #include <climits>
@@ -88,13 +89,21 @@ bool isStillThere(int file, const QByteArray &name)
            opened.st_dev == named.st_dev;
 }
 
+/// Room is taken by writing. A file that is only said to be long enough kills whoever writes to it through memory on a full disk.
+bool wipe(int file)
+{
+    const std::array<char, boardSize> nothing{};
+    const ssize_t written = pwrite(file, nothing.data(), nothing.size(), 0);
+    if (written >= 0 && written < boardSize)
+        errno = ENOSPC;
+    return written == boardSize;
+}
+
 /// Joins those who use the file. Whoever is alone wipes it, so that what a crash left behind does not stay.
 bool join(int file)
 {
-    if (lockByteAlone(file, membersByte)) {
-        if (ftruncate(file, 0) != 0 || ftruncate(file, boardSize) != 0)
-            return false;
-    }
+    if (lockByteAlone(file, membersByte) && !wipe(file))
+        return false;
     if (!lockByteShared(file, membersByte))
         return false;
     struct stat now {};
@@ -123,6 +132,8 @@ Result<std::unique_ptr<TurnQueue>> TurnQueue::open(const QString &storePath)
         }
         systemError = errno;
         ::close(file);
+        if (systemError == ENOSPC || systemError == EDQUOT)
+            return failure(ErrorCode::NoSpace, tr("The disk is full, so nothing could be recorded in the store. Make room and open it again."));
         std::this_thread::sleep_for(milliseconds{1});
     }
     return failure(ErrorCode::Io, tr("The file %1 could not be used (system %2). It orders the programs that write to the store. "
