@@ -11,11 +11,11 @@
 #include <cerrno>
 #include <cstdio>
 #include <cstdlib>
-#include <vector>
 
 #include <fcntl.h>
 #include <unistd.h>
 
+#include "db/contents.hpp"
 #include "db/durable.hpp"
 #include "db/opening.hpp"
 #include "db/sqlite/online_copy.hpp"
@@ -32,13 +32,31 @@ namespace {
 
 QString tr(const char *text) { return QCoreApplication::translate("Store", text); }
 
-/// A stick may have a file system without links, a network folder one without this sort of renaming; hardly any has neither.
+/// A stick may have a file system without links, a network folder one without this sort of renaming, and some have neither. There
+/// the name is taken by an empty file first, which nobody else can take any more and which is then replaced.
 int renameWithoutReplacing(const QByteArray &from, const QByteArray &to)
 {
     const int status = renameat2(AT_FDCWD, from.constData(), AT_FDCWD, to.constData(), RENAME_NOREPLACE);
     if (status == 0 || errno != EINVAL)
         return status;
-    return link(from.constData(), to.constData()) == 0 ? unlink(from.constData()) : -1;
+    if (link(from.constData(), to.constData()) == 0)
+        return unlink(from.constData());
+    if (errno == EEXIST)
+        return -1;
+    const int taken = open(to.constData(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (taken < 0 || ::close(taken) != 0)
+        return -1;
+    const int renamed = rename(from.constData(), to.constData());
+    const int systemError = errno;
+    if (renamed != 0)
+        unlink(to.constData());
+    errno = systemError;
+    return renamed;
+}
+
+core::Error noRoom(const QString &target)
+{
+    return {ErrorCode::NoSpace, tr("There is no room for the backup at %1; no file was made. Make room, or choose another disk.").arg(target)};
 }
 
 /// A file that is removed, with whatever SQLite laid beside it, unless it was kept.
@@ -50,6 +68,8 @@ public:
         QByteArray name = QFile::encodeName(wanted.absolutePath() + QStringLiteral("/.") + wanted.fileName() + QStringLiteral(".XXXXXX"));
         const int file = mkstemp(name.data()); // mode 0600
         const int systemError = errno;
+        if (file < 0 && (systemError == ENOSPC || systemError == EDQUOT))
+            return failure(noRoom(target));
         if (file < 0)
             return failure(ErrorCode::Io, tr("No file could be made beside %1 (system %2). Check that the folder is there and that you "
                                              "may write to it.")
@@ -87,27 +107,6 @@ private:
     QString m_path;
 };
 
-struct LastEntry {
-    QString ledger;
-    qint64 entries;
-    QByteArray hash;
-    bool operator==(const LastEntry &) const = default;
-};
-
-Result<std::vector<LastEntry>> lastEntries(Connection &connection)
-{
-    std::vector<LastEntry> all;
-    auto done = connection
-                    .query("SELECT uuid, (SELECT count(*) FROM entries WHERE ledger = ledgers.id), "
-                           "(SELECT hash FROM entries WHERE ledger = ledgers.id ORDER BY seq DESC LIMIT 1) "
-                           "FROM ledgers ORDER BY id")
-                    .each([&](Statement &row) {
-                        all.push_back({row.text(0), row.integer(1), row.bytes(2).toByteArray()});
-                        return Walk::On;
-                    });
-    return done.map([&] { return std::move(all); });
-}
-
 Result<void> checkTarget(const QString &source, const QString &target, Overwrite overwrite)
 {
     const QFileInfo file(target);
@@ -127,7 +126,7 @@ Result<void> checkTarget(const QString &source, const QString &target, Overwrite
 /// Without a write-ahead log the copy is one file, which opens from a read-only disk as well.
 constexpr char asOneFile[] = "PRAGMA journal_mode = DELETE;";
 
-Result<std::vector<LastEntry>> copyTo(const QString &source, const QString &partial, milliseconds patience,
+Result<Contents> copyTo(const QString &source, const QString &partial, milliseconds patience,
                                       const BackupProgress &progress)
 {
     auto from = openForReading(source, patience);
@@ -136,15 +135,15 @@ Result<std::vector<LastEntry>> copyTo(const QString &source, const QString &part
     auto moment = Transaction::beginReading(**from);
     if (!moment)
         return failure(moment.error());
-    auto heads = lastEntries(**from);
+    auto contents = contentsOf(**from);
     auto to = Connection::open(partial, Mode::ReadWrite, patience);
-    if (!heads || !to)
-        return failure(heads ? to.error() : heads.error());
+    if (!contents || !to)
+        return failure(contents ? to.error() : contents.error());
     auto done = copyOnline(**from, **to, progress)
                     .and_then([&] { return (*to)->runScript(asOneFile); })
                     .and_then([&] { return (*to)->close(Leaving::Settle); })
                     .and_then([&] { return syncFile(partial); });
-    return done.map([&] { return *std::move(heads); });
+    return done.map([&] { return *std::move(contents); });
 }
 
 tl::unexpected<core::Error> notTheSame()
@@ -153,16 +152,17 @@ tl::unexpected<core::Error> notTheSame()
                                           "disk, and verify the store itself."));
 }
 
-Result<void> checkCopy(const QString &partial, const std::vector<LastEntry> &expected, milliseconds patience)
+/// Reads the copy again, every page and every row of it.
+Result<void> checkCopy(const QString &partial, const Contents &expected, milliseconds patience)
 {
     auto copy = openForReading(partial, patience);
     if (!copy)
         return failure(copy.error());
-    auto sound = (*copy)->query("PRAGMA quick_check(1)").one([](Statement &row) { return row.text(0); });
-    auto heads = lastEntries(**copy);
-    if (!sound || !heads)
-        return failure(sound ? heads.error() : sound.error());
-    if (*sound != QStringLiteral("ok") || *heads != expected)
+    auto sound = (*copy)->query("PRAGMA integrity_check(1)").one([](Statement &row) { return row.text(0); });
+    auto contents = contentsOf(**copy);
+    if (!sound || !contents)
+        return failure(sound ? contents.error() : sound.error());
+    if (*sound != QStringLiteral("ok") || *contents != expected)
         return notTheSame();
     return (*copy)->close(Leaving::Untouched);
 }
@@ -171,8 +171,10 @@ Result<void> checkCopy(const QString &partial, const std::vector<LastEntry> &exp
 core::Error toldOf(const core::Error &error, const QString &target)
 {
     if (error.code == ErrorCode::NoSpace)
-        return {error.code, tr("There is no room for the backup at %1; no file was made. Make room, or choose another disk.").arg(target)};
-    return error;
+        return noRoom(target);
+    if (error.code != ErrorCode::Io)
+        return error;
+    return {error.code, tr("The backup to %1 failed, and no file was made. Check the disk and its room, and back up again, perhaps to another disk. (%2)").arg(target, error.message)};
 }
 
 } // namespace
@@ -185,13 +187,11 @@ Result<BackupReport> copyStore(const QString &source, const QString &target, Ove
     auto partial = PartialFile::beside(target);
     if (!partial)
         return failure(partial.error());
-    const auto heads = copyTo(source, partial->path(), patience, progress);
-    if (!heads)
-        return failure(toldOf(heads.error(), target));
-    BackupReport report{static_cast<qint64>(heads->size()), 0, QFileInfo(partial->path()).size()};
-    for (const LastEntry &last : *heads)
-        report.entries += last.entries;
-    auto done = checkCopy(partial->path(), *heads, patience)
+    const auto contents = copyTo(source, partial->path(), patience, progress);
+    if (!contents)
+        return failure(toldOf(contents.error(), target));
+    const BackupReport report{static_cast<qint64>(contents->ledgers.size()), contents->entries(), QFileInfo(partial->path()).size()};
+    auto done = checkCopy(partial->path(), *contents, patience)
                     .and_then([&] { return partial->moveTo(target, overwrite); })
                     .and_then([&] { return syncFolder(QFileInfo(target).absolutePath()); });
     if (!done)

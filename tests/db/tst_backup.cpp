@@ -163,6 +163,39 @@ private slots:
         QVERIFY(!QFile::exists(folder / "copy.remate"));
     }
 
+    /// What integrity_check does not see: the pages hold together, an entry is not what was signed.
+    void whatIsNotAsItWasRecordedIsNotBackedUp_data()
+    {
+        QTest::addColumn<QByteArray>("sql");
+        QTest::addColumn<QString>("says");
+        QTest::addRow("control: nothing changed") << QByteArray() << "";
+        QTest::addRow("an entry") << QByteArray("DROP TRIGGER entries_are_never_changed; "
+                                                "UPDATE entries SET bytes = CAST(replace(bytes, 'W3J1', 'W3J2') AS BLOB) "
+                                                "WHERE ledger = 2 AND seq = 1000")
+                                  << "Row 1000 of the ledger job is damaged";
+        QTest::addRow("an attachment") << QByteArray("DROP TRIGGER attachments_are_never_changed; UPDATE attachments SET bytes = x'00'")
+                                       << "Attachment 1 is damaged";
+    }
+
+    void whatIsNotAsItWasRecordedIsNotBackedUp()
+    {
+        QFETCH(QByteArray, sql);
+        QFETCH(QString, says);
+        const files::Folder folder;
+        const QString path = folder / "a.remate";
+        auto store = filledStore(path);
+        QVERIFY(store->backUp(folder / "copy.remate", Overwrite::No, noon));
+        const QByteArray good = files::contentOf(folder / "copy.remate");
+        QCOMPARE(files::rawSql(path, sql.constData()), QString());
+        const auto report = store->backUp(folder / "copy.remate", Overwrite::Yes, noon);
+        QCOMPARE(report.has_value(), says.isEmpty());
+        if (report)
+            return;
+        QCOMPARE(report.error().code, ErrorCode::Damaged);
+        QVERIFY2(report.error().message.contains(says), qPrintable(report.error().message));
+        QVERIFY(files::contentOf(folder / "copy.remate") == good);
+    }
+
     void aBackupOpensFromAReadOnlyDisk()
     {
         const files::Folder folder;
