@@ -104,7 +104,7 @@ QHash<QString, std::vector<const Rule *>> indexOfJobPages()
     for (const auto &page : jobPages()) {
         std::vector<const Rule *> rules = always();
         addOnce(rules, page.rules);
-        index.insert(QString::fromLatin1(page.kind), std::move(rules));
+        index.insert(QString::fromLatin1(page.kind), rules);
     }
     return index;
 }
