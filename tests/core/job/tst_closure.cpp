@@ -148,6 +148,8 @@ private slots:
         const Story story(text);
         QCOMPARE(story.refusedSentence(), QString());
         QCOMPARE(story.stage(id), stage);
+        // On screens the same word with a capital.
+        QCOMPARE(core::stageWord(core::stageOf(story.item(id))).toLower(), stage);
     }
 
     /// What was struck leaves no trace but its line, and what rested on it falls with it.

@@ -240,6 +240,33 @@ private slots:
         job[1].bytes = "not an entry";
         const QString faults = faultsOf(foundAll(writer.reg), job);
         QVERIFY(faults.startsWith(u"2 ledger.form; 3 ledger.chain"));
+        auto reg = foundAll(writer.reg);
+        reg[1].bytes = "not an entry";
+        const QString all = faultsOf(reg, foundAll(writer.job));
+        QVERIFY2(all.startsWith(u"register 2 ledger.form; register 3 ledger.chain; "), qPrintable(all));
+        QVERIFY(all.contains(u"; 1 ledger.key")); // Ana's enrolment is what was lost
+    }
+
+    /// A register that begins with anything but its founding, or whose founder brings no key, hangs from nothing.
+    void aRegisterWithoutItsFounding()
+    {
+        const Writer writer = honest();
+        core::Statement said = writer.reg[1].said;
+        said.seq = 1;
+        said.prev = {};
+        QVERIFY(faultsOf({found(*core::seal(said, keyOf(u"Root"_s)))}, {}).startsWith(u"register 1 ledger.key"));
+        said = writer.reg[0].said;
+        said.body.remove(u"public_key");
+        QVERIFY(faultsOf({found(*core::seal(said, keyOf(u"Root"_s)))}, {}).startsWith(u"register 1 ledger.key"));
+        said = writer.reg[0].said;
+        said.reg = core::Head{1, {}};
+        QCOMPARE(faultsOf({found(*core::seal(said, keyOf(u"Root"_s)))}, {}), u"register 1 ledger.pin"_s);
+        said = writer.job[0].said;
+        said.reg.reset();
+        QVERIFY(faultsOf(foundAll(writer.reg), {found(*core::seal(said, keyOf(u"Ana"_s)))}).startsWith(u"1 ledger.pin; 1 ledger.key"));
+        said = writer.job[1].said;
+        said.kind = u"interface.polished"_s;
+        QVERIFY(faultsOf(foundAll(writer.reg), {found(writer.job[0]), found(*core::seal(said, keyOf(u"Ana"_s)))}).startsWith(u"2 ledger.meaning"));
     }
 };
 

@@ -92,6 +92,7 @@ private slots:
     void toolsAsTheRegisterKnowsThem();
     void factsThatWereNotGiven();
     void whatRestsOnNothing();
+    void anInspectionThatWasDisturbed();
     void handoverOfAnotherMaking();
 };
 
@@ -269,6 +270,8 @@ void ReportsTest::whatIsOpenSaysSo()
     scene.say(u"lee"_s, u"handover.given"_s, {}, {{u"to"_s, u"mia"_s}, {u"open"_s, json::Array()}});
     const JobRecord record = scene.record();
     QVERIFY(!record.isClosed());
+    QCOMPARE(column(record, u"interfaces", "undone_by"_L1), (QStringList{QString(), QString(), QString()}));
+    QCOMPARE(column(record, u"interfaces", "stage"_L1), (QStringList{u"Connected"_s, u"Connected"_s, u"Connected"_s}));
     QVERIFY(column(record, u"facts", "value"_L1).contains(u"NOT CLOSED"_s));
     QCOMPARE(column(record, u"findings", "disposition"_L1), QStringList{u"OPEN"_s});
     QCOMPARE(column(record, u"handovers", "accepted"_L1), QStringList{u"NOT ACCEPTED"_s});
@@ -280,6 +283,7 @@ void ReportsTest::emptyJob()
     for (const Report &report : reports())
         QVERIFY(report.name == "facts"_L1 || report.rows(record).empty());
     QVERIFY(!record.entry(0) && !record.entry(1));
+    QCOMPARE(column(record, u"facts", "value"_L1), QStringList{u"NOT CLOSED"_s});
 }
 
 /// What is joined and not secured: the incoming lead reads what is still to show.
@@ -392,6 +396,26 @@ void ReportsTest::whatRestsOnNothing()
     const QStringList standing = column(record, u"entries", "standing"_L1);
     QCOMPARE(standing.filter(u"Struck by entry 23: wrong item"_s).size(), 1);
     QCOMPARE(column(record, u"entries", "statement"_L1).filter(u"does not know: interface.polished"_s).size(), 3);
+}
+
+/// It stands on the record, struck through, beside the one that was made anew.
+void ReportsTest::anInspectionThatWasDisturbed()
+{
+    Unasked ledgers;
+    ledgers.say(u"ana"_s, u"interface.listed"_s, u"E1"_s, {{u"name"_s, u"Lead"_s}, {u"requirements"_s, json::arrayOf({u"bonding"_s})}, {u"bonding_max"_s, u"2.5"_s}, {u"bonding_unit"_s, u"mΩ"_s}});
+    ledgers.say(u"ana"_s, u"interface.disconnected"_s, u"E1"_s, {});
+    ledgers.say(u"ana"_s, u"interface.reconnected"_s, u"E1"_s, {});
+    const json::Object reading{{u"value"_s, u"1.5"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}};
+    ledgers.say(u"ana"_s, u"bonding.measured"_s, u"E1"_s, reading);
+    ledgers.say(u"ana"_s, u"bonding.measured"_s, u"E1"_s, reading); // the later reading is the one that counts
+    ledgers.say(u"cho"_s, u"inspection.accepted"_s, u"E1"_s, {});
+    QCOMPARE(column(ledgers.record(), u"bonding", "worth"_L1), (QStringList{u"voided later"_s, u"counts"_s}));
+    QCOMPARE(column(ledgers.record(), u"inspections", "worth"_L1), QStringList{u"counts"_s});
+    ledgers.say(u"ben"_s, u"interface.disturbed"_s, u"E1"_s, {});
+    ledgers.say(u"ana"_s, u"bonding.measured"_s, u"E1"_s, reading);
+    ledgers.say(u"cho"_s, u"inspection.accepted"_s, u"E1"_s, {});
+    QCOMPARE(column(ledgers.record(), u"inspections", "worth"_L1), (QStringList{u"voided later"_s, u"counts"_s}));
+    QCOMPARE(findReport(u"inspections")->rows(ledgers.record()).front().standing, Standing::Fallen);
 }
 
 /// The list of what was open, as another program might have written it.

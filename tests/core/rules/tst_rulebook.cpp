@@ -375,6 +375,13 @@ private slots:
             QVERIFY(qstrlen(rule->why) > 0);
         }
         QVERIFY(names.size() > 50);
+        names.clear();
+        for (const core::RegisterRule *rule : core::allRegisterRules()) {
+            QVERIFY2(!names.contains(rule->name), rule->name.data());
+            names.insert(rule->name);
+            QVERIFY(qstrlen(rule->why) > 0);
+        }
+        QVERIFY(names.contains(u"key.new"_s));
     }
 
     /// Runs last: a rule that no row above has seen refusing is a rule without a test.

@@ -104,6 +104,22 @@ private slots:
         QVERIFY(!core::Digest::fromBytes(core::Digest::of(message).bytes().chopped(1)));
     }
 
+    /// The same messages in two pieces, cut at every place, and read while more is to come.
+    void sha256InPieces()
+    {
+        const QByteArray message = "abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq";
+        for (qsizetype cut = 0; cut <= message.size(); ++cut) {
+            core::DigestStream stream;
+            stream.add(message.first(cut));
+            QCOMPARE(stream.soFar(), core::Digest::of(message.first(cut)));
+            stream.add(message.sliced(cut));
+            QCOMPARE(stream.soFar(), core::Digest::of(message));
+            core::DigestStream moved = std::move(stream);
+            moved.add("!");
+            QCOMPARE(moved.soFar(), core::Digest::of(message + '!'));
+        }
+    }
+
     void decimals_data()
     {
         QTest::addColumn<QString>("text");
