@@ -64,9 +64,10 @@ int main(int argc, char **argv)
     desktop::MainWindow window(ask, *kinds, {session::systemClock(), core::everydayCost, std::chrono::minutes(preferences.idleMinutes)}, preferences);
     ask.setParent(&window);
     QObject::connect(&window, &desktop::MainWindow::appearanceChosen, &app, [&app](desktop::Appearance appearance) { desktop::applyAppearance(app, appearance); });
-    window.show();
+    // Before the window is shown, so that it is laid out once.
     if (!arguments.positionalArguments().isEmpty())
         window.openStore(arguments.positionalArguments().constFirst());
+    window.show();
     const int code = QApplication::exec();
     desktop::writePreferences(settings, window.preferences());
     log.info(u"ending");

@@ -46,8 +46,6 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     m_stack = new QStackedWidget(centre);
-    m_welcome = new WelcomePage(m_stack);
-    m_stack->addWidget(m_welcome);
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
     makeMenus();
@@ -55,13 +53,8 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     resize(fontMetrics().averageCharWidth() * 220, fontMetrics().height() * 54);
     restoreGeometry(m_preferences.windowGeometry);
     restoreState(m_preferences.windowState);
-    connect(m_welcome, &WelcomePage::newStoreWanted, this, &MainWindow::newStore);
-    connect(m_welcome, &WelcomePage::openStoreWanted, this, &MainWindow::askStore);
-    connect(m_welcome, &WelcomePage::demoWanted, this, &MainWindow::openDemo);
-    connect(m_welcome, &WelcomePage::recentChosen, this, &MainWindow::openStore);
     connect(&m_watch, &QTimer::timeout, this, &MainWindow::look);
     QCoreApplication::instance()->installEventFilter(this);
-    showPlace();
 }
 
 MainWindow::~MainWindow() { leave(); }
@@ -181,8 +174,7 @@ void MainWindow::showPlace()
     for (QAction *action : m_jobActions)
         action->setEnabled(false);
     if (!isOpen) {
-        m_welcome->show(m_preferences.recentStores);
-        m_stack->setCurrentWidget(m_welcome);
+        welcome();
         return;
     }
     auto *found = new FoundPage([this](const QString &organisation, const session::NewPerson &root) { return session::found(*m_place.session, organisation, root); }, m_stack);
@@ -193,6 +185,20 @@ void MainWindow::showPlace()
         look();
         showPlace();
     });
+}
+
+void MainWindow::welcome()
+{
+    if (!m_welcome) {
+        m_welcome = new WelcomePage(m_stack);
+        m_stack->addWidget(m_welcome);
+        connect(m_welcome, &WelcomePage::newStoreWanted, this, &MainWindow::newStore);
+        connect(m_welcome, &WelcomePage::openStoreWanted, this, &MainWindow::askStore);
+        connect(m_welcome, &WelcomePage::demoWanted, this, &MainWindow::openDemo);
+        connect(m_welcome, &WelcomePage::recentChosen, this, &MainWindow::openStore);
+    }
+    m_welcome->show(m_preferences.recentStores);
+    m_stack->setCurrentWidget(m_welcome);
 }
 
 void MainWindow::showStart()
@@ -309,6 +315,14 @@ bool MainWindow::eventFilter(QObject *watched, QEvent *event)
     if (m_place.session && (event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
         m_place.session->touch();
     return QMainWindow::eventFilter(watched, event);
+}
+
+void MainWindow::showEvent(QShowEvent *event)
+{
+    // Whoever gave a store sees it at once: the welcome is made only when there is none.
+    if (!m_place.session && !m_welcome)
+        showPlace();
+    QMainWindow::showEvent(event);
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)

@@ -48,6 +48,7 @@ signals:
 protected:
     bool event(QEvent *event) override;
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void showEvent(QShowEvent *event) override;
     void dragEnterEvent(QDragEnterEvent *event) override;
     void dropEvent(QDropEvent *event) override;
 
@@ -60,6 +61,7 @@ private:
     void take(StorePlace place);
     void leave();
     void showPlace();
+    void welcome();
     void showStart();
     void showPeople();
     void newJob();
@@ -77,7 +79,7 @@ private:
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
     std::optional<core::PersonId> m_signer; ///< as the pages know it
     QStackedWidget *m_stack;
-    WelcomePage *m_welcome;
+    WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QWidget *m_corner;
     QLabel *m_who;
     QPushButton *m_lock;
