@@ -131,6 +131,11 @@ private slots:
         QTest::addColumn<QString>("put");
         QTest::newRow("a blank") << u"\"v\":1"_s << u"\"v\": 1"_s;
         QTest::newRow("an escape that is not needed") << u"\"ana\""_s << u"\"\\u0061na\""_s;
+        QTest::newRow("an escape in capitals") << u"\"tag\":\"7\""_s << u"\"tag\":\"\\u001F\""_s;
+        QTest::newRow("a long escape where there is a short one") << u"\"tag\":\"7\""_s << u"\"tag\":\"\\u000a\""_s;
+        QTest::newRow("an escaped slash") << u"\"tag\":\"7\""_s << u"\"tag\":\"\\/\""_s;
+        QTest::newRow("members in another order") << u"\"blanks_fitted\":2,\"tag\":\"7\""_s << u"\"tag\":\"7\",\"blanks_fitted\":2"_s;
+        QTest::newRow("minus nought") << u"\"blanks_fitted\":2"_s << u"\"blanks_fitted\":-0"_s;
         QTest::newRow("a later form") << u"\"v\":1"_s << u"\"v\":2"_s;
         QTest::newRow("a member too many") << u"\"v\":1"_s << u"\"v\":1,\"x\":1"_s;
         QTest::newRow("a member missing") << u",\"v\":1"_s << QString();
@@ -161,6 +166,29 @@ private slots:
         const auto parsed = core::parseStatement(text.replace(find, put).toUtf8());
         QVERIFY(!parsed);
         QCOMPARE(parsed.error().code, core::ErrorCode::Damaged);
+    }
+
+    /// What was written is read again, whatever stands in a text: each character below a blank, both quotes and the backslash,
+    /// and what UTF-8 makes of one to four bytes (RFC 8785 section 3.2.2.2).
+    void everyCharacterIsReadAgain()
+    {
+        const auto key = *core::SigningKey::fromSeed(QByteArray(32, '\1'));
+        core::Statement said = statement(key);
+        QString all;
+        for (char16_t c = 0; c < 0x80; ++c)
+            all += QChar(c);
+        all += u"é€🔧"_s;
+        for (const QChar c : all) {
+            if (c.isSurrogate())
+                continue;
+            said.body.set(u"remarks"_s, QString(u"a"_s + c));
+            QVERIFY2(core::parseStatement(core::canonicalBytes(said)), qPrintable(QString::number(c.unicode(), 16)));
+        }
+        said.body = {{u"remarks"_s, all}, {all, 7}, {u"yes"_s, true}, {u"no"_s, false}, {u"nothing"_s, core::json::Value()},
+                     {u"least"_s, -core::json::largestInteger}, {u"list"_s, core::json::Array{all, core::json::Array{}, core::json::Object{}}}};
+        const auto again = core::parseStatement(core::canonicalBytes(said));
+        QVERIFY2(again, again ? "" : qPrintable(again.error().message));
+        QCOMPARE(*again, said);
     }
 
     void onlyTheNamedKeySeals()

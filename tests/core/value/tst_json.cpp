@@ -93,6 +93,9 @@ private slots:
         QVERIFY(object.text(u"n").isNull() && object.text(u"z").isNull());
         QCOMPARE(object.integer(u"n"), std::optional<qint64>(7));
         QVERIFY(!object.integer(u"z"));
+        QCOMPARE(object.take(u"n"), core::json::Value(7));
+        QVERIFY(!object.contains(u"n"));
+        QVERIFY(object.take(u"n").isNull());
         QVERIFY(!object.isTrue(u"z") && !core::json::Object({{u"e"_s, false}}).isTrue(u"e"));
         QVERIFY(core::json::Object() == core::json::Object() && !(core::json::Object() == object));
     }

@@ -102,6 +102,7 @@ private slots:
         for (const QChar near : {u'/', u':', u'`', u'g'}) // what stands beside the digits
             QVERIFY(!core::Digest::parse(digest.chopped(1) + near));
         QVERIFY(!core::Digest::fromBytes(core::Digest::of(message).bytes().chopped(1)));
+        QCOMPARE(core::Digest::fromBytes(core::Digest::of(message).bytes()), core::Digest::of(message));
     }
 
     /// The same messages in two pieces, cut at every place, and read while more is to come.
