@@ -124,6 +124,8 @@ private:
         }
         const auto read = readAll({ledger->text(), true, {}, 0, {}, {}}, *ledger, [&reg](const core::ReadEntry &entry) { reg.take(entry); });
         addFaults(reg.faults());
+        addFaults(m_signatures.finish());
+        m_isRegisterSound = m_report.faults.empty();
         if (reg.reg().root)
             m_report.rootFingerprint = reg.reg().fingerprint;
         return read;
@@ -165,10 +167,10 @@ private:
     }
 
     /// Whether the register still holds the entries that vouched for a ledger then.
-    static bool vouchedBy(const core::RegisterVerifier &reg, const core::Head &head)
+    bool vouchedBy(const core::RegisterVerifier &reg, const core::Head &head) const
     {
         const auto at = static_cast<std::size_t>(head.seq);
-        return reg.faults().empty() && head.seq >= 1 && at <= reg.entries().size() && reg.entries()[at - 1].head() == head;
+        return m_isRegisterSound && head.seq >= 1 && at <= reg.entries().size() && reg.entries()[at - 1].head() == head;
     }
 
     enum class Compared { AllTheSame, GrewSince, Changed };
@@ -274,6 +276,7 @@ private:
     qint64 m_done = 0;
     qint64 m_all = 0;
     bool m_stopped = false;
+    bool m_isRegisterSound = false;
     VerifyReport m_report;
     SignatureChecks m_signatures;
     QSet<core::Digest> m_hashes;

@@ -4,8 +4,10 @@
 #include "app/cli/commands/all.hpp"
 
 #include <QCoreApplication>
+#include <QProcessEnvironment>
 
 #include "app/cli/tell.hpp"
+#include "app/logging/state_folder.hpp"
 #include "app/session/verify_store.hpp"
 
 namespace cli {
@@ -58,6 +60,8 @@ QString textOf(const session::VerifyReport &report)
     for (const session::VerifyReport::Ledger &ledger : report.ledgers)
         rows.push_back({ledger.isRegister ? tr("register") : tr("job"), ledger.name, tr("%1 entries").arg(ledger.entries), tr("last hash %1").arg(ledger.head.hash.hex())});
     QString text = columns(rows) + u'\n' + tr("Attachments: %1").arg(report.attachments);
+    if (const qint64 taken = report.entriesTakenFromBefore())
+        text += u'\n' + tr("Verified on this computer before, and unchanged since: %1 of %2 entries").arg(taken).arg(report.entries());
     if (report.rootFingerprint)
         text += u'\n' + tr("Root fingerprint: %1").arg(report.rootFingerprint->hex());
     return text + u'\n' + (report.faults.empty() ? tr("All of it is as it was signed, and each entry was allowed.") : tr("Faults: %1").arg(report.faults.size()));
@@ -71,11 +75,14 @@ Object jsonOf(const session::VerifyReport &report)
     Array ledgers;
     for (const session::VerifyReport::Ledger &ledger : report.ledgers)
         ledgers.emplace_back(Object{{u"ledger"_s, ledger.name}, {u"register"_s, ledger.isRegister}, {u"entries"_s, ledger.entries}, {u"head"_s, ledger.head.hash.hex()}});
-    return {{u"good"_s, report.faults.empty()}, {u"faults"_s, std::move(faults)}, {u"ledgers"_s, std::move(ledgers)}, {u"attachments"_s, report.attachments},
+    return {{u"good"_s, report.faults.empty()}, {u"faults"_s, std::move(faults)}, {u"ledgers"_s, std::move(ledgers)}, {u"attachments"_s, report.attachments}, {u"entries"_s, report.entries()},
+            {u"verified_before"_s, report.entriesTakenFromBefore()},
             {u"root_fingerprint"_s, report.rootFingerprint ? report.rootFingerprint->hex() : QString()}};
 }
 
-core::Result<Answer> run(const Arguments &arguments, const Context &)
+QString verifiedFile() { return logging::stateFolder(QProcessEnvironment::systemEnvironment()) + u"/verified.json"_s; }
+
+core::Result<Answer> run(const Arguments &arguments, const Context &context)
 {
     const auto known = knownIn(arguments);
     if (!known)
@@ -83,10 +90,17 @@ core::Result<Answer> run(const Arguments &arguments, const Context &)
     auto store = db::Store::open(arguments.text(u"store"_s), db::Access::ReadOnly);
     if (!store)
         return core::failure(store.error());
-    const auto report = session::verifyStore(**store, *known);
+    auto before = session::VerifiedBefore::load(verifiedFile());
+    const auto report = session::verifyStore(**store, *known, {}, arguments.has(u"since-last"_s) ? &before : nullptr);
     if (!report)
         return core::failure(report.error());
-    return Answer{report->faults.empty() ? Exit::Good : Exit::No, textOf(*report), jsonOf(*report), faultsText(*report)};
+    session::remember(before, *report, context.clock());
+    QStringList trouble;
+    if (!report->faults.empty())
+        trouble << faultsText(*report);
+    if (const auto saved = before.save(); !saved)
+        trouble << saved.error().message;
+    return Answer{report->faults.empty() ? Exit::Good : Exit::No, textOf(*report), jsonOf(*report), trouble.join(u'\n')};
 }
 
 } // namespace
@@ -96,7 +110,8 @@ Command verifyCommand()
     return {"verify"_L1,
             QT_TRANSLATE_NOOP("Cli", "Verify a store: chain, signatures, keys, clock, attachments, and whether each entry was allowed."),
             {storeOption(), value("root"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The root fingerprint that you know, from a printed record say.")),
-             values("entry"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The hash of an entry that must be there. A ledger whose end was cut off looks whole without one. May be repeated."))},
+             values("entry"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The hash of an entry that must be there. A ledger whose end was cut off looks whole without one. May be repeated.")),
+             flag("since-last"_L1, QT_TRANSLATE_NOOP("Cli", "Take entries that this computer verified before and that are unchanged to the last bit as verified; verify what is new. Without it everything is verified."))},
             Fonts::NotNeeded,
             &run};
 }

@@ -47,6 +47,7 @@ private slots:
     void entryPutInWithoutAKey();
     void entrySignedWellButNotAllowed();
     void endCutOff();
+    void sinceLast();
     void anotherRoot();
     void textNamesEntryAndReason();
 
@@ -207,6 +208,16 @@ void TstVerify::endCutOff()
     QCOMPARE(tamper(store(), u"DELETE FROM entries WHERE seq = %1"_s.arg(m_last) + ofTheJob), QString());
     QCOMPARE(faults(), QStringList());
     QCOMPARE(faults({u"--entry"_s, hash}), QStringList{u"job 0 ledger.missing"_s});
+}
+
+void TstVerify::sinceLast()
+{
+    const auto taken = [this](const QStringList &options) { return remateCli(QStringList{u"verify"_s, store(), u"--json"_s} + options).json().integer(u"verified_before"); };
+    QCOMPARE(faults(), QStringList());
+    QCOMPARE(taken({}), std::optional<qint64>(0)); // unless somebody asks for it, all of it is verified
+    QCOMPARE(taken({u"--since-last"_s}), std::optional<qint64>(m_last));
+    QCOMPARE(tamper(store(), u"UPDATE entries SET signature = randomblob(64) WHERE seq = 20"_s + ofTheJob), QString());
+    QCOMPARE(faults({u"--since-last"_s}), QStringList{u"job 20 ledger.signature"_s});
 }
 
 void TstVerify::anotherRoot()

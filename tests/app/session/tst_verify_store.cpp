@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QFileInfo>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include "app/session/verify_store.hpp"
@@ -51,6 +53,107 @@ private slots:
         const auto report = session::verifyStore(hangar.store(), {});
         QVERIFY(report);
         QCOMPARE(rulesFound(*report), QStringList{u"ledger.name"_s});
+    }
+
+    /// What was verified and remembered is compared; what is new is verified; what was changed is verified again and named.
+    void verifiedBefore_data()
+    {
+        QTest::addColumn<bool>("goesOn");
+        QTest::addColumn<QString>("tampering");
+        QTest::addColumn<qint64>("takenFromBefore");
+        QTest::addColumn<QStringList>("rules");
+        const QString job = u"ledger = (SELECT id FROM ledgers WHERE is_register = 0)"_s;
+        const QString reg = u"ledger = (SELECT id FROM ledgers WHERE is_register = 1)"_s;
+        QTest::newRow("nothing happened since") << false << QString() << qint64(3) << QStringList();
+        QTest::newRow("the job went on") << true << QString() << qint64(3) << QStringList();
+        QTest::newRow("a signature was exchanged") << false << u"UPDATE entries SET signature = randomblob(64) WHERE seq = 2 AND "_s + job << qint64(0) << QStringList{u"ledger.signature"_s};
+        QTest::newRow("a stored digest was exchanged") << false << u"UPDATE entries SET hash = randomblob(32) WHERE seq = 2 AND "_s + job << qint64(0) << QStringList{u"ledger.hash"_s};
+        QTest::newRow("an old entry was changed while the job went on") << true << u"UPDATE entries SET signature = randomblob(64) WHERE seq = 2 AND "_s + job << qint64(0) << QStringList{u"ledger.signature"_s};
+        QTest::newRow("the new entry was changed") << true << u"UPDATE entries SET signature = randomblob(64) WHERE seq = 4 AND "_s + job << qint64(3) << QStringList{u"ledger.signature"_s};
+        QTest::newRow("the end was cut off") << false << u"DELETE FROM entries WHERE seq = 3 AND "_s + job << qint64(0) << QStringList();
+        QTest::newRow("the register was changed") << false << u"UPDATE entries SET signature = randomblob(64) WHERE seq = 2 AND "_s + reg << qint64(0) << QStringList{u"ledger.signature"_s};
+    }
+
+    void verifiedBefore()
+    {
+        QFETCH(bool, goesOn);
+        QFETCH(QString, tampering);
+        QFETCH(qint64, takenFromBefore);
+        QFETCH(QStringList, rules);
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        QTemporaryDir folder;
+        const QString file = folder.filePath(u"state/verified.json"_s);
+        auto before = session::VerifiedBefore::load(file);
+        session::remember(before, *session::verifyStore(hangar.store(), {}), hangar.session().now());
+        QVERIFY(before.save());
+        QCOMPARE(QFileInfo(file).permissions() & (QFile::ReadGroup | QFile::ReadOther), QFile::Permissions());
+
+        if (goesOn)
+            QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
+        if (!tampering.isEmpty())
+            QCOMPARE(tamper(hangar.path(), tampering), QString());
+        const auto loaded = session::VerifiedBefore::load(file);
+        const auto report = session::verifyStore(hangar.store(), {}, {}, &loaded);
+        QVERIFY(report);
+        QCOMPARE(report->entriesTakenFromBefore(), takenFromBefore);
+        QCOMPARE(rulesFound(*report), rules);
+        // Whoever verifies without it is told the same.
+        QCOMPARE(rulesFound(*session::verifyStore(hangar.store(), {})), rules);
+    }
+
+    void faultsAreNotRemembered()
+    {
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        QCOMPARE(tamper(hangar.path(), u"UPDATE entries SET signature = randomblob(64) WHERE seq = 2"_s), QString());
+        QTemporaryDir folder;
+        auto before = session::VerifiedBefore::load(folder.filePath(u"verified.json"_s));
+        session::remember(before, *session::verifyStore(hangar.store(), {}), hangar.session().now());
+        QVERIFY(!before.find(hangar.job()));
+    }
+
+    /// A file that is damaged or of another version of the program saves no time and does no harm.
+    void rememberedByAnotherProgramIsNotTaken()
+    {
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        QTemporaryDir folder;
+        const QString path = folder.filePath(u"verified.json"_s);
+        auto before = session::VerifiedBefore::load(path);
+        session::remember(before, *session::verifyStore(hangar.store(), {}), hangar.session().now());
+        QVERIFY(before.save());
+        QVERIFY(session::VerifiedBefore::load(path).find(hangar.job()));
+
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        const QByteArray good = file.readAll();
+        file.close();
+        for (const QByteArray &bad : {QByteArray(good).replace("\"program\":\"", "\"program\":\"0."), good.left(good.size() / 2), QByteArray()}) {
+            QVERIFY(file.open(QIODevice::WriteOnly));
+            file.write(bad);
+            file.close();
+            QVERIFY(!session::VerifiedBefore::load(path).find(hangar.job()));
+        }
+    }
+
+    /// Many signatures are checked on several threads; each fault is named once, in the order of the entries.
+    void faultsStandInOrder()
+    {
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        for (int tag = 1; tag <= 300; ++tag) {
+            QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, QString::number(tag)),
+                                                         draft("tech", u"interface.reconnected"_s, u"E1"_s, {{u"tag_recovered"_s, QString::number(tag)}, {u"blanks_removed"_s, 0}})},
+                                          signer("tech")));
+        }
+        QCOMPARE(tamper(hangar.path(), u"UPDATE entries SET signature = randomblob(64) WHERE seq % 50 = 0"_s), QString());
+        const auto report = session::verifyStore(hangar.store(), {});
+        QVERIFY(report);
+        QStringList seqs;
+        for (const core::Fault &fault : report->faults)
+            seqs << QString::number(fault.seq);
+        QCOMPARE(seqs, (QStringList{u"50"_s, u"100"_s, u"150"_s, u"200"_s, u"250"_s, u"300"_s, u"350"_s, u"400"_s, u"450"_s, u"500"_s, u"550"_s, u"600"_s}));
     }
 
     void stoppedSaysSo()
