@@ -7,6 +7,8 @@
 #include <QUuid>
 
 #include <algorithm>
+#include <chrono>
+#include <limits>
 #include <memory>
 
 #include "app/session/read_on.hpp"
@@ -23,6 +25,7 @@ namespace {
 /// What a number of programs did side by side.
 struct Together {
     double appended = 0;
+    double seconds = 0; ///< of the wall, from the word to begin until the last one has ended
     double slowest = 0; ///< entries of the program that had the fewest
     double fastest = 0;
     double longestWait = 0; ///< microseconds
@@ -61,13 +64,19 @@ Together sideBySide(const QString &scratch, int programs, int jobs, double secon
     std::vector<Program> all;
     for (int i = 0; i < programs; ++i)
         all.push_back(start(path, jobs, i, seconds));
-    for (const Program &one : all)
-        one->write("go\n");
     Together together;
+    const auto began = std::chrono::steady_clock::now();
+    for (const Program &one : all) {
+        // Kept in a buffer, the word would reach each program only when the one before it had ended.
+        if (one->write("go\n") < 0 || !one->waitForBytesWritten(10'000))
+            giveUp(u"A program that was to append did not hear when."_s);
+    }
+    double lastBegun = 0;
+    double firstEnded = std::numeric_limits<double>::infinity();
     std::vector<double> counts;
     std::vector<double> medians;
     for (const Program &one : all) {
-        if (!one->waitForFinished(120'000) || one->exitCode() != 0)
+        if ((one->state() != QProcess::NotRunning && !one->waitForFinished(120'000)) || one->exitCode() != 0)
             giveUp(u"A program that appended did not end well."_s);
         const QList<QByteArray> told = one->readAllStandardOutput().simplified().split(' ');
         counts.push_back(told.value(0).toDouble());
@@ -75,7 +84,13 @@ Together sideBySide(const QString &scratch, int programs, int jobs, double secon
         medians.push_back(told.value(2).toDouble());
         together.heldErrors += told.value(3).toDouble();
         together.appended += counts.back();
+        lastBegun = std::max(lastBegun, told.value(4).toDouble());
+        firstEnded = std::min(firstEnded, told.value(5).toDouble());
     }
+    together.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - began).count();
+    // In a moment as short as a smoke run's, a busy machine may let some end before others begin.
+    if (seconds >= 1 && lastBegun > firstEnded)
+        giveUp(u"%1 programs did not append side by side: the figures would mean nothing. Try again on a machine with less to do."_s.arg(programs));
     together.slowest = *std::min_element(counts.begin(), counts.end());
     together.fastest = *std::max_element(counts.begin(), counts.end());
     together.medianWait = quantile(medians, 0.5);
@@ -104,7 +119,7 @@ std::vector<Figure> measureFairness(const Settings &settings)
                 lost.repetitions.push_back({together.lost, std::nullopt});
                 fair.repetitions.push_back({together.slowest, together.fastest});
                 wait.repetitions.push_back({together.longestWait, together.medianWait});
-                rate.repetitions.push_back({together.appended / seconds, alone.appended / seconds});
+                rate.repetitions.push_back({together.appended / together.seconds, alone.appended / alone.seconds});
             }
             figures.insert(figures.end(), {held, lost, fair, wait, rate});
         }

@@ -6,6 +6,8 @@
 #include <QElapsedTimer>
 #include <QTextStream>
 
+#include <chrono>
+
 #include "tests/bench/fixture/must.hpp"
 #include "tests/bench/measure/figure.hpp"
 #include "tests/db/support/signed_entries.hpp"
@@ -13,6 +15,13 @@
 namespace bench {
 
 using namespace Qt::StringLiterals;
+
+namespace {
+
+/// The same clock in every program.
+double monotonicSeconds() { return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count(); }
+
+} // namespace
 
 int writeBesideOthers(const QStringList &arguments)
 {
@@ -26,6 +35,7 @@ int writeBesideOthers(const QStringList &arguments)
     QTextStream out(stdout);
     out << "ready\n" << Qt::flush;
     QTextStream(stdin).readLine();
+    const double began = monotonicSeconds();
 
     std::vector<double> waits;
     int held = 0;
@@ -41,8 +51,10 @@ int writeBesideOthers(const QStringList &arguments)
         else
             giveUp(done.error().message);
     }
+    const double ended = monotonicSeconds();
     const bool hasNone = waits.empty();
-    out << waits.size() << ' ' << (hasNone ? 0 : quantile(waits, 1)) << ' ' << (hasNone ? 0 : quantile(waits, 0.5)) << ' ' << held << '\n';
+    out << waits.size() << ' ' << (hasNone ? 0 : quantile(waits, 1)) << ' ' << (hasNone ? 0 : quantile(waits, 0.5)) << ' ' << held << ' '
+        << QString::number(began, 'f', 6) << ' ' << QString::number(ended, 'f', 6) << '\n';
     return 0;
 }
 
