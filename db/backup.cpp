@@ -49,7 +49,7 @@ int renameWithoutReplacing(const QByteArray &from, const QByteArray &to)
     const int renamed = rename(from.constData(), to.constData());
     const int systemError = errno;
     if (renamed != 0)
-        unlink(to.constData());
+        (void)unlink(to.constData());
     errno = systemError;
     return renamed;
 }

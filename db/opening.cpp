@@ -238,14 +238,14 @@ Result<void> makeEmptyFile(const QString &path)
                     ? syncFolder(folderOf(path))
                     : failure(ErrorCode::Io, tr("%1 could not be kept for you alone. Check the disk, or choose another one.").arg(path));
     if (!made)
-        unlink(name.constData());
+        (void)unlink(name.constData());
     return made;
 }
 
 void removeWithSideFiles(const QString &path)
 {
     for (const char *beside : {"", "-wal", "-shm", "-journal"})
-        unlink(QFile::encodeName(path + QLatin1String(beside)).constData());
+        (void)unlink(QFile::encodeName(path + QLatin1String(beside)).constData());
 }
 
 Result<void> fillNewStore(const QString &path, milliseconds patience)

@@ -124,7 +124,8 @@ Result<std::unique_ptr<TurnQueue>> TurnQueue::open(const QString &storePath)
             systemError = errno;
             break;
         }
-        fchmod(file, 0600); // for the umask that takes the owner's own rights; fails harmlessly for a file of another user
+        // For the umask that takes the owner's own rights; fails harmlessly for a file of another user.
+        (void)fchmod(file, 0600);
         if (join(file) && isStillThere(file, name)) {
             void *memory = mmap(nullptr, boardSize, PROT_READ | PROT_WRITE, MAP_SHARED, file, 0);
             if (memory != MAP_FAILED)
@@ -146,7 +147,7 @@ TurnQueue::~TurnQueue()
     munmap(m_board, boardSize);
     const QByteArray name = QFile::encodeName(m_path);
     if (lockByteAlone(m_file, membersByte) && isStillThere(m_file, name))
-        unlink(name.constData()); // if it stays, the next one to open the store uses it again
+        (void)unlink(name.constData()); // if it stays, the next one to open the store uses it again
     ::close(m_file);
 }
 

@@ -43,7 +43,7 @@ spdlog::file_event_handlers ownerOnlyFiles()
     handlers.after_open = [](const spdlog::filename_t &, std::FILE *file) {
         // The folder is closed to others already, so nobody can slip in between opening and this.
         if (file)
-            ::fchmod(::fileno(file), S_IRUSR | S_IWUSR);
+            (void)::fchmod(::fileno(file), S_IRUSR | S_IWUSR); // where a disk knows no owners, the log is still worth keeping
     };
     return handlers;
 }

@@ -39,7 +39,7 @@ void flushFolder(const QString &path)
     const int folder = ::open(QFile::encodeName(QFileInfo(path).absolutePath()).constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
     if (folder < 0)
         return;
-    ::fsync(folder);
+    (void)::fsync(folder);
     ::close(folder);
 }
 

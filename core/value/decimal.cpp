@@ -31,7 +31,7 @@ Product multiply(qint64 a, int placesA, qint64 b, int placesB)
     std::string digits;
     for (; product > 0; product /= 10)
         digits.insert(digits.begin(), static_cast<char>('0' + static_cast<int>(product % 10)));
-    const auto places = static_cast<std::size_t>(placesA + placesB);
+    const auto places = static_cast<std::size_t>(placesA) + static_cast<std::size_t>(placesB);
     if (digits.size() < places)
         digits.insert(0, places - digits.size(), '0');
     result.whole = digits.substr(0, digits.size() - places);
