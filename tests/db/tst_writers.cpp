@@ -26,7 +26,6 @@ Writer start(const QStringList &arguments)
 {
     auto process = std::make_unique<QProcess>();
     process->setProcessChannelMode(QProcess::ForwardedErrorChannel);
-    process->setChildProcessModifier([] {}); // so Qt forks plainly: ThreadSanitizer of LLVM 14 aborts on its clone(CLONE_VFORK)
     process->start(QCoreApplication::applicationDirPath() + "/store_writer", arguments);
     return process;
 }
