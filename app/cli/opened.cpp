@@ -34,13 +34,16 @@ core::Result<Opened> openStore(const Arguments &arguments, const Context &contex
     return Opened{*std::move(store), std::move(session)};
 }
 
-core::Result<Opened> openJob(const Arguments &arguments, const Context &context, db::Access access)
+core::Result<Opened> openJob(const Arguments &arguments, const Context &context, db::Access access, IfDamaged ifDamaged)
 {
     auto opened = openStore(arguments, context, access);
     if (!opened)
         return opened;
     if (const auto job = openNamedJob(*opened->session, arguments.textIfGiven(u"job"_s)); !job)
         return core::failure(job.error());
+    const auto damage = opened->session->trouble();
+    if (damage && ifDamaged == IfDamaged::Refuse)
+        return core::failure(*damage);
     return opened;
 }
 

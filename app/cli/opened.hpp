@@ -19,8 +19,12 @@ struct Opened {
 
 core::Result<Opened> openStore(const Arguments &arguments, const Context &context, db::Access access);
 
-/// The same with the named job opened, or the only one. BadInput when it is not clear which one is meant.
-core::Result<Opened> openJob(const Arguments &arguments, const Context &context, db::Access access);
+/// Whether a command has a use for what is sound of a damaged job.
+enum class IfDamaged { Refuse, Show };
+
+/// The same with the named job opened, or the only one. BadInput when it is not clear which one is meant; Damaged when it is
+/// and the command refuses that.
+core::Result<Opened> openJob(const Arguments &arguments, const Context &context, db::Access access, IfDamaged ifDamaged = IfDamaged::Refuse);
 
 /// Opens the job that `named` means: a ledger or a work order; or the only one when nothing is named.
 core::Result<void> openNamedJob(session::Session &session, const std::optional<QString> &named);

@@ -20,12 +20,14 @@
 #include "app/desktop/first_run/welcome_page.hpp"
 #include "app/desktop/flows/demo_flow.hpp"
 #include "app/desktop/flows/new_job.hpp"
+#include "app/desktop/flows/record_flow.hpp"
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
 #include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/notice_band.hpp"
 
 namespace desktop {
 
@@ -45,6 +47,8 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     auto *column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
+    m_notice = new NoticeBand(centre);
+    column->addWidget(m_notice);
     m_stack = new QStackedWidget(centre);
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
@@ -54,6 +58,7 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     restoreGeometry(m_preferences.windowGeometry);
     restoreState(m_preferences.windowState);
     connect(&m_watch, &QTimer::timeout, this, &MainWindow::look);
+    connect(m_notice, &NoticeBand::backupWanted, this, [this] { backUp(*m_place.session, m_ask, this); showNotice(); });
     QCoreApplication::instance()->installEventFilter(this);
 }
 
@@ -138,7 +143,9 @@ void MainWindow::leave()
     m_start = nullptr;
     m_signing = nullptr;
     m_feed = nullptr;
+    m_sideFileTrouble.reset();
     m_place = StorePlace();
+    m_notice->show(std::nullopt);
 }
 
 void MainWindow::take(StorePlace place)
@@ -237,6 +244,7 @@ void MainWindow::openJob(const core::LedgerId &job)
         return;
     }
     feedJob();
+    showNotice();
     if (!m_job) {
         m_job = new JobPlace(*m_place.session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
         m_stack->addWidget(m_job);
@@ -284,6 +292,22 @@ void MainWindow::look()
     if (isNew && m_stack->currentWidget() == m_people)
         m_people->refresh();
     showWho();
+    showNotice();
+}
+
+void MainWindow::showNotice()
+{
+    if (const auto trouble = m_place.store->takeCheckpointTrouble()) {
+        m_sideFileTrouble = trouble;
+        emit troubleFound(*trouble);
+    }
+    const core::Register &reg = m_place.session->reg();
+    session::Health health{m_place.session->trouble(), m_sideFileTrouble, std::nullopt, std::nullopt};
+    if (const auto backup = m_place.store->lastBackup())
+        health.lastBackup = *backup;
+    if (const core::Person *founder = reg.root ? reg.person(*reg.root) : nullptr)
+        health.firstEntry = founder->enrolledAt;
+    m_notice->show(session::noticeOf(health, m_place.session->now()));
 }
 
 void MainWindow::showWho()

@@ -20,6 +20,7 @@ class QStackedWidget;
 namespace desktop {
 
 class JobFeed;
+class NoticeBand;
 class JobPlace;
 class PeoplePage;
 class Signing;
@@ -44,6 +45,8 @@ public:
 
 signals:
     void appearanceChosen(desktop::Appearance appearance);
+    /// Something that the log should keep; nothing that a person typed.
+    void troubleFound(const core::Error &error);
 
 protected:
     bool event(QEvent *event) override;
@@ -67,6 +70,7 @@ private:
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();
+    void showNotice();
     void showWho();
     void lock();
 
@@ -77,7 +81,9 @@ private:
     StorePlace m_place;
     QTimer m_watch;
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
+    std::optional<core::Error> m_sideFileTrouble; ///< of the last time the side file was written back
     std::optional<core::PersonId> m_signer; ///< as the pages know it
+    NoticeBand *m_notice;
     QStackedWidget *m_stack;
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QWidget *m_corner;

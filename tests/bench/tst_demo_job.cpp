@@ -62,7 +62,7 @@ core::Register DemoJobBench::regOf() const
 {
     core::RegisterVerifier reg(m_played->reg);
     for (const core::Entry &entry : m_reg)
-        reg.take({entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
+        reg.take(core::FoundEntry{entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
     return reg.reg();
 }
 
@@ -115,10 +115,10 @@ void DemoJobBench::verifiesBothLedgers()
     {
         core::RegisterVerifier reg(m_played->reg);
         for (const core::Entry &entry : m_reg)
-            reg.take({entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
+            reg.take(core::FoundEntry{entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
         core::JobVerifier job(m_played->job, reg);
         for (const core::Entry &entry : m_job)
-            job.take({entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
+            job.take(core::FoundEntry{entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
         faults = reg.faults().size() + job.faults().size();
     }
     QCOMPARE(faults, std::size_t(0));

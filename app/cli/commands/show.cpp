@@ -137,7 +137,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     const auto kinds = resources::loadKinds();
     if (!kinds)
         return core::failure(kinds.error());
-    auto opened = openJob(arguments, context, db::Access::ReadOnly);
+    auto opened = openJob(arguments, context, db::Access::ReadOnly, IfDamaged::Show);
     if (!opened)
         return core::failure(opened.error());
     const auto state = opened->session->state();
@@ -155,7 +155,10 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     if (withEntries)
         json.set(u"entries"_s, entriesJson(shown));
     const QString text = factsText(shown) + u"\n\n"_s + itemsText(shown);
-    return Answer{Exit::Good, withEntries ? text + u"\n\n"_s + entriesText(shown) : text, std::move(json)};
+    const auto damage = opened->session->trouble();
+    if (damage)
+        json.set(u"damage"_s, damage->message);
+    return Answer{damage ? Exit::World : Exit::Good, withEntries ? text + u"\n\n"_s + entriesText(shown) : text, std::move(json), damage ? damage->message : QString()};
 }
 
 } // namespace

@@ -63,9 +63,9 @@ QStringList faultsOf(db::Store &store, const demo::Played &played)
     if (!regRows || !jobRows)
         return {u"unreadable"_s};
     for (const db::StoredEntry &row : *regRows)
-        reg.take({row.seq, row.bytes, row.hash, row.signature});
+        reg.take(core::FoundEntry{row.seq, row.bytes, row.hash, row.signature});
     for (const db::StoredEntry &row : *jobRows)
-        job.take({row.seq, row.bytes, row.hash, row.signature});
+        job.take(core::FoundEntry{row.seq, row.bytes, row.hash, row.signature});
     for (const auto *list : {&reg.faults(), &job.faults()}) {
         for (const core::Fault &fault : *list)
             faults << u"%1 %2 %3"_s.arg(fault.seq).arg(fault.rule, fault.sentence);
