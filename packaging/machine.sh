@@ -1,6 +1,6 @@
 # SPDX-FileCopyrightText: The Remate authors
 # SPDX-License-Identifier: Apache-2.0
-# shellcheck shell=bash
+# shellcheck shell=bash disable=SC2034
 # What packaging/start and packaging/check share: packages of Debian 12, and a build of one type in one folder.
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
@@ -16,6 +16,11 @@ program_packages=(
 # Only the tests need these.
 test_packages=(
     librapidcheck-dev
+)
+
+# Only the checkers and sanitizers of packaging/check need these. All of one LLVM, that of Debian's clang.
+checker_packages=(
+    clang clang-tidy clazy libclang-rt-14-dev llvm-14 shellcheck
 )
 
 say() { printf '\n== %s\n' "$*"; }
@@ -55,20 +60,32 @@ install_missing() {
         || fail "not all packages could be installed. The lines above say why; run this again when it is mended."
 }
 
+# configure FOLDER TYPE [CMAKE OPTION …]
+configure() {
+    local folder=$1 type=$2 options=(-DREMATE_PRECOMPILE=ON "${@:3}")
+    command -v ccache >/dev/null && options+=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
+
+    mkdir -p "$folder"
+    cmake -S "$root" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE="$type" "${options[@]}" >"$folder/configure.log" 2>&1 \
+        || { cat "$folder/configure.log" >&2; fail "the build could not be configured"; }
+}
+
+# compile FOLDER TARGET …: says how far it is to a person, and to a log only what went wrong
+compile() {
+    local quiet=()
+    [[ -t 1 ]] || quiet=(-- --quiet)
+    cmake --build "$1" --parallel "$(nproc)" --target "${@:2}" "${quiet[@]}"
+}
+
 # build FOLDER TYPE [CMAKE OPTION …] -- TARGET …
 build() {
-    local folder=$1 type=$2 options=(-DREMATE_PRECOMPILE=ON)
+    local folder=$1 type=$2 options=()
     shift 2
     while [[ $1 != -- ]]; do
         options+=("$1")
         shift
     done
-    shift
-    command -v ccache >/dev/null && options+=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
-
     say "Building ($type) in ${folder#"$root"/}"
-    mkdir -p "$folder"
-    cmake -S "$root" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE="$type" "${options[@]}" >"$folder/configure.log" 2>&1 \
-        || { cat "$folder/configure.log" >&2; fail "the build could not be configured"; }
-    cmake --build "$folder" --parallel "$(nproc)" --target "$@"
+    configure "$folder" "$type" "${options[@]}"
+    compile "$folder" "${@:2}"
 }
