@@ -117,7 +117,7 @@ Error errorOfWritingBack(int extendedCode, int systemError)
 {
     const int kind = extendedCode & 0xff;
     if (kind == SQLITE_FULL || isFull(systemError))
-        return {ErrorCode::NoSpace, tr("The disk is full.")};
+        return {ErrorCode::NoSpace, tr("The disk is full: make room.")};
     if (kind == SQLITE_IOERR || kind == SQLITE_CANTOPEN || isReadFault(extendedCode, systemError))
         return {ErrorCode::Io, tr("The disk reported an error (SQLite %1, system %2).").arg(extendedCode).arg(systemError)};
     return errorFrom(extendedCode, systemError);

@@ -13,7 +13,8 @@ namespace rounds {
 
 namespace {
 
-constexpr int longestRun = 60'000; // ms
+/// SQLite tries for ten seconds to get a lock that the system does not give, once for each thing that is asked of it.
+constexpr int longestRun = 240'000; // ms
 
 QProcessEnvironment environment(const QString &folder, const Fault &fault, const QString &report)
 {

@@ -39,6 +39,17 @@ bool isWell(const char *what, const core::Result<T> &done)
     return done.has_value();
 }
 
+std::optional<core::LedgerId> findJob(db::Store &store)
+{
+    const auto ledgers = store.ledgers();
+    if (!isWell("job", ledgers))
+        return std::nullopt;
+    for (const db::StoredLedger &ledger : *ledgers)
+        if (ledger.role == db::LedgerRole::Job)
+            return ledger.id();
+    return std::nullopt;
+}
+
 bool signOne(session::Session &session, const core::LedgerId &job, int number)
 {
     const auto entries = crew::listOne(session, job, number);
@@ -86,11 +97,9 @@ int append(const QString &path, int count, const QString &ballast)
     session::Session session(**store, crew::clock(), core::leastCost);
     if (!isWell("refresh", session.refresh()))
         return 1;
-    const auto job = crew::jobOf(**store);
-    if (!job) {
-        sayNo("job", {core::ErrorCode::Io, QStringLiteral("The job could not be listed. Check the store.")});
+    const auto job = findJob(**store);
+    if (!job)
         return 1;
-    }
     signMany(session, *job, 0, 0, ballast);
     arm(); // memory: opening is another matter, and one entry is there to be lost
     signMany(session, *job, 1, count, ballast);
@@ -107,11 +116,13 @@ int life(const QString &path, int count)
     QString trouble = crew::enrol(session);
     if (trouble.isEmpty())
         trouble = crew::beginJob(session);
-    const auto job = crew::jobOf(**store);
-    if (!trouble.isEmpty() || !job) {
+    if (!trouble.isEmpty()) {
         sayNo("people", {core::ErrorCode::Io, trouble});
         return 1;
     }
+    const auto job = findJob(**store);
+    if (!job)
+        return 1;
     say(QStringLiteral("ready"));
     signMany(session, *job, 1, count, {});
     const auto photo = (*store)->attachments().put(QByteArray(50'000, 'p'), QStringLiteral("image/jpeg"));
