@@ -76,8 +76,7 @@ std::optional<Digest> Digest::parse(QStringView hex)
 
 Digest Digest::of(QByteArrayView bytes)
 {
-    // Making a context takes as long as the digest of an entry, so each thread keeps one. It holds nothing between calls.
-    thread_local DigestStream::State state;
+    DigestStream::State state;
     state.begin();
     state.add(bytes);
     Digest digest;

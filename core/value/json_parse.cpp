@@ -108,18 +108,12 @@ private:
 
 namespace {
 
-/// What reading needs beside the bytes. Each thread keeps one, since making it takes longer than reading an entry.
+/// What reading needs beside the bytes.
 struct Workplace {
     simdjson::dom::parser parser;
     std::vector<char> padded; ///< simdjson reads a little beyond the end
     std::string written;
 };
-
-Workplace &workplace()
-{
-    thread_local Workplace ours;
-    return ours;
-}
 
 Result<simdjson::dom::object> readMembers(Workplace &place, QByteArrayView utf8)
 {
@@ -231,7 +225,8 @@ private:
 
 Result<Object> parseObject(QByteArrayView utf8)
 {
-    const auto members = readMembers(workplace(), utf8);
+    Workplace place;
+    const auto members = readMembers(place, utf8);
     if (!members)
         return failure(members.error());
     return Parser::object(*members, 1, Order::Any);
@@ -239,7 +234,7 @@ Result<Object> parseObject(QByteArrayView utf8)
 
 Result<Object> parseCanonicalObject(QByteArrayView utf8)
 {
-    Workplace &place = workplace();
+    Workplace place;
     const auto members = readMembers(place, utf8);
     if (!members)
         return failure(members.error());
