@@ -40,11 +40,12 @@ endfunction()
 if(REMATE_SANITIZE)
     find_program(symbolizer NAMES llvm-symbolizer llvm-symbolizer-14)
     set(each "halt_on_error=1:external_symbolizer_path=${symbolizer}")
+    # die_after_fork=0: a QProcess forks while Qt Test's watchdog runs, and what it starts may have threads of its own.
     set(sanitizer_options
         "ASAN_OPTIONS=${each}:detect_leaks=1:strict_string_checks=1:detect_stack_use_after_return=1:check_initialization_order=1"
         "LSAN_OPTIONS=suppressions=${CMAKE_SOURCE_DIR}/tests/leaks_of_others.txt:print_suppressions=0"
         "UBSAN_OPTIONS=${each}:print_stacktrace=1"
-        "TSAN_OPTIONS=${each}:suppressions=${CMAKE_SOURCE_DIR}/tests/races_of_others.txt:second_deadlock_stack=1")
+        "TSAN_OPTIONS=${each}:suppressions=${CMAKE_SOURCE_DIR}/tests/races_of_others.txt:second_deadlock_stack=1:die_after_fork=0")
 endif()
 
 # The environment of a test: also for tests that are not Qt Test executables.
