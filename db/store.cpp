@@ -151,6 +151,6 @@ Result<std::optional<core::Instant>> Store::lastBackup()
 
 Result<void> Store::checkpoint() { return m_gate->writeBack(); }
 
-std::optional<core::Error> Store::takeCheckpointTrouble() { return m_gate->takeTrouble(); }
+const std::optional<core::Error> &Store::checkpointTrouble() const { return m_gate->trouble(); }
 
 } // namespace db

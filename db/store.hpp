@@ -114,9 +114,9 @@ public:
 
     /// Writes the side file back into the store now. Appending does this by itself every few megabytes.
     core::Result<void> checkpoint();
-    /// What went wrong with writing back since the last call: worth a line in the log, and a warning when it stays. The
-    /// entries themselves are safe.
-    std::optional<core::Error> takeCheckpointTrouble();
+    /// Why the side file could not be written back, the last time it was tried; nothing once it could. The entries themselves
+    /// are safe.
+    const std::optional<core::Error> &checkpointTrouble() const;
 
 private:
     Store(QString path, Access access, std::unique_ptr<Connection> connection, std::unique_ptr<WriteGate> gate);

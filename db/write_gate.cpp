@@ -61,17 +61,18 @@ void WriteGate::afterCommit()
     if (m_connection.sideFilePages() < worthWritingBack)
         return;
     // Still within our turn: with nobody writing, the side file is written back whole and begins anew.
-    if (auto done = writeBack(); !done)
-        m_trouble = done.error();
+    (void)writeBack(); // what went wrong is kept for whoever asks
 }
 
 Result<void> WriteGate::writeBack()
 {
-    auto done = m_connection.writeBack();
-    if (!done)
-        return failure(ErrorCode::Io, tr("The entries are safe in the side file, but writing them back into the store failed. Keep "
-                                         "the side file beside the store, and check the disk. (%1)")
-                                          .arg(done.error().message));
+    m_trouble.reset();
+    if (auto done = m_connection.writeBack(); !done) {
+        m_trouble = core::Error{ErrorCode::Io, tr("The entries are safe in the side file, but writing them back into the store failed. Keep "
+                                                  "the side file beside the store, and check the disk. (%1)")
+                                                   .arg(done.error().message)};
+        return failure(*m_trouble);
+    }
     return {};
 }
 

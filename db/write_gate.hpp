@@ -51,7 +51,7 @@ public:
     bool mayWrite() const { return m_queue != nullptr; }
     qint64 commits() const { return m_commits; }
     core::Result<void> writeBack();
-    std::optional<core::Error> takeTrouble() { return std::exchange(m_trouble, std::nullopt); }
+    const std::optional<core::Error> &trouble() const { return m_trouble; }
 
 private:
     friend class Turn;
@@ -63,7 +63,7 @@ private:
     int m_turns = 0;         ///< how many are held, one in another
     bool m_inQueue = false;  ///< false when patience ran out and we went on without the queue
     qint64 m_commits = 0;
-    std::optional<core::Error> m_trouble;
+    std::optional<core::Error> m_trouble; ///< of the last write-back
 };
 
 } // namespace db

@@ -64,8 +64,8 @@ int main(int argc, char **argv)
     desktop::MainWindow window(ask, *kinds, {session::systemClock(), core::everydayCost, std::chrono::minutes(preferences.idleMinutes)}, preferences);
     ask.setParent(&window);
     QObject::connect(&window, &desktop::MainWindow::appearanceChosen, &app, [&app](desktop::Appearance appearance) { desktop::applyAppearance(app, appearance); });
-    QObject::connect(&window, &desktop::MainWindow::troubleFound, &app,
-                     [&log](const core::Error &error) { log.warning(u"the store has trouble", {{QStringLiteral("what"), error.message}}); });
+    QObject::connect(&window, &desktop::MainWindow::noticeShown, &app,
+                     [&log](const session::Notice &notice) { log.warning(u"notice shown", {{QStringLiteral("says"), notice.sentence}}); });
     // Before the window is shown, so that it is laid out once.
     if (!arguments.positionalArguments().isEmpty())
         window.openStore(arguments.positionalArguments().constFirst());

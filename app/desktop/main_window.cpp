@@ -143,9 +143,8 @@ void MainWindow::leave()
     m_start = nullptr;
     m_signing = nullptr;
     m_feed = nullptr;
-    m_sideFileTrouble.reset();
     m_place = StorePlace();
-    m_notice->show(std::nullopt);
+    (void)m_notice->show(std::nullopt);
 }
 
 void MainWindow::take(StorePlace place)
@@ -297,17 +296,15 @@ void MainWindow::look()
 
 void MainWindow::showNotice()
 {
-    if (const auto trouble = m_place.store->takeCheckpointTrouble()) {
-        m_sideFileTrouble = trouble;
-        emit troubleFound(*trouble);
-    }
     const core::Register &reg = m_place.session->reg();
-    session::Health health{m_place.session->trouble(), m_sideFileTrouble, std::nullopt, std::nullopt};
+    session::Health health{m_place.session->trouble(), m_place.store->checkpointTrouble(), std::nullopt, std::nullopt};
     if (const auto backup = m_place.store->lastBackup())
         health.lastBackup = *backup;
     if (const core::Person *founder = reg.root ? reg.person(*reg.root) : nullptr)
         health.firstEntry = founder->enrolledAt;
-    m_notice->show(session::noticeOf(health, m_place.session->now()));
+    const auto notice = session::noticeOf(health, m_place.session->now());
+    if (m_notice->show(notice) && notice)
+        emit noticeShown(*notice);
 }
 
 void MainWindow::showWho()

@@ -11,6 +11,7 @@
 #include "app/desktop/ask.hpp"
 #include "app/desktop/preferences.hpp"
 #include "app/desktop/store_place.hpp"
+#include "app/session/notice.hpp"
 #include "core/kinds/kinds.hpp"
 
 class QLabel;
@@ -45,8 +46,8 @@ public:
 
 signals:
     void appearanceChosen(desktop::Appearance appearance);
-    /// Something that the log should keep; nothing that a person typed.
-    void troubleFound(const core::Error &error);
+    /// For the log. Holds nothing that a person typed.
+    void noticeShown(const session::Notice &notice);
 
 protected:
     bool event(QEvent *event) override;
@@ -81,7 +82,6 @@ private:
     StorePlace m_place;
     QTimer m_watch;
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
-    std::optional<core::Error> m_sideFileTrouble; ///< of the last time the side file was written back
     std::optional<core::PersonId> m_signer; ///< as the pages know it
     NoticeBand *m_notice;
     QStackedWidget *m_stack;

@@ -110,6 +110,8 @@ void judgeField(const Field &field, const Draft &draft, Refusals &refusals)
     if (!value) {
         if (field.needed == Needed::Always)
             refusals.push_back(formRefusal(QLatin1String("form.missing"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) is missing.")).arg(labelOf(field), field.name)));
+    } else if (!json::isWellFormed(*value)) {
+        refusals.push_back(formRefusal(QLatin1String("form.value"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) holds half a character, which cannot be recorded. Type it again.")).arg(labelOf(field), field.name)));
     } else if (const auto why = whyNotOfType(field, *value)) {
         refusals.push_back(formRefusal(QLatin1String("form.value"), draft, *why));
     }

@@ -7,7 +7,7 @@ namespace core {
 
 bool isIdText(QStringView text)
 {
-    if (text.isEmpty() || text.size() > 128 || text.front().isSpace() || text.back().isSpace())
+    if (text.isEmpty() || text.size() > 128 || !text.isValidUtf16() || text.front().isSpace() || text.back().isSpace())
         return false;
     for (const QChar c : text) {
         if (c.category() == QChar::Other_Control || c.category() == QChar::Other_Format)

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+#include "core/value/json_escape.hpp"
+
 namespace core::json {
 
 bool nameBefore(QStringView a, QStringView b)
@@ -40,20 +42,11 @@ void writeString(QByteArray &out, QStringView text)
     const auto flush = [&](qsizetype upTo) { appendUtf8(out, text.sliced(plainFrom, upTo - plainFrom)); };
     for (qsizetype i = 0; i < text.size(); ++i) {
         const char16_t c = text[i].unicode();
-        if (c >= 0x20 && c != u'"' && c != u'\\')
+        if (standsForItself(c))
             continue;
         flush(i);
         plainFrom = i + 1;
-        switch (c) {
-        case u'"': out += "\\\""; break;
-        case u'\\': out += "\\\\"; break;
-        case u'\b': out += "\\b"; break;
-        case u'\f': out += "\\f"; break;
-        case u'\n': out += "\\n"; break;
-        case u'\r': out += "\\r"; break;
-        case u'\t': out += "\\t"; break;
-        default: out += "\\u00" + QByteArray::number(c, 16).rightJustified(2, '0'); break;
-        }
+        out += QByteArrayView(escapeOf(c));
     }
     flush(text.size());
     out += '"';
@@ -182,6 +175,17 @@ bool Object::isTrue(QStringView name) const
 bool Object::operator==(const Object &other) const
 {
     return m_members == other.m_members;
+}
+
+bool isWellFormed(const Value &value)
+{
+    if (const QString *string = value.string())
+        return string->isValidUtf16();
+    if (const Array *array = value.array())
+        return std::all_of(array->begin(), array->end(), &isWellFormed);
+    const Object *object = value.object();
+    return !object || std::all_of(object->members().begin(), object->members().end(),
+                                  [](const auto &member) { return member.first.isValidUtf16() && isWellFormed(member.second); });
 }
 
 Array arrayOf(const std::vector<QString> &texts)

@@ -87,6 +87,9 @@ constexpr qint64 largestInteger = 9'007'199'254'740'991;
 /// The order of member names: UTF-16 code units (RFC 8785 section 3.2.3), not code points and not UTF-8 bytes.
 bool nameBefore(QStringView a, QStringView b);
 
+/// Whether every text in it is whole: half a surrogate pair, pasted say, has no UTF-8, so its bytes would say something else.
+bool isWellFormed(const Value &value);
+
 /// Makes an array of strings.
 Array arrayOf(const std::vector<QString> &texts);
 

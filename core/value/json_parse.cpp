@@ -15,6 +15,8 @@
 
 #include <simdjson.h>
 
+#include "core/value/json_escape.hpp"
+
 namespace core::json {
 
 namespace {
@@ -183,39 +185,20 @@ private:
         m_out.append(digits.data(), end);
     }
 
-    /// RFC 8785 section 3.2.2.2: the two-character escapes where there is one, else \u00xx in lower case, and only where JSON asks for it.
     void string(std::string_view text)
     {
         m_out += '"';
         std::size_t plainFrom = 0;
         for (std::size_t i = 0; i < text.size(); ++i) {
             const auto byte = static_cast<unsigned char>(text[i]);
-            if (byte >= 0x20 && byte != '"' && byte != '\\')
+            if (standsForItself(byte))
                 continue;
             m_out.append(text, plainFrom, i - plainFrom);
             plainFrom = i + 1;
-            escape(byte);
+            m_out += escapeOf(byte);
         }
         m_out.append(text, plainFrom);
         m_out += '"';
-    }
-
-    void escape(unsigned char byte)
-    {
-        switch (byte) {
-        case '"': m_out += "\\\""; return;
-        case '\\': m_out += "\\\\"; return;
-        case '\b': m_out += "\\b"; return;
-        case '\f': m_out += "\\f"; return;
-        case '\n': m_out += "\\n"; return;
-        case '\r': m_out += "\\r"; return;
-        case '\t': m_out += "\\t"; return;
-        default: break;
-        }
-        constexpr std::string_view hex = "0123456789abcdef";
-        m_out += "\\u00";
-        m_out += hex[byte >> 4];
-        m_out += hex[byte & 0x0f];
     }
 
     std::string &m_out;

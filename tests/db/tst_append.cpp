@@ -203,7 +203,7 @@ private slots:
         QVERIFY2(QFileInfo(path).size() > 3'000'000, qPrintable(QString::number(QFileInfo(path).size())));
         QVERIFY2(QFileInfo(path + "-wal").size() < 9'000'000, qPrintable(QString::number(QFileInfo(path + "-wal").size())));
         QVERIFY(store->checkpoint());
-        QVERIFY(!store->takeCheckpointTrouble());
+        QVERIFY(!store->checkpointTrouble());
         QVERIFY(store->close());
         QVERIFY(!QFile::exists(path + "-wal"));
     }

@@ -94,13 +94,11 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     const auto report = session::verifyStore(**store, *known, {}, arguments.has(u"since-last"_s) ? &before : nullptr);
     if (!report)
         return core::failure(report.error());
-    session::remember(before, *report, context.clock());
-    QStringList trouble;
     if (!report->faults.empty())
-        trouble << faultsText(*report);
-    if (const auto saved = before.save(); !saved)
-        trouble << saved.error().message;
-    return Answer{report->faults.empty() ? Exit::Good : Exit::No, textOf(*report), jsonOf(*report), trouble.join(u'\n')};
+        return Answer{Exit::No, textOf(*report), jsonOf(*report), faultsText(*report)};
+    session::remember(before, *report, context.clock());
+    const auto saved = before.save();
+    return Answer{Exit::Good, textOf(*report), jsonOf(*report), saved ? QString() : saved.error().message};
 }
 
 } // namespace

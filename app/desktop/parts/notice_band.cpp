@@ -31,16 +31,17 @@ NoticeBand::NoticeBand(QWidget *parent) : QFrame(parent)
     hide();
 }
 
-void NoticeBand::show(const std::optional<session::Notice> &notice)
+bool NoticeBand::show(const std::optional<session::Notice> &notice)
 {
     if (notice == m_shown)
-        return;
+        return false;
     m_shown = notice;
     setVisible(notice.has_value());
     if (!notice)
-        return;
+        return true;
     m_sentence->setText(notice->sentence);
     m_backUp->setVisible(notice->sort == session::Notice::Sort::Backup);
+    return true;
 }
 
 } // namespace desktop

@@ -19,7 +19,8 @@ class NoticeBand : public QFrame {
 
 public:
     explicit NoticeBand(QWidget *parent);
-    void show(const std::optional<session::Notice> &notice);
+    /// True when it says something else than before.
+    bool show(const std::optional<session::Notice> &notice);
 
 signals:
     void backupWanted();

@@ -48,6 +48,7 @@ private slots:
     void entrySignedWellButNotAllowed();
     void endCutOff();
     void sinceLast();
+    void damagedJobIsShownUpToTheDamage();
     void anotherRoot();
     void textNamesEntryAndReason();
 
@@ -218,6 +219,22 @@ void TstVerify::sinceLast()
     QCOMPARE(taken({u"--since-last"_s}), std::optional<qint64>(m_last));
     QCOMPARE(tamper(store(), u"UPDATE entries SET signature = randomblob(64) WHERE seq = 20"_s + ofTheJob), QString());
     QCOMPARE(faults({u"--since-last"_s}), QStringList{u"job 20 ledger.signature"_s});
+}
+
+void TstVerify::damagedJobIsShownUpToTheDamage()
+{
+    QCOMPARE(tamper(store(), u"UPDATE entries SET hash = randomblob(32) WHERE seq = 20"_s + ofTheJob), QString());
+    const Said shown = remateCli({u"show"_s, store(), u"--entries"_s, u"--json"_s});
+    QCOMPARE(shown.exit, 3);
+    const core::json::Object told = shown.json();
+    const core::json::Value *entries = told.find(u"entries");
+    QVERIFY(entries && entries->array());
+    QCOMPARE(entries->array()->size(), 19u);
+    QVERIFY2(shown.err.contains("Entry 20 "), shown.err.constData());
+    // What is half there must not pass for all of it.
+    const Said refused = remateCli({u"loose-ends"_s, store()});
+    QCOMPARE(refused.exit, 3);
+    QVERIFY2(refused.err.contains("Entry 20 "), refused.err.constData());
 }
 
 void TstVerify::anotherRoot()

@@ -125,6 +125,24 @@ private slots:
         QVERIFY(core::whyNotOfType(fieldOf(FieldType::Choice), Value())->endsWith(u"one of: sound, worn."));
     }
 
+    /// Half a surrogate pair has no UTF-8, so what is signed would not be what was typed.
+    void wholeCharacters_data()
+    {
+        QTest::addColumn<QString>("reason");
+        QTest::addColumn<bool>("fits");
+        QTest::newRow("beyond the basic plane") << u"clamp \U0001F529 worn"_s << true;
+        QTest::newRow("its first half") << QString(u"clamp "_s + QChar(0xd83d)) << false;
+        QTest::newRow("its second half first") << QString(QString(QChar(0xdd29)) + QChar(0xd83d)) << false;
+    }
+    void wholeCharacters()
+    {
+        QFETCH(QString, reason);
+        QFETCH(bool, fits);
+        core::Draft draft{*core::PersonId::parse(u"Ana"), core::Instant::fromMilliseconds(0), u"entry.struck"_s, std::nullopt, Object{{u"entry"_s, 3}, {u"reason"_s, reason}}};
+        QCOMPARE(core::refusalsOfForm(draft).empty(), fits);
+        QCOMPARE(core::PersonId::parse(reason).has_value(), fits);
+    }
+
     void subjects_data()
     {
         QTest::addColumn<QString>("kind");

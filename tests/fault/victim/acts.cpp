@@ -57,7 +57,7 @@ bool signOne(session::Session &session, const core::LedgerId &job, int number)
         sayNo("sign", entries.error().error);
     else
         say(QStringLiteral("acked ") + entries->front().hash.hex());
-    if (const auto trouble = session.store().takeCheckpointTrouble())
+    if (const auto &trouble = session.store().checkpointTrouble())
         sayNo("trouble", *trouble);
     return entries.has_value();
 }
