@@ -20,6 +20,9 @@ public:
     /// As typed: trailing zeros are kept, since they say how finely the reading was taken.
     const QString &text() const { return m_text; }
     bool isNegative() const { return m_digits < 0; }
+    /// The value is digits() / 10^places().
+    qint64 digits() const { return m_digits; }
+    int places() const { return m_places; }
 
     /// For drawing alone; never for a comparison.
     double approximate() const;

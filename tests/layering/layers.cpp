@@ -86,9 +86,9 @@ Reason refuseSystemInCore(const QString &header, const World &world)
     if (worldlyHeaders().contains(lastPart(header)))
         return QString("core holds values and pure functions: no objects, files, clocks or threads");
     if (standardHeaders().contains(header) || isQtCore(header, world) || header == "sodium.h" || header == "openssl/evp.h"
-        || header == "simdjson.h" || header == "tl/expected.hpp")
+        || header == "simdjson.h" || header == "tl/expected.hpp" || header.startsWith("boost/multiprecision/"))
         return {};
-    return QString("core may include Qt Core, sodium.h, openssl/evp.h, simdjson.h, tl/expected.hpp and the standard library alone");
+    return QString("core may include Qt Core, sodium.h, openssl/evp.h, simdjson.h, tl/expected.hpp, boost/multiprecision and the standard library alone");
 }
 
 Reason refuseSystemInDb(const QString &path, const QString &header, const World &world)

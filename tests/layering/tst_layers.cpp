@@ -102,6 +102,8 @@ void LayersTest::badIncludeIsNamed_data()
     row("core, crypto", "core/a.cpp", "#include <sodium.h>", "");
     row("core, digests", "core/a.cpp", "#include <openssl/evp.h>", "");
     row("core, JSON parser", "core/a.cpp", "#include <simdjson.h>", "");
+    row("core, big numbers", "core/a.cpp", "#include <boost/multiprecision/cpp_int.hpp>", "");
+    row("core, another part of Boost", "core/a.cpp", "#include <boost/asio.hpp>", "core may include Qt Core");
     row("core, expected", "core/value/result.hpp", "#include <tl/expected.hpp>", "");
     row("core, expected elsewhere", "core/a.hpp", "#include <tl/expected.hpp>", "core/value/result.hpp");
     row("app, expected", "app/cli/a.hpp", "#include <tl/expected.hpp>", "core/value/result.hpp");
