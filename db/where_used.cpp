@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <limits>
+
 #include "core/acts/references.hpp"
 #include "core/ledger/canonical.hpp"
 #include "db/embedded_sql.hpp"
@@ -21,10 +23,32 @@ using core::Result;
 namespace {
 
 /// Moves when the tables change; core's own version moves when it finds other references in the same entry.
-constexpr qint64 tablesVersion = 1;
+constexpr qint64 tablesVersion = 2;
 constexpr qint64 version = tablesVersion * 1'000'000 + core::referencesVersion;
 
 QString versionName() { return QStringLiteral("where_used.version"); }
+
+QString kindSort() { return QStringLiteral("kind"); }
+
+/// The stretch as the index counts it: all of time when none was asked for.
+struct Milliseconds {
+    qint64 from = std::numeric_limits<qint64>::min();
+    qint64 until = std::numeric_limits<qint64>::max();
+};
+
+Milliseconds millisecondsOf(const std::optional<Between> &between)
+{
+    return between ? Milliseconds{between->from.milliseconds(), between->until.milliseconds()} : Milliseconds{};
+}
+
+/// An entry as it lies at the place where the index saw it. Columns from `first` on: seq (none: another one lies there), bytes,
+/// hash, signature.
+std::optional<StoredEntryView> seenAt(Statement &row, int first)
+{
+    if (row.integer(first) == 0)
+        return std::nullopt;
+    return StoredEntryView{row.integer(first), row.bytes(first + 1), row.bytes(first + 2), row.bytes(first + 3)};
+}
 
 } // namespace
 
@@ -60,10 +84,10 @@ Result<void> WhereUsed::rebuild()
         return made;
     Result<void> added;
     Met met;
-    auto read = m_connection.query("SELECT ledger, bytes FROM entries ORDER BY ledger, seq").each([&](Statement &row) {
+    auto read = m_connection.query("SELECT ledger, rowid, bytes FROM entries ORDER BY ledger, seq").each([&](Statement &row) {
         // An entry that cannot be read refers to nothing; naming it is for whoever verifies the store.
-        if (const auto said = core::parseStatement(row.bytes(1)))
-            added = add(row.integer(0), *said, met);
+        if (const auto said = core::parseStatement(row.bytes(2)))
+            added = add({row.integer(0), row.integer(1)}, *said, met);
         return added ? Walk::On : Walk::Stop;
     });
     if (!read || !added)
@@ -92,16 +116,25 @@ Result<qint64> WhereUsed::nameRow(const QString &sort, const QString &value, Met
         .map([&](std::optional<qint64> made) { return *met.insert(thing, *made); });
 }
 
-Result<void> WhereUsed::add(qint64 ledgerRow, const core::Statement &said, Met &met)
+Result<void> WhereUsed::add(Place place, const core::Statement &said, Met &met)
 {
-    for (const core::Reference &reference : core::referencesOf(said)) {
+    const auto references = core::referencesOf(said);
+    if (references.empty())
+        return {};
+    const auto kind = nameRow(kindSort(), said.kind, met);
+    if (!kind)
+        return failure(kind.error());
+    for (const core::Reference &reference : references) {
         const auto thing = nameRow(reference.sort, reference.value, met);
         if (!thing)
             return failure(thing.error());
-        auto done = m_connection.query("INSERT INTO uses (thing, ledger, seq) VALUES (?, ?, ?) ON CONFLICT DO NOTHING")
+        auto done = m_connection.query("INSERT INTO uses (thing, at, ledger, seq, kind, entry) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING")
                         .with(*thing)
-                        .with(ledgerRow)
+                        .with(said.at.milliseconds())
+                        .with(place.ledgerRow)
                         .with(said.seq)
+                        .with(*kind)
+                        .with(place.entryRow)
                         .run();
         if (!done)
             return done;
@@ -109,31 +142,38 @@ Result<void> WhereUsed::add(qint64 ledgerRow, const core::Statement &said, Met &
     return {};
 }
 
-Result<std::vector<Use>> WhereUsed::find(const QString &sort, const QString &value, qsizetype limit,
-                                         const std::optional<Use> &after)
+Result<std::vector<Use>> WhereUsed::find(const Wanted &wanted, qsizetype limit, const std::optional<Use> &after)
 {
     if (auto current = checkCurrent(); !current)
         return failure(current.error());
+    // The page begins where the last one ended: the index narrows by the moment, the rest is compared within it.
+    const auto [from, until] = millisecondsOf(wanted.between);
+    const qint64 begin = after ? std::max(from, after->at.milliseconds()) : from;
     std::vector<Use> found;
     std::optional<LedgerId> ledger;
     qint64 ledgerRow = 0;
     auto done = m_connection
-                    .query("SELECT ledgers.uuid, uses.seq, uses.ledger FROM uses JOIN ledgers ON ledgers.id = uses.ledger "
-                           "WHERE thing = (SELECT id FROM used_things WHERE sort = ? AND value = ?) "
-                           "AND (uses.ledger, uses.seq) > (coalesce((SELECT id FROM ledgers WHERE uuid = ?), 0), ?) "
-                           "ORDER BY uses.ledger, uses.seq LIMIT ?")
-                    .with(sort)
-                    .with(value)
+                    .query("SELECT ledgers.uuid, uses.ledger, uses.seq, at FROM uses JOIN ledgers ON ledgers.id = uses.ledger "
+                           "WHERE thing = (SELECT id FROM used_things WHERE sort = ?1 AND value = ?2) AND at BETWEEN ?3 AND ?4 "
+                           "AND (?5 = '' OR kind = (SELECT id FROM used_things WHERE sort = 'kind' AND value = ?5)) "
+                           "AND (at, uses.ledger, uses.seq) > (?6, coalesce((SELECT id FROM ledgers WHERE uuid = ?7), 0), ?8) "
+                           "ORDER BY at, uses.ledger, uses.seq LIMIT ?9")
+                    .with(wanted.sort)
+                    .with(wanted.value)
+                    .with(begin)
+                    .with(until)
+                    .with(wanted.kind.value_or(QString()))
+                    .with(after ? after->at.milliseconds() : from)
                     .with(after ? after->ledger.text() : QString())
                     .with(after ? after->seq : 0)
                     .with(qint64{limit})
                     .each([&](Statement &row) {
-                        if (row.integer(2) != ledgerRow) {
-                            ledgerRow = row.integer(2);
+                        if (row.integer(1) != ledgerRow) {
+                            ledgerRow = row.integer(1);
                             ledger = LedgerId::parse(row.text(0));
                         }
                         if (ledger)
-                            found.push_back({*ledger, row.integer(1)});
+                            found.push_back({core::Instant::fromMilliseconds(row.integer(3)), *ledger, row.integer(2)});
                         return Walk::On;
                     });
     return done.map([&] { return std::move(found); });
@@ -145,29 +185,55 @@ Result<std::optional<LedgerId>> WhereUsed::nameOf(qint64 ledgerRow)
     return uuid.map([](const std::optional<QString> &found) { return found ? LedgerId::parse(*found) : std::nullopt; });
 }
 
-Result<void> WhereUsed::forEach(const QString &sort, const QString &value, const UseVisitor &visit)
+Result<std::optional<StoredEntry>> WhereUsed::entryOf(qint64 ledgerRow, qint64 seq)
+{
+    return m_connection.query("SELECT seq, bytes, hash, signature FROM entries WHERE ledger = ? AND seq = ?")
+        .with(ledgerRow)
+        .with(seq)
+        .one([](Statement &row) { return seenAt(row, 0)->copy(); });
+}
+
+Result<void> WhereUsed::forEach(const Wanted &wanted, const UseVisitor &visit)
 {
     if (auto current = checkCurrent(); !current)
         return current;
-    Result<std::optional<LedgerId>> ledger;
-    qint64 ledgerRow = 0;
-    auto done = m_connection
-        .query("SELECT uses.ledger, uses.seq, bytes, hash, signature FROM uses "
-               "JOIN entries ON entries.ledger = uses.ledger AND entries.seq = uses.seq "
-               "WHERE thing = (SELECT id FROM used_things WHERE sort = ? AND value = ?) "
-               "ORDER BY uses.ledger, uses.seq")
-        .with(sort)
-        .with(value)
-        .each([&](Statement &row) {
-            if (row.integer(0) != ledgerRow) {
-                ledgerRow = row.integer(0);
-                ledger = nameOf(ledgerRow); // once a ledger: joining it to each row costs as much as the entries
-            }
-            if (!ledger)
+    const auto [from, until] = millisecondsOf(wanted.between);
+    QHash<qint64, std::optional<LedgerId>> ledgers; // once a ledger: joining it to each row costs as much as the entries
+    Result<void> read;
+    const auto show = [&](qint64 ledgerRow, const StoredEntryView &entry) {
+        auto known = ledgers.constFind(ledgerRow);
+        if (known == ledgers.constEnd()) {
+            const auto name = nameOf(ledgerRow);
+            if (!name) {
+                read = failure(name.error());
                 return Walk::Stop;
-            return *ledger ? visit(**ledger, {row.integer(1), row.bytes(2), row.bytes(3), row.bytes(4)}) : Walk::On;
+            }
+            known = ledgers.insert(ledgerRow, *name);
+        }
+        return *known ? visit(**known, entry) : Walk::On;
+    };
+    auto done = m_connection
+        .query("SELECT uses.ledger, uses.seq, entries.seq, bytes, hash, signature FROM uses "
+               "LEFT JOIN entries ON entries.rowid = uses.entry AND entries.ledger = uses.ledger AND entries.seq = uses.seq "
+               "WHERE thing = (SELECT id FROM used_things WHERE sort = ?1 AND value = ?2) AND at BETWEEN ?3 AND ?4 "
+               "AND (?5 = '' OR kind = (SELECT id FROM used_things WHERE sort = 'kind' AND value = ?5)) "
+               "ORDER BY at, uses.ledger, uses.seq")
+        .with(wanted.sort)
+        .with(wanted.value)
+        .with(from)
+        .with(until)
+        .with(wanted.kind.value_or(QString()))
+        .each([&](Statement &row) {
+            if (const auto seen = seenAt(row, 2))
+                return show(row.integer(0), *seen);
+            const auto moved = entryOf(row.integer(0), row.integer(1));
+            if (!moved) {
+                read = failure(moved.error());
+                return Walk::Stop;
+            }
+            return *moved ? show(row.integer(0), {(*moved)->seq, (*moved)->bytes, (*moved)->hash, (*moved)->signature}) : Walk::On;
         });
-    return ledger ? done : failure(ledger.error());
+    return read ? done : read;
 }
 
 } // namespace db

@@ -12,6 +12,7 @@
 
 #include "core/ledger/entry.hpp"
 #include "core/value/id.hpp"
+#include "core/value/instant.hpp"
 #include "core/value/result.hpp"
 #include "db/stored.hpp"
 
@@ -21,8 +22,25 @@ class Connection;
 class Meta;
 class WriteGate;
 
+/// A stretch of time, both ends within it. Empty when it ends before it begins.
+struct Between {
+    core::Instant from;
+    core::Instant until;
+    bool operator==(const Between &) const = default;
+};
+
+/// What is looked for: the uses of one thing; of all its time and in every kind of entry, unless said otherwise. An entry lies
+/// in its stretch of time by its own `at`, so what was told later than it was done lies where it was told.
+struct Wanted {
+    QString sort; ///< as in core::Reference: `tool`, `person` …
+    QString value;
+    std::optional<Between> between{};
+    std::optional<QString> kind{}; ///< `torque.applied`
+};
+
 /// One entry that names the thing that was asked for.
 struct Use {
+    core::Instant at; ///< the entry's own moment
     core::LedgerId ledger;
     qint64 seq;
     bool operator==(const Use &) const = default;
@@ -36,20 +54,26 @@ class WhereUsed {
 public:
     WhereUsed(Connection &connection, WriteGate &gate, Meta &meta) : m_connection(connection), m_gate(gate), m_meta(meta) {}
 
-    // Both: ReadOnly when another version of the program made the index and the store is open for reading alone.
+    // Both: ReadOnly when another version of the program made the index and the store is open for reading alone. Time and kind
+    // are told by the index: an entry that is not wanted is not read.
 
-    /// At most `limit` uses that follow `after`, by ledger in the order in which they were begun, then by sequence number.
-    core::Result<std::vector<Use>> find(const QString &sort, const QString &value, qsizetype limit,
-                                        const std::optional<Use> &after = {});
+    /// At most `limit` uses that follow `after`, by their moments; those of one moment by ledger in the order in which they were
+    /// begun, then by sequence number.
+    core::Result<std::vector<Use>> find(const Wanted &wanted, qsizetype limit, const std::optional<Use> &after = {});
     /// All of them with their entries, one by one, in the same order. The visitor must not write to this store.
-    core::Result<void> forEach(const QString &sort, const QString &value, const UseVisitor &visit);
+    core::Result<void> forEach(const Wanted &wanted, const UseVisitor &visit);
 
     // --- for db itself ---
 
     /// Row numbers of things that one transaction has met already; of no use after it.
     using Met = QHash<QString, qint64>;
+    /// Where an entry lies: its ledger's row number and its own.
+    struct Place {
+        qint64 ledgerRow;
+        qint64 entryRow;
+    };
     /// Adds an entry's references; within the transaction that inserts the entry.
-    core::Result<void> add(qint64 ledgerRow, const core::Statement &said, Met &met);
+    core::Result<void> add(Place place, const core::Statement &said, Met &met);
     /// Rebuilds the index when its version is another one. Returns true when it did.
     core::Result<bool> makeCurrent();
     core::Result<bool> isCurrent();
@@ -57,6 +81,7 @@ public:
 private:
     core::Result<qint64> nameRow(const QString &sort, const QString &value, Met &met);
     core::Result<std::optional<core::LedgerId>> nameOf(qint64 ledgerRow);
+    core::Result<std::optional<StoredEntry>> entryOf(qint64 ledgerRow, qint64 seq);
     core::Result<void> rebuild();
     core::Result<void> checkCurrent();
 

@@ -81,7 +81,7 @@ private slots:
                 QCOMPARE(rows[i].hash, expected[i].hash.bytes());
                 QCOMPARE(rows[i].signature, expected[i].signature);
             }
-            QCOMPARE((*store)->whereUsed().find("tool", "TW-1", 10)->size(), 5u);
+            QCOMPARE((*store)->whereUsed().find({"tool", "TW-1"}, 10)->size(), 5u);
             QVERIFY(entries::appendOne(**store, job, entries::hand("Ana")));
             QVERIFY((*store)->attachments().put("photo", "image/jpeg"));
             QVERIFY((*store)->close());

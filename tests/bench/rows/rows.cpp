@@ -16,7 +16,7 @@ const std::vector<Row> &rows()
         {"verify"_L1, "verifying a store against checking its signatures alone", &measureVerify},
         {"filter"_L1, "a keystroke in the list's filter until its rows are painted, against painting the same rows again", &measureFilter},
         {"start"_L1, "first paint and memory of the program with a store open, against an empty window", &measureStart},
-        {"where-used"_L1, "all entries that name a tool against the same join in the bare layout", &measureWhereUsed},
+        {"where-used"_L1, "all entries that name a tool, ever and between two dates, against the same join in the bare layout", &measureWhereUsed},
         {"size"_L1, "the store's file against the bare layout of the same entries", &measureSize},
         {"fairness"_L1, "8 and 20 programs appending to one store side by side", &measureFairness},
     };

@@ -19,11 +19,13 @@ Hand hand(const QString &name)
 
 LedgerId ledger(const QString &name) { return *LedgerId::parse(name); }
 
+core::Instant firstMoment() { return core::Instant::fromMilliseconds(1'772'439'271'120); }
+
 Entry after(const Head &head, const LedgerId &ledger, const std::optional<Head> &reg, const Hand &hand, const Act &act)
 {
     const core::Statement said{.ledger = ledger,
                                .seq = head.seq + 1,
-                               .at = core::Instant::fromMilliseconds(1'772'439'271'120 + 1000 * head.seq),
+                               .at = act.at.value_or(core::Instant::fromMilliseconds(firstMoment().milliseconds() + 1000 * head.seq)),
                                .author = hand.person,
                                .key = hand.key.publicKey().fingerprint(),
                                .meaning = QStringLiteral("recorded"),

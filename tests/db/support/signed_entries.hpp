@@ -28,7 +28,10 @@ struct Act {
     QString kind = QStringLiteral("interface.listed");
     std::optional<QString> subject = QStringLiteral("W3J1");
     core::json::Object body{};
+    std::optional<core::Instant> at{}; ///< else a second for each entry that came before
 };
+/// When the first entry of every ledger is made, unless it says otherwise.
+core::Instant firstMoment();
 
 /// The entry that follows `head` in `ledger`. `reg` is the pinned register head; nothing for the register's own.
 core::Entry after(const core::Head &head, const core::LedgerId &ledger, const std::optional<core::Head> &reg, const Hand &hand,
