@@ -178,6 +178,7 @@ private slots:
         QVERIFY(faultOf(withSecond({u"seep"_s, bound(u"1"_s, Edge::Excluded), bound(u"1"_s, Edge::Included)})));
         QVERIFY(faultOf(withSecond({u"seep"_s, bound(u"1.1"_s, Edge::Included), bound(u"1"_s, Edge::Included)})));
         QVERIFY(faultOf(withSecond({u"seep"_s, bound(u"-1"_s, Edge::Included), std::nullopt})));
+        QVERIFY(faultOf(withSecond({u"seep"_s, std::nullopt, bound(u"-1"_s, Edge::Included)})));
         QVERIFY(faultOf(withSecond({u"seep"_s, bound(u"1.6"_s, Edge::Included), std::nullopt}))); // the next begins at 1.5
         QVERIFY(!classOf(look(u"1 in"_s), {u"empty"_s, {}, std::nullopt, {}}));
     }
