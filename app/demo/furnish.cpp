@@ -66,10 +66,16 @@ core::Result<void> addTool(Play &play, const TableRow &row, const CastMember &ro
     const auto max = core::Quantity::parse(row.text(u"range_max"_s), row.text(u"unit"_s));
     if (!id || !min || !max)
         return core::failure(core::ErrorCode::BadInput, tr("A tool of the demo has no id or no range."), {u"tools.csv"_s, row.row, std::nullopt});
+    core::Tool tool{*id, row.text(u"name"_s), *min, *max, {}, std::nullopt};
+    tool.graduation = core::Quantity::parse(row.text(u"graduation"_s), row.text(u"unit"_s));
+    tool.deviation = core::Decimal::parse(row.text(u"deviation"_s));
+    tool.deviationSource = row.text(u"deviation_source"_s);
+    if (const auto length = core::Quantity::read(row.text(u"length"_s), core::Dimension::Length))
+        tool.length = *length;
     const core::Calibration calibration{play.day.addDays(-row.text(u"calibrated_days_before"_s).toInt()),
-                                        play.day.addDays(row.text(u"due_days_after"_s).toInt()), row.text(u"certificate"_s)};
-    return say(play, *play.session.reg().ledger,
-               {session::toolDraft(root.id, *id, row.text(u"name"_s), std::pair(*min, *max)), session::calibrationDraft(root.id, *id, calibration)});
+                                        play.day.addDays(row.text(u"due_days_after"_s).toInt()), row.text(u"certificate"_s),
+                                        core::Decimal::parse(row.text(u"certified_deviation"_s))};
+    return say(play, *play.session.reg().ledger, {session::toolDraft(root.id, tool), session::calibrationDraft(root.id, *id, calibration)});
 }
 
 } // namespace

@@ -126,7 +126,8 @@ core::json::Value anyValue(const core::Field &field, const Situation &s)
     case core::FieldType::Date: return u"2000-01-01"_s;
     case core::FieldType::Moment: return core::Instant::fromMilliseconds(0).text();
     case core::FieldType::Decimal: return u"1"_s;
-    case core::FieldType::Unit: return core::units().front().symbol;
+    case core::FieldType::Unit: return core::unitsFor(field).front()->symbol;
+    case core::FieldType::Quantity: return u"1 "_s + core::unitsOf(*field.dimension).front()->symbol;
     case core::FieldType::Choice: return QString(field.choices.front());
     case core::FieldType::Person: return s.reg.people.empty() ? u"-"_s : s.reg.people.begin()->first.text();
     case core::FieldType::Tool: return s.reg.tools.empty() ? u"-"_s : s.reg.tools.begin()->first.text();

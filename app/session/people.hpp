@@ -49,9 +49,8 @@ struct Grant {
 // Drafts of the register's other acts, to be signed on session.reg().ledger. Their moment is set when they are signed.
 core::Draft grantDraft(const core::PersonId &author, const Grant &grant);
 core::Draft withdrawGrantDraft(const core::PersonId &author, const core::AuthorisationId &id, const QString &reason);
-/// `range` is nothing for a tool that measures nothing.
-core::Draft toolDraft(const core::PersonId &author, const core::ToolId &id, const QString &name,
-                      const std::optional<std::pair<core::Quantity, core::Quantity>> &range);
+/// A tool that measures nothing has no range. Its calibrations and withdrawal are drafts of their own.
+core::Draft toolDraft(const core::PersonId &author, const core::Tool &tool);
 core::Draft calibrationDraft(const core::PersonId &author, const core::ToolId &id, const core::Calibration &calibration);
 core::Draft withdrawToolDraft(const core::PersonId &author, const core::ToolId &id, const QString &reason);
 

@@ -36,24 +36,33 @@ core::Draft withdrawGrantDraft(const core::PersonId &author, const core::Authori
     return {author, unset(), QStringLiteral("authorisation.withdrawn"), id.text(), {{QStringLiteral("reason"), reason}}};
 }
 
-core::Draft toolDraft(const core::PersonId &author, const core::ToolId &id, const QString &name,
-                      const std::optional<std::pair<core::Quantity, core::Quantity>> &range)
+core::Draft toolDraft(const core::PersonId &author, const core::Tool &tool)
 {
-    core::json::Object body{{QStringLiteral("name"), name}};
-    if (range) {
-        body.set(QStringLiteral("range_min"), range->first.value().text());
-        body.set(QStringLiteral("range_max"), range->second.value().text());
-        body.set(QStringLiteral("unit"), range->first.unit());
+    core::json::Object body{{QStringLiteral("name"), tool.name}};
+    if (tool.rangeMin && tool.rangeMax) {
+        body.set(QStringLiteral("range_min"), tool.rangeMin->value().text());
+        body.set(QStringLiteral("range_max"), tool.rangeMax->value().text());
+        body.set(QStringLiteral("unit"), tool.rangeMin->unit());
     }
-    return {author, unset(), QStringLiteral("tool.registered"), id.text(), std::move(body)};
+    if (tool.graduation)
+        body.set(QStringLiteral("graduation"), tool.graduation->value().text());
+    if (tool.deviation)
+        body.set(QStringLiteral("deviation"), tool.deviation->text());
+    if (!tool.deviationSource.isEmpty())
+        body.set(QStringLiteral("deviation_source"), tool.deviationSource);
+    if (tool.length)
+        body.set(QStringLiteral("length"), tool.length->text());
+    return {author, unset(), QStringLiteral("tool.registered"), tool.id.text(), std::move(body)};
 }
 
 core::Draft calibrationDraft(const core::PersonId &author, const core::ToolId &id, const core::Calibration &calibration)
 {
-    return {author, unset(), QStringLiteral("tool.calibrated"), id.text(),
-            {{QStringLiteral("on"), calibration.on.toString(Qt::ISODate)},
-             {QStringLiteral("due"), calibration.due.toString(Qt::ISODate)},
-             {QStringLiteral("certificate"), calibration.certificate}}};
+    core::json::Object body{{QStringLiteral("on"), calibration.on.toString(Qt::ISODate)},
+                            {QStringLiteral("due"), calibration.due.toString(Qt::ISODate)},
+                            {QStringLiteral("certificate"), calibration.certificate}};
+    if (calibration.deviation)
+        body.set(QStringLiteral("deviation"), calibration.deviation->text());
+    return {author, unset(), QStringLiteral("tool.calibrated"), id.text(), std::move(body)};
 }
 
 core::Draft withdrawToolDraft(const core::PersonId &author, const core::ToolId &id, const QString &reason)

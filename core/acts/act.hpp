@@ -6,6 +6,7 @@
 #include <QLatin1String>
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 #include "core/job/state.hpp"
@@ -22,6 +23,7 @@ enum class FieldType {
     Moment,  ///< RFC 3339, in the ledger's form
     Decimal, ///< a text, as typed
     Unit,
+    Quantity, ///< a decimal and its unit in one text, `117 lbf·in`, of the field's dimension
     Choice, ///< one of `choices`
     Person,
     Interface,
@@ -44,6 +46,7 @@ struct Field {
     const char *label;                  ///< for screens, marked for translation in context "Field"
     std::vector<QLatin1String> choices; ///< for Choice
     QLatin1String refersTo;             ///< sort of where-used reference: `person`, `tool`, `part`, `batch`, `serial`, `certificate`; or empty
+    std::optional<Dimension> dimension{}; ///< of a Quantity, and of a Unit that measures one thing alone
 };
 
 enum class LedgerSort { Job, Register };
@@ -76,6 +79,7 @@ QString meaningInWords(QStringView meaning);
 std::vector<Act> jobActs();
 std::vector<Act> interfaceActs();
 std::vector<Act> measuringActs();
+std::vector<Act> figureActs();
 std::vector<Act> inspectionActs();
 std::vector<Act> findingActs();
 std::vector<Act> handoverActs();
@@ -83,6 +87,8 @@ std::vector<Act> registerActs();
 
 /// Shorthand for rows: a field without choices or reference.
 Field field(QLatin1String name, FieldType type, Needed needed, const char *label, QLatin1String refersTo = {});
+Field unitField(QLatin1String name, Dimension dimension, Needed needed, const char *label);
+Field quantity(QLatin1String name, Dimension dimension, Needed needed, const char *label);
 Field choice(QLatin1String name, Needed needed, const char *label, std::vector<QLatin1String> choices);
 
 /// The mark of an entry.
@@ -91,6 +97,10 @@ Mark markOf(const Statement &said);
 InterfaceState *itemOf(JobState &job, const Statement &said);
 /// Adds the author and everybody named in `helpers` to the item's actor set. Hands on the item void its acceptances.
 void addActors(InterfaceState &item, const Statement &said);
+/// The units that a field of type Unit or Quantity takes.
+std::vector<const Unit *> unitsFor(const Field &field);
+/// The quantity in a member, or nothing.
+std::optional<core::Quantity> quantityIn(const json::Object &body, QStringView name, Dimension dimension);
 /// The people named in a member; what is no id is passed over.
 std::vector<PersonId> peopleIn(const json::Object &body, QStringView name);
 

@@ -12,7 +12,7 @@ const std::vector<Act> &acts()
 {
     static const std::vector<Act> all = [] {
         std::vector<Act> list;
-        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &inspectionActs, &findingActs, &handoverActs, &registerActs}) {
+        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &inspectionActs, &findingActs, &handoverActs, &registerActs}) {
             for (Act &act : rows())
                 list.push_back(std::move(act));
         }
@@ -48,6 +48,16 @@ Field field(QLatin1String name, FieldType type, Needed needed, const char *label
     return {name, type, needed, label, {}, refersTo};
 }
 
+Field unitField(QLatin1String name, Dimension dimension, Needed needed, const char *label)
+{
+    return {name, FieldType::Unit, needed, label, {}, {}, dimension};
+}
+
+Field quantity(QLatin1String name, Dimension dimension, Needed needed, const char *label)
+{
+    return {name, FieldType::Quantity, needed, label, {}, {}, dimension};
+}
+
 Field choice(QLatin1String name, Needed needed, const char *label, std::vector<QLatin1String> choices)
 {
     return {name, FieldType::Choice, needed, label, std::move(choices), {}};
@@ -62,6 +72,22 @@ InterfaceState *itemOf(JobState &job, const Statement &said)
 {
     const auto id = InterfaceId::parse(said.subject.value_or(QString()));
     return id ? job.item(*id) : nullptr;
+}
+
+std::vector<const Unit *> unitsFor(const Field &field)
+{
+    if (field.dimension)
+        return unitsOf(*field.dimension);
+    std::vector<const Unit *> all;
+    for (const Unit &unit : units())
+        all.push_back(&unit);
+    return all;
+}
+
+std::optional<Quantity> quantityIn(const json::Object &body, QStringView name, Dimension dimension)
+{
+    const auto read = Quantity::read(body.text(name), dimension);
+    return read ? std::optional(*read) : std::nullopt;
 }
 
 std::vector<PersonId> peopleIn(const json::Object &body, QStringView name)

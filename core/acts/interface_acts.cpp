@@ -21,7 +21,7 @@ bool list(JobState &job, const Statement &said)
         return false;
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
     job.items.push_back({.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {},
-                         .torque = {}, .bonding = {}, .safetying = {}, .acceptances = {}, .rejection = {}, .disturbed = {},
+                         .torque = {}, .bonding = {}, .safetying = {}, .leak = {}, .acceptances = {}, .rejection = {}, .disturbed = {},
                          .actors = {}, .torqueTakenOverBy = {}, .photos = {}});
     return true;
 }
@@ -107,9 +107,9 @@ std::vector<Field> listingFields()
         field("torque_fasteners"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Fasteners")),
         field("torque_min"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Torque, least")),
         field("torque_max"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Torque, most")),
-        field("torque_unit"_L1, FieldType::Unit, known, QT_TRANSLATE_NOOP("Field", "Torque unit")),
+        unitField("torque_unit"_L1, Dimension::Torque, known, QT_TRANSLATE_NOOP("Field", "Torque unit")),
         field("bonding_max"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Bonding resistance, most")),
-        field("bonding_unit"_L1, FieldType::Unit, known, QT_TRANSLATE_NOOP("Field", "Bonding unit")),
+        unitField("bonding_unit"_L1, Dimension::Resistance, known, QT_TRANSLATE_NOOP("Field", "Bonding unit")),
         field("seal_part"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Seal part number"), "part"_L1),
         field("safetying"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Safetying")),
         field("aircraft_half"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Aircraft half")),
@@ -121,6 +121,18 @@ std::vector<Field> listingFields()
         field("access"_L1, FieldType::Interfaces, known, QT_TRANSLATE_NOOP("Field", "Off before this one")),
         field("reference"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Maintenance data reference")),
         field("note"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Note")),
+        choice("torque_prevailing"_L1, known, QT_TRANSLATE_NOOP("Field", "Drag of a self-locking nut"), {"added"_L1, "included"_L1}),
+        quantity("torque_prevailing_min"_L1, Dimension::Torque, known, QT_TRANSLATE_NOOP("Field", "Least drag of a nut used again")),
+        choice("torque_condition"_L1, known, QT_TRANSLATE_NOOP("Field", "Threads"), {"dry"_L1, "lubricated"_L1}),
+        field("torque_passes"_L1, FieldType::Texts, known, QT_TRANSLATE_NOOP("Field", "Passes, percent of the final torque")),
+        field("torque_order"_L1, FieldType::Texts, known, QT_TRANSLATE_NOOP("Field", "Order of the fasteners")),
+        quantity("torque_turn_min"_L1, Dimension::Angle, known, QT_TRANSLATE_NOOP("Field", "Turn after the torque, least")),
+        quantity("torque_turn_max"_L1, Dimension::Angle, known, QT_TRANSLATE_NOOP("Field", "Turn after the torque, most")),
+        field("thread"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Thread size")),
+        choice("bonding_comparison"_L1, known, QT_TRANSLATE_NOOP("Field", "Bonding limit is met"), {"at most"_L1, "less than"_L1}),
+        field("bonding_readings"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Bonding readings")),
+        field("leak_class"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Leak, worst class allowed")),
+        quantity("leak_rate"_L1, Dimension::VolumeRate, known, QT_TRANSLATE_NOOP("Field", "Leak, most")),
     };
 }
 

@@ -28,7 +28,11 @@ bool open(JobState &job, const Statement &said)
                  .outgoingSerial = body.text(u"outgoing_serial"),
                  .incomingSerial = body.text(u"incoming_serial"),
                  .follows = body.text(u"follows"),
-                 .zones = zonesIn(body)};
+                 .zones = zonesIn(body),
+                 .acceptsGuarded = body.text(u"acceptance") == u"guarded",
+                 .maySkipFasteners = body.text(u"torque_skips") == u"asked",
+                 .leakScheme = body.text(u"leak_scheme"),
+                 .leakClasses = body.texts(u"leak_classes")};
     job.lead = PersonId::parse(body.text(u"lead"));
     for (const PersonId &member : peopleIn(body, u"crew"))
         job.crew.insert(member);
@@ -63,7 +67,11 @@ std::vector<Act> jobActs()
           field("lead"_L1, FieldType::Person, Needed::Always, QT_TRANSLATE_NOOP("Field", "Lead"), "person"_L1),
           field("crew"_L1, FieldType::People, Needed::Always, QT_TRANSLATE_NOOP("Field", "Crew"), "person"_L1),
           field("zones"_L1, FieldType::Records, Needed::Always, QT_TRANSLATE_NOOP("Field", "Zones")),
-          field("follows"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Follows the closed job"))},
+          field("follows"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Follows the closed job")),
+          choice("acceptance"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Readings near an edge"), {"simple"_L1, "guarded"_L1}),
+          choice("torque_skips"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Fasteners out of their order"), {"refused"_L1, "asked"_L1}),
+          field("leak_scheme"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Scheme of leak classes")),
+          field("leak_classes"_L1, FieldType::Texts, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Its classes, the least leak first"))},
          &open},
         {"entry.struck"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Strike"),
          QT_TRANSLATE_NOOP("Act", "Struck an entry"),

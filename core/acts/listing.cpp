@@ -3,9 +3,18 @@
 
 #include "core/acts/listing.hpp"
 
+#include "core/acts/act.hpp"
+#include "core/measure/tightening.hpp"
+
 namespace core {
 
 namespace {
+
+Prevailing prevailingIn(const json::Object &body)
+{
+    const QString text = body.text(u"torque_prevailing");
+    return text == u"added" ? Prevailing::Added : text == u"included" ? Prevailing::Included : Prevailing::None;
+}
 
 std::optional<TorqueSpec> torqueIn(const json::Object &body)
 {
@@ -14,10 +23,43 @@ std::optional<TorqueSpec> torqueIn(const json::Object &body)
     const auto max = Quantity::parse(body.text(u"torque_max"), body.text(u"torque_unit"));
     if (!fasteners || !min || !max)
         return std::nullopt;
-    return TorqueSpec{*fasteners, *min, *max};
+    TorqueSpec spec{*fasteners, *min, *max};
+    spec.prevailing = prevailingIn(body);
+    spec.prevailingMin = quantityIn(body, u"torque_prevailing_min", Dimension::Torque);
+    spec.condition = body.text(u"torque_condition");
+    for (const QString &percent : body.texts(u"torque_passes")) {
+        if (const auto share = Decimal::parse(percent))
+            spec.passes.push_back(*share);
+    }
+    spec.order = torqueOrderIn(body.texts(u"torque_order"), *fasteners);
+    const auto least = quantityIn(body, u"torque_turn_min", Dimension::Angle);
+    const auto most = quantityIn(body, u"torque_turn_max", Dimension::Angle);
+    if (least && most)
+        spec.turn = TurnBand{least->value(), most->value()};
+    spec.thread = body.text(u"thread");
+    return spec;
+}
+
+std::optional<LeakLimit> leakIn(const json::Object &body)
+{
+    const auto rate = quantityIn(body, u"leak_rate", Dimension::VolumeRate);
+    const QString worst = body.text(u"leak_class");
+    if (worst.isEmpty() && !rate)
+        return std::nullopt;
+    return LeakLimit{worst, rate};
 }
 
 } // namespace
+
+std::vector<qint64> torqueOrderIn(const std::vector<QString> &texts, qint64 fasteners)
+{
+    if (texts == std::vector{QStringLiteral("cross")})
+        return fasteners >= 1 && fasteners <= mostFasteners ? measure::crossPattern(fasteners) : std::vector<qint64>();
+    std::vector<qint64> order;
+    for (const QString &text : texts)
+        order.push_back(text.toLongLong());
+    return order;
+}
 
 Listing listingIn(const InterfaceId &id, const json::Object &body)
 {
@@ -28,6 +70,9 @@ Listing listingIn(const InterfaceId &id, const json::Object &body)
                    .requirements = body.texts(u"requirements"),
                    .torque = torqueIn(body),
                    .bondingMax = Quantity::parse(body.text(u"bonding_max"), body.text(u"bonding_unit")),
+                   .bondingComparison = body.text(u"bonding_comparison") == u"less than" ? Comparison::LessThan : Comparison::AtMost,
+                   .bondingReadings = body.integer(u"bonding_readings").value_or(1),
+                   .leak = leakIn(body),
                    .sealPart = body.text(u"seal_part"),
                    .safetying = body.text(u"safetying"),
                    .aircraftHalf = body.text(u"aircraft_half"),

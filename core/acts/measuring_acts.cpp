@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/requirements/catalogue.hpp"
+#include "core/job/torque_plan.hpp"
 #include "core/requirements/torque.hpp"
 
 namespace core {
@@ -24,9 +25,10 @@ bool applyTorque(JobState &job, const Statement &said)
     const auto tool = ToolId::parse(said.body.text(u"tool"));
     if (!item || !item->restoration || !fastener || !value || !tool)
         return false;
-    if (startsTorqueAgain(*item, said.author, *fastener))
+    const TorqueStep step = torqueStepOf(said.body);
+    if (item->listed.torque && startsTorqueAgain(*item, said.author, step))
         item->torque.clear();
-    item->torque.push_back({markOf(said), *fastener, *value, *tool});
+    item->torque.push_back({markOf(said), *fastener, *value, *tool, step.pass});
     addActors(*item, said);
     return true;
 }
@@ -53,6 +55,16 @@ bool measureBonding(JobState &job, const Statement &said)
     return true;
 }
 
+bool checkLeak(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !item->restoration)
+        return false;
+    item->leak = LeakReading{markOf(said), said.body.text(u"class"), quantityIn(said.body, u"rate", Dimension::VolumeRate)};
+    addActors(*item, said);
+    return true;
+}
+
 bool applySafetying(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
@@ -71,14 +83,24 @@ bool applySafetying(JobState &job, const Statement &said)
 std::vector<Act> measuringActs()
 {
     const Field value = field("value"_L1, FieldType::Decimal, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reading"));
-    const Field unit = field("unit"_L1, FieldType::Unit, Needed::Always, QT_TRANSLATE_NOOP("Field", "Unit"));
+    const Field torqueUnit = unitField("unit"_L1, Dimension::Torque, Needed::Always, QT_TRANSLATE_NOOP("Field", "Unit"));
+    const Field resistanceUnit = unitField("unit"_L1, Dimension::Resistance, Needed::Always, QT_TRANSLATE_NOOP("Field", "Unit"));
     const Field tool = field("tool"_L1, FieldType::Tool, Needed::Always, QT_TRANSLATE_NOOP("Field", "Tool"), "tool"_L1);
     const Field helpers = field("helpers"_L1, FieldType::People, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1);
     const Field doneAt = field("done_at"_L1, FieldType::Moment, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Done at, if earlier"));
     return {
         {"torque.applied"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Torque"),
          QT_TRANSLATE_NOOP("Act", "Torqued"),
-         {field("fastener"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Fastener")), value, unit, tool, helpers, doneAt},
+         {field("fastener"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Fastener")),
+          field("pass"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Pass")), value, torqueUnit, tool,
+          quantity("setting"_L1, Dimension::Torque, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Wrench set to")),
+          quantity("wrench_length"_L1, Dimension::Length, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Wrench length, grip to drive")),
+          quantity("extension"_L1, Dimension::Length, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Adapter, drive to fastener")),
+          quantity("extension_angle"_L1, Dimension::Angle, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Adapter's angle")),
+          quantity("prevailing"_L1, Dimension::Torque, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drag while the nut was run down")),
+          choice("nut"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Self-locking nut"), {"new"_L1, "used again"_L1}),
+          quantity("turn"_L1, Dimension::Angle, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Turned after the torque")),
+          field("skip_reason"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Why out of order")), helpers, doneAt},
          &applyTorque},
         {"torque.taken_over"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Take over the torque"),
          QT_TRANSLATE_NOOP("Act", "Torque taken over"),
@@ -86,7 +108,18 @@ std::vector<Act> measuringActs()
           field("how_checked"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How they were checked"))},
          &takeOverTorque},
         {"bonding.measured"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Measure bonding"),
-         QT_TRANSLATE_NOOP("Act", "Bonding measured"), {value, unit, tool, helpers, doneAt}, &measureBonding},
+         QT_TRANSLATE_NOOP("Act", "Bonding measured"),
+         {value, resistanceUnit, tool, quantity("second_reading"_L1, Dimension::Resistance, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Second reading")),
+          quantity("lead_zero"_L1, Dimension::Resistance, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leads together showed")), helpers, doneAt},
+         &measureBonding},
+        {"leak.checked"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Check for leaks"),
+         QT_TRANSLATE_NOOP("Act", "Checked for leaks"),
+         {field("how"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How: pressure, run, time watched")),
+          field("class"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak class seen")),
+          quantity("rate"_L1, Dimension::VolumeRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak measured")),
+          quantity("drops"_L1, Dimension::DropRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops counted")),
+          field("drops_per_ml"_L1, FieldType::Decimal, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops in a millilitre")), helpers, doneAt},
+         &checkLeak},
         {"safetying.applied"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Safety"),
          QT_TRANSLATE_NOOP("Act", "Safetied"),
          {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying},

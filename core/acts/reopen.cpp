@@ -10,6 +10,7 @@ void voidWhatWasShown(InterfaceState &item)
     item.torque.clear();
     item.bonding.reset();
     item.safetying.reset();
+    item.leak.reset();
     item.acceptances.clear();
     item.torqueTakenOverBy.clear();
 }

@@ -25,12 +25,43 @@ struct Mark {
     bool operator==(const Mark &) const = default;
 };
 
+/// What becomes of the drag that a self-locking nut has while it is run down.
+enum class Prevailing {
+    None,     ///< no self-locking nut, or the maintenance data says nothing of it
+    Added,    ///< measured, and added to the band
+    Included, ///< the band has it already
+};
+
+/// How far the fastener is turned after its torque, in degrees.
+struct TurnBand {
+    Decimal least;
+    Decimal most;
+    bool operator==(const TurnBand &) const = default;
+};
+
 /// What the maintenance data asks for, per fastener.
 struct TorqueSpec {
     qint64 fasteners;
     Quantity min;
     Quantity max;
+    Prevailing prevailing = Prevailing::None;
+    std::optional<Quantity> prevailingMin{}; ///< least drag of a nut that is used again
+    QString condition{};                     ///< `dry`, `lubricated`; empty where the data does not say
+    std::vector<Decimal> passes{};           ///< percent of the final torque, the last 100; empty for one pass
+    std::vector<qint64> order{};             ///< each fastener once; empty where any order will do
+    std::optional<TurnBand> turn{};
+    QString thread{};
     bool operator==(const TorqueSpec &) const = default;
+};
+
+/// How a bonding resistance is held against its limit.
+enum class Comparison { AtMost, LessThan };
+
+/// What a leak check may show at most: a class of the job's scheme, a rate, or both.
+struct LeakLimit {
+    QString worstClass;
+    std::optional<Quantity> rate;
+    bool operator==(const LeakLimit &) const = default;
 };
 
 /// One row of the interface list.
@@ -42,6 +73,9 @@ struct Listing {
     std::vector<QString> requirements; ///< names in the requirements catalogue
     std::optional<TorqueSpec> torque;
     std::optional<Quantity> bondingMax;
+    Comparison bondingComparison = Comparison::AtMost;
+    qint64 bondingReadings = 1;
+    std::optional<LeakLimit> leak;
     QString sealPart;
     QString safetying;     ///< method asked for: `lockwire`, `cotter pin`
     QString aircraftHalf;  ///< designation of the half on the aircraft
@@ -79,8 +113,9 @@ struct Restoration {
 struct TorqueReading {
     Mark mark;
     qint64 fastener; ///< from 1
-    Quantity value;
+    Quantity value;  ///< as the tool showed it
     ToolId tool;
+    qint64 pass = 1; ///< from 1
     bool operator==(const TorqueReading &) const = default;
 };
 
@@ -89,6 +124,13 @@ struct BondingReading {
     Quantity value;
     ToolId tool;
     bool operator==(const BondingReading &) const = default;
+};
+
+struct LeakReading {
+    Mark mark;
+    QString leakClass;
+    std::optional<Quantity> rate;
+    bool operator==(const LeakReading &) const = default;
 };
 
 struct Safetying {
@@ -121,6 +163,7 @@ struct InterfaceState {
     std::vector<TorqueReading> torque;
     std::optional<BondingReading> bonding;
     std::optional<Safetying> safetying;
+    std::optional<LeakReading> leak;
     std::vector<Mark> acceptances;
     std::optional<Rejection> rejection; ///< the last one, until the item is accepted again
     std::optional<Mark> disturbed;      ///< the last disturbance
@@ -157,6 +200,14 @@ struct Zone {
     bool operator==(const Zone &) const = default;
 };
 
+/// A lift, a servicing or a weight change as it was signed: what it came to is worked out again from the entry.
+struct JobFigure {
+    Mark mark;
+    QString kind;
+    json::Object body;
+    bool operator==(const JobFigure &) const = default;
+};
+
 /// What the job was opened with. The revision is frozen here.
 struct JobFacts {
     QString title;
@@ -170,6 +221,10 @@ struct JobFacts {
     QString incomingSerial;
     QString follows; ///< the closed job that this one goes on from
     std::vector<Zone> zones;
+    bool acceptsGuarded = false;      ///< readings nearer to an edge than the tool's deviation are refused
+    bool maySkipFasteners = false;    ///< out of their order, with a reason
+    QString leakScheme;               ///< by which leaks are classed
+    std::vector<QString> leakClasses; ///< its classes, the least leak first
     bool operator==(const JobFacts &) const = default;
 };
 
@@ -204,6 +259,7 @@ struct JobState {
     QHash<QString, InterfaceId> tagAt;    ///< every tag ever hung, so that none is used twice
     std::vector<Finding> findings;
     std::vector<Handover> handovers;
+    std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;
     Series<Line> lines; ///< line n holds sequence number n+1

@@ -55,15 +55,23 @@ CellValue flagIn(const QString &text)
     return expected(text, tr("yes or no"));
 }
 
-CellValue unitIn(const QString &text)
+CellValue unitIn(const Field &field, const QString &text)
 {
     const Unit *unit = findUnit(text);
-    if (unit)
+    if (unit && (!field.dimension || unit->dimension == *field.dimension))
         return json::Value(unit->symbol);
     QStringList known;
-    for (const Unit &one : units())
-        known << one.symbol;
+    for (const Unit *one : unitsFor(field))
+        known << one->symbol;
     return expected(text, tr("one of the units %1").arg(known.join(QStringLiteral(", "))));
+}
+
+CellValue quantityIn(const Field &field, const QString &text)
+{
+    const auto read = Quantity::read(text, *field.dimension);
+    if (!read)
+        return tl::unexpected<QString>(read.error().message);
+    return json::Value(read->text());
 }
 
 CellValue interfacesIn(const QString &text)
@@ -105,7 +113,8 @@ CellValue cellValue(const Field &field, const csv::Field &cell)
     case FieldType::Integer: return integerIn(text);
     case FieldType::Flag: return flagIn(text);
     case FieldType::Decimal: return decimalIn(text);
-    case FieldType::Unit: return unitIn(text);
+    case FieldType::Unit: return unitIn(field, text);
+    case FieldType::Quantity: return quantityIn(field, text);
     case FieldType::Texts: return json::Value(json::arrayOf(partsOfCell(text)));
     case FieldType::Interfaces:
     case FieldType::People: return interfacesIn(text);

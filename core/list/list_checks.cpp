@@ -11,6 +11,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/requirements/catalogue.hpp"
+#include "core/rules/listed_limits.hpp"
 #include "core/rules/listing.hpp"
 
 namespace core {
@@ -37,6 +38,13 @@ const std::vector<RowRule> &rowRules()
         {{"torque_min"_L1, "torque_max"_L1, "torque_unit"_L1}, &rules::torqueBandIsSound, u"torque_max"_s},
         {{"torque_fasteners"_L1}, &rules::torqueBandIsSound, u"torque_fasteners"_s},
         {{"bonding_max"_L1, "bonding_unit"_L1}, &rules::torqueBandIsSound, u"bonding_max"_s},
+        {{"torque_passes"_L1}, &rules::passesAreSound, u"torque_passes"_s},
+        {{"torque_fasteners"_L1, "torque_order"_L1}, &rules::orderIsSound, u"torque_order"_s},
+        {{"torque_turn_min"_L1, "torque_turn_max"_L1}, &rules::turnAndDragAreSound, u"torque_turn_max"_s},
+        {{"torque_prevailing_min"_L1}, &rules::turnAndDragAreSound, u"torque_prevailing_min"_s},
+        {{"bonding_readings"_L1}, &rules::bondingReadingsAreSound, u"bonding_readings"_s},
+        {{"leak_class"_L1}, &rules::leakLimitIsSound, u"leak_class"_s},
+        {{"leak_rate"_L1}, &rules::leakLimitIsSound, u"leak_rate"_s},
         {{"inspections"_L1}, &rules::inspectionsAreOneOrTwo, u"inspections"_s},
     };
     return all;
@@ -71,6 +79,7 @@ void askRules(const ListedRow &row, const ListContext &context, ListFaults &faul
 struct SpecGroup {
     QLatin1String requirement; ///< which tells of its missing parts itself where it is asked for
     Members members;
+    Members companions; ///< mean nothing without the members
     const char *message;
 };
 
@@ -78,8 +87,10 @@ const std::vector<SpecGroup> &specGroups()
 {
     static const std::vector<SpecGroup> all = {
         {"torque"_L1, {"torque_fasteners"_L1, "torque_min"_L1, "torque_max"_L1, "torque_unit"_L1},
+         {"torque_prevailing"_L1, "torque_prevailing_min"_L1, "torque_condition"_L1, "torque_passes"_L1, "torque_order"_L1, "torque_turn_min"_L1, "torque_turn_max"_L1, "thread"_L1},
          QT_TRANSLATE_NOOP("InterfaceList", "A torque is specified by its fasteners, least, most and unit; this one is missing.")},
         {"bonding"_L1, {"bonding_max"_L1, "bonding_unit"_L1},
+         {"bonding_comparison"_L1, "bonding_readings"_L1},
          QT_TRANSLATE_NOOP("InterfaceList", "A bonding limit is a resistance and its unit; this one is missing.")},
     };
     return all;
@@ -90,7 +101,8 @@ void checkSpecGroups(const ListedRow &row, ListFaults &faults)
     const auto isGiven = [&](QLatin1String name) { return row.body.contains(QString(name)); };
     for (const SpecGroup &group : specGroups()) {
         const auto missing = std::find_if_not(group.members.begin(), group.members.end(), isGiven);
-        const bool isHalf = missing != group.members.end() && std::any_of(group.members.begin(), group.members.end(), isGiven);
+        const bool isBegun = std::any_of(group.members.begin(), group.members.end(), isGiven) || std::any_of(group.companions.begin(), group.companions.end(), isGiven);
+        const bool isHalf = missing != group.members.end() && isBegun;
         if (isHalf && !asksFor(row.listing, group.requirement))
             faults.add(row.row, *missing, tr(group.message));
     }

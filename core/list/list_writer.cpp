@@ -27,12 +27,41 @@ void setText(json::Object &body, const QString &name, const QString &text)
         body.set(name, json::Value(text));
 }
 
+template <class Element, class TextOf>
+void setTexts(json::Object &body, const QString &name, const std::vector<Element> &elements, TextOf textOf)
+{
+    std::vector<QString> texts;
+    for (const Element &element : elements)
+        texts.push_back(textOf(element));
+    if (!texts.empty())
+        body.set(name, json::arrayOf(texts));
+}
+
 void setTorque(json::Object &body, const TorqueSpec &torque)
 {
     body.set(u"torque_fasteners"_s, json::Value(torque.fasteners));
     body.set(u"torque_min"_s, json::Value(torque.min.value().text()));
     body.set(u"torque_max"_s, json::Value(torque.max.value().text()));
     body.set(u"torque_unit"_s, json::Value(torque.min.unit()));
+    if (torque.prevailing != Prevailing::None)
+        body.set(u"torque_prevailing"_s, json::Value(torque.prevailing == Prevailing::Added ? u"added"_s : u"included"_s));
+    if (torque.prevailingMin)
+        body.set(u"torque_prevailing_min"_s, json::Value(torque.prevailingMin->text()));
+    setText(body, u"torque_condition"_s, torque.condition);
+    setTexts(body, u"torque_passes"_s, torque.passes, [](const Decimal &percent) { return percent.text(); });
+    setTexts(body, u"torque_order"_s, torque.order, [](qint64 fastener) { return QString::number(fastener); });
+    if (torque.turn) {
+        body.set(u"torque_turn_min"_s, json::Value(torque.turn->least.text() + u" °"_s));
+        body.set(u"torque_turn_max"_s, json::Value(torque.turn->most.text() + u" °"_s));
+    }
+    setText(body, u"thread"_s, torque.thread);
+}
+
+void setLeak(json::Object &body, const LeakLimit &leak)
+{
+    setText(body, u"leak_class"_s, leak.worstClass);
+    if (leak.rate)
+        body.set(u"leak_rate"_s, json::Value(leak.rate->text()));
 }
 
 std::vector<QString> textsOf(const std::vector<InterfaceId> &ids)
@@ -82,6 +111,12 @@ json::Object bodyOf(const Listing &listing)
         body.set(u"bonding_max"_s, json::Value(listing.bondingMax->value().text()));
         body.set(u"bonding_unit"_s, json::Value(listing.bondingMax->unit()));
     }
+    if (listing.bondingComparison == Comparison::LessThan)
+        body.set(u"bonding_comparison"_s, json::Value(u"less than"_s));
+    if (listing.bondingReadings != 1)
+        body.set(u"bonding_readings"_s, json::Value(listing.bondingReadings));
+    if (listing.leak)
+        setLeak(body, *listing.leak);
     setText(body, u"seal_part"_s, listing.sealPart);
     setText(body, u"safetying"_s, listing.safetying);
     setText(body, u"aircraft_half"_s, listing.aircraftHalf);

@@ -70,8 +70,13 @@ void registerTool(Register &reg, const Statement &said)
     if (!id)
         return;
     const QString unit = said.body.text(u"unit");
-    reg.tools.insert({*id, Tool{*id, said.body.text(u"name"), Quantity::parse(said.body.text(u"range_min"), unit),
-                                Quantity::parse(said.body.text(u"range_max"), unit), {}, std::nullopt}});
+    Tool tool{*id, said.body.text(u"name"), Quantity::parse(said.body.text(u"range_min"), unit), Quantity::parse(said.body.text(u"range_max"), unit), {}, std::nullopt};
+    tool.graduation = Quantity::parse(said.body.text(u"graduation"), unit);
+    tool.deviation = Decimal::parse(said.body.text(u"deviation"));
+    tool.deviationSource = said.body.text(u"deviation_source");
+    if (const auto length = Quantity::read(said.body.text(u"length"), Dimension::Length))
+        tool.length = *length;
+    reg.tools.insert({*id, std::move(tool)});
 }
 
 void calibrate(Register &reg, const Statement &said)
@@ -80,7 +85,7 @@ void calibrate(Register &reg, const Statement &said)
     if (!id || !reg.tools.contains(*id))
         return;
     auto &all = reg.tools.at(*id).calibrations;
-    all.push_back({dateOf(said.body, u"on"), dateOf(said.body, u"due"), said.body.text(u"certificate")});
+    all.push_back({dateOf(said.body, u"on"), dateOf(said.body, u"due"), said.body.text(u"certificate"), Decimal::parse(said.body.text(u"deviation"))});
     std::stable_sort(all.begin(), all.end(), [](const Calibration &a, const Calibration &b) { return a.on < b.on; });
 }
 

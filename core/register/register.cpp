@@ -128,6 +128,12 @@ QString whyNotAuthorised(const Register &reg, const PersonId &person, const Need
     return tr("%1 holds no authorisation to %2.").arg(name, what);
 }
 
+std::optional<Decimal> deviationOn(const Tool &tool, QDate day)
+{
+    const Calibration *calibration = calibrationOn(tool, day);
+    return calibration && calibration->deviation ? calibration->deviation : tool.deviation;
+}
+
 const Calibration *calibrationOn(const Tool &tool, QDate day)
 {
     // The newest that had been made by that day governs: a later, shorter interval replaces an earlier, longer one.

@@ -57,6 +57,7 @@ struct Calibration {
     QDate on;
     QDate due; ///< last day on which the tool may be used
     QString certificate;
+    std::optional<Decimal> deviation{}; ///< as its certificate states it, in percent of the reading
     bool operator==(const Calibration &) const = default;
 };
 
@@ -67,6 +68,10 @@ struct Tool {
     std::optional<Quantity> rangeMax;
     std::vector<Calibration> calibrations; ///< oldest first
     std::optional<Instant> withdrawn;
+    std::optional<Quantity> graduation{}; ///< one step of its scale or display
+    std::optional<Decimal> deviation{};   ///< permissible by its class, in percent of the reading
+    QString deviationSource{};            ///< the standard and class that say so
+    std::optional<Quantity> length{};     ///< of a wrench: middle of the grip to the square drive
     bool operator==(const Tool &) const = default;
 };
 
@@ -110,5 +115,7 @@ QString whyNotAuthorised(const Register &reg, const PersonId &person, const Need
 
 /// The calibration that covers the day, or nullptr.
 const Calibration *calibrationOn(const Tool &tool, QDate day);
+/// What the tool may be off, in percent of the reading: as the certificate that covers the day states it, else by its class.
+std::optional<Decimal> deviationOn(const Tool &tool, QDate day);
 
 } // namespace core

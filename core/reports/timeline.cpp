@@ -103,6 +103,7 @@ QString valueText(const Field &field, const json::Value &value, const Register &
     case FieldType::Date:
     case FieldType::Decimal:
     case FieldType::Unit:
+    case FieldType::Quantity:
     case FieldType::Choice:
     case FieldType::Interface:
     case FieldType::Texts:

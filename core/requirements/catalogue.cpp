@@ -57,6 +57,16 @@ std::optional<QString> safetyingMissing(const InterfaceState &item)
     return unless(item.safetying.has_value(), QT_TRANSLATE_NOOP("Requirement", "It has not been safetied."));
 }
 
+std::optional<QString> leakNotSpecified(const Listing &listed)
+{
+    return unless(listed.leak.has_value(), QT_TRANSLATE_NOOP("Requirement", "A leak check needs the worst class that is allowed, or a rate."));
+}
+
+std::optional<QString> leakMissing(const InterfaceState &item)
+{
+    return unless(item.leak.has_value(), QT_TRANSLATE_NOOP("Requirement", "It has not been checked for leaks."));
+}
+
 std::optional<QString> blanksNeedNothing(const Listing &) { return std::nullopt; }
 
 std::optional<QString> blanksMissing(const InterfaceState &item)
@@ -89,6 +99,7 @@ const std::vector<Requirement> &requirements()
         {"torque"_L1, QT_TRANSLATE_NOOP("Requirement", "Torque"), "torque.applied"_L1, &torqueNotSpecified, &missingTorque},
         {"bonding"_L1, QT_TRANSLATE_NOOP("Requirement", "Bonding resistance"), "bonding.measured"_L1, &bondingNotSpecified, &bondingMissing},
         {"safetying"_L1, QT_TRANSLATE_NOOP("Requirement", "Safetying"), "safetying.applied"_L1, &safetyingNotSpecified, &safetyingMissing},
+        {"leak"_L1, QT_TRANSLATE_NOOP("Requirement", "Leak check"), "leak.checked"_L1, &leakNotSpecified, &leakMissing},
     };
     return all;
 }

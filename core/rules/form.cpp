@@ -14,6 +14,8 @@ namespace core {
 
 namespace {
 
+using namespace Qt::StringLiterals;
+
 QString labelOf(const Field &field) { return QCoreApplication::translate("Field", field.label); }
 
 QString author() { return inWords(QT_TRANSLATE_NOOP("Rule", "whoever fills in the form")); }
@@ -27,6 +29,12 @@ bool isArrayOf(const json::Value &value, IsGood isGood)
 
 bool isId(const json::Value &value) { return value.string() && isIdText(*value.string()); }
 bool isText(const json::Value &value) { return value.string() && !value.string()->trimmed().isEmpty(); }
+
+bool isUnitOf(const Field &field, const QString &text)
+{
+    const std::vector<const Unit *> all = unitsFor(field);
+    return std::any_of(all.begin(), all.end(), [&](const Unit *unit) { return unit->symbol == text; });
+}
 
 bool isChoice(const Field &field, const json::Value &value)
 {
@@ -43,7 +51,11 @@ bool isOfType(const Field &field, const json::Value &value)
     case FieldType::Date: return text && text->size() == 10 && QDate::fromString(*text, Qt::ISODate).isValid();
     case FieldType::Moment: return text && Instant::parseLedger(*text);
     case FieldType::Decimal: return text && Decimal::parse(*text);
-    case FieldType::Unit: return text && findUnit(*text) && findUnit(*text)->symbol == *text;
+    case FieldType::Unit: return text && isUnitOf(field, *text);
+    case FieldType::Quantity: {
+        const auto read = text ? Quantity::read(*text, *field.dimension) : Result<Quantity>(failure(ErrorCode::BadInput, {}));
+        return read && read->text() == *text;
+    }
     case FieldType::Choice: return isChoice(field, value);
     case FieldType::Person:
     case FieldType::Interface:
@@ -67,7 +79,13 @@ QString expected(const Field &field)
     case FieldType::Date: return inWords(QT_TRANSLATE_NOOP("Rule", "a date such as 2026-03-02"));
     case FieldType::Moment: return inWords(QT_TRANSLATE_NOOP("Rule", "a time such as 2026-03-02T08:14:31.120Z"));
     case FieldType::Decimal: return inWords(QT_TRANSLATE_NOOP("Rule", "a decimal with a point, such as 12.5, of at most 18 digits"));
-    case FieldType::Unit: return inWords(QT_TRANSLATE_NOOP("Rule", "a unit such as N·m, lbf·in, lbf·ft, mΩ"));
+    case FieldType::Unit: {
+        QStringList symbols;
+        for (const Unit *unit : unitsFor(field))
+            symbols << unit->symbol;
+        return inWords(QT_TRANSLATE_NOOP("Rule", "one of the units %1")).arg(symbols.join(u", "_s));
+    }
+    case FieldType::Quantity: return inWords(QT_TRANSLATE_NOOP("Rule", "%1 with its unit, such as %2")).arg(dimensionInWords(*field.dimension), u"12.5 "_s + unitsOf(*field.dimension).front()->symbol);
     case FieldType::Choice: {
         QStringList choices;
         for (const QLatin1String one : field.choices)
@@ -132,6 +150,10 @@ std::optional<QString> whyNotOfType(const Field &field, const json::Value &value
 {
     if (isOfType(field, value))
         return std::nullopt;
+    if (field.type == FieldType::Quantity && value.string()) {
+        if (const auto read = Quantity::read(*value.string(), *field.dimension); !read)
+            return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2): %3")).arg(labelOf(field), field.name, read.error().message);
+    }
     return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) must be %3.")).arg(labelOf(field), field.name, expected(field));
 }
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/job/torque_plan.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
 #include "core/rules/words.hpp"
@@ -48,11 +49,12 @@ std::optional<Refusal> fastenerExists(const Case &c)
 
 std::optional<Refusal> fastenerHasNoReading(const Case &c)
 {
-    const qint64 number = c.draft.body.integer(u"fastener").value_or(0);
-    if (!c.item || startsTorqueAgain(*c.item, c.draft.author, number))
+    const TorqueStep step = torqueStepOf(c.draft.body);
+    const qint64 number = step.fastener;
+    if (!c.item || !c.item->listed.torque || startsTorqueAgain(*c.item, c.draft.author, step))
         return std::nullopt;
     const auto &all = c.item->torque;
-    const auto at = std::find_if(all.begin(), all.end(), [&](const TorqueReading &r) { return r.fastener == number; });
+    const auto at = std::find_if(all.begin(), all.end(), [&](const TorqueReading &r) { return r.fastener == number && r.pass == step.pass; });
     if (at == all.end())
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Fastener %1 of %2 was torqued already to %3. If that was wrong, strike entry %4, or mark the item disturbed."))
@@ -61,24 +63,25 @@ std::optional<Refusal> fastenerHasNoReading(const Case &c)
 
 std::optional<Refusal> torqueIsInBand(const Case &c)
 {
-    const auto value = readingOf(c);
-    if (!c.item || !c.item->listed.torque || (value && isWithin(*value, c.item->listed.torque->min, c.item->listed.torque->max)))
+    if (!c.item || !c.item->listed.torque)
         return std::nullopt;
-    const TorqueSpec &spec = *c.item->listed.torque;
-    const QString reading = c.text(u"value") + u' ' + c.text(u"unit");
-    const QString advice = value && *value > spec.max
-                               ? inWords(QT_TRANSLATE_NOOP("Rule", "Too much: the fastener may be overstressed. Follow the maintenance data, and raise a finding."))
-                               : inWords(QT_TRANSLATE_NOOP("Rule", "Check the unit and the tool, and torque it again."));
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 asks for %2 to %3; the reading is %4. %5")).arg(c.itemName(), spec.min.text(), spec.max.text(), reading, advice), technician());
+    const auto value = readingOf(c);
+    if (!value || value->dimension() != Dimension::Torque)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2 is no torque. Check the unit.")).arg(c.itemName(), c.text(u"value") + u' ' + c.text(u"unit")), technician());
+    const TorquePlan plan = torquePlan(*c.item->listed.torque, c.job.facts, toolOf(c), c.draft.at.utcDate(), c.draft.body);
+    const auto judged = measure::judgeTorque(*value, plan.lever, plan.band, plan.deviation, plan.rule);
+    if (!judged || !judged->refused) // a lever that has no answer is told by wrench.adapter
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2")).arg(c.itemName(), *judged->refused), technician());
 }
 
 std::optional<Refusal> torqueIsNotHalfDoneByAnother(const Case &c)
 {
-    const qint64 number = c.draft.body.integer(u"fastener").value_or(0);
-    if (!c.item || !isHalfDoneByAnother(*c.item, c.draft.author) || startsTorqueAgain(*c.item, c.draft.author, number))
+    if (!c.item || !isHalfDoneByAnother(*c.item, c.draft.author) || startsTorqueAgain(*c.item, c.draft.author, torqueStepOf(c.draft.body)))
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 torqued %2 of %3 fasteners of %4. Start again from fastener 1, or take over the marked fasteners by signature."))
-                          .arg(c.reg.nameOf(c.item->torque.front().mark.by)).arg(c.item->torque.size()).arg(c.item->listed.torque->fasteners).arg(c.itemName()), technician());
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 torqued %2 of %3 fasteners of %4. Start again from fastener %5, or take over the marked fasteners by signature."))
+                          .arg(c.reg.nameOf(c.item->torque.front().mark.by)).arg(c.item->torque.size()).arg(c.item->listed.torque->fasteners).arg(c.itemName())
+                          .arg(torqueSteps(*c.item->listed.torque).front().fastener), technician());
 }
 
 std::optional<Refusal> thereIsTorqueToTakeOver(const Case &c)

@@ -12,7 +12,8 @@ namespace core::rules {
 std::optional<Refusal> torqueIsAskedFor(const Case &c);
 std::optional<Refusal> fastenerExists(const Case &c);
 std::optional<Refusal> fastenerHasNoReading(const Case &c);
-/// A reading outside the band is refused, low and high alike; exact in decimal, across units.
+/// What arrives at the fastener lies in the band, with the drag where it is added; exact, across units. Where the job asks for a
+/// guard band, inside it by the tool's deviation. See core/measure/acceptance.hpp.
 std::optional<Refusal> torqueIsInBand(const Case &c);
 /// Torque half done by another starts again from the first fastener, unless it was taken over by signature.
 std::optional<Refusal> torqueIsNotHalfDoneByAnother(const Case &c);

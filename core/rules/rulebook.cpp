@@ -10,15 +10,19 @@
 #include "core/rules/balance.hpp"
 #include "core/rules/closure.hpp"
 #include "core/rules/corrections.hpp"
+#include "core/rules/figures.hpp"
 #include "core/rules/findings.hpp"
 #include "core/rules/handovers.hpp"
 #include "core/rules/independence.hpp"
+#include "core/rules/leaks.hpp"
+#include "core/rules/listed_limits.hpp"
 #include "core/rules/listing.hpp"
 #include "core/rules/measuring.hpp"
 #include "core/rules/order.hpp"
 #include "core/rules/people.hpp"
 #include "core/rules/register_rules.hpp"
 #include "core/rules/sequence.hpp"
+#include "core/rules/tightening.hpp"
 
 namespace core {
 
@@ -45,18 +49,22 @@ const std::vector<const Rule *> &always()
 const JobPages &jobPages()
 {
     static const JobPages pages = {
-        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &torqueSpecSound, &accessKnown, &inspectionCount}},
+        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &inspectionCount}},
         {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &disconnectedOnce, &accessOff, &tagUnique}},
         {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &findingNew}},
         {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &reconnectedWhenOff, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew}},
         {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},
         {"photo.attached", {&listed, &takesPart}},
-        {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torqueTakenOver, &fastenerOnce, &torqueBand, &toolCalibrated, &toolRange}},
+        {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
         {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &measuredWhenJoined, &takeOver}},
         {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondingLimit, &toolCalibrated, &toolRange}},
+        {"leak.checked", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &leakAsked, &leakTold, &leakLimit}},
         {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &safetyingAsked, &safetiedAfterTorque}},
         {"inspection.accepted", {&listed, &secured, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
+        {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftSafe}},
+        {"servicing.recorded", {&ofTheCrew, &mayWork, &servicingBand}},
+        {"weight.recorded", {&takesPart}},
         {"finding.raised", {&takesPart, &findingNew, &findingItem}},
         {"finding.closed", {&findingOpen, &findingCloser}},
         {"handover.given", {&leads, &handoverOnce, &handoverTo, &handoverList}},

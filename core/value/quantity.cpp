@@ -40,6 +40,7 @@ QString dimensionInWords(Dimension dimension)
     case Dimension::Current: return tr(QT_TRANSLATE_NOOP("Quantity", "a current"));
     case Dimension::Mass: return tr(QT_TRANSLATE_NOOP("Quantity", "a weight"));
     case Dimension::Length: return tr(QT_TRANSLATE_NOOP("Quantity", "a length"));
+    case Dimension::Angle: return tr(QT_TRANSLATE_NOOP("Quantity", "an angle"));
     case Dimension::Moment: return tr(QT_TRANSLATE_NOOP("Quantity", "a moment of weight"));
     case Dimension::Volume: return tr(QT_TRANSLATE_NOOP("Quantity", "a volume"));
     case Dimension::VolumeRate: return tr(QT_TRANSLATE_NOOP("Quantity", "a rate of flow"));
@@ -66,6 +67,7 @@ const std::vector<Unit> &units()
         unit(QStringLiteral("m"), Dimension::Length, u"1"),
         unit(QStringLiteral("in"), Dimension::Length, u"0.0254"),
         unit(QStringLiteral("ft"), Dimension::Length, u"0.3048"),
+        unit(QStringLiteral("°"), Dimension::Angle, u"1"),
         unit(QStringLiteral("kg·m"), Dimension::Moment, u"1"),
         unit(QStringLiteral("kg·mm"), Dimension::Moment, u"0.001"),
         unit(QStringLiteral("lb·in"), Dimension::Moment, u"0.011521246198"),
@@ -95,6 +97,8 @@ const Unit *findUnit(QStringView symbol)
     QString wanted = symbol.toString().simplified();
     if (wanted == u"Nm")
         wanted = QStringLiteral("N·m");
+    if (wanted == u"deg")
+        wanted = QStringLiteral("°");
     wanted.replace(u'*', u'·').replace(u'.', u'·').replace(QChar(0x22C5), u'·');
     // Both the ohm sign and the Greek capital omega are on keyboards; U+2126 is canonically equivalent to U+03A9.
     wanted.replace(QChar(0x2126), QChar(0x03A9)).replace(QStringLiteral("ohm"), QStringLiteral("Ω"));

@@ -17,12 +17,12 @@
 namespace core {
 
 /// What a unit measures. Moment is weight times arm, of a weight record: mass by length, and never compared with a torque.
-enum class Dimension { Torque, Resistance, Voltage, Current, Mass, Length, Moment, Volume, VolumeRate, DropRate };
+enum class Dimension { Torque, Resistance, Voltage, Current, Mass, Length, Angle, Moment, Volume, VolumeRate, DropRate };
 
 /// For a sentence: "a torque".
 QString dimensionInWords(Dimension dimension);
 
-/// A unit of measurement with its exact factor to the coherent unit of its dimension (N·m, Ω, V, A, kg, m, kg·m, L, L/min,
+/// A unit of measurement with its exact factor to the coherent unit of its dimension (N·m, Ω, V, A, kg, m, degrees, kg·m, L, L/min,
 /// drops/min).
 struct Unit {
     QString symbol; ///< as written in records: `N·m`, `lbf·in`, `mΩ`

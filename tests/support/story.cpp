@@ -31,7 +31,8 @@ constexpr Verb verbs[] = {
     {"safeties"_L1, "safetying.applied"_L1},   {"accepts"_L1, "inspection.accepted"_L1},        {"rejects"_L1, "inspection.rejected"_L1},
     {"raises"_L1, "finding.raised"_L1},        {"clears"_L1, "finding.closed"_L1},              {"hands-over"_L1, "handover.given"_L1},
     {"takes-shift"_L1, "handover.accepted"_L1}, {"strikes"_L1, "entry.struck"_L1},               {"closes"_L1, "job.closed"_L1},
-    {"opens"_L1, "job.opened"_L1},
+    {"opens"_L1, "job.opened"_L1},             {"checks"_L1, "leak.checked"_L1},
+    {"plans"_L1, "lift.planned"_L1},           {"services"_L1, "servicing.recorded"_L1},        {"weighs"_L1, "weight.recorded"_L1},
 };
 
 QLatin1String kindOf(const QString &verb)
@@ -104,6 +105,17 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return {{u"fasteners"_s, static_cast<qint64>(item->torque.size())}, {u"how_checked"_s, u"marks seen, both"_s}};
     if (kind == "bonding.measured"_L1)
         return {{u"value"_s, u"1.5"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}};
+    if (kind == "leak.checked"_L1)
+        return {{u"how"_s, u"engine run, 30 min watched"_s}};
+    if (kind == "lift.planned"_L1)
+        return {{u"unit"_s, u"outgoing"_s}, {u"unit_weight"_s, u"500 kg"_s}, {u"rigging_weight"_s, u"40 kg"_s}, {u"hoist"_s, u"H-1"_s}, {u"hoist_limit"_s, u"1000 kg"_s},
+                {u"hoist_due"_s, u"2026-12-31"_s}, {u"sling"_s, u"S-1"_s}, {u"sling_limit"_s, u"600 kg"_s}, {u"sling_due"_s, u"2026-12-31"_s}, {u"legs"_s, 2},
+                {u"angle_from_horizontal"_s, u"60 °"_s}, {u"reference"_s, u"AMM 71-00"_s}};
+    if (kind == "servicing.recorded"_L1)
+        return {{u"system"_s, u"engine oil"_s}, {u"fluid"_s, u"oil"_s}, {u"quantity"_s, u"9 L"_s}, {u"least"_s, u"8 L"_s}, {u"most"_s, u"10 L"_s}, {u"reference"_s, u"AMM 12-10"_s}};
+    if (kind == "weight.recorded"_L1)
+        return {{u"outgoing_weight"_s, u"612.0 lb"_s}, {u"outgoing_arm"_s, u"120.0 in"_s}, {u"incoming_weight"_s, u"618.5 lb"_s}, {u"incoming_arm"_s, u"120.0 in"_s},
+                {u"aircraft_weight"_s, u"41250 lb"_s}, {u"aircraft_moment"_s, u"5000000 lb·in"_s}, {u"reference"_s, u"AMM 08-00"_s}};
     if (kind == "safetying.applied"_L1)
         return {{u"method"_s, u"lockwire"_s}};
     if (kind == "inspection.rejected"_L1)
@@ -125,9 +137,12 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
 
 } // namespace
 
-Story::Story(const QString &text) : m_register(register_()), m_now(opening())
+Story::Story(const QString &text, const core::json::Object &facts) : m_register(register_()), m_now(opening())
 {
-    for (const core::Draft &draft : openingDrafts()) {
+    std::vector<core::Draft> drafts = openingDrafts();
+    for (const auto &[name, value] : facts.members())
+        drafts.front().body.set(name, value);
+    for (const core::Draft &draft : drafts) {
         if (!take(draft, draft.kind))
             qFatal("The world of the stories is refused: %s (%s)", qPrintable(m_refusals.front().sentence), qPrintable(refusedBy()));
     }

@@ -21,7 +21,8 @@ namespace story {
 /// Blanks in a value are written as `_`. Quantities of people and interfaces: see world() in the .cpp.
 class Story {
 public:
-    explicit Story(const QString &text = {});
+    /// `facts` are further members of the entry that opens the job.
+    explicit Story(const QString &text = {}, const core::json::Object &facts = {});
 
     /// Tells on. Stops at the first sentence that is refused.
     void tell(const QString &text);

@@ -17,7 +17,8 @@ core::Instant opening();
 /// Uma inspect; Tim inspects ducts alone; Ida's inspection ran out on 2026-02-28; Wes's was withdrawn before the job; Rae
 /// releases; Ove may overrule inspectors; Out works but is of no crew. Root administers.
 /// Tools: TW1 torque wrench 5–100 N·m and BM1 bonding meter 0.1–100 mΩ, in calibration; TW2 out of calibration since
-/// 2026-02-28; TW3 withdrawn; TW4 5–20 N·m; TW5 in lbf·in; GA1 in calibration, without a usable range; JK1 a jack, neither.
+/// 2026-02-28; TW3 withdrawn; TW4 5–20 N·m; TW5 in lbf·in; TW6 40–250 lbf·in by 1,
+/// 10 in long, off by 4 % at most; TW7 the same by 50, of unknown deviation; GA1 in calibration, without a usable range; JK1 a jack, neither.
 core::Register register_();
 
 /// The entries that open the job and list its interfaces, in order, one draft each:

@@ -17,17 +17,39 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
 
-using Range = std::optional<std::pair<core::Quantity, core::Quantity>>;
-
-core::Result<Range> rangeIn(const Arguments &arguments)
+core::Result<core::Tool> toolIn(const Arguments &arguments, const core::ToolId &id)
 {
-    if (!arguments.has(u"min"_s) && !arguments.has(u"max"_s) && !arguments.has(u"unit"_s))
-        return Range();
-    const auto min = core::Quantity::parse(arguments.text(u"min"_s), arguments.text(u"unit"_s));
-    const auto max = core::Quantity::parse(arguments.text(u"max"_s), arguments.text(u"unit"_s));
-    if (!min || !max)
-        return core::failure(core::ErrorCode::BadInput, tr("A usable range is --min, --max and --unit: two decimals with a point, and a unit such as N·m, lbf·in or mΩ."));
-    return Range(std::pair(*min, *max));
+    core::Tool tool{id, arguments.text(u"name"_s), std::nullopt, std::nullopt, {}, std::nullopt};
+    tool.deviationSource = arguments.text(u"deviation-source"_s);
+    const QString unit = arguments.text(u"unit"_s);
+    if (arguments.has(u"min"_s) || arguments.has(u"max"_s) || arguments.has(u"unit"_s)) {
+        tool.rangeMin = core::Quantity::parse(arguments.text(u"min"_s), unit);
+        tool.rangeMax = core::Quantity::parse(arguments.text(u"max"_s), unit);
+        if (!tool.rangeMin || !tool.rangeMax)
+            return core::failure(core::ErrorCode::BadInput, tr("A usable range is --min, --max and --unit: two decimals with a point, and a unit such as N·m, lbf·in or mΩ."));
+    }
+    if (arguments.has(u"graduation"_s)) {
+        tool.graduation = core::Quantity::parse(arguments.text(u"graduation"_s), unit);
+        if (!tool.graduation)
+            return core::failure(core::ErrorCode::BadInput, tr("A graduation is a decimal with a point, in the unit of --unit."));
+    }
+    if (arguments.has(u"length"_s)) {
+        const auto length = core::Quantity::read(arguments.text(u"length"_s), core::Dimension::Length);
+        if (!length)
+            return core::failure(length.error());
+        tool.length = *length;
+    }
+    return tool;
+}
+
+core::Result<std::optional<core::Decimal>> deviationIn(const Arguments &arguments)
+{
+    if (!arguments.has(u"deviation"_s))
+        return std::optional<core::Decimal>();
+    const auto percent = core::Decimal::parse(arguments.text(u"deviation"_s));
+    if (!percent)
+        return core::failure(core::ErrorCode::BadInput, tr("A deviation is a decimal with a point, in percent of the reading, such as 4."));
+    return percent;
 }
 
 core::Result<std::optional<core::Calibration>> calibrationIn(const Arguments &arguments)
@@ -40,7 +62,7 @@ core::Result<std::optional<core::Calibration>> calibrationIn(const Arguments &ar
     const auto due = dayIn(arguments.text(u"due"_s));
     if (!due)
         return core::failure(due.error());
-    return std::optional(core::Calibration{*on, *due, arguments.text(u"certificate"_s)});
+    return std::optional(core::Calibration{*on, *due, arguments.text(u"certificate"_s), std::nullopt});
 }
 
 /// What there is to say: a tool that is new, a calibration, or both.
@@ -49,15 +71,24 @@ core::Result<std::vector<core::Draft>> draftsOf(const Arguments &arguments, cons
     const auto id = core::ToolId::parse(arguments.text(u"id"_s));
     if (!id)
         return core::failure(core::ErrorCode::BadInput, tr("\"%1\" cannot be a tool's id.").arg(arguments.text(u"id"_s)));
-    const auto range = rangeIn(arguments);
-    if (!range)
-        return core::failure(range.error());
-    const auto calibration = calibrationIn(arguments);
+    auto tool = toolIn(arguments, *id);
+    if (!tool)
+        return core::failure(tool.error());
+    auto calibration = calibrationIn(arguments);
     if (!calibration)
         return core::failure(calibration.error());
+    const auto deviation = deviationIn(arguments);
+    if (!deviation)
+        return core::failure(deviation.error());
+    const bool isNew = !reg.tool(*id) || arguments.has(u"name"_s);
+    // What a tool is registered with is its class; beside a calibration alone it is what the certificate states.
+    if (isNew)
+        tool->deviation = *deviation;
+    else if (*calibration)
+        (*calibration)->deviation = *deviation;
     std::vector<core::Draft> drafts;
-    if (!reg.tool(*id) || arguments.has(u"name"_s))
-        drafts.push_back(session::toolDraft(author, *id, arguments.text(u"name"_s), *range));
+    if (isNew)
+        drafts.push_back(session::toolDraft(author, *tool));
     if (*calibration)
         drafts.push_back(session::calibrationDraft(author, *id, **calibration));
     if (drafts.empty())
@@ -88,6 +119,10 @@ Command toolCommand()
              value("min"_L1, "VALUE", QT_TRANSLATE_NOOP("Cli", "Where its usable range begins.")),
              value("max"_L1, "VALUE", QT_TRANSLATE_NOOP("Cli", "Where its usable range ends.")),
              value("unit"_L1, "UNIT", QT_TRANSLATE_NOOP("Cli", "The unit of its range: N·m, lbf·in, lbf·ft, mΩ.")),
+             value("graduation"_L1, "VALUE", QT_TRANSLATE_NOOP("Cli", "One step of its scale or display, in that unit.")),
+             value("length"_L1, "LENGTH", QT_TRANSLATE_NOOP("Cli", "Of a torque wrench: from the middle of the grip to the drive, such as \"10 in\".")),
+             value("deviation"_L1, "PERCENT", QT_TRANSLATE_NOOP("Cli", "What it may be off, in percent of the reading: by its class for a new tool, else as the certificate states it.")),
+             value("deviation-source"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "The standard and class that say so.")),
              value("calibrated"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The day on which it was calibrated.")),
              value("due"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The last day on which it may be used.")),
              value("certificate"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "The certificate of the calibration.")), administratorOption(), pinFileOption()},

@@ -95,6 +95,56 @@ private:
     QLineEdit *m_line;
 };
 
+/// A number, and its unit from those that measure the same; none is chosen beforehand.
+class QuantityEditor : public FieldEditor {
+public:
+    QuantityEditor(const core::Field &field, QWidget *parent)
+        : FieldEditor(parent), m_dimension(*field.dimension), m_number(new QLineEdit(this)), m_unit(new QComboBox(this))
+    {
+        fill(this, m_number);
+        layout()->addWidget(m_unit);
+        m_number->setPlaceholderText(tr("Such as 24.5"));
+        m_number->setAccessibleName(labelOf(field));
+        m_unit->setAccessibleName(tr("%1, unit").arg(labelOf(field)));
+        m_unit->addItem(tr("Unit …"), QString());
+        for (const core::Unit *unit : core::unitsOf(m_dimension))
+            m_unit->addItem(unit->symbol, unit->symbol);
+        connect(m_number, &QLineEdit::textChanged, this, &QuantityEditor::takeUnit);
+        connect(m_unit, &QComboBox::currentIndexChanged, this, &FieldEditor::edited);
+        connect(m_number, &QLineEdit::returnPressed, this, &FieldEditor::finished);
+    }
+    std::optional<Value> value() const override
+    {
+        const QString number = m_number->text().trimmed();
+        if (number.isEmpty())
+            return std::nullopt;
+        const QString unit = m_unit->currentData().toString();
+        const auto read = core::Quantity::read(number + u' ' + unit, m_dimension);
+        return read ? read->text() : number + (unit.isEmpty() ? unit : u' ' + unit);
+    }
+    void setValue(const Value &value) override
+    {
+        if (value.string())
+            m_number->setText(*value.string());
+    }
+    QWidget *control() override { return m_number; }
+
+private:
+    /// "12.5 lb" typed in one go: the unit moves to its box.
+    void takeUnit(const QString &text)
+    {
+        if (const auto read = core::Quantity::read(text, m_dimension)) {
+            const QSignalBlocker quiet(m_number);
+            m_number->setText(read->value().text());
+            m_unit->setCurrentIndex(m_unit->findData(read->unit()));
+        }
+        emit edited();
+    }
+    core::Dimension m_dimension;
+    QLineEdit *m_number;
+    QComboBox *m_unit;
+};
+
 class FlagEditor : public FieldEditor {
 public:
     FlagEditor(const core::Field &field, QWidget *parent) : FieldEditor(parent), m_box(new QCheckBox(labelOf(field), this))
@@ -152,8 +202,8 @@ private:
             }
             break;
         case FieldType::Unit:
-            for (const core::Unit &unit : core::units())
-                m_box->addItem(unit.symbol, unit.symbol);
+            for (const core::Unit *unit : core::unitsFor(field))
+                m_box->addItem(unit->symbol, unit->symbol);
             break;
         case FieldType::Interface:
             for (const core::InterfaceState &item : job ? job->items : core::Series<core::InterfaceState>())
@@ -224,6 +274,7 @@ FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &r
     case FieldType::Person:
     case FieldType::Interface:
     case FieldType::Tool: return new ChoiceEditor(field, reg, job, parent);
+    case FieldType::Quantity: return new QuantityEditor(field, parent);
     case FieldType::People: return new PeopleEditor(field, reg, parent);
     case FieldType::Digest:
     case FieldType::PublicKey:

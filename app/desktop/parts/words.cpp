@@ -74,6 +74,7 @@ QString valueInWords(const core::Field &field, const core::json::Value &value, c
     case core::FieldType::Moment:
     case core::FieldType::Decimal:
     case core::FieldType::Unit:
+    case core::FieldType::Quantity:
     case core::FieldType::Interface:
     case core::FieldType::Texts:
     case core::FieldType::People:

@@ -262,8 +262,9 @@ void TstSigning::askSaysWhatSigningWouldSay()
     QCOMPARE(hangar.openJob(), QString());
     QVERIFY(hangar.session().ask(undone("tech", u"E1"_s, u"1"_s)).empty());
     QCOMPARE(hangar.session().ask(undone("tech", u"E9"_s, u"1"_s)).front().rule, u"sequence.listed"_s);
-    QVERIFY(hangar.session().ask(session::toolDraft(person("root"), *core::ToolId::parse(u"T1"), u"Lamp"_s, std::nullopt)).empty());
-    QCOMPARE(hangar.session().ask(session::toolDraft(person("tech"), *core::ToolId::parse(u"T1"), u"Lamp"_s, std::nullopt)).front().rule, u"register.administrator"_s);
+    const core::Tool lamp{*core::ToolId::parse(u"T1"), u"Lamp"_s, std::nullopt, std::nullopt, {}, std::nullopt};
+    QVERIFY(hangar.session().ask(session::toolDraft(person("root"), lamp)).empty());
+    QCOMPARE(hangar.session().ask(session::toolDraft(person("tech"), lamp)).front().rule, u"register.administrator"_s);
 }
 
 void TstSigning::rehearsalWritesNothing()

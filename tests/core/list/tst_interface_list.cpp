@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/measure/tightening.hpp"
 #include "core/list/interface_list.hpp"
 
 #include <QtTest>
@@ -27,6 +28,7 @@ JobState jobWithZones()
 {
     JobState job;
     job.facts.zones = {{u"Left"_s, std::nullopt}, {u"Right"_s, std::nullopt}};
+    job.facts.leakClasses = {u"stain"_s, u"seep"_s};
     return job;
 }
 
@@ -72,8 +74,10 @@ QString places(const InterfaceList &list)
     return lines.join(u' ');
 }
 
-const QString fullHeader = u"id,name,kind,zone,requirements,torque_fasteners,torque_min,torque_max,torque_unit,bonding_max,bonding_unit,seal_part,"
+const QString usualHeader = u"id,name,kind,zone,requirements,torque_fasteners,torque_min,torque_max,torque_unit,bonding_max,bonding_unit,seal_part,"
                            "safetying,aircraft_half,unit_half,critical,inspections,independence_group,twin_group,access,reference,note\r\n"_s;
+const QString fullHeader = usualHeader.chopped(2) + u",torque_prevailing,torque_prevailing_min,torque_condition,torque_passes,torque_order,torque_turn_min,torque_turn_max,thread,"
+                                                     "bonding_comparison,bonding_readings,leak_class,leak_rate\r\n"_s;
 
 } // namespace
 
@@ -100,14 +104,24 @@ private slots:
 
 void InterfaceListTest::everyColumnIsRead()
 {
-    const QString file = fullHeader + u"E1,First,duct,Left,none,,,,,,,,,,,,,,,,,\r\n"
-                                      "E2,\"Duct, aft\",duct,Left,torque|seal|bonding|safetying|mate,4,20,25.0,Nm,2.5,mΩ,S-1,lockwire,P1,J1,yes,2,pair,tw,E1,task 1,\"a\nb\"\r\n"
-                                      "E3,Other,duct,Left,none,,,,,,,,,,,no,,,tw,,,\r\n"_s;
+    const QString file = fullHeader + u"E1,First,duct,Left,none,,,,,,,,,,,,,,,,,,,,,,,,,,,,,\r\n"
+                                      "E2,\"Duct, aft\",duct,Left,torque|seal|bonding|safetying|mate,4,20,25.0,Nm,2.5,mΩ,S-1,lockwire,P1,J1,yes,2,pair,tw,E1,task 1,\"a\nb\","
+                                      "added,8 lbf.in,dry,30|60|100,cross,60 deg,75 °,7/16-20,less than,2,seep,2.5 mL/min\r\n"
+                                      "E3,Other,duct,Left,none,,,,,,,,,,,no,,,tw,,,,,,,,,,,,,,,\r\n"_s;
     const InterfaceList list = read(file);
     QVERIFY2(list, qPrintable(outcome(list)));
     const Listing &listing = (*list)[1].listing;
     QCOMPARE(listing.name, u"Duct, aft"_s);
-    QCOMPARE(listing.torque, (TorqueSpec{4, *Quantity::parse(u"20", u"N·m"), *Quantity::parse(u"25.0", u"N·m")}));
+    QCOMPARE(listing.torque->fasteners, 4);
+    QCOMPARE(listing.torque->min.text(), u"20 N·m"_s);
+    QCOMPARE(listing.torque->prevailing, Prevailing::Added);
+    QCOMPARE(listing.torque->prevailingMin->text(), u"8 lbf·in"_s);
+    QCOMPARE(listing.torque->passes.size(), 3U);
+    QCOMPARE(listing.torque->order, (std::vector<qint64>{1, 3, 2, 4}));
+    QCOMPARE(listing.torque->turn->most.text(), u"75"_s);
+    QCOMPARE(listing.torque->thread, u"7/16-20"_s);
+    QCOMPARE(listing.bondingComparison, Comparison::LessThan);
+    QCOMPARE(listing.leak->rate->text(), u"2.5 mL/min"_s);
     QCOMPARE(listing.torque->max.text(), u"25.0 N·m"_s);
     QCOMPARE(listing.bondingMax->text(), u"2.5 mΩ"_s);
     QCOMPARE(listing.access, std::vector{*InterfaceId::parse(u"E1")});
@@ -166,7 +180,7 @@ void InterfaceListTest::whatIsTaken_data()
 void InterfaceListTest::whatIsTaken()
 {
     QFETCH(QString, row);
-    const InterfaceList list = read(fullHeader + row);
+    const InterfaceList list = read(usualHeader + row);
     QVERIFY2(list, qPrintable(outcome(list)));
 }
 
@@ -176,10 +190,10 @@ void InterfaceListTest::whatIsRefused_data()
     QTest::addColumn<QString>("where"); // row:column of each error
     QTest::addColumn<QString>("named"); // words of one of them
     const auto row = [](const char *name, const QString &text, const QString &where, const QString &named) {
-        QTest::addRow("%s", name) << fullHeader + text << where << named;
+        QTest::addRow("%s", name) << usualHeader + text << where << named;
     };
     QTest::addRow("empty file") << QString() << u"0:0"_s << u"empty"_s;
-    QTest::addRow("header alone") << fullHeader << u"0:0"_s << u"no interface"_s;
+    QTest::addRow("header alone") << usualHeader << u"0:0"_s << u"no interface"_s;
     QTest::addRow("unknown column") << u"id,name,kind,zone,colour\nE1,a,drain,Left,red\n"_s << u"1:5"_s << u"colour"_s;
     QTest::addRow("column twice") << u"id,name,kind,zone,name\nE1,a,drain,Left,b\n"_s << u"1:5"_s << u"twice"_s;
     QTest::addRow("column missing") << u"id,name,kind\nE1,a,drain\n"_s << u"1:0"_s << u"\"zone\""_s;
@@ -210,8 +224,8 @@ void InterfaceListTest::whatIsRefused_data()
     row("too many fasteners", u"E1,a,clamp,Left,torque,201,20,25,N·m,,,,,,,,,,,,,"_s, u"2:6"_s, u"200"_s);
     row("least above most", u"E1,a,clamp,Left,torque,4,25,20,N·m,,,,,,,,,,,,,"_s, u"2:8"_s, u"from less to more"_s);
     row("unknown unit", u"E1,a,clamp,Left,torque,4,20,25,in-lb,,,,,,,,,,,,,"_s, u"2:9"_s, u"lbf·in"_s);
-    row("torque in a unit of resistance", u"E1,a,clamp,Left,torque,4,20,25,mΩ,,,,,,,,,,,,,"_s, u"2:8"_s, u"unit of torque"_s);
-    row("bonding in a unit of torque", u"E1,a,drain,Left,bonding,,,,,2.5,N·m,,,,,,,,,,,"_s, u"2:10"_s, u"no resistance"_s);
+    row("torque in a unit of resistance", u"E1,a,clamp,Left,torque,4,20,25,mΩ,,,,,,,,,,,,,"_s, u"2:9"_s, u"lbf·in"_s);
+    row("bonding in a unit of torque", u"E1,a,drain,Left,bonding,,,,,2.5,N·m,,,,,,,,,,,"_s, u"2:11"_s, u"mΩ"_s);
     row("neither yes nor no", u"E1,a,drain,Left,,,,,,,,,,,,x,,,,,,"_s, u"2:16"_s, u"yes or no"_s);
     row("three inspections", u"E1,a,drain,Left,,,,,,,,,,,,,3,,,,,"_s, u"2:17"_s, u"once or twice"_s);
     row("twin alone", u"E1,a,drain,Left,,,,,,,,,,,,,,,tw,,,"_s, u"2:19"_s, u"alone"_s);
@@ -250,7 +264,7 @@ void InterfaceListTest::whatTheJobHasAlready()
 
 void InterfaceListTest::allErrorsAtOnce()
 {
-    const QString file = fullHeader + u"E1,,drains,Lefft,blank,x,\"1,5\",,lb,,,,,,,maybe,9,,,E9,,\r\nE1,a,drain,Left,,,,,,,,,,,,,,,,,,\r\n,a,drain,Nowhere,,,,,,,,,,,,,,,,,,\r\n"_s;
+    const QString file = usualHeader + u"E1,,drains,Lefft,blank,x,\"1,5\",,lb,,,,,,,maybe,9,,,E9,,\r\nE1,a,drain,Left,,,,,,,,,,,,,,,,,,\r\n,a,drain,Nowhere,,,,,,,,,,,,,,,,,,\r\n"_s;
     QCOMPARE(places(read(file)), u"2:2 2:3 2:4 2:5 2:6 2:7 2:9 2:16 2:17 2:20 3:1 4:1 4:4"_s);
 }
 
@@ -261,7 +275,7 @@ void InterfaceListTest::exportNamesEveryColumn()
 
 void InterfaceListTest::bodyIsTheInverseOfListing()
 {
-    const InterfaceList list = read(fullHeader + u"E1,a,duct,Left,torque|bonding,4,20,25.0,Nm,2.50,mΩ,S-1,lockwire,P1,J1,yes,2,pair,,,task 1,n\r\n"_s);
+    const InterfaceList list = read(usualHeader + u"E1,a,duct,Left,torque|bonding,4,20,25.0,Nm,2.50,mΩ,S-1,lockwire,P1,J1,yes,2,pair,,,task 1,n\r\n"_s);
     QVERIFY2(list, qPrintable(outcome(list)));
     QCOMPARE(bodyOf((*list)[0].listing), (*list)[0].body);
     QCOMPARE(listingIn((*list)[0].id, bodyOf((*list)[0].listing)), (*list)[0].listing);
@@ -285,14 +299,29 @@ void InterfaceListTest::exportReadsBackTheSame()
             QString id = text();
             id.remove(QRegularExpression(u"[\\r\\n\\t]"_s));
             Listing listing{.id = *InterfaceId::parse(u"E%1 %2"_s.arg(i).arg(id.trimmed()).left(120).trimmed()),
-                            .name = text(), .kind = u"duct"_s, .zone = u"Left"_s, .requirements = {}, .torque = {}, .bondingMax = {},
+                            .name = text(), .kind = u"duct"_s, .zone = u"Left"_s, .requirements = {}, .torque = {}, .bondingMax = {}, .leak = {},
                             .sealPart = text(), .safetying = text(), .aircraftHalf = u"P%1"_s.arg(i), .unitHalf = u"-J%1"_s.arg(i),
                             .critical = *rc::gen::arbitrary<bool>(), .inspections = *rc::gen::inRange(1, 3),
                             .independenceGroup = optionalText(), .twinGroup = {}, .access = {}, .reference = optionalText(), .note = optionalText()};
             if (*rc::gen::arbitrary<bool>())
                 listing.torque = TorqueSpec{*rc::gen::inRange(1, 200), *Quantity::parse(u"20.50", u"N·m"), *Quantity::parse(u"25", u"N·m")};
+            if (listing.torque && *rc::gen::arbitrary<bool>()) {
+                listing.torque->prevailing = Prevailing::Added;
+                listing.torque->prevailingMin = Quantity::parse(u"8.0", u"lbf·in");
+                listing.torque->condition = u"lubricated"_s;
+                listing.torque->passes = {*Decimal::parse(u"30"), *Decimal::parse(u"100")};
+                listing.torque->order = measure::crossPattern(listing.torque->fasteners);
+                listing.torque->turn = TurnBand{*Decimal::parse(u"60"), *Decimal::parse(u"75.0")};
+                listing.torque->thread = u"7/16-20"_s;
+            }
+            if (*rc::gen::arbitrary<bool>())
+                listing.leak = LeakLimit{{}, Quantity::parse(u"2.0", u"mL/min")};
             if (*rc::gen::arbitrary<bool>())
                 listing.bondingMax = *Quantity::parse(u"2.50", u"mΩ");
+            if (listing.bondingMax && *rc::gen::arbitrary<bool>()) {
+                listing.bondingComparison = Comparison::LessThan;
+                listing.bondingReadings = 2;
+            }
             for (const Requirement &requirement : requirements()) {
                 if (*rc::gen::arbitrary<bool>() && !requirement.unmet(listing))
                     listing.requirements.push_back(requirement.name);
@@ -315,7 +344,7 @@ void InterfaceListTest::exportReadsBackTheSame()
 
 void InterfaceListTest::previewShowsWhatIsTaken()
 {
-    const InterfaceList list = read(fullHeader + u"E1,Clamp,clamp,Left,torque,4,20,25,N·m,,,,,,,yes,,,,,,\r\nE2,Drain,drain,Right,,,,,,,,,,,,,,,,E1,,\r\n"_s);
+    const InterfaceList list = read(usualHeader + u"E1,Clamp,clamp,Left,torque,4,20,25,N·m,,,,,,,yes,,,,,,\r\nE2,Drain,drain,Right,,,,,,,,,,,,,,,,E1,,\r\n"_s);
     QVERIFY2(list, qPrintable(outcome(list)));
     const ListPreview preview = previewOf(*list, kinds());
     QCOMPARE(preview.rows.size(), 2U);

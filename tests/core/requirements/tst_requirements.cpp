@@ -17,7 +17,7 @@ class TestRequirements : public QObject {
     static QString asking(const QString &requirement)
     {
         return u"Ana lists X1 requirements=%1 torque_fasteners=2 torque_min=20 torque_max=25 torque_unit=N·m bonding_max=2.5 bonding_unit=mΩ seal_part=S-100 "
-               "safetying=lockwire aircraft_half=P9 unit_half=J9"_s.arg(requirement);
+               "safetying=lockwire aircraft_half=P9 unit_half=J9 leak_rate=0_mL/min"_s.arg(requirement);
     }
 
 private slots:
@@ -31,6 +31,7 @@ private slots:
         QTest::newRow("safetying") << u"safetying"_s << u"Ana disconnects X1; Ana reconnects X1"_s << u"Ana safeties X1"_s;
         QTest::newRow("seal") << u"seal"_s << u"Ana disconnects X1"_s << u"Ana reconnects X1"_s;
         QTest::newRow("mate") << u"mate"_s << u"Ana disconnects X1"_s << u"Ana reconnects X1"_s;
+        QTest::newRow("leak") << u"leak"_s << u"Ana disconnects X1; Ana reconnects X1"_s << u"Ana checks X1 rate=0_mL/min"_s;
         QTest::newRow("blanks") << u"blanks"_s << u"Ana disconnects X1 blanks_fitted=2"_s << u"Ana reconnects X1"_s;
     }
     void eachIsShown()
@@ -52,7 +53,7 @@ private slots:
 
     void everyRequirementHasItsRow()
     {
-        QCOMPARE(core::requirements().size(), 6U);
+        QCOMPARE(core::requirements().size(), 7U);
         QVERIFY(!core::findRequirement(u"prayer"));
     }
 

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QDate>
+
+#include "core/job/state.hpp"
+#include "core/measure/lifting.hpp"
+
+namespace core {
+
+// The bodies of figures of the whole job as core/measure takes them. Nothing where a member is missing or of another form: the form
+// says so when it is asked.
+
+/// A lift on that day. One of `span` and `centre` alone is for a rule to refuse.
+std::optional<measure::LiftPlan> liftIn(const json::Object &body, QDate day);
+
+struct ServicingFigure {
+    Quantity quantity;
+    Quantity least;
+    Quantity most;
+};
+std::optional<ServicingFigure> servicingIn(const json::Object &body);
+
+} // namespace core

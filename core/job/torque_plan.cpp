@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/job/torque_plan.hpp"
+
+#include <algorithm>
+
+#include "core/acts/act.hpp"
+
+namespace core {
+
+namespace {
+
+std::optional<measure::Lever> leverIn(const json::Object &body)
+{
+    const auto length = quantityIn(body, u"wrench_length", Dimension::Length);
+    const auto extension = quantityIn(body, u"extension", Dimension::Length);
+    const auto angle = quantityIn(body, u"extension_angle", Dimension::Angle);
+    if (!length || !extension || !angle)
+        return std::nullopt;
+    return measure::Lever{*length, *extension, angle->value()};
+}
+
+std::optional<measure::WrenchScale> scaleOf(const Tool *tool)
+{
+    if (!tool || !tool->rangeMin || !tool->rangeMax)
+        return std::nullopt;
+    return measure::WrenchScale{*tool->rangeMin, *tool->rangeMax, tool->graduation};
+}
+
+} // namespace
+
+TorqueStep torqueStepOf(const json::Object &body) { return {body.integer(u"pass").value_or(1), body.integer(u"fastener").value_or(0)}; }
+
+TorquePlan torquePlan(const TorqueSpec &spec, const JobFacts &facts, const Tool *tool, QDate day, const json::Object &body)
+{
+    const TorqueStep step = torqueStepOf(body);
+    measure::TorqueBand band = measure::torqueBand(spec.min, spec.max);
+    if (step.pass >= 1 && step.pass <= static_cast<qint64>(spec.passes.size()))
+        band = measure::ofPass(band, spec.passes[static_cast<std::size_t>(step.pass - 1)]);
+    if (const auto drag = quantityIn(body, u"prevailing", Dimension::Torque); drag && spec.prevailing == Prevailing::Added)
+        band = measure::withPrevailing(band, *drag);
+    return {step, band, leverIn(body), scaleOf(tool), tool ? deviationOn(*tool, day) : std::nullopt,
+            facts.acceptsGuarded ? measure::DecisionRule::Guarded : measure::DecisionRule::Simple};
+}
+
+bool isLeverHalfTold(const json::Object &body)
+{
+    const int told = body.contains(u"wrench_length") + body.contains(u"extension") + body.contains(u"extension_angle");
+    return told != 0 && told != 3;
+}
+
+} // namespace core

@@ -1,0 +1,117 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/job/working_of.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+#include "core/job/figures.hpp"
+#include "core/job/leak_reading.hpp"
+#include "core/job/torque_plan.hpp"
+#include "core/measure/servicing.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using measure::Working;
+using Worked = std::optional<Working>;
+
+/// An act's part in a calculation.
+struct Asked {
+    const JobState &job;
+    const Register &reg;
+    const Draft &draft;
+    const InterfaceState *item;
+
+    QString text(QStringView name) const { return draft.body.text(name); }
+};
+
+Worked orWhy(const measure::Measured<Working> &working)
+{
+    if (working)
+        return *working;
+    return Working{{}, working.error(), {}, {}};
+}
+
+/// Two calculations as one, the answer of the second.
+Working joined(Working first, const Working &second)
+{
+    first.steps.insert(first.steps.end(), second.steps.begin(), second.steps.end());
+    first.answer = second.answer;
+    first.notes += second.notes;
+    for (const QString &source : second.sources) {
+        if (!first.sources.contains(source))
+            first.sources << source;
+    }
+    return first;
+}
+
+Worked torque(const Asked &asked)
+{
+    if (!asked.item || !asked.item->listed.torque)
+        return std::nullopt;
+    const auto id = ToolId::parse(asked.text(u"tool"));
+    const TorquePlan plan = torquePlan(*asked.item->listed.torque, asked.job.facts, id ? asked.reg.tool(*id) : nullptr, asked.draft.at.utcDate(), asked.draft.body);
+    Worked setting;
+    // Without a graduation a wrench may still be read: only with an adapter is the setting worth a word.
+    if (plan.scale && (plan.lever || plan.scale->graduation)) {
+        const auto found = measure::settingFor(plan.band, plan.lever, *plan.scale);
+        setting = found ? found->working : Working{{}, found.error(), {}, {}};
+    }
+    const auto value = Quantity::parse(asked.text(u"value"), asked.text(u"unit"));
+    if (!value || value->dimension() != Dimension::Torque)
+        return setting ? setting : Working{{{QCoreApplication::translate("Measure", "Torque asked for"), {}, {}, plan.band.text()}}, plan.band.text(), {}, {}};
+    const auto judged = measure::judgeTorque(*value, plan.lever, plan.band, plan.deviation, plan.rule);
+    if (!judged)
+        return Working{{}, judged.error(), {}, {}};
+    return setting && plan.lever ? joined(*setting, judged->working) : judged->working;
+}
+
+Worked leak(const Asked &asked)
+{
+    const auto rate = leakRateIn(asked.draft.body);
+    if (!asked.item || !asked.item->listed.leak || !asked.item->listed.leak->rate || !rate)
+        return std::nullopt;
+    return orWhy(measure::rateWorking(*rate, *asked.item->listed.leak->rate, Decimal::parse(asked.text(u"drops_per_ml"))));
+}
+
+Worked lift(const Asked &asked)
+{
+    const auto plan = liftIn(asked.draft.body, asked.draft.at.utcDate());
+    return plan ? Worked(measure::liftWorking(*plan)) : std::nullopt;
+}
+
+Worked servicing(const Asked &asked)
+{
+    const auto figure = servicingIn(asked.draft.body);
+    return figure ? orWhy(measure::servicingWorking(figure->quantity, figure->least, figure->most)) : std::nullopt;
+}
+
+struct WorkingLine {
+    QLatin1String kind;
+    Worked (*work)(const Asked &);
+};
+
+constexpr WorkingLine lines[] = {
+    {"torque.applied"_L1, &torque},
+    {"leak.checked"_L1, &leak},
+    {"lift.planned"_L1, &lift},
+    {"servicing.recorded"_L1, &servicing},
+};
+
+} // namespace
+
+std::optional<measure::Working> workingOf(const JobState &job, const Register &reg, const Draft &draft)
+{
+    const auto line = std::find_if(std::begin(lines), std::end(lines), [&](const WorkingLine &one) { return one.kind == draft.kind; });
+    if (line == std::end(lines))
+        return std::nullopt;
+    const auto id = InterfaceId::parse(draft.subject.value_or(QString()));
+    return line->work({job, reg, draft, id ? job.item(*id) : nullptr});
+}
+
+} // namespace core

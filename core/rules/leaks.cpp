@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/rules/leaks.hpp"
+
+#include "core/job/leak_reading.hpp"
+#include "core/requirements/catalogue.hpp"
+#include "core/rules/words.hpp"
+
+namespace core::rules {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString technician() { return inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")); }
+
+/// The limit that the draft is held against, when there is one.
+const LeakLimit *limitOf(const Case &c) { return c.item && c.item->listed.leak ? &*c.item->listed.leak : nullptr; }
+
+QString rework() { return inWords(QT_TRANSLATE_NOOP("Rule", "Find the cause, mark the item disturbed, and restore it as the maintenance data says.")); }
+
+} // namespace
+
+std::optional<Refusal> leakIsAskedFor(const Case &c)
+{
+    if (!c.item || (asksFor(c.item->listed, "leak"_L1) && c.item->listed.leak))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The list asks for no leak check on %1. What is seen leaking is a finding.")).arg(c.itemName()), technician());
+}
+
+std::optional<Refusal> leakIsTold(const Case &c)
+{
+    const LeakLimit *limit = limitOf(c);
+    if (!limit)
+        return std::nullopt;
+    if (!limit->worstClass.isEmpty() && c.text(u"class").isEmpty())
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by class (%2 at worst). Say which was seen; dry, where nothing shows.")).arg(c.itemName(), limit->worstClass), technician());
+    if (limit->rate && !leakRateIn(c.draft.body))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by rate (%2 at most). Say what was measured, or count drops.")).arg(c.itemName(), limit->rate->text()), technician());
+    return std::nullopt;
+}
+
+std::optional<Refusal> leakIsWithinLimit(const Case &c)
+{
+    const LeakLimit *limit = limitOf(c);
+    if (!limit)
+        return std::nullopt;
+    const QString seen = c.text(u"class");
+    if (!seen.isEmpty()) {
+        const auto within = isLeakClassWithin(seen, limit->worstClass, c.job.facts);
+        if (!within)
+            return refusal(c, within.error(), technician());
+        if (!*within)
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 leaks: %2, where %3 is allowed at worst. %4")).arg(c.itemName(), seen, limit->worstClass.isEmpty() ? dryLeak() : limit->worstClass, rework()), technician());
+    }
+    const auto rate = leakRateIn(c.draft.body);
+    if (!rate || !limit->rate)
+        return std::nullopt;
+    const auto checked = measure::rateAgainstLimit(*rate, *limit->rate, Decimal::parse(c.text(u"drops_per_ml")));
+    if (!checked)
+        return refusal(c, checked.error(), technician());
+    if (checked->isWithin)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2 %3")).arg(c.itemName(), checked->said, rework()), technician());
+}
+
+const Rule leakAsked{"leak.asked-for"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A check without a limit can only be passed."), &leakIsAskedFor};
+const Rule leakTold{"leak.told"_L1, QT_TRANSLATE_NOOP("RuleWhy", "No leak is something that was looked for."), &leakIsTold};
+const Rule leakLimit{"leak.limit"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A leak grows in flight, beside what is hot."), &leakIsWithinLimit};
+
+} // namespace core::rules

@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+// Leak checks of one interface, against the class and the rate that its listing allows.
+
+std::optional<Refusal> leakIsAskedFor(const Case &c);
+/// What the limit speaks of was looked at: a class, `dry` where nothing shows, or a rate.
+std::optional<Refusal> leakIsTold(const Case &c);
+/// The class is one of the job's and no worse than the limit; the rate is at most the limit, drops counted as the entry says.
+std::optional<Refusal> leakIsWithinLimit(const Case &c);
+
+extern const Rule leakAsked, leakTold, leakLimit;
+
+} // namespace core::rules

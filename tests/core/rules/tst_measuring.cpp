@@ -1,0 +1,209 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QSet>
+#include <QTest>
+
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using story::Story;
+
+/// What is measured, against what the list and the job ask for: for each rule a case that is admitted and the nearest that is not.
+class TestMeasuring : public QObject {
+    Q_OBJECT
+
+    static QSet<QString> &namesSeenRefusing()
+    {
+        static QSet<QString> names;
+        return names;
+    }
+
+private slots:
+    void eachRule_data()
+    {
+        QTest::addColumn<QString>("job"); // further members of its opening, name=value
+        QTest::addColumn<QString>("before");
+        QTest::addColumn<QString>("act");
+        QTest::addColumn<QString>("refusedBy");
+        const auto row = [](const char *name, const char *job, const QString &before, const char *act, const char *refusedBy) {
+            QTest::newRow(name) << QString::fromUtf8(job) << before << QString::fromUtf8(act) << QString::fromUtf8(refusedBy);
+        };
+        const auto joined = [](const char *spec) { return u"Ana lists X1 requirements=torque torque_unit=lbf·in %1; Ana disconnects X1; Ben reconnects X1"_s.arg(QString::fromUtf8(spec)); };
+
+        // A flange of four fasteners, 400 lbf·in, in passes of 30, 60 and 100 percent: worked example of flange torque pages.
+        const QString flange = joined("torque_fasteners=4 torque_min=180 torque_max=200 torque_passes=30,60,100 torque_order=cross");
+        row("the first pass at 30 %", "", flange, "Ben torques X1 fastener=1 pass=1 value=57 tool=TW6", "");
+        row("the first pass at the final torque", "", flange, "Ben torques X1 fastener=1 pass=1 value=190 tool=TW6", "torque.band");
+        row("the least of the first pass", "", flange, "Ben torques X1 fastener=1 pass=1 value=54 tool=TW6", "");
+        row("one in the last place below it", "", flange, "Ben torques X1 fastener=1 pass=1 value=53.9 tool=TW6", "torque.band");
+        row("which pass is not said", "", flange, "Ben torques X1 fastener=1 value=57 tool=TW6", "torque.pass");
+        row("a pass too many", "", flange, "Ben torques X1 fastener=1 pass=4 value=190 tool=TW6", "torque.pass");
+        row("the second pass before the first", "", flange, "Ben torques X1 fastener=1 pass=2 value=114 tool=TW6", "torque.order");
+        // 4 fasteners: 1-3-2-4, opposite pairs (gasket makers' rule).
+        const QString begun = flange + u"; Ben torques X1 fastener=1 pass=1 value=57 tool=TW6"_s;
+        row("across the flange", "", begun, "Ben torques X1 fastener=3 pass=1 value=57 tool=TW6", "");
+        row("next to it", "", begun, "Ben torques X1 fastener=2 pass=1 value=57 tool=TW6", "torque.order");
+        row("next to it, with a reason, where the job asks", "torque_skips=asked", begun, "Ben torques X1 fastener=2 pass=1 value=57 tool=TW6 skip_reason=wrench_fouls_a_bracket", "");
+        row("next to it, without, where the job asks", "torque_skips=asked", begun, "Ben torques X1 fastener=2 pass=1 value=57 tool=TW6", "torque.order");
+        row("next to it, with a reason, where the job refuses", "torque_skips=refused", begun, "Ben torques X1 fastener=2 pass=1 value=57 tool=TW6 skip_reason=in_haste", "torque.order");
+        const QString skipped = begun + u"; Ben torques X1 fastener=2 pass=1 value=57 tool=TW6 skip_reason=fouled"_s;
+        row("back to what was passed over", "torque_skips=asked", skipped, "Ben torques X1 fastener=3 pass=1 value=57 tool=TW6", "");
+        row("on from there", "torque_skips=asked", skipped, "Ben torques X1 fastener=4 pass=1 value=57 tool=TW6", "");
+        row("a reason lifts no pass", "torque_skips=asked", skipped, "Ben torques X1 fastener=1 pass=2 value=114 tool=TW6 skip_reason=in_haste", "torque.order");
+        row("the same fastener in the same pass", "", begun, "Ben torques X1 fastener=1 pass=1 value=57 tool=TW6", "torque.fastener-once");
+        row("half done by another, from the first of the order", "", begun, "Dee torques X1 fastener=1 pass=1 value=57 tool=TW6", "");
+        row("half done by another, going on", "", begun, "Dee torques X1 fastener=3 pass=1 value=57 tool=TW6", "torque.half-done");
+        const QString given = joined("torque_fasteners=3 torque_min=180 torque_max=200 torque_order=2,3,1");
+        row("in the order that is given", "", given, "Ben torques X1 fastener=2 value=190 tool=TW6", "");
+        row("by number", "", given, "Ben torques X1 fastener=1 value=190 tool=TW6", "torque.order");
+
+        // Drag of a self-locking nut: AC 43.13-1B (9/8/98) par. 7-40 d and f, with table 7-1 for 1/4-28: 50-70 lbf·in; drag of 8 chosen.
+        const QString nut = joined("torque_fasteners=1 torque_min=50 torque_max=70 torque_prevailing=added");
+        row("with its drag, at the most", "", nut, "Ben torques X1 fastener=1 value=78 prevailing=8_lbf·in tool=TW6", "");
+        row("with its drag, over the most", "", nut, "Ben torques X1 fastener=1 value=78.1 prevailing=8_lbf·in tool=TW6", "torque.band");
+        row("with its drag, at the least", "", nut, "Ben torques X1 fastener=1 value=58 prevailing=8_lbf·in tool=TW6", "");
+        row("what would do without a drag", "", nut, "Ben torques X1 fastener=1 value=57 prevailing=8_lbf·in tool=TW6", "torque.band");
+        row("its drag not measured", "", nut, "Ben torques X1 fastener=1 value=60 tool=TW6", "torque.drag");
+        row("a drag below nought", "", nut, "Ben torques X1 fastener=1 value=60 prevailing=-1_lbf·in tool=TW6", "torque.drag");
+        row("a drag without a unit", "", nut, "Ben torques X1 fastener=1 value=60 prevailing=8 tool=TW6", "form.value");
+        row("a drag that is in the band already", "", joined("torque_fasteners=1 torque_min=50 torque_max=70 torque_prevailing=included"), "Ben torques X1 fastener=1 value=78 prevailing=8_lbf·in tool=TW6", "torque.band");
+
+        // Reused nuts: AC 43.13-1B (9/8/98) table 7-2, 7/16-20: at least 8 lbf·in.
+        const QString used = joined("torque_fasteners=1 torque_min=180 torque_max=200 torque_prevailing=included torque_prevailing_min=8_lbf·in thread=7/16-20");
+        row("used again, at the least drag", "", used, "Ben torques X1 fastener=1 value=190 nut=used_again prevailing=8_lbf·in tool=TW6", "");
+        row("used again, below it", "", used, "Ben torques X1 fastener=1 value=190 nut=used_again prevailing=7_lbf·in tool=TW6", "torque.nut");
+        row("used again, not measured", "", used, "Ben torques X1 fastener=1 value=190 nut=used_again tool=TW6", "torque.nut");
+        row("new, below it", "", used, "Ben torques X1 fastener=1 value=190 nut=new prevailing=7_lbf·in tool=TW6", "");
+        // 3/8-24: the published table begins at 7/16 in, so there is no limit to assume.
+        row("used again, of a size without a least drag", "", joined("torque_fasteners=1 torque_min=180 torque_max=200 thread=3/8-24"), "Ben torques X1 fastener=1 value=190 nut=used_again prevailing=9_lbf·in tool=TW6", "torque.nut");
+
+        // An adapter of 1.5 in on a wrench of 10 in, 135 lbf·in: printed example, 117 in line and 159 pointing back.
+        const QString adapted = joined("torque_fasteners=1 torque_min=133 torque_max=137");
+        row("in line, set to 117", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=10_in extension=1.5_in extension_angle=0_° tool=TW6", "");
+        row("in line, set to what the fastener shall get", "", adapted, "Ben torques X1 fastener=1 value=135 setting=135_lbf·in wrench_length=10_in extension=1.5_in extension_angle=0_° tool=TW6", "wrench.setting torque.band");
+        row("pointing back, set to 159", "", adapted, "Ben torques X1 fastener=1 value=159 setting=159_lbf·in wrench_length=10_in extension=1.5_in extension_angle=180_° tool=TW6", "");
+        row("at a right angle, set to 135", "", adapted, "Ben torques X1 fastener=1 value=135 setting=135_lbf·in wrench_length=10_in extension=1.5_in extension_angle=90_° tool=TW6", "");
+        row("set between two marks", "", adapted, "Ben torques X1 fastener=1 value=117 setting=116.5_lbf·in wrench_length=10_in extension=1.5_in extension_angle=0_° tool=TW6", "wrench.setting");
+        row("marks too coarse for the band", "", adapted, "Ben torques X1 fastener=1 value=117 setting=100_lbf·in wrench_length=10_in extension=1.5_in extension_angle=0_° tool=TW7", "wrench.setting");
+        row("its angle left out", "", adapted, "Ben torques X1 fastener=1 value=135 setting=117_lbf·in wrench_length=10_in extension=1.5_in tool=TW6", "wrench.adapter wrench.setting");
+        row("its setting left out", "", adapted, "Ben torques X1 fastener=1 value=117 wrench_length=10_in extension=1.5_in extension_angle=0_° tool=TW6", "wrench.adapter");
+        row("on a wrench of another length", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=12_in extension=1.5_in extension_angle=0_° tool=TW6", "wrench.adapter wrench.setting torque.band");
+        row("the same length in another unit", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=254_mm extension=38.1_mm extension_angle=0_° tool=TW6", "");
+        row("reaching back to the grip", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=10_in extension=10_in extension_angle=180_° tool=TW6", "wrench.adapter");
+        row("without an adapter, set inside the band", "", adapted, "Ben torques X1 fastener=1 value=135 setting=135_lbf·in tool=TW6", "");
+        row("without an adapter, set outside", "", adapted, "Ben torques X1 fastener=1 value=135 setting=138_lbf·in tool=TW6", "wrench.setting");
+
+        // 4 % of the reading (ISO 6789:2003, type II class A over 10 N·m) kept off each edge: w = U of ILAC-G8:09/2019.
+        const QString wide = joined("torque_fasteners=1 torque_min=100 torque_max=130");
+        row("with a guard band, exactly on it", "acceptance=guarded", wide, "Ben torques X1 fastener=1 value=125 tool=TW6", "");
+        row("with a guard band, over it", "acceptance=guarded", wide, "Ben torques X1 fastener=1 value=125.1 tool=TW6", "torque.band");
+        row("without a guard band", "acceptance=simple", wide, "Ben torques X1 fastener=1 value=125.1 tool=TW6", "");
+        row("with a guard band, near the least", "acceptance=guarded", wide, "Ben torques X1 fastener=1 value=104 tool=TW6", "torque.band");
+        row("with a guard band, by a tool of unknown deviation", "acceptance=guarded", wide, "Ben torques X1 fastener=1 value=115 tool=TW7", "torque.band");
+
+        const QString turned = joined("torque_fasteners=1 torque_min=100 torque_max=130 torque_turn_min=60_° torque_turn_max=75_°");
+        row("turned after its torque", "", turned, "Ben torques X1 fastener=1 value=115 turn=60_° tool=TW6", "");
+        row("turned too little", "", turned, "Ben torques X1 fastener=1 value=115 turn=59.9_° tool=TW6", "torque.turn");
+        row("not turned", "", turned, "Ben torques X1 fastener=1 value=115 tool=TW6", "torque.turn");
+
+        // Leaks, by the classes of FAA-H-8083-31 ch. 14 in their order, and by rate; the class itself is what somebody saw.
+        const char *classes = "leak_classes=stain,seep,heavy,running";
+        const QString line = u"Ana lists X1 requirements=leak leak_class=seep; Ana disconnects X1; Ben reconnects X1"_s;
+        row("a class below the worst allowed", classes, line, "Ben checks X1 class=stain", "");
+        row("the worst allowed", classes, line, "Ben checks X1 class=seep", "");
+        row("one class worse", classes, line, "Ben checks X1 class=heavy", "leak.limit");
+        row("dry", classes, line, "Ben checks X1 class=dry", "");
+        row("a class of another scheme, seen", classes, line, "Ben checks X1 class=weep", "leak.limit");
+        row("no class told", classes, line, "Ben checks X1", "leak.told");
+        row("before it is joined", classes, u"Ana lists X1 requirements=leak leak_class=seep; Ana disconnects X1"_s, "Ben checks X1 class=dry", "sequence.measured-when-joined");
+        row("a leak check that nobody asked for", classes, u"Ana disconnects K1; Ana reconnects K1"_s, "Ben checks K1 class=dry", "leak.asked-for");
+        const QString rated = u"Ana lists X1 requirements=leak leak_rate=0.6_mL/min; Ana disconnects X1; Ben reconnects X1"_s;
+        row("a rate at its limit", "", rated, "Ben checks X1 rate=0.6_mL/min", "");
+        row("a rate just over", "", rated, "Ben checks X1 rate=0.601_mL/min", "leak.limit");
+        row("the same rate in litres", "", rated, "Ben checks X1 rate=0.0006_L/min", "");
+        // 12 drops a minute of 20 to the millilitre are 0.6 mL/min: conversion pages, a convention for water.
+        row("drops at the limit", "", rated, "Ben checks X1 drops=12_drops/min drops_per_ml=20", "");
+        row("drops over it", "", rated, "Ben checks X1 drops=13_drops/min drops_per_ml=20", "leak.limit");
+        row("drops of unknown size", "", rated, "Ben checks X1 drops=12_drops/min", "leak.limit");
+        row("no rate told", "", rated, "Ben checks X1", "leak.told");
+
+        // What a list may ask for.
+        row("passes that fall", "", {}, "Ana lists X2 torque_passes=60,30,100", "listing.passes");
+        row("once more round at the end", "", {}, "Ana lists X2 torque_passes=30,100,100", "");
+        row("a pass of nought", "", {}, "Ana lists X2 torque_passes=0,100", "listing.passes");
+        row("passes that end early", "", {}, "Ana lists X2 torque_passes=30,60", "listing.passes");
+        row("a pass beyond the final torque", "", {}, "Ana lists X2 torque_passes=30,110", "listing.passes");
+        row("eleven passes", "", {}, "Ana lists X2 torque_passes=1,2,3,4,5,6,7,8,9,10,100", "listing.passes");
+        row("ten passes", "", {}, "Ana lists X2 torque_passes=1,2,3,4,5,6,7,8,9,100", "");
+        row("each fastener once", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=3,1,2", "");
+        row("one fastener forgotten", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=3,1", "listing.order");
+        row("one fastener twice", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=3,1,1", "listing.order");
+        row("an order of words", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=round", "listing.order");
+        row("half a turn", "", {}, "Ana lists X2 torque_turn_min=60_°", "listing.turn-and-drag");
+        row("a turn upside down", "", {}, "Ana lists X2 torque_turn_min=60_° torque_turn_max=50_°", "listing.turn-and-drag");
+        row("a least drag below nought", "", {}, "Ana lists X2 torque_prevailing_min=-1_lbf·in", "listing.turn-and-drag");
+        row("two bonding readings", "", {}, "Ana lists X2 bonding_readings=2", "");
+        row("three bonding readings", "", {}, "Ana lists X2 bonding_readings=3", "listing.bonding-readings");
+        row("a leak class of the job", "leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=stain", "");
+        row("a leak class of another scheme", "leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=weep", "listing.leak");
+        row("a leak class where the job has no scheme", "", {}, "Ana lists X2 requirements=leak leak_class=stain", "listing.leak");
+        row("a rate below nought", "", {}, "Ana lists X2 requirements=leak leak_rate=-1_mL/min", "listing.leak");
+        row("asks for a leak check without a limit", "", {}, "Ana lists X2 requirements=leak", "listing.requirements");
+    }
+    void eachRule()
+    {
+        QFETCH(QString, job);
+        QFETCH(QString, before);
+        QFETCH(QString, act);
+        QFETCH(QString, refusedBy);
+        Story story(before, factsOf(job));
+        QCOMPARE(story.refusedSentence(), QString());
+        story.tell(act);
+        QCOMPARE(story.refusedBy(), refusedBy);
+        for (const core::Refusal &refusal : story.refusals()) {
+            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s), qPrintable(refusal.sentence));
+            namesSeenRefusing().insert(refusal.rule);
+        }
+    }
+
+    /// Each reading is as good as the last disturbance: passes begin again.
+    void disturbedBeginsAgain()
+    {
+        const QString flange = u"Ana lists X1 requirements=torque torque_fasteners=2 torque_min=180 torque_max=200 torque_unit=lbf·in torque_passes=50,100; Ana disconnects X1; Ben reconnects X1; "
+                               "Ben torques X1 pass=1 value=95 tool=TW6; Ben torques X1 pass=2 value=190 tool=TW6"_s;
+        Story story(flange);
+        QCOMPARE(story.refusedSentence(), QString());
+        QCOMPARE(story.stage(u"X1"_s), u"secured"_s);
+        story.tell(u"Ben disturbs X1"_s);
+        QCOMPARE(story.stage(u"X1"_s), u"reconnected"_s);
+        story.tell(u"Ben torques X1 fastener=1 pass=2 value=190 tool=TW6"_s);
+        QCOMPARE(story.refusedBy(), u"torque.order"_s);
+    }
+
+    /// Runs last.
+    void zEveryRuleWasSeenRefusing()
+    {
+        for (const char *name : {"torque.pass", "torque.order", "torque.drag", "torque.nut", "wrench.adapter", "wrench.setting", "torque.turn", "listing.passes", "listing.order",
+                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "leak.asked-for", "leak.told", "leak.limit"})
+            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
+    }
+
+private:
+    static core::json::Object factsOf(const QString &job)
+    {
+        core::json::Object facts;
+        for (const QString &word : job.split(u' ', Qt::SkipEmptyParts)) {
+            const QString value = word.section(u'=', 1);
+            const QStringList parts = value.split(u',');
+            if (word.startsWith(u"leak_classes"))
+                facts.set(word.section(u'=', 0, 0), core::json::arrayOf({parts.begin(), parts.end()}));
+            else
+                facts.set(word.section(u'=', 0, 0), value);
+        }
+        return facts;
+    }
+};
+
+QTEST_GUILESS_MAIN(TestMeasuring)
+#include "tst_measuring.moc"
