@@ -21,6 +21,7 @@ bool always(const core::InterfaceState &) { return true; }
 bool asksForTorque(const core::InterfaceState &item) { return core::asksFor(item.listed, "torque"_L1); }
 bool asksForBonding(const core::InterfaceState &item) { return core::asksFor(item.listed, "bonding"_L1); }
 bool asksForSafetying(const core::InterfaceState &item) { return core::asksFor(item.listed, "safetying"_L1); }
+bool asksForLeakCheck(const core::InterfaceState &item) { return core::asksFor(item.listed, "leak"_L1); }
 bool hasTorque(const core::InterfaceState &item) { return !item.torque.empty(); }
 
 } // namespace
@@ -31,9 +32,10 @@ const std::vector<ActionLine> &actions()
         {"interface.disconnected"_L1, Over::Items, "D", &seeds::disconnect, {"tag"_L1}, Brings::Nothing, &always},
         {"interface.reconnected"_L1, Over::Items, "R", &seeds::reconnect,
          {"tag_recovered"_L1, "blanks_removed"_L1, "aircraft_half"_L1, "unit_half"_L1, "seal_part"_L1, "seal_batch"_L1}, Brings::Nothing, &always},
-        {"torque.applied"_L1, Over::Items, "T", &seeds::torque, {"fastener"_L1, "value"_L1}, Brings::Nothing, &asksForTorque},
-        {"bonding.measured"_L1, Over::Items, "B", &seeds::bonding, {"value"_L1}, Brings::Nothing, &asksForBonding},
+        {"torque.applied"_L1, Over::Items, "T", &seeds::torque, {"fastener"_L1, "value"_L1, "prevailing"_L1, "turn"_L1}, Brings::Nothing, &asksForTorque},
+        {"bonding.measured"_L1, Over::Items, "B", &seeds::bonding, {"value"_L1, "second_reading"_L1}, Brings::Nothing, &asksForBonding},
         {"safetying.applied"_L1, Over::Items, "S", &seeds::safety, {"method"_L1}, Brings::Nothing, &asksForSafetying},
+        {"leak.checked"_L1, Over::Items, "L", &seeds::leak, {"class"_L1, "rate"_L1}, Brings::Nothing, &asksForLeakCheck},
         {"torque.taken_over"_L1, Over::Item, "", &seeds::takeOverTorque, {}, Brings::Nothing, &hasTorque},
         {"inspection.accepted"_L1, Over::Item, "A", &seeds::accept, {}, Brings::Nothing, &always},
         {"inspection.rejected"_L1, Over::Item, "X", &seeds::reject, {}, Brings::Nothing, &always},
@@ -42,6 +44,9 @@ const std::vector<ActionLine> &actions()
         {"photo.attached"_L1, Over::Item, "P", &seeds::photo, {}, Brings::File, &always},
         {"finding.raised"_L1, Over::Job, "F", &seeds::raiseFinding, {}, Brings::Nothing, &always},
         {"finding.closed"_L1, Over::Subject, "", &seeds::closeFinding, {}, Brings::Nothing, &always},
+        {"lift.planned"_L1, Over::Job, "", &seeds::lift, {}, Brings::Nothing, &always},
+        {"servicing.recorded"_L1, Over::Job, "", &seeds::servicing, {}, Brings::Nothing, &always},
+        {"weight.recorded"_L1, Over::Job, "", &seeds::weight, {}, Brings::Nothing, &always},
         {"handover.given"_L1, Over::Job, "", &seeds::handOver, {}, Brings::Nothing, &always},
         {"handover.accepted"_L1, Over::Job, "", &seeds::acceptHandover, {}, Brings::Nothing, &always},
         {"entry.struck"_L1, Over::Subject, "", &seeds::strike, {}, Brings::Nothing, &always},

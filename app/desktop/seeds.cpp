@@ -8,7 +8,9 @@
 #include <algorithm>
 
 #include "core/job/draft_help.hpp"
+#include "core/job/leak_reading.hpp"
 #include "core/job/loose_ends.hpp"
+#include "core/job/torque_plan.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
 
@@ -56,6 +58,50 @@ void setReading(Seed &seed, const Situation &s, const core::Quantity &likely)
     seed.probe.set(u"value"_s, likely.value().text());
 }
 
+/// One pass at a time: what comes next in it; all of the first where another's half done work is begun again.
+std::vector<core::TorqueStep> torqueStepsFor(const core::InterfaceState &item, const Situation &s)
+{
+    const auto &spec = item.listed.torque;
+    if (!spec)
+        return {{1, 1}}; // so that the rules say why not
+    const bool again = s.person && core::isHalfDoneByAnother(item, *s.person);
+    std::vector<core::TorqueStep> steps = again ? core::torqueSteps(*spec) : core::torqueStepsLeft(item);
+    if (steps.empty())
+        return {core::torqueSteps(*spec).front()};
+    std::erase_if(steps, [pass = steps.front().pass](const core::TorqueStep &step) { return step.pass != pass; });
+    return steps;
+}
+
+/// A torque as the list gives it, in the unit in which it does.
+core::Quantity ofBand(const core::Rational &torque, const core::TorqueSpec &spec)
+{
+    const core::Unit &unit = *core::findUnit(spec.min.unit());
+    return *core::Quantity::parse(core::inUnit(torque, unit).text(6), unit.symbol);
+}
+
+Seed torqueSeed(const core::InterfaceState &item, const core::TorqueStep &step, const Situation &s)
+{
+    Seed seed{item.listed.id.text(), {{u"fastener"_s, step.fastener}}, {}, QCoreApplication::translate("Seed", "fastener %1").arg(step.fastener)};
+    const auto &spec = item.listed.torque;
+    if (!spec)
+        return seed;
+    const bool isInPasses = core::passesOf(*spec) > 1;
+    if (isInPasses)
+        seed.body.set(u"pass"_s, step.pass);
+    core::json::Object likely = seed.body;
+    if (spec->prevailing != core::Prevailing::None) {
+        const QString drag = spec->prevailingMin ? spec->prevailingMin->text() : u"0 "_s + spec->min.unit();
+        seed.probe.set(u"prevailing"_s, drag);
+        seed.probe.set(u"nut"_s, u"new"_s);
+        likely.set(u"prevailing"_s, drag);
+    }
+    if (spec->turn && step.pass == core::passesOf(*spec))
+        seed.probe.set(u"turn"_s, spec->turn->least.text() + u" °"_s);
+    const core::TorquePlan plan = core::torquePlan(*spec, s.job.facts, nullptr, s.now.utcDate(), likely);
+    setReading(seed, s, ofBand((plan.band.least + plan.band.most) / 2, *spec));
+    return seed;
+}
+
 } // namespace
 
 std::vector<Seed> disconnect(const Situation &s)
@@ -101,21 +147,8 @@ std::vector<Seed> torque(const Situation &s)
         const core::InterfaceState *item = s.job.item(id);
         if (!item)
             continue;
-        const auto &spec = item->listed.torque;
-        std::vector<qint64> open = core::fastenersWithoutTorque(*item);
-        if (spec && s.person && core::isHalfDoneByAnother(*item, *s.person)) {
-            open.clear();
-            for (qint64 fastener = 1; fastener <= spec->fasteners; ++fastener)
-                open.push_back(fastener);
-        }
-        if (open.empty())
-            open.push_back(1); // so that the rules say why not
-        for (const qint64 fastener : open) {
-            Seed seed{id.text(), {{u"fastener"_s, fastener}}, {}, QCoreApplication::translate("Seed", "fastener %1").arg(fastener)};
-            if (spec)
-                setReading(seed, s, spec->min);
-            all.push_back(std::move(seed));
-        }
+        for (const core::TorqueStep &step : torqueStepsFor(*item, s))
+            all.push_back(torqueSeed(*item, step, s));
     }
     return all;
 }
@@ -133,7 +166,35 @@ std::vector<Seed> bonding(const Situation &s)
     return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
         if (item.listed.bondingMax)
             setReading(seed, s, *item.listed.bondingMax);
+        if (item.listed.bondingMax && item.listed.bondingReadings > 1)
+            seed.probe.set(u"second_reading"_s, item.listed.bondingMax->text());
     });
+}
+
+std::vector<Seed> leak(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &item, Seed &seed) {
+        seed.probe = {{u"how"_s, text("watched")}};
+        if (item.listed.leak && !item.listed.leak->worstClass.isEmpty())
+            seed.probe.set(u"class"_s, core::dryLeak());
+        if (item.listed.leak && item.listed.leak->rate)
+            seed.probe.set(u"rate"_s, u"0 "_s + item.listed.leak->rate->unit());
+    });
+}
+
+std::vector<Seed> lift(const Situation &)
+{
+    // A light load on strong gear, to ask whether a lift may be planned at all.
+    return {{{}, {}, {{u"unit_weight"_s, u"1 kg"_s}, {u"rigging_weight"_s, u"1 kg"_s}, {u"hoist_limit"_s, u"100 kg"_s}, {u"sling_limit"_s, u"100 kg"_s},
+                      {u"hoist_due"_s, u"9999-12-31"_s}, {u"sling_due"_s, u"9999-12-31"_s}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"90 °"_s},
+                      {u"span"_s, u"2 m"_s}, {u"centre"_s, u"1 m"_s}}}};
+}
+
+std::vector<Seed> servicing(const Situation &) { return {{{}, {}, {{u"quantity"_s, u"1 L"_s}, {u"least"_s, u"1 L"_s}, {u"most"_s, u"1 L"_s}}}}; }
+
+std::vector<Seed> weight(const Situation &)
+{
+    return {{{}, {}, {{u"outgoing_weight"_s, u"1 kg"_s}, {u"incoming_weight"_s, u"1 kg"_s}, {u"aircraft_weight"_s, u"100 kg"_s}}}};
 }
 
 std::vector<Seed> safety(const Situation &s)

@@ -62,7 +62,8 @@ std::vector<Act> figureActs()
                 quantity("incoming_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Weight of the incoming unit")),
                 quantity("incoming_arm"_L1, length, always, QT_TRANSLATE_NOOP("Field", "Arm of the incoming unit")),
                 quantity("aircraft_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Empty weight before")),
-                quantity("aircraft_moment"_L1, Dimension::Moment, always, QT_TRANSLATE_NOOP("Field", "Empty moment before"))}),
+                quantity("aircraft_moment"_L1, Dimension::Moment, known, QT_TRANSLATE_NOOP("Field", "Empty moment before")),
+                quantity("aircraft_centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity before"))}),
     };
 }
 

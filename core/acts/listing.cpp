@@ -70,7 +70,7 @@ Listing listingIn(const InterfaceId &id, const json::Object &body)
                    .requirements = body.texts(u"requirements"),
                    .torque = torqueIn(body),
                    .bondingMax = Quantity::parse(body.text(u"bonding_max"), body.text(u"bonding_unit")),
-                   .bondingComparison = body.text(u"bonding_comparison") == u"less than" ? Comparison::LessThan : Comparison::AtMost,
+                   .bondingComparison = body.text(u"bonding_comparison") == u"less than" ? measure::Comparison::LessThan : measure::Comparison::AtMost,
                    .bondingReadings = body.integer(u"bonding_readings").value_or(1),
                    .leak = leakIn(body),
                    .sealPart = body.text(u"seal_part"),

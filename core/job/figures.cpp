@@ -3,6 +3,8 @@
 
 #include "core/job/figures.hpp"
 
+#include <QCoreApplication>
+
 #include "core/acts/act.hpp"
 
 namespace core {
@@ -46,6 +48,21 @@ std::optional<ServicingFigure> servicingIn(const json::Object &body)
     if (!quantity || !least || !most)
         return std::nullopt;
     return ServicingFigure{*quantity, *least, *most};
+}
+
+std::optional<measure::UnitSwap> swapIn(const json::Object &body)
+{
+    const auto outWeight = mass(body, u"outgoing_weight");
+    const auto outArm = length(body, u"outgoing_arm");
+    const auto inWeight = mass(body, u"incoming_weight");
+    const auto inArm = length(body, u"incoming_arm");
+    const auto aircraft = mass(body, u"aircraft_weight");
+    const auto moment = quantityIn(body, u"aircraft_moment", Dimension::Moment);
+    const auto balance = moment ? moment : length(body, u"aircraft_centre");
+    if (!outWeight || !outArm || !inWeight || !inArm || !aircraft || !balance)
+        return std::nullopt;
+    return measure::UnitSwap{{QCoreApplication::translate("Measure", "outgoing unit"), *outWeight, *outArm},
+                             {QCoreApplication::translate("Measure", "incoming unit"), *inWeight, *inArm}, *aircraft, *balance};
 }
 
 } // namespace core

@@ -7,6 +7,7 @@
 
 #include "core/job/state.hpp"
 #include "core/measure/lifting.hpp"
+#include "core/measure/weight_change.hpp"
 
 namespace core {
 
@@ -22,5 +23,8 @@ struct ServicingFigure {
     Quantity most;
 };
 std::optional<ServicingFigure> servicingIn(const json::Object &body);
+
+/// Of moment and centre of gravity the one that is told; both or none are for a rule to refuse.
+std::optional<measure::UnitSwap> swapIn(const json::Object &body);
 
 } // namespace core

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/ledger/entry.hpp"
+#include "core/measure/bonding.hpp"
 #include "core/value/quantity.hpp"
 #include "core/value/series.hpp"
 
@@ -54,9 +55,6 @@ struct TorqueSpec {
     bool operator==(const TorqueSpec &) const = default;
 };
 
-/// How a bonding resistance is held against its limit.
-enum class Comparison { AtMost, LessThan };
-
 /// What a leak check may show at most: a class of the job's scheme, a rate, or both.
 struct LeakLimit {
     QString worstClass;
@@ -73,7 +71,7 @@ struct Listing {
     std::vector<QString> requirements; ///< names in the requirements catalogue
     std::optional<TorqueSpec> torque;
     std::optional<Quantity> bondingMax;
-    Comparison bondingComparison = Comparison::AtMost;
+    measure::Comparison bondingComparison = measure::Comparison::AtMost;
     qint64 bondingReadings = 1;
     std::optional<LeakLimit> leak;
     QString sealPart;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "core/acts/act.hpp"
 #include "core/job/figures.hpp"
 #include "core/job/leak_reading.hpp"
 #include "core/job/torque_plan.hpp"
@@ -34,7 +35,7 @@ Worked orWhy(const measure::Measured<Working> &working)
 {
     if (working)
         return *working;
-    return Working{{}, working.error(), {}, {}};
+    return Working{{}, working.error(), {}, {}, {}};
 }
 
 /// Two calculations as one, the answer of the second.
@@ -60,14 +61,16 @@ Worked torque(const Asked &asked)
     // Without a graduation a wrench may still be read: only with an adapter is the setting worth a word.
     if (plan.scale && (plan.lever || plan.scale->graduation)) {
         const auto found = measure::settingFor(plan.band, plan.lever, *plan.scale);
-        setting = found ? found->working : Working{{}, found.error(), {}, {}};
+        setting = found ? found->working : Working{{}, found.error(), {}, {}, {}};
+        if (found)
+            setting->offer = measure::Offer{u"setting"_s, found->set.text()};
     }
     const auto value = Quantity::parse(asked.text(u"value"), asked.text(u"unit"));
     if (!value || value->dimension() != Dimension::Torque)
-        return setting ? setting : Working{{{QCoreApplication::translate("Measure", "Torque asked for"), {}, {}, plan.band.text()}}, plan.band.text(), {}, {}};
+        return setting ? setting : Working{{{QCoreApplication::translate("Measure", "Torque asked for"), {}, {}, plan.band.text()}}, plan.band.text(), {}, {}, {}};
     const auto judged = measure::judgeTorque(*value, plan.lever, plan.band, plan.deviation, plan.rule);
     if (!judged)
-        return Working{{}, judged.error(), {}, {}};
+        return Working{{}, judged.error(), {}, {}, {}};
     return setting && plan.lever ? joined(*setting, judged->working) : judged->working;
 }
 
@@ -77,6 +80,22 @@ Worked leak(const Asked &asked)
     if (!asked.item || !asked.item->listed.leak || !asked.item->listed.leak->rate || !rate)
         return std::nullopt;
     return orWhy(measure::rateWorking(*rate, *asked.item->listed.leak->rate, Decimal::parse(asked.text(u"drops_per_ml"))));
+}
+
+Worked bonding(const Asked &asked)
+{
+    const auto reading = Quantity::parse(asked.text(u"value"), asked.text(u"unit"));
+    if (!asked.item || !asked.item->listed.bondingMax || !reading)
+        return std::nullopt;
+    const json::Object &body = asked.draft.body;
+    return orWhy(measure::bondingWorking({*asked.item->listed.bondingMax, asked.item->listed.bondingComparison}, *reading, quantityIn(body, u"second_reading", Dimension::Resistance),
+                                         quantityIn(body, u"lead_zero", Dimension::Resistance)));
+}
+
+Worked weight(const Asked &asked)
+{
+    const auto swap = swapIn(asked.draft.body);
+    return swap ? orWhy(measure::weightChangeWorking(*swap)) : std::nullopt;
 }
 
 Worked lift(const Asked &asked)
@@ -98,9 +117,11 @@ struct WorkingLine {
 
 constexpr WorkingLine lines[] = {
     {"torque.applied"_L1, &torque},
+    {"bonding.measured"_L1, &bonding},
     {"leak.checked"_L1, &leak},
     {"lift.planned"_L1, &lift},
     {"servicing.recorded"_L1, &servicing},
+    {"weight.recorded"_L1, &weight},
 };
 
 } // namespace

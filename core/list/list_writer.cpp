@@ -111,7 +111,7 @@ json::Object bodyOf(const Listing &listing)
         body.set(u"bonding_max"_s, json::Value(listing.bondingMax->value().text()));
         body.set(u"bonding_unit"_s, json::Value(listing.bondingMax->unit()));
     }
-    if (listing.bondingComparison == Comparison::LessThan)
+    if (listing.bondingComparison == measure::Comparison::LessThan)
         body.set(u"bonding_comparison"_s, json::Value(u"less than"_s));
     if (listing.bondingReadings != 1)
         body.set(u"bonding_readings"_s, json::Value(listing.bondingReadings));

@@ -7,6 +7,8 @@
 
 namespace core::measure {
 
+using namespace Qt::StringLiterals;
+
 QString shown(const Rational &value, const QString &unit, int places)
 {
     const QString number = value.isExactIn(places) ? value.text(places) : QStringLiteral("≈ ") + value.text(places);
@@ -14,6 +16,22 @@ QString shown(const Rational &value, const QString &unit, int places)
 }
 
 QString shownIn(const Rational &coherent, const Unit &unit, int places) { return shown(inUnit(coherent, unit), unit.symbol, places); }
+
+QStringList linesOf(const Working &working)
+{
+    QStringList lines;
+    for (const WorkingStep &step : working.steps) {
+        QStringList parts{step.what + u':'};
+        for (const QString &part : {step.formula, step.numbers}) {
+            if (!part.isEmpty())
+                parts << part + u" ="_s;
+        }
+        parts << step.result;
+        lines << parts.join(u' ');
+    }
+    lines << working.answer;
+    return lines + working.notes;
+}
 
 QString dataGoverns()
 {

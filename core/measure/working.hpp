@@ -6,6 +6,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <optional>
 #include <vector>
 
 #include "core/value/quantity.hpp"
@@ -25,12 +26,20 @@ struct WorkingStep {
     bool operator==(const WorkingStep &) const = default;
 };
 
+/// A figure that a form may take over into one of its fields.
+struct Offer {
+    QString field;
+    QString value;
+    bool operator==(const Offer &) const = default;
+};
+
 /// A calculation shown so that somebody can check it with a pencil.
 struct Working {
     std::vector<WorkingStep> steps;
     QString answer;      ///< the one line that matters: "Set the wrench to 117 lbf·in."
     QStringList notes;   ///< warnings and what to mind; shown, never a refusal
     QStringList sources; ///< of the formulas
+    std::optional<Offer> offer{};
     bool operator==(const Working &) const = default;
 };
 
@@ -38,6 +47,9 @@ struct Working {
 QString shown(const Rational &value, const QString &unit, int places = 4);
 /// A coherent value shown in a unit of its dimension.
 QString shownIn(const Rational &coherent, const Unit &unit, int places = 4);
+
+/// The working as lines of plain text: each step, then the answer, then the notes.
+QStringList linesOf(const Working &working);
 
 /// The sentence that every screen and print of a calculation carries.
 QString dataGoverns();

@@ -42,8 +42,22 @@ std::optional<Refusal> quantityIsInBand(const Case &c)
     return checked->level == measure::Level::Within ? std::nullopt : std::optional(refusal(c, checked->said, technician));
 }
 
+std::optional<Refusal> weightsMakeSense(const Case &c)
+{
+    const QString recorder = inWords(QT_TRANSLATE_NOOP("Rule", "whoever keeps the weight record"));
+    if (c.draft.body.contains(u"aircraft_moment") == c.draft.body.contains(u"aircraft_centre"))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Give the aircraft's moment before, or its centre of gravity: one of them.")), recorder);
+    const auto swap = swapIn(c.draft.body);
+    const auto changed = swap ? measure::weightChange(*swap) : measure::Measured<measure::WeightChange>(tl::unexpected<QString>(QString()));
+    if (!swap || changed)
+        return std::nullopt;
+    return refusal(c, changed.error(), recorder);
+}
+
 const Rule liftSafe{"lift.limits"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is overloaded does not warn before it parts."), &liftIsSafe};
 const Rule liftPoints{"lift.points"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The point nearer to the centre of gravity carries more than half."), &liftingPointsAreTold};
 const Rule servicingBand{"servicing.band"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Too little starves, too much foams."), &quantityIsInBand};
+
+const Rule weightSound{"weight.balance"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Where the weight lies decides how the aircraft flies."), &weightsMakeSense};
 
 } // namespace core::rules

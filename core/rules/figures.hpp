@@ -16,7 +16,9 @@ std::optional<Refusal> liftIsSafe(const Case &c);
 std::optional<Refusal> liftingPointsAreTold(const Case &c);
 /// The quantity lies in its band, both ends included.
 std::optional<Refusal> quantityIsInBand(const Case &c);
+/// The aircraft's balance is told once, by moment or centre of gravity, and no weight is 0 or less: see core/measure/weight_change.hpp.
+std::optional<Refusal> weightsMakeSense(const Case &c);
 
-extern const Rule liftSafe, liftPoints, servicingBand;
+extern const Rule liftSafe, liftPoints, servicingBand, weightSound;
 
 } // namespace core::rules

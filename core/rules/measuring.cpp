@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/acts/act.hpp"
 #include "core/job/torque_plan.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
@@ -99,12 +100,31 @@ std::optional<Refusal> bondingIsWithinLimit(const Case &c)
         return std::nullopt;
     const auto value = readingOf(c);
     const auto &limit = c.item->listed.bondingMax;
-    if (limit && value && *value <= *limit && !value->value().isNegative())
-        return std::nullopt;
     if (!limit)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The list asks for no bonding resistance on %1.")).arg(c.itemName()), technician());
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 may have at most %2; the reading is %3. Clean the contact faces and measure again."))
-                          .arg(c.itemName(), limit->text(), c.text(u"value") + u' ' + c.text(u"unit")), technician());
+    if (!value)
+        return std::nullopt;
+    const auto second = quantityIn(c.draft.body, u"second_reading", Dimension::Resistance);
+    const measure::BondingLimit asked{*limit, c.item->listed.bondingComparison};
+    const auto judged = second ? measure::worseOfTwo(asked, *value, *second) : measure::bondingAgainst(asked, *value);
+    if (!judged)
+        return refusal(c, judged.error(), technician());
+    return judged->isMet ? std::nullopt : std::optional(refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2")).arg(c.itemName(), judged->said), technician()));
+}
+
+std::optional<Refusal> bondIsReadAsOftenAsAsked(const Case &c)
+{
+    if (!c.item || c.item->listed.bondingReadings < 2 || c.draft.body.contains(u"second_reading"))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 asks for two readings: measure again with the leads the other way round.")).arg(c.itemName()), technician());
+}
+
+std::optional<Refusal> leadsWereZeroed(const Case &c)
+{
+    const auto value = readingOf(c);
+    const auto zero = quantityIn(c.draft.body, u"lead_zero", Dimension::Resistance);
+    const auto why = value && zero ? measure::whyNotZeroed(*zero, *value) : std::nullopt;
+    return why ? std::optional(refusal(c, *why, technician())) : std::nullopt;
 }
 
 std::optional<Refusal> toolIsInCalibration(const Case &c)
@@ -157,6 +177,8 @@ const Rule torqueBand{"torque.band"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Too little
 const Rule torqueTakenOver{"torque.half-done"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Nobody can know how far another's hands had come."), &torqueIsNotHalfDoneByAnother};
 const Rule takeOver{"torque.take-over"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Who takes over says how many fasteners were looked at."), &thereIsTorqueToTakeOver};
 const Rule bondingLimit{"bonding.limit"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A poor bond lets currents find another way."), &bondingIsWithinLimit};
+const Rule bondingTwice{"bonding.readings"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A second reading shows whether the first one touched."), &bondIsReadAsOftenAsAsked};
+const Rule bondingZero{"bonding.lead-zero"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Leads that read more than the bond measure themselves."), &leadsWereZeroed};
 const Rule toolCalibrated{"tool.calibration"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A reading is as good as the tool on that day."), &toolIsInCalibration};
 const Rule toolRange{"tool.range"_L1, QT_TRANSLATE_NOOP("RuleWhy", "At the ends of its scale a tool tells anything."), &readingIsInToolRange};
 const Rule safetyingAsked{"safetying.method"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The way of locking is chosen by the maintenance data."), &safetyingIsAskedFor};

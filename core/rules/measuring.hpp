@@ -19,6 +19,10 @@ std::optional<Refusal> torqueIsInBand(const Case &c);
 std::optional<Refusal> torqueIsNotHalfDoneByAnother(const Case &c);
 std::optional<Refusal> thereIsTorqueToTakeOver(const Case &c);
 std::optional<Refusal> bondingIsWithinLimit(const Case &c);
+/// A second reading where the list asks for two.
+std::optional<Refusal> bondIsReadAsOftenAsAsked(const Case &c);
+/// The recorded zero of the leads is not more than the reading.
+std::optional<Refusal> leadsWereZeroed(const Case &c);
 /// The tool is registered, not withdrawn, and in calibration on the day of the entry.
 std::optional<Refusal> toolIsInCalibration(const Case &c);
 std::optional<Refusal> readingIsInToolRange(const Case &c);
@@ -26,6 +30,6 @@ std::optional<Refusal> safetyingIsAskedFor(const Case &c);
 /// Safetied after torque: lockwire on an untorqued fastener looks finished.
 std::optional<Refusal> torqueIsComplete(const Case &c);
 
-extern const Rule torqueAsked, fastener, fastenerOnce, torqueBand, torqueTakenOver, takeOver, bondingLimit, toolCalibrated, toolRange, safetyingAsked, safetiedAfterTorque;
+extern const Rule torqueAsked, fastener, fastenerOnce, torqueBand, torqueTakenOver, takeOver, bondingLimit, bondingTwice, bondingZero, toolCalibrated, toolRange, safetyingAsked, safetiedAfterTorque;
 
 } // namespace core::rules

@@ -77,7 +77,7 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
         body.set(u"zones"_s, zonesIn(zones->toPlainText(), session.reg()));
         return core::Draft{author, session.now(), u"job.opened"_s, {}, std::move(body)};
     };
-    SheetPlan plan{NewJob::tr("New job"), core::meaningInWords(QString(act.meaning)), NewJob::tr("Open the job and sign"), {}, area, {}, {}, {}, {}};
+    SheetPlan plan{NewJob::tr("New job"), core::meaningInWords(QString(act.meaning)), NewJob::tr("Open the job and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return form->firstGap(); };
     plan.words = [=, &session, &act] { return QStringList{doneOf(act) + u'\n' + bodyInWords(act, form->bodies().front(), session.reg())}; };
     plan.whyNot = [=, &session](const core::PersonId &author) { return core::admit(core::JobState(), session.reg(), draft(author)); };

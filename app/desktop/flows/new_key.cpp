@@ -90,7 +90,7 @@ SheetPlan enrolPlan(session::Session &session, QWidget *parent)
             return std::nullopt;
         return session::NewPerson{*personId, name->text().trimmed(), secret->secret(), identity->text().trimmed()};
     };
-    SheetPlan plan{NewKey::tr("Enrol a person"), core::meaningInWords(u"recorded"), NewKey::tr("Enrol and sign"), {}, area, {}, {}, {}, {}};
+    SheetPlan plan{NewKey::tr("Enrol a person"), core::meaningInWords(u"recorded"), NewKey::tr("Enrol and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return firstEmpty({id, name, identity, secret->first(), secret->second()}); };
     plan.words = [=] { return QStringList{NewKey::tr("%1 (%2) is enrolled with a key of their own, opened by their PIN.").arg(name->text(), id->text())}; };
     plan.whyNot = [=, &session](const core::PersonId &by) -> core::Refusals {
@@ -116,7 +116,7 @@ SheetPlan replaceKeyPlan(session::Session &session, QWidget *parent)
     addRow(area->form, NewKey::tr("For whom"), whom);
     QLineEdit *reason = addLine(area->form, NewKey::tr("Reason"), "reason", area);
     const auto secret = std::make_shared<NewSecret>(area->form, area);
-    SheetPlan plan{NewKey::tr("New key for a person"), core::meaningInWords(u"recorded"), NewKey::tr("Replace and sign"), {}, area, {}, {}, {}, {}};
+    SheetPlan plan{NewKey::tr("New key for a person"), core::meaningInWords(u"recorded"), NewKey::tr("Replace and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return static_cast<QWidget *>(whom); };
     plan.words = [=, &session] { return QStringList{NewKey::tr("%1 gets a new key. What they signed before stays valid.").arg(whom->person() ? session.reg().nameOf(*whom->person()) : NewKey::tr("The person"))}; };
     plan.whyNot = [=, &session](const core::PersonId &by) -> core::Refusals {
@@ -136,7 +136,7 @@ SheetPlan changeSecretPlan(session::Session &session, QWidget *parent)
 {
     auto *area = new KeyForm(parent);
     const auto secret = std::make_shared<NewSecret>(area->form, area);
-    SheetPlan plan{NewKey::tr("Change your PIN"), NewKey::tr("Your old PIN opens your key once more; from then on the new one does."), NewKey::tr("Change"), {}, area, {}, {}, {}, {}};
+    SheetPlan plan{NewKey::tr("Change your PIN"), NewKey::tr("Your old PIN opens your key once more; from then on the new one does."), NewKey::tr("Change"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return firstEmpty({secret->first(), secret->second()}); };
     plan.words = [] { return QStringList{NewKey::tr("Your key stays the same; only the PIN that opens it changes.")}; };
     plan.whyNot = [=](const core::PersonId &) { return refusal(secret->fault()); };

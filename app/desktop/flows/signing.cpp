@@ -16,6 +16,7 @@
 #include "app/desktop/parts/words.hpp"
 #include "app/session/rehearsal.hpp"
 #include "core/acts/act.hpp"
+#include "core/job/working_of.hpp"
 
 namespace desktop {
 
@@ -136,6 +137,18 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
     plan.cautions = cautionsFor(situation.items);
     plan.form = form;
     plan.firstGap = [form] { return form->firstGap(); };
+    plan.workings = [this, form, seeds, kind = action.kind] {
+        std::vector<core::measure::Working> all;
+        const auto bodies = form->bodies();
+        // What a thing comes to does not depend on who signs it.
+        const core::PersonId somebody = *core::PersonId::parse(u"-");
+        for (std::size_t i = 0; m_feed.state() && i < seeds.size(); ++i) {
+            if (auto working = core::workingOf(*m_feed.state(), m_feed.reg(), {somebody, m_session.now(), kind, seeds[i].subject, bodies[i]}))
+                all.push_back(*std::move(working));
+        }
+        return all;
+    };
+    plan.takeOffer = [form](const core::measure::Offer &offer) { form->fill(offer.field, offer.value); };
     plan.words = [this, form, seeds, &act] {
         QStringList lines;
         const auto bodies = form->bodies();
@@ -210,7 +223,7 @@ void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &d
             draft.author = author;
         return own;
     };
-    SheetPlan plan{title, core::meaningInWords(QString(act.meaning)), tr("Sign %n entries", nullptr, static_cast<int>(drafts.size())), {}, nullptr, {}, {}, {}, {}};
+    SheetPlan plan{title, core::meaningInWords(QString(act.meaning)), tr("Sign %n entries", nullptr, static_cast<int>(drafts.size())), {}, nullptr, {}, {}, {}, {}, {}, {}};
     plan.words = [this, drafts, &act] {
         QStringList lines;
         for (const core::Draft &draft : drafts)
@@ -242,7 +255,7 @@ void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
     const auto drafts = [this, form, subject, kind](const core::PersonId &author) {
         return std::vector<core::Draft>{{author, m_session.now(), kind, subject(), form->bodies().front()}};
     };
-    SheetPlan plan{verbOf(act), core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}};
+    SheetPlan plan{verbOf(act), core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [form, id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
     plan.words = [this, form, subject, &act] {
         return QStringList{tr("%1: %2").arg(subject().value_or(QString()), doneOf(act)) + u'\n' + bodyInWords(act, form->bodies().front(), m_session.reg())};

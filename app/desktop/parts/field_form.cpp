@@ -146,6 +146,14 @@ std::vector<core::json::Object> FieldForm::bodies() const
     return all;
 }
 
+void FieldForm::fill(const QString &name, const core::json::Value &value)
+{
+    for (const Bound &bound : m_bound) {
+        if (bound.name == name)
+            bound.editor->setValue(value);
+    }
+}
+
 QWidget *FieldForm::firstGap() const
 {
     for (const Bound &bound : m_bound) {

@@ -35,6 +35,8 @@ public:
 
     /// The bodies as they stand now, one for each seed.
     std::vector<core::json::Object> bodies() const;
+    /// Puts a value into every field of that name, as if it had been typed.
+    void fill(const QString &name, const core::json::Value &value);
     /// Nothing is asked.
     bool isEmpty() const { return m_bound.empty(); }
     /// The first field that must be filled and is not, or nullptr.

@@ -7,6 +7,7 @@
 
 #include "app/desktop/parts/words.hpp"
 #include "core/requirements/catalogue.hpp"
+#include "core/requirements/torque.hpp"
 
 namespace desktop {
 
@@ -49,6 +50,64 @@ void addRestoration(std::vector<Fact> &facts, const core::Restoration &restorati
     facts.push_back({ItemFacts::tr("Reconnected"), parts.join(QStringLiteral(" · ")), markInWords(restoration.mark, reg)});
 }
 
+QString leakInWords(const core::LeakReading &leak)
+{
+    QStringList parts;
+    if (!leak.leakClass.isEmpty())
+        parts << leak.leakClass;
+    if (leak.rate)
+        parts << leak.rate->text();
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString leakLimitInWords(const core::LeakLimit &limit)
+{
+    QStringList parts;
+    if (!limit.worstClass.isEmpty())
+        parts << limit.worstClass;
+    if (limit.rate)
+        parts << limit.rate->text();
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString bondingInWords(const core::Listing &listed)
+{
+    const QString limit = listed.bondingComparison == core::measure::Comparison::LessThan ? ItemFacts::tr("less than %1").arg(listed.bondingMax->text())
+                                                                                : ItemFacts::tr("at most %1").arg(listed.bondingMax->text());
+    return listed.bondingReadings > 1 ? ItemFacts::tr("%1, two readings").arg(limit) : limit;
+}
+
+/// What a tightening takes beside its band; empty where it takes nothing.
+QString tighteningInWords(const core::TorqueSpec &spec)
+{
+    QStringList parts;
+    if (!spec.passes.empty()) {
+        QStringList percents;
+        for (const core::Decimal &percent : spec.passes)
+            percents << percent.text();
+        parts << ItemFacts::tr("passes %1 %").arg(percents.join(QStringLiteral(", ")));
+    }
+    if (!spec.order.empty()) {
+        QStringList order;
+        for (const qint64 fastener : spec.order)
+            order << QString::number(fastener);
+        parts << ItemFacts::tr("order %1").arg(order.join(u'–'));
+    }
+    if (spec.prevailing == core::Prevailing::Added)
+        parts << ItemFacts::tr("drag is added");
+    if (spec.prevailing == core::Prevailing::Included)
+        parts << ItemFacts::tr("drag is included");
+    if (spec.prevailingMin)
+        parts << ItemFacts::tr("drag of a used nut at least %1").arg(spec.prevailingMin->text());
+    if (spec.turn)
+        parts << ItemFacts::tr("then turned %1° to %2°").arg(spec.turn->least.text(), spec.turn->most.text());
+    if (!spec.condition.isEmpty())
+        parts << choiceInWords(spec.condition).toLower();
+    if (!spec.thread.isEmpty())
+        parts << spec.thread;
+    return parts.join(QStringLiteral(" · "));
+}
+
 } // namespace
 
 std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Register &reg)
@@ -58,12 +117,15 @@ std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Re
         addRemoval(facts, *item.removal, reg);
     if (item.restoration)
         addRestoration(facts, *item.restoration, reg);
+    const bool isInPasses = item.listed.torque && core::passesOf(*item.listed.torque) > 1;
     for (const core::TorqueReading &reading : item.torque)
-        facts.push_back({ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), ItemFacts::tr("%1 · %2").arg(reading.value.text(), toolInWords(reading.tool, reg)), markInWords(reading.mark, reg)});
+        facts.push_back({isInPasses ? ItemFacts::tr("Torque, fastener %1, pass %2").arg(reading.fastener).arg(reading.pass) : ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), ItemFacts::tr("%1 · %2").arg(reading.value.text(), toolInWords(reading.tool, reg)), markInWords(reading.mark, reg)});
     if (item.bonding)
         facts.push_back({ItemFacts::tr("Bonding resistance"), ItemFacts::tr("%1 · %2").arg(item.bonding->value.text(), toolInWords(item.bonding->tool, reg)), markInWords(item.bonding->mark, reg)});
     if (item.safetying)
         facts.push_back({ItemFacts::tr("Safetied"), item.safetying->method, markInWords(item.safetying->mark, reg)});
+    if (item.leak)
+        facts.push_back({ItemFacts::tr("Leak check"), leakInWords(*item.leak), markInWords(item.leak->mark, reg)});
     if (item.disturbed)
         facts.push_back({ItemFacts::tr("Disturbed"), {}, markInWords(*item.disturbed, reg)});
     if (item.rejection)
@@ -83,10 +145,14 @@ std::vector<Fact> listedAbout(const core::InterfaceState &item, const core::Kind
     };
     add(ItemFacts::tr("Kind"), kinds.nameOf(listed.kind));
     add(ItemFacts::tr("Zone"), listed.zone);
-    if (listed.torque)
+    if (listed.torque) {
         add(ItemFacts::tr("Torque"), ItemFacts::tr("%1 to %2, fasteners: %3").arg(listed.torque->min.value().text(), listed.torque->max.text()).arg(listed.torque->fasteners));
+        add(ItemFacts::tr("Tightening"), tighteningInWords(*listed.torque));
+    }
     if (listed.bondingMax)
-        add(ItemFacts::tr("Bonding"), ItemFacts::tr("at most %1").arg(listed.bondingMax->text()));
+        add(ItemFacts::tr("Bonding"), bondingInWords(listed));
+    if (listed.leak)
+        add(ItemFacts::tr("Leak, at most"), leakLimitInWords(*listed.leak));
     add(ItemFacts::tr("New seal"), listed.sealPart);
     add(ItemFacts::tr("Safetying"), listed.safetying);
     if (!listed.aircraftHalf.isEmpty() || !listed.unitHalf.isEmpty())

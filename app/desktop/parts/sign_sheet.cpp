@@ -54,6 +54,7 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
     for (const QString &caution : m_plan.cautions)
         column->addWidget(makeLabel(caution, "caution", this));
     addForm(column);
+    addWorking(column);
     addWords(column);
     addWho(column);
     addButtons(column);
@@ -102,6 +103,44 @@ void SignSheet::addForm(QVBoxLayout *column)
         connect(text, &QPlainTextEdit::textChanged, this, &SignSheet::judge);
     if (const auto *form = qobject_cast<FieldForm *>(m_plan.form))
         connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
+}
+
+void SignSheet::addWorking(QVBoxLayout *column)
+{
+    m_working = makeLabel({}, "working", this);
+    m_working->setObjectName(QStringLiteral("working"));
+    m_working->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_offer = makeButton({}, "link", this);
+    m_offer->setObjectName(QStringLiteral("offer"));
+    column->addWidget(m_working);
+    column->addWidget(m_offer, 0, Qt::AlignLeft);
+    connect(m_offer, &QPushButton::clicked, this, [this] {
+        const auto workings = m_plan.workings();
+        if (!workings.empty() && workings.front().offer)
+            m_plan.takeOffer(*workings.front().offer);
+    });
+}
+
+/// The first working whole; of the others, which differ by their readings alone, the answers.
+void SignSheet::showWorking()
+{
+    const auto workings = m_plan.workings ? m_plan.workings() : std::vector<core::measure::Working>();
+    QStringList lines;
+    for (const core::measure::Working &working : workings) {
+        const QStringList own = lines.isEmpty() ? core::measure::linesOf(working) : QStringList(working.answer);
+        for (const QString &line : own) {
+            if (!lines.contains(line))
+                lines << line;
+        }
+    }
+    if (!lines.isEmpty())
+        lines << core::measure::dataGoverns();
+    m_working->setText(lines.join(u'\n'));
+    m_working->setVisible(!lines.isEmpty());
+    const bool isOffered = !workings.empty() && workings.front().offer && m_plan.takeOffer;
+    m_offer->setVisible(isOffered);
+    if (isOffered)
+        m_offer->setText(tr("Record %1 as the &setting").arg(workings.front().offer->value));
 }
 
 void SignSheet::addWords(QVBoxLayout *column)
@@ -200,6 +239,7 @@ void SignSheet::judge()
         askWho();
         return;
     }
+    showWorking();
     const QStringList words = m_plan.words();
     m_words->clear();
     m_words->addItems(words);

@@ -8,6 +8,7 @@
 #include <functional>
 
 #include "app/session/session.hpp"
+#include "core/measure/working.hpp"
 #include "core/rules/refusal.hpp"
 
 class QFormLayout;
@@ -29,6 +30,8 @@ struct SheetPlan {
     QStringList cautions;                                                 ///< where the work can hurt somebody
     QWidget *form;                                                        ///< taken over; may be nullptr
     std::function<QWidget *()> firstGap;                                  ///< the first field to fill in, or nullptr
+    std::function<std::vector<core::measure::Working>()> workings{};      ///< what the form works out to as it stands
+    std::function<void(const core::measure::Offer &)> takeOffer{};        ///< into the form
     std::function<QStringList()> words;                                   ///< what is being signed, a line for each entry
     std::function<core::Refusals(const core::PersonId &)> whyNot;         ///< if this person signed it as it stands
     std::function<session::Signed(const session::Signer &)> take;         ///< signs and appends
@@ -50,6 +53,8 @@ signals:
 
 private:
     void addForm(QVBoxLayout *column);
+    void addWorking(QVBoxLayout *column);
+    void showWorking();
     void addWords(QVBoxLayout *column);
     void addWho(QVBoxLayout *column);
     void addButtons(QVBoxLayout *column);
@@ -65,6 +70,8 @@ private:
     std::optional<core::PersonId> m_known; ///< signs with the PIN alone
     bool m_isDone = false;
     QWidget *m_form = nullptr;
+    QLabel *m_working = nullptr;
+    QPushButton *m_offer = nullptr;
     QListWidget *m_words = nullptr;
     QWidget *m_knownRow = nullptr;
     QFormLayout *m_whoForm = nullptr;

@@ -120,7 +120,7 @@ void InterfaceListTest::everyColumnIsRead()
     QCOMPARE(listing.torque->order, (std::vector<qint64>{1, 3, 2, 4}));
     QCOMPARE(listing.torque->turn->most.text(), u"75"_s);
     QCOMPARE(listing.torque->thread, u"7/16-20"_s);
-    QCOMPARE(listing.bondingComparison, Comparison::LessThan);
+    QCOMPARE(listing.bondingComparison, measure::Comparison::LessThan);
     QCOMPARE(listing.leak->rate->text(), u"2.5 mL/min"_s);
     QCOMPARE(listing.torque->max.text(), u"25.0 N·m"_s);
     QCOMPARE(listing.bondingMax->text(), u"2.5 mΩ"_s);
@@ -319,7 +319,7 @@ void InterfaceListTest::exportReadsBackTheSame()
             if (*rc::gen::arbitrary<bool>())
                 listing.bondingMax = *Quantity::parse(u"2.50", u"mΩ");
             if (listing.bondingMax && *rc::gen::arbitrary<bool>()) {
-                listing.bondingComparison = Comparison::LessThan;
+                listing.bondingComparison = measure::Comparison::LessThan;
                 listing.bondingReadings = 2;
             }
             for (const Requirement &requirement : requirements()) {

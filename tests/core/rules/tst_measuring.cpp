@@ -107,6 +107,42 @@ private slots:
         row("turned too little", "", turned, "Ben torques X1 fastener=1 value=115 turn=59.9_° tool=TW6", "torque.turn");
         row("not turned", "", turned, "Ben torques X1 fastener=1 value=115 tool=TW6", "torque.turn");
 
+        // AC 43.13-1B (9/8/98): a jumper's connection at most 3 mΩ (par. 11-189), the frame of equipment less than 2.5 mΩ (par. 11-188 f).
+        const QString jumper = u"Ana lists X1 requirements=bonding bonding_max=3 bonding_unit=mΩ; Ana disconnects X1; Ben reconnects X1"_s;
+        const QString frame = u"Ana lists X1 requirements=bonding bonding_max=2.5 bonding_unit=mΩ bonding_comparison=less_than; Ana disconnects X1; Ben reconnects X1"_s;
+        row("a jumper exactly at its limit", "", jumper, "Ben measures X1 value=3.0", "");
+        row("a frame exactly at its limit", "", frame, "Ben measures X1 value=2.5", "bonding.limit");
+        row("a frame just below", "", frame, "Ben measures X1 value=2.49", "");
+        row("leads that read less than the bond", "", jumper, "Ben measures X1 value=1.5 lead_zero=0.02_mΩ", "");
+        row("leads that read more than the bond", "", jumper, "Ben measures X1 value=1.5 lead_zero=1.6_mΩ", "bonding.lead-zero");
+        const QString twice = u"Ana lists X1 requirements=bonding bonding_max=3 bonding_unit=mΩ bonding_readings=2; Ana disconnects X1; Ben reconnects X1"_s;
+        row("two readings where two are asked for", "", twice, "Ben measures X1 value=1.5 second_reading=1.6_mΩ", "");
+        row("one reading where two are asked for", "", twice, "Ben measures X1 value=1.5", "bonding.readings");
+        row("the second over the limit", "", twice, "Ben measures X1 value=1.5 second_reading=3.01_mΩ", "bonding.limit");
+
+        // Lifting. Limits: 29 CFR 1926.251(a)(2); the flat leg: OSHA guidance on safe sling use; the story lifts 540 kg by two legs at 60°.
+        row("a lift within its limits", "", {}, "Ana plans", "");
+        row("exactly at the hoist's limit", "", {}, "Ana plans hoist_limit=540_kg", "");
+        row("over the hoist's limit", "", {}, "Ana plans hoist_limit=539_kg", "lift.limits");
+        row("the same limit in pounds", "", {}, "Ana plans hoist_limit=1190_lb", "lift.limits");
+        row("a leg over its limit", "", {}, "Ana plans sling_limit=288_kg", "lift.limits");
+        row("a flat leg", "", {}, "Ana plans angle_from_horizontal=29.9_°", "lift.limits");
+        row("a leg at thirty degrees", "", {}, "Ana plans angle_from_horizontal=30_°", "");
+        row("the sling's inspection overdue", "", {}, "Ana plans sling_due=2026-03-01", "lift.limits");
+        row("the sling's inspection due that day", "", {}, "Ana plans sling_due=2026-03-02", "");
+        row("the centre of gravity between the points", "", {}, "Ana plans span=2_m centre=0.5_m", "");
+        row("the centre of gravity outside them", "", {}, "Ana plans span=2_m centre=-0.1_m", "lift.limits");
+        row("half of the two points", "", {}, "Ana plans span=2_m", "lift.points");
+        row("planned by a stranger", "", {}, "Rae plans", "crew.member crew.authorised");
+        row("filled to the least", "", {}, "Ana services quantity=8.0_L", "");
+        row("filled below it", "", {}, "Ana services quantity=7.99_L", "servicing.band");
+        row("filled above the most", "", {}, "Ana services quantity=10.01_L", "servicing.band");
+        row("filled in quarts", "", {}, "Ana services quantity=10_US_qt", "");
+        row("weighed", "", {}, "Ana weighs", "");
+        row("weighed by centre of gravity", "", {}, "Ana weighs aircraft_moment= aircraft_centre=121.2_in", "");
+        row("weighed by both", "", {}, "Ana weighs aircraft_centre=121.2_in", "weight.balance");
+        row("a unit without weight", "", {}, "Ana weighs incoming_weight=0_lb", "weight.balance");
+
         // Leaks, by the classes of FAA-H-8083-31 ch. 14 in their order, and by rate; the class itself is what somebody saw.
         const char *classes = "leak_classes=stain,seep,heavy,running";
         const QString line = u"Ana lists X1 requirements=leak leak_class=seep; Ana disconnects X1; Ben reconnects X1"_s;
@@ -185,7 +221,7 @@ private slots:
     void zEveryRuleWasSeenRefusing()
     {
         for (const char *name : {"torque.pass", "torque.order", "torque.drag", "torque.nut", "wrench.adapter", "wrench.setting", "torque.turn", "listing.passes", "listing.order",
-                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "leak.asked-for", "leak.told", "leak.limit"})
+                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.limit"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
     }
 
