@@ -68,7 +68,7 @@ private slots:
         QTest::addColumn<QString>("order");
         // Computed from the rule that the source prints: opposite pairs (12, 6, 3, 9 o'clock), then half the angle (1:30, 7:30 and so on).
         QTest::newRow("gasket maker's instructions, 4, clockwise") << qint64(4) << u"1-3-2-4"_s;
-        QTest::newRow("gasket maker's instructions, 8, clockwise") << qint64(8) << u"1-5-3-7-2-6-4-8"_s;
+        QTest::newRow("BS-01: gasket maker's instructions, 8, clockwise") << qint64(8) << u"1-5-3-7-2-6-4-8"_s;
         // Printed by the source, but remembered.
         QTest::newRow("ASME PCC-1 (2010, 2013), cross-pattern table, 12 (from memory)") << qint64(12) << u"1-7-4-10-2-8-5-11-3-9-6-12"_s;
         QTest::newRow("ASME PCC-1 (2010, 2013), cross-pattern table, 16 (from memory)") << qint64(16) << u"1-9-5-13-3-11-7-15-2-10-6-14-4-12-8-16"_s;
