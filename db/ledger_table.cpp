@@ -140,16 +140,14 @@ Result<void> LedgerTable::appendWithin(std::span<const Entry> entries, const Hea
 Result<void> LedgerTable::insert(qint64 ledgerRow, const Entry &entry, WhereUsed::Met &met)
 {
     const QByteArray hash = entry.hash.bytes();
-    const auto row = m_connection.query("INSERT INTO entries (ledger, seq, bytes, hash, signature) VALUES (?, ?, ?, ?, ?) RETURNING rowid")
-                         .with(ledgerRow)
-                         .with(entry.said.seq)
-                         .with(QByteArrayView(entry.bytes))
-                         .with(QByteArrayView(hash))
-                         .with(QByteArrayView(entry.signature))
-                         .one([](const Statement &made) { return made.integer(0); });
-    if (!row)
-        return failure(row.error());
-    return m_whereUsed.add({ledgerRow, **row}, entry.said, met);
+    auto done = m_connection.query("INSERT INTO entries (ledger, seq, bytes, hash, signature) VALUES (?, ?, ?, ?, ?)")
+                    .with(ledgerRow)
+                    .with(entry.said.seq)
+                    .with(QByteArrayView(entry.bytes))
+                    .with(QByteArrayView(hash))
+                    .with(QByteArrayView(entry.signature))
+                    .run();
+    return done.and_then([&] { return m_whereUsed.add({ledgerRow, m_connection.lastRow()}, entry.said, met); });
 }
 
 Result<void> LedgerTable::forEach(const LedgerId &ledger, qint64 afterSeq, const EntryVisitor &visit)

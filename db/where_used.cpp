@@ -150,10 +150,9 @@ Result<std::vector<Use>> WhereUsed::find(const Wanted &wanted, qsizetype limit, 
     const auto [from, until] = millisecondsOf(wanted.between);
     const qint64 begin = after ? std::max(from, after->at.milliseconds()) : from;
     std::vector<Use> found;
-    std::optional<LedgerId> ledger;
-    qint64 ledgerRow = 0;
+    Result<void> read;
     auto done = m_connection
-                    .query("SELECT ledgers.uuid, uses.ledger, uses.seq, at FROM uses JOIN ledgers ON ledgers.id = uses.ledger "
+                    .query("SELECT uses.ledger, uses.seq, at FROM uses "
                            "WHERE thing = (SELECT id FROM used_things WHERE sort = ?1 AND value = ?2) AND at BETWEEN ?3 AND ?4 "
                            "AND (?5 = '' OR kind = (SELECT id FROM used_things WHERE sort = 'kind' AND value = ?5)) "
                            "AND (at, uses.ledger, uses.seq) > (?6, coalesce((SELECT id FROM ledgers WHERE uuid = ?7), 0), ?8) "
@@ -168,21 +167,29 @@ Result<std::vector<Use>> WhereUsed::find(const Wanted &wanted, qsizetype limit, 
                     .with(after ? after->seq : 0)
                     .with(qint64{limit})
                     .each([&](Statement &row) {
-                        if (row.integer(1) != ledgerRow) {
-                            ledgerRow = row.integer(1);
-                            ledger = LedgerId::parse(row.text(0));
+                        const auto ledger = nameOf(row.integer(0));
+                        if (!ledger) {
+                            read = failure(ledger.error());
+                            return Walk::Stop;
                         }
-                        if (ledger)
-                            found.push_back({core::Instant::fromMilliseconds(row.integer(3)), *ledger, row.integer(2)});
+                        if (*ledger)
+                            found.push_back({core::Instant::fromMilliseconds(row.integer(2)), **ledger, row.integer(1)});
                         return Walk::On;
                     });
+    if (!read)
+        return failure(read.error());
     return done.map([&] { return std::move(found); });
 }
 
 Result<std::optional<LedgerId>> WhereUsed::nameOf(qint64 ledgerRow)
 {
+    // Joining ledgers to each use costs as much as reading its entry.
+    if (const auto known = m_names.constFind(ledgerRow); known != m_names.constEnd())
+        return *known;
     auto uuid = m_connection.query("SELECT uuid FROM ledgers WHERE id = ?").with(ledgerRow).one([](Statement &row) { return row.text(0); });
-    return uuid.map([](const std::optional<QString> &found) { return found ? LedgerId::parse(*found) : std::nullopt; });
+    return uuid.map([&](const std::optional<QString> &found) {
+        return *m_names.insert(ledgerRow, found ? LedgerId::parse(*found) : std::nullopt);
+    });
 }
 
 Result<std::optional<StoredEntry>> WhereUsed::entryOf(qint64 ledgerRow, qint64 seq)
@@ -198,19 +205,14 @@ Result<void> WhereUsed::forEach(const Wanted &wanted, const UseVisitor &visit)
     if (auto current = checkCurrent(); !current)
         return current;
     const auto [from, until] = millisecondsOf(wanted.between);
-    QHash<qint64, std::optional<LedgerId>> ledgers; // once a ledger: joining it to each row costs as much as the entries
     Result<void> read;
     const auto show = [&](qint64 ledgerRow, const StoredEntryView &entry) {
-        auto known = ledgers.constFind(ledgerRow);
-        if (known == ledgers.constEnd()) {
-            const auto name = nameOf(ledgerRow);
-            if (!name) {
-                read = failure(name.error());
-                return Walk::Stop;
-            }
-            known = ledgers.insert(ledgerRow, *name);
+        const auto ledger = nameOf(ledgerRow);
+        if (!ledger) {
+            read = failure(ledger.error());
+            return Walk::Stop;
         }
-        return *known ? visit(**known, entry) : Walk::On;
+        return *ledger ? visit(**ledger, entry) : Walk::On;
     };
     auto done = m_connection
         .query("SELECT uses.ledger, uses.seq, entries.seq, bytes, hash, signature FROM uses "

@@ -88,6 +88,7 @@ private:
     Connection &m_connection;
     WriteGate &m_gate;
     Meta &m_meta;
+    QHash<qint64, std::optional<core::LedgerId>> m_names; ///< met so far; a ledger never changes its name
 };
 
 } // namespace db

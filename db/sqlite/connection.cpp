@@ -173,6 +173,8 @@ Result<void> Connection::emptySideFile()
     return {};
 }
 
+qint64 Connection::lastRow() const { return sqlite3_last_insert_rowid(m_handle); }
+
 bool Connection::isInTransaction() const { return sqlite3_get_autocommit(m_handle) == 0; }
 
 int Connection::systemError() const

@@ -58,6 +58,8 @@ public:
 
     std::chrono::milliseconds patience() const { return m_patience; }
     bool isInTransaction() const;
+    /// The row number that the last INSERT gave.
+    qint64 lastRow() const;
     /// The errno of the system call that failed, since the last call of forgetSystemError(); 0 when it is not known.
     int systemError() const;
     /// Before each call of SQLite whose failure is told. SQLite itself notes the system's error for some failures alone.
