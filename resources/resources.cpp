@@ -10,6 +10,8 @@
 #include <utility>
 #include <vector>
 
+#include "core/tables/catalogue.hpp"
+
 // Outside any namespace: the macro declares a function of the resource compiler.
 static void initResources()
 {
@@ -30,6 +32,16 @@ core::Result<core::Kind> loadKind(const QString &path)
     return core::parseKind(file.readAll(), path);
 }
 
+core::Result<core::LookUpTable> loadTable(const core::TableForm &form)
+{
+    const QString path = QStringLiteral(":/tables/%1.csv").arg(QLatin1String(form.id));
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return core::failure(core::ErrorCode::Io, QCoreApplication::translate("Tables", "A look-up table cannot be read. Install the program again."),
+                             {path, std::nullopt, std::nullopt});
+    return core::parseTable(form, file.readAll(), path);
+}
+
 } // namespace
 
 void readyResources() { initResources(); }
@@ -46,6 +58,19 @@ core::Result<core::Kinds> loadKinds()
         kinds.push_back(*std::move(kind));
     }
     return core::Kinds::of(std::move(kinds));
+}
+
+core::Result<core::LookUpTables> loadTables()
+{
+    readyResources();
+    std::vector<core::LookUpTable> tables;
+    for (const core::TableForm &form : core::tableForms()) {
+        auto table = loadTable(form);
+        if (!table)
+            return core::failure(table.error());
+        tables.push_back(*std::move(table));
+    }
+    return core::LookUpTables::of(std::move(tables));
 }
 
 } // namespace resources
