@@ -3,26 +3,26 @@
 
 #pragma once
 
-#include <QString>
-
 #include "core/job/state.hpp"
 #include "core/register/register.hpp"
+#include "core/requirements/torque.hpp"
 #include "core/value/result.hpp"
 
 namespace demo {
 
-/// A reading that a technician of the story takes, as typed.
-struct Reading {
-    QString value;
-    QString unit;
-    core::ToolId tool;
+/// Who reads, and on which day.
+struct Reader {
+    const core::Register &reg;
+    const core::JobFacts &facts;
+    QDate day;
 };
 
-/// A torque inside the band, another one for each fastener, with the first registered tool that reads in the band's unit, covers
-/// it, and is in calibration on that day. NotFound when there is no such tool.
-core::Result<Reading> torqueReading(const core::TorqueSpec &spec, qint64 fastener, const core::Register &reg, QDate day);
+/// The members of a torque entry for one step: a reading well inside its band, with the first registered tool in calibration that
+/// reads in the band's unit and covers it, its setting, the drag of a self-locking nut where there is one. An adapter's length, in
+/// line, when it is told. NotFound when there is no such tool.
+core::Result<core::json::Object> torqueReading(const core::TorqueSpec &spec, const core::TorqueStep &step, const std::optional<core::Quantity> &adapter, const Reader &reader);
 
-/// A resistance below the limit; `turn` makes readings differ from each other.
-core::Result<Reading> bondingReading(const core::Quantity &most, qint64 turn, const core::Register &reg, QDate day);
+/// A resistance below the limit, or two; `turn` makes readings differ from each other.
+core::Result<core::json::Object> bondingReading(const core::Listing &listed, qint64 turn, const Reader &reader);
 
 } // namespace demo

@@ -60,6 +60,31 @@ Done joins(Play &play, const Step &step) { return sayAll(play, joinDrafts(play, 
 Done secures(Play &play, const Step &step) { return sayAll(play, secureDrafts(play, step)); }
 Done torques(Play &play, const Step &step) { return sayAll(play, torqueDrafts(play, step)); }
 
+/// A date that stands as days after the day of the story: `+120`.
+void setDays(Object &body, const QString &name, QDate day)
+{
+    if (const QString text = body.text(name); text.startsWith(u'+'))
+        body.set(name, day.addDays(text.mid(1).toInt()).toString(Qt::ISODate));
+}
+
+Done records(Play &play, const Step &step)
+{
+    const auto bytes = scenarioFile(u"figures.json"_s);
+    const auto figures = bytes ? core::json::parseObject(*bytes) : core::failure(bytes.error());
+    if (!figures)
+        return core::failure(figures.error());
+    const core::json::Value *named = figures->find(step.what.front());
+    const core::json::Value *content = named && named->object() ? named->object()->find(u"body") : nullptr;
+    if (!content || !content->object())
+        return core::failure(core::ErrorCode::NotFound, tr("The demo has no figure %1.").arg(step.what.front()));
+    Object body = *content->object();
+    setDays(body, u"hoist_due"_s, play.day);
+    setDays(body, u"sling_due"_s, play.day);
+    return say(play, {draft(step.who, named->object()->text(u"kind"), std::nullopt, std::move(body))});
+}
+
+Done checks(Play &play, const Step &step) { return sayAll(play, leakDrafts(play, step)); }
+
 Done restores(Play &play, const Step &step)
 {
     auto joined = joinDrafts(play, step);
@@ -175,6 +200,7 @@ constexpr Verb verbs[] = {
     {"disturbs"_L1, &disturbs},     {"strikes"_L1, &strikes},
     {"raises"_L1, &raises},         {"closes"_L1, &closes},
     {"hands_over"_L1, &handsOver},  {"accepts_handover"_L1, &acceptsHandover},
+    {"checks"_L1, &checks},         {"records"_L1, &records},
     {"releases"_L1, &releases},     {pauseWord, &pauses},
 };
 

@@ -9,6 +9,7 @@
 
 #include "app/demo/readings.hpp"
 #include "core/job/draft_help.hpp"
+#include "core/job/leak_reading.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
 
@@ -57,31 +58,19 @@ Object joinBody(const core::JobState &job, const core::InterfaceState &item)
     return body;
 }
 
-Object readingBody(const Reading &reading)
-{
-    return {{u"value"_s, reading.value}, {u"unit"_s, reading.unit}, {u"tool"_s, reading.tool.text()}};
-}
+Reader readerOf(const Play &play) { return {play.session.reg(), play.state().facts, play.day}; }
 
-core::Result<core::Draft> torqueDraft(const Play &play, const Step &step, const core::InterfaceState &item, qint64 fastener)
+Drafts torqueOn(const Play &play, const Step &step, const core::InterfaceState &item, const std::vector<core::TorqueStep> &steps)
 {
-    const auto reading = torqueReading(*item.listed.torque, fastener, play.session.reg(), play.day);
-    if (!reading)
-        return core::failure(reading.error());
-    Object body = readingBody(*reading);
-    body.set(u"fastener"_s, fastener);
-    if (!step.helpers.empty())
-        body.set(u"helpers"_s, core::json::arrayOf(step.helpers));
-    return draft(step.who, u"torque.applied"_s, item.listed.id.text(), std::move(body));
-}
-
-Drafts torqueOn(const Play &play, const Step &step, const core::InterfaceState &item, const std::vector<qint64> &fasteners)
-{
+    const auto adapter = core::Quantity::read(step.choice, core::Dimension::Length);
     std::vector<core::Draft> drafts;
-    for (const qint64 fastener : fasteners) {
-        auto one = torqueDraft(play, step, item, fastener);
-        if (!one)
-            return core::failure(one.error());
-        drafts.push_back(*std::move(one));
+    for (const core::TorqueStep &one : steps) {
+        auto body = torqueReading(*item.listed.torque, one, adapter ? std::optional(*adapter) : std::nullopt, readerOf(play));
+        if (!body)
+            return core::failure(body.error());
+        if (!step.helpers.empty())
+            body->set(u"helpers"_s, core::json::arrayOf(step.helpers));
+        drafts.push_back(draft(step.who, u"torque.applied"_s, item.listed.id.text(), *std::move(body)));
     }
     return drafts;
 }
@@ -89,14 +78,14 @@ Drafts torqueOn(const Play &play, const Step &step, const core::InterfaceState &
 Drafts secureDrafts(const Play &play, const Step &step, const core::InterfaceState &item)
 {
     const QString id = item.listed.id.text();
-    auto drafts = torqueOn(play, step, item, core::asksFor(item.listed, u"torque") ? core::fastenersWithoutTorque(item) : std::vector<qint64>());
+    auto drafts = torqueOn(play, step, item, core::asksFor(item.listed, u"torque") ? core::torqueStepsLeft(item) : std::vector<core::TorqueStep>());
     if (!drafts)
         return drafts;
     if (core::asksFor(item.listed, u"bonding") && item.listed.bondingMax) {
-        const auto reading = bondingReading(*item.listed.bondingMax, item.listedBy.seq, play.session.reg(), play.day);
-        if (!reading)
-            return core::failure(reading.error());
-        drafts->push_back(draft(step.who, u"bonding.measured"_s, id, readingBody(*reading)));
+        auto body = bondingReading(item.listed, item.listedBy.seq, readerOf(play));
+        if (!body)
+            return core::failure(body.error());
+        drafts->push_back(draft(step.who, u"bonding.measured"_s, id, *std::move(body)));
     }
     if (core::asksFor(item.listed, u"safetying"))
         drafts->push_back(draft(step.who, u"safetying.applied"_s, id, {{u"method"_s, item.listed.safetying}}));
@@ -157,12 +146,25 @@ Drafts secureDrafts(const Play &play, const Step &step)
     return forEachItem(play, step, [&](const core::InterfaceState &item) { return secureDrafts(play, step, item); });
 }
 
+Drafts leakDrafts(const Play &play, const Step &step)
+{
+    return forEachItem(play, step, [&](const core::InterfaceState &item) -> Drafts {
+        Object body{{u"how"_s, step.words}};
+        const auto &limit = item.listed.leak;
+        if (limit && !limit->worstClass.isEmpty())
+            body.set(u"class"_s, core::dryLeak());
+        if (limit && limit->rate)
+            body.set(u"rate"_s, u"0 "_s + limit->rate->unit());
+        return std::vector{draft(step.who, u"leak.checked"_s, item.listed.id.text(), std::move(body))};
+    });
+}
+
 Drafts torqueDrafts(const Play &play, const Step &step)
 {
-    std::vector<qint64> fasteners;
+    std::vector<core::TorqueStep> steps;
     for (const QString &number : step.choice.split(u' ', Qt::SkipEmptyParts))
-        fasteners.push_back(number.toLongLong());
-    return forEachItem(play, step, [&](const core::InterfaceState &item) { return torqueOn(play, step, item, fasteners); });
+        steps.push_back({1, number.toLongLong()});
+    return forEachItem(play, step, [&](const core::InterfaceState &item) { return torqueOn(play, step, item, steps); });
 }
 
 } // namespace demo

@@ -18,8 +18,12 @@ Drafts undoDrafts(const Play &play, const Step &step);
 /// Reconnections: tag and blanks recovered, halves read, a new seal by part and batch.
 Drafts joinDrafts(const Play &play, const Step &step);
 
-/// All that is still to be shown: torque on every fastener without a reading, bonding, safetying.
+/// All that can be shown at once: torque on every fastener in all of its passes, bonding, safetying. A length as the step's choice is
+/// an adapter in line on the wrench.
 Drafts secureDrafts(const Play &play, const Step &step);
+
+/// Leak checks that find everything dry, told as the step's words say.
+Drafts leakDrafts(const Play &play, const Step &step);
 
 /// Torque on the fasteners that the step's choice names.
 Drafts torqueDrafts(const Play &play, const Step &step);
