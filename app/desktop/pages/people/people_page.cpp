@@ -40,6 +40,19 @@ QString authoritiesOf(const core::Register &reg, const core::PersonId &person, c
     return words.join(u", "_s);
 }
 
+/// `2 to 10 N·m, by 0.1, ± 6 %`
+QString rangeInWords(const core::Tool &tool, QDate today)
+{
+    if (!tool.rangeMin || !tool.rangeMax)
+        return {};
+    QStringList parts{PeoplePage::tr("%1 to %2").arg(tool.rangeMin->value().text(), tool.rangeMax->text())};
+    if (tool.graduation)
+        parts << PeoplePage::tr("by %1").arg(tool.graduation->value().text());
+    if (const auto deviation = core::deviationOn(tool, today))
+        parts << PeoplePage::tr("± %1 %").arg(deviation->text());
+    return parts.join(u", "_s);
+}
+
 QString orAll(const std::vector<QString> &some) { return some.empty() ? PeoplePage::tr("all") : QStringList(some.begin(), some.end()).join(u", "_s); }
 
 } // namespace
@@ -97,7 +110,7 @@ QWidget *PeoplePage::makeTools()
     auto *column = new QVBoxLayout(area);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(makeLabel(tr("Tools that measure"), "heading", area));
-    m_tools = new RowTable({{tr("Id"), 16}, {tr("Name"), 0}, {tr("Usable range"), 28}, {tr("Calibrated"), 30}, {tr("Certificate"), 22}, {tr("State"), 22}}, tr("Tools"), tr("No tool is registered. Torque and bonding are measured with registered tools in calibration alone."), area);
+    m_tools = new RowTable({{tr("Id"), 16}, {tr("Name"), 0}, {tr("Usable range"), 34}, {tr("Calibrated"), 30}, {tr("Certificate"), 22}, {tr("State"), 22}}, tr("Tools"), tr("No tool is registered. Torque and bonding are measured with registered tools in calibration alone."), area);
     m_tools->setObjectName(u"tools"_s);
     column->addWidget(m_tools, 1);
     column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("With&draw the tool …"), [this] { withdrawTool(); }}}));
@@ -129,7 +142,7 @@ void PeoplePage::refresh()
     const QDate today = m_session.now().utcDate();
     for (const auto &[id, tool] : reg.tools) {
         const bool isGood = core::calibrationOn(tool, today);
-        const QString range = tool.rangeMin && tool.rangeMax ? tr("%1 to %2").arg(tool.rangeMin->value().text(), tool.rangeMax->text()) : QString();
+        const QString range = rangeInWords(tool, m_session.now().utcDate());
         const QString calibrated = tool.calibrations.empty() ? tr("never") : tr("%1, due %2").arg(tool.calibrations.back().on.toString(Qt::ISODate), tool.calibrations.back().due.toString(Qt::ISODate));
         const QString state = tool.withdrawn ? tr("withdrawn") : isGood ? tr("in calibration") : tr("not in calibration");
         tools.push_back({id.text(), {id.text(), tool.name, range, calibrated, tool.calibrations.empty() ? QString() : tool.calibrations.back().certificate, state}, tool.withdrawn.has_value(), !isGood});
@@ -177,7 +190,7 @@ void PeoplePage::withdrawAuthorisation()
 
 void PeoplePage::registerTool()
 {
-    m_signing.beginRegister("tool.registered"_L1, {{{}, {}, {{u"range_min"_s, QString()}, {u"range_max"_s, QString()}, {u"unit"_s, QString()}}}});
+    m_signing.beginRegister("tool.registered"_L1, {{{}, {}, {{u"range_min"_s, QString()}, {u"range_max"_s, QString()}, {u"unit"_s, QString()}, {u"graduation"_s, QString()}, {u"deviation"_s, QString()}}}});
 }
 
 void PeoplePage::calibrate()
