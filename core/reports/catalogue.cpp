@@ -11,8 +11,9 @@ namespace core {
 const std::vector<Report> &reports()
 {
     static const std::vector<Report> all = {
-        factsReport(),   peopleReport(),      toolsReport(),    interfacesReport(), lifeReport(),    torqueReport(),
-        bondingReport(), inspectionsReport(), findingsReport(), handoversReport(),  entriesReport(),
+        factsReport(),   peopleReport(), toolsReport(), interfacesReport(), lifeReport(),        torqueReport(),   bondingReport(),
+        leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(),
+        entriesReport(),
     };
     return all;
 }

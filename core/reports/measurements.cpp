@@ -1,9 +1,12 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QStringList>
+
 #include <algorithm>
 
 #include "core/acts/act.hpp"
+#include "core/job/torque_plan.hpp"
 #include "core/reports/report_rows.hpp"
 
 namespace core {
@@ -13,48 +16,93 @@ namespace {
 using namespace Qt::StringLiterals;
 using namespace reporting;
 
-/// What a reading is worth today: struck, fallen, or voided by what came after it.
-QString worthText(const JobRecord &record, const EntryOnItem &on, bool counts)
+const Tool *toolOf(const JobRecord &record, const Entry &entry)
 {
-    if (on.line->standing != Standing::Stands)
-        return standingText(record, *on.line);
-    return counts ? inWords(QT_TRANSLATE_NOOP("Report", "counts")) : inWords(QT_TRANSLATE_NOOP("Report", "voided later"));
+    const auto id = ToolId::parse(entry.said.body.text(u"tool"));
+    return id ? record.registerAt(entry.said.seq).tool(*id) : nullptr;
 }
 
 /// Tool, last day of its calibration on the day of the entry, certificate.
 std::vector<QString> toolCells(const JobRecord &record, const Entry &entry)
 {
-    const QString text = entry.said.body.text(u"tool");
-    const auto id = ToolId::parse(text);
-    const Tool *tool = id ? record.registerAt(entry.said.seq).tool(*id) : nullptr;
+    const Tool *tool = toolOf(record, entry);
     const Calibration *calibration = tool ? calibrationOn(*tool, entry.said.at.utcDate()) : nullptr;
     const QString none = inWords(QT_TRANSLATE_NOOP("Report", "not in calibration"));
-    return {text, calibration ? calibration->due.toString(Qt::ISODate) : none, calibration ? calibration->certificate : QString()};
+    return {entry.said.body.text(u"tool"), calibration ? calibration->due.toString(Qt::ISODate) : none, calibration ? calibration->certificate : QString()};
 }
 
 QString readingText(const Entry &entry) { return entry.said.body.text(u"value") + u' ' + entry.said.body.text(u"unit"); }
 
-/// Reading, then tool, then who, when and which entry, then its worth: what every measurement ends with.
-ReportRow rowOf(const JobRecord &record, const EntryOnItem &on, std::vector<QString> first, bool counts)
+std::vector<ReportColumn> withTool(std::vector<ReportColumn> first)
 {
-    std::vector<QString> cells = std::move(first);
-    cells.push_back(readingText(*on.entry));
-    for (QString &cell : toolCells(record, *on.entry))
-        cells.push_back(std::move(cell));
-    cells.push_back(signerOf(record, markOf(on.entry->said)));
-    cells.push_back(momentText(on.entry->said.at));
-    cells.push_back(QString::number(on.entry->said.seq));
-    cells.push_back(worthText(record, on, counts));
-    const Standing standing = on.line->standing == Standing::Stands && !counts ? Standing::Fallen : on.line->standing;
-    return {itemText(on.item, *on.entry), std::move(cells), standing};
+    first.insert(first.end(), {{"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 9},
+                               {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 12},
+                               {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 0}});
+    return first;
 }
 
-QString bandText(const InterfaceState *item)
+void addTool(std::vector<QString> &cells, const JobRecord &record, const Entry &entry)
 {
-    if (!item || !item->listed.torque)
+    for (QString &cell : toolCells(record, entry))
+        cells.push_back(std::move(cell));
+}
+
+/// The pass in words where there are several: `2 of 3`.
+QString passText(const TorqueSpec *spec, const json::Object &body)
+{
+    if (spec && spec->passes.size() > 1)
+        return inWords(QT_TRANSLATE_NOOP("Report", "%1 of %2")).arg(torqueStepOf(body).pass).arg(spec->passes.size());
+    const auto pass = body.integer(u"pass");
+    return pass ? QString::number(*pass) : QString();
+}
+
+/// As the list has it; of a pass, or with the drag added, as it follows from the list.
+QString bandText(const TorqueSpec &spec, const measure::TorqueBand &band)
+{
+    const bool isAsListed = band.least == spec.min.coherent() && band.most == spec.max.coherent();
+    return isAsListed ? inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(spec.min.value().text(), spec.max.text()) : band.text();
+}
+
+/// `arm 10 in + 1.5 in at 0 °`; of one that was told by half, what was told.
+QString adapterText(const json::Object &body)
+{
+    const QString arm = body.text(u"wrench_length");
+    const QString extension = body.text(u"extension");
+    const QString angle = body.text(u"extension_angle");
+    if (!arm.isEmpty() && !extension.isEmpty() && !angle.isEmpty())
+        return inWords(QT_TRANSLATE_NOOP("Report", "arm %1 + %2 at %3")).arg(arm, extension, angle);
+    QStringList told{arm, extension, angle};
+    told.removeAll(QString());
+    return told.join(u", "_s);
+}
+
+/// What the fastener got where an adapter stood between it and the wrench.
+QString atFastenerText(const json::Object &body, const std::optional<measure::Lever> &lever)
+{
+    const auto shown = Quantity::parse(body.text(u"value"), body.text(u"unit"));
+    if (!lever || !shown || shown->dimension() != Dimension::Torque)
         return {};
-    const TorqueSpec &spec = *item->listed.torque;
-    return inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(spec.min.value().text(), spec.max.text());
+    const auto torque = measure::torqueAtFastener(*shown, lever);
+    return torque ? measure::shownIn(*torque, *findUnit(shown->unit())) : torque.error();
+}
+
+std::vector<QString> torqueCells(const JobRecord &record, const EntryOnItem &on)
+{
+    const Entry &entry = *on.entry;
+    const json::Object &body = entry.said.body;
+    const TorqueSpec *spec = on.item && on.item->listed.torque ? &*on.item->listed.torque : nullptr;
+    QString band;
+    QString atFastener;
+    if (spec) {
+        const TorquePlan plan = torquePlan(*spec, record.job().facts, toolOf(record, entry), entry.said.at.utcDate(), body);
+        band = bandText(*spec, plan.band);
+        atFastener = atFastenerText(body, plan.lever);
+    }
+    std::vector<QString> cells{entry.said.subject.value_or(QString()), QString::number(body.integer(u"fastener").value_or(0)), passText(spec, body), band, readingText(entry)};
+    addTool(cells, record, entry);
+    for (const QString &cell : {body.text(u"setting"), adapterText(body), atFastener, body.text(u"prevailing"), body.text(u"nut"), body.text(u"turn"), body.text(u"skip_reason")})
+        cells.push_back(cell);
+    return cells;
 }
 
 std::vector<ReportRow> torqueRows(const JobRecord &record)
@@ -63,10 +111,7 @@ std::vector<ReportRow> torqueRows(const JobRecord &record)
     for (const EntryOnItem &on : entriesOfKind(record, u"torque.applied")) {
         const auto isThisEntry = [&](const TorqueReading &reading) { return reading.mark.seq == on.entry->said.seq; };
         const bool counts = on.item && std::any_of(on.item->torque.begin(), on.item->torque.end(), isThisEntry);
-        rows.push_back(rowOf(record, on,
-                             {on.entry->said.subject.value_or(QString()), QString::number(on.entry->said.body.integer(u"fastener").value_or(0)),
-                              bandText(on.item)},
-                             counts));
+        rows.push_back(closedRow(record, on, torqueCells(record, on), counts ? Counts::Yes : Counts::No));
     }
     return rows;
 }
@@ -77,43 +122,43 @@ std::vector<ReportRow> bondingRows(const JobRecord &record)
     for (const EntryOnItem &on : entriesOfKind(record, u"bonding.measured")) {
         const bool counts = on.item && on.item->bonding && on.item->bonding->mark.seq == on.entry->said.seq;
         const bool isLimited = on.item && on.item->listed.bondingMax;
-        const QString limit = isLimited ? inWords(QT_TRANSLATE_NOOP("Report", "at most %1")).arg(on.item->listed.bondingMax->text()) : QString();
-        rows.push_back(rowOf(record, on, {on.entry->said.subject.value_or(QString()), limit}, counts));
+        const QString limit = isLimited ? measure::BondingLimit{*on.item->listed.bondingMax, on.item->listed.bondingComparison}.text() : QString();
+        const json::Object &body = on.entry->said.body;
+        std::vector<QString> cells{on.entry->said.subject.value_or(QString()), limit, readingText(*on.entry), body.text(u"second_reading")};
+        addTool(cells, record, *on.entry);
+        cells.push_back(body.text(u"lead_zero"));
+        rows.push_back(closedRow(record, on, std::move(cells), counts ? Counts::Yes : Counts::No));
     }
     return rows;
-}
-
-std::vector<ReportColumn> columnsAfter(std::vector<ReportColumn> first)
-{
-    const std::vector<ReportColumn> rest = {{"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 12},
-                                            {"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 8},
-                                            {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 12},
-                                            {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 0},
-                                            {"by"_L1, QT_TRANSLATE_NOOP("Report", "By"), 14},
-                                            {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 23},
-                                            {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
-                                            {"worth"_L1, QT_TRANSLATE_NOOP("Report", "Worth"), 12}};
-    first.insert(first.end(), rest.begin(), rest.end());
-    return first;
 }
 
 } // namespace
 
 Report torqueReport()
 {
-    return {"torque"_L1, QT_TRANSLATE_NOOP("Report", "Torque"),
-            columnsAfter({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
-                          {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 10},
-                          {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 15}}),
-            &torqueRows};
+    auto columns = withTool({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
+                             {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 10},
+                             {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 8},
+                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 15},
+                             {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 12}});
+    columns.insert(columns.end(), {{"setting"_L1, QT_TRANSLATE_NOOP("Report", "Wrench set to"), 0},
+                                   {"adapter"_L1, QT_TRANSLATE_NOOP("Report", "Adapter"), 0},
+                                   {"at_fastener"_L1, QT_TRANSLATE_NOOP("Report", "At the fastener"), 0},
+                                   {"drag"_L1, QT_TRANSLATE_NOOP("Report", "Drag"), 0},
+                                   {"nut"_L1, QT_TRANSLATE_NOOP("Report", "Self-locking nut"), 0},
+                                   {"turn"_L1, QT_TRANSLATE_NOOP("Report", "Turned"), 0},
+                                   {"skip_reason"_L1, QT_TRANSLATE_NOOP("Report", "Out of order"), 0}});
+    return {"torque"_L1, QT_TRANSLATE_NOOP("Report", "Torque"), withClosing(std::move(columns)), &torqueRows};
 }
 
 Report bondingReport()
 {
-    return {"bonding"_L1, QT_TRANSLATE_NOOP("Report", "Bonding resistance"),
-            columnsAfter({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
-                          {"limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit"), 20}}),
-            &bondingRows};
+    auto columns = withTool({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
+                             {"limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit"), 18},
+                             {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 11},
+                             {"second_reading"_L1, QT_TRANSLATE_NOOP("Report", "Second"), 11}});
+    columns.push_back({"lead_zero"_L1, QT_TRANSLATE_NOOP("Report", "Leads together showed"), 0});
+    return {"bonding"_L1, QT_TRANSLATE_NOOP("Report", "Bonding resistance"), withClosing(std::move(columns)), &bondingRows};
 }
 
 } // namespace core

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/acts/act.hpp"
 #include "core/acts/references.hpp"
 
 namespace core::reporting {
@@ -59,6 +60,27 @@ std::vector<EntryOnItem> entriesOfKind(const JobRecord &record, QStringView kind
     }
     std::stable_sort(found.begin(), found.end(), [&](const EntryOnItem &a, const EntryOnItem &b) { return placeOf(a) < placeOf(b); });
     return found;
+}
+
+std::vector<ReportColumn> withClosing(std::vector<ReportColumn> first)
+{
+    first.insert(first.end(), {{QLatin1String("by"), QT_TRANSLATE_NOOP("Report", "By"), 13},
+                               {QLatin1String("at"), QT_TRANSLATE_NOOP("Report", "Time"), 23},
+                               {QLatin1String("entry"), QT_TRANSLATE_NOOP("Report", "Entry"), 7},
+                               {QLatin1String("worth"), QT_TRANSLATE_NOOP("Report", "Worth"), 12}});
+    return first;
+}
+
+ReportRow closedRow(const JobRecord &record, const EntryOnItem &on, std::vector<QString> first, Counts counts)
+{
+    const bool stands = on.line->standing == Standing::Stands;
+    const QString today = counts == Counts::Yes ? inWords(QT_TRANSLATE_NOOP("Report", "counts")) : inWords(QT_TRANSLATE_NOOP("Report", "voided later"));
+    std::vector<QString> cells = std::move(first);
+    cells.push_back(signerOf(record, markOf(on.entry->said)));
+    cells.push_back(momentText(on.entry->said.at));
+    cells.push_back(QString::number(on.entry->said.seq));
+    cells.push_back(stands ? today : standingText(record, *on.line));
+    return {itemText(on.item, *on.entry), std::move(cells), stands && counts == Counts::No ? Standing::Fallen : on.line->standing};
 }
 
 QString itemText(const InterfaceState *item, const Entry &entry)

@@ -37,6 +37,13 @@ struct EntryOnItem {
 };
 std::vector<EntryOnItem> entriesOfKind(const JobRecord &record, QStringView kind);
 
+/// Whether what an entry says is still so, as far as the entry itself stands.
+enum class Counts { Yes, No };
+
+/// What a row about a signed fact ends with: `by`, `at`, `entry`, `worth`. A fact that does not count any more is struck through.
+std::vector<ReportColumn> withClosing(std::vector<ReportColumn> first);
+ReportRow closedRow(const JobRecord &record, const EntryOnItem &on, std::vector<QString> first, Counts counts);
+
 /// `E12 Bleed duct, forward`
 QString itemText(const InterfaceState *item, const Entry &entry);
 

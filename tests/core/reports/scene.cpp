@@ -42,9 +42,9 @@ core::Entry entryOf(const core::Draft &draft, const core::LedgerId &id, const co
 
 Object duct(int i)
 {
-    return {{u"name"_s, u"Bleed duct, station %1"_s.arg(i)}, {u"kind"_s, u"duct"_s}, {u"requirements"_s, arrayOf({u"blanks"_s, u"seal"_s, u"torque"_s})},
+    return {{u"name"_s, u"Bleed duct, station %1"_s.arg(i)}, {u"kind"_s, u"duct"_s}, {u"requirements"_s, arrayOf({u"blanks"_s, u"seal"_s, u"torque"_s, u"leak"_s})},
             {u"torque_fasteners"_s, 4}, {u"torque_min"_s, u"22.0"_s}, {u"torque_max"_s, u"26.5"_s}, {u"torque_unit"_s, u"N·m"_s},
-            {u"seal_part"_s, u"SL-2204"_s}, {u"reference"_s, u"task 36-11, page %1"_s.arg(400 + i)}};
+            {u"seal_part"_s, u"SL-2204"_s}, {u"leak_rate"_s, u"5 mL/min"_s}, {u"reference"_s, u"task 36-11, page %1"_s.arg(400 + i)}};
 }
 
 Object connector(int i)
@@ -69,6 +69,14 @@ Object mount(int i)
 Object panel(int i)
 {
     return {{u"name"_s, u"Access panel %1"_s.arg(i)}, {u"kind"_s, u"access_panel"_s}, {u"requirements"_s, Array()}};
+}
+
+Object liftPlan(const QString &unit, const QString &weight)
+{
+    return {{u"unit"_s, unit}, {u"unit_weight"_s, weight}, {u"rigging_weight"_s, u"40 kg"_s},
+            {u"hoist"_s, u"HO-1"_s}, {u"hoist_limit"_s, u"1000 kg"_s}, {u"hoist_due"_s, u"2026-06-30"_s},
+            {u"sling"_s, u"SL-3"_s}, {u"sling_limit"_s, u"300 kg"_s}, {u"sling_due"_s, u"2026-05-31"_s}, {u"legs"_s, 1},
+            {u"angle_from_horizontal"_s, u"90 °"_s}, {u"span"_s, u"1200 mm"_s}, {u"centre"_s, u"400 mm"_s}, {u"reference"_s, u"task 71-00, step 14"_s}};
 }
 
 } // namespace
@@ -156,6 +164,8 @@ void Scene::restore(const core::InterfaceState &listed)
             {{u"fastener"_s, Value(fastener)}, {u"value"_s, asked.torque->max.value().text()}, {u"unit"_s, u"N·m"_s}, {u"tool"_s, u"TW1"_s}});
     if (core::asksFor(asked, u"bonding"))
         say(u"ben"_s, u"bonding.measured"_s, id.text(), {{u"value"_s, u"0.84"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}, {u"helpers"_s, arrayOf({u"ana"_s})}});
+    if (core::asksFor(asked, u"leak"))
+        say(u"ben"_s, u"leak.checked"_s, id.text(), {{u"how"_s, u"Watched for five minutes at idle pressure."_s}, {u"drops"_s, u"6 drops/min"_s}, {u"drops_per_ml"_s, u"12"_s}});
     if (core::asksFor(asked, u"safetying"))
         say(u"ben"_s, u"safetying.applied"_s, id.text(), {{u"method"_s, asked.safetying}});
 }
@@ -167,6 +177,21 @@ void Scene::inspect(const core::InterfaceState &item)
     say(u"cho"_s, u"inspection.accepted"_s, id, {});
     if (isTwice)
         say(u"eva"_s, u"inspection.accepted"_s, id, {{u"remarks"_s, u"Second look, gap gauge all round."_s}});
+}
+
+/// A lift that was struck, both as they were made, oil and weights.
+void Scene::figures()
+{
+    say(u"ana"_s, u"lift.planned"_s, {}, liftPlan(u"outgoing"_s, u"330 kg"_s));
+    say(u"ana"_s, u"entry.struck"_s, {}, {{u"entry"_s, Value(m_fold.head().seq)}, {u"reason"_s, u"Weighed without its exhaust."_s}});
+    say(u"ana"_s, u"lift.planned"_s, {}, liftPlan(u"outgoing"_s, u"360 kg"_s));
+    say(u"ana"_s, u"lift.planned"_s, {}, liftPlan(u"incoming"_s, u"366 kg"_s));
+    say(u"ben"_s, u"servicing.recorded"_s, {},
+        {{u"system"_s, u"Engine oil"_s}, {u"fluid"_s, u"Turbine oil"_s}, {u"batch"_s, u"TO-77"_s}, {u"quantity"_s, u"9.2 L"_s}, {u"least"_s, u"9.0 L"_s}, {u"most"_s, u"9.5 L"_s},
+         {u"reference"_s, u"task 12-13"_s}});
+    say(u"ben"_s, u"weight.recorded"_s, {},
+        {{u"outgoing_weight"_s, u"360 kg"_s}, {u"outgoing_arm"_s, u"6.5 m"_s}, {u"incoming_weight"_s, u"366 kg"_s}, {u"incoming_arm"_s, u"6.5 m"_s},
+         {u"aircraft_weight"_s, u"12000 kg"_s}, {u"aircraft_centre"_s, u"7 m"_s}, {u"reference"_s, u"task 08-10"_s}, {u"remarks"_s, u"Weighed on the day."_s}});
 }
 
 void Scene::work()
@@ -190,6 +215,7 @@ void Scene::work()
     restore(*job().item(items[0].listed.id));
     for (const core::InterfaceState &item : items)
         inspect(item);
+    figures();
     say(u"cho"_s, u"finding.closed"_s, u"F1"_s, {{u"disposition"_s, u"rectified"_s}, {u"authority"_s, u"task 36-11, step 9"_s}, {u"remarks"_s, u"Clamp renewed."_s}});
 }
 

@@ -28,7 +28,8 @@ public:
     /// Opens the job and lists so many interfaces: duct, harness connector, bonding lead, mount, access panel by turns, in
     /// two zones.
     void open(int interfaces);
-    /// Undoes all, restores all, has all inspected. On the way: a struck entry, a rejection, a finding, a handover.
+    /// Undoes all, restores all, has all inspected. On the way: a struck entry, a rejection, a finding, a handover, two lifts of which
+    /// one was planned anew, oil filled in, the weight change.
     void work();
     void close();
 
@@ -40,6 +41,7 @@ private:
     void undo(const core::InterfaceState &item, int number);
     void restore(const core::InterfaceState &item);
     void inspect(const core::InterfaceState &item);
+    void figures();
 
     core::Instant m_now;
     core::Register m_register;

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QStringList>
+
+#include "core/reports/report_rows.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using namespace reporting;
+
+QString leakLimitText(const InterfaceState *item)
+{
+    if (!item || !item->listed.leak)
+        return {};
+    const LeakLimit &limit = *item->listed.leak;
+    QStringList parts;
+    if (!limit.worstClass.isEmpty())
+        parts << inWords(QT_TRANSLATE_NOOP("Report", "%1 at worst")).arg(limit.worstClass);
+    if (limit.rate)
+        parts << inWords(QT_TRANSLATE_NOOP("Report", "at most %1")).arg(limit.rate->text());
+    return parts.join(u", "_s);
+}
+
+/// `0.4 mL/min`, `6 drops/min`, `6 drops/min, 20 to the millilitre`.
+QString leakRateText(const json::Object &body)
+{
+    QStringList parts;
+    for (const QString &part : {body.text(u"rate"), body.text(u"drops")}) {
+        if (!part.isEmpty())
+            parts << part;
+    }
+    if (const QString drops = body.text(u"drops_per_ml"); !drops.isEmpty())
+        parts << inWords(QT_TRANSLATE_NOOP("Report", "%1 to the millilitre")).arg(drops);
+    return parts.join(u", "_s);
+}
+
+std::vector<ReportRow> leakRows(const JobRecord &record)
+{
+    std::vector<ReportRow> rows;
+    for (const EntryOnItem &on : entriesOfKind(record, u"leak.checked")) {
+        const bool counts = on.item && on.item->leak && on.item->leak->mark.seq == on.entry->said.seq;
+        const json::Object &body = on.entry->said.body;
+        rows.push_back(closedRow(record, on, {on.entry->said.subject.value_or(QString()), body.text(u"how"), leakLimitText(on.item), body.text(u"class"), leakRateText(body)},
+                                 counts ? Counts::Yes : Counts::No));
+    }
+    return rows;
+}
+
+} // namespace
+
+Report leaksReport()
+{
+    return {"leaks"_L1, QT_TRANSLATE_NOOP("Report", "Leak checks"),
+            withClosing({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
+                         {"how"_L1, QT_TRANSLATE_NOOP("Report", "How it was checked"), 30},
+                         {"limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit"), 17},
+                         {"class"_L1, QT_TRANSLATE_NOOP("Report", "Seen"), 9},
+                         {"rate"_L1, QT_TRANSLATE_NOOP("Report", "Rate"), 15}}),
+            &leakRows};
+}
+
+} // namespace core
