@@ -97,7 +97,9 @@ void Bench::furnish()
         must(session.sign(*session.reg().ledger, {session::grantDraft(ana.person, {session::nextAuthorisation(session.reg()), person(QString::fromLatin1(id)), authority, {}, {}, QDate(2026, 1, 1), {}, u"QM 4"_s})}, ana));
     const auto tool = [&](const char *id, const char *name, const char *min, const char *max, QStringView unit) {
         const auto toolId = *core::ToolId::parse(QString::fromLatin1(id));
-        const core::Tool registered{toolId, QString::fromLatin1(name), core::Quantity::parse(QString::fromLatin1(min), unit), core::Quantity::parse(QString::fromLatin1(max), unit), {}, std::nullopt};
+        core::Tool registered{toolId, QString::fromLatin1(name), core::Quantity::parse(QString::fromLatin1(min), unit), core::Quantity::parse(QString::fromLatin1(max), unit), {}, std::nullopt};
+        registered.graduation = core::Quantity::parse(u"0.5", unit);
+        registered.deviation = core::Decimal::parse(u"4");
         must(session.sign(*session.reg().ledger, {session::toolDraft(ana.person, registered)}, ana));
         must(session.sign(*session.reg().ledger, {session::calibrationDraft(ana.person, toolId, {QDate(2026, 1, 10), QDate(2026, 12, 31), u"C-100"_s, std::nullopt})}, ana));
     };

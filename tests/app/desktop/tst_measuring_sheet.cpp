@@ -1,0 +1,234 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/desktop/flows/signing.hpp"
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/parts/sign_sheet.hpp"
+#include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/scripted_ask.hpp"
+
+using namespace Qt::StringLiterals;
+using core::json::Object;
+
+namespace {
+
+template <class Widget>
+Widget *named(const QWidget &in, const QString &name)
+{
+    auto *found = in.findChild<Widget *>(name);
+    if (!found)
+        qFatal("no widget %s", qPrintable(name));
+    return found;
+}
+
+core::InterfaceId item(const char *id) { return *core::InterfaceId::parse(QString::fromLatin1(id)); }
+
+} // namespace
+
+/// The sheet on which something measured is signed: what it works out before anybody signs, and what it refuses.
+class TestMeasuringSheet : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init();
+    void cleanup();
+    void settingIsShownAndTakenOver();
+    void adapterChangesTheSetting();
+    void readingsAreJudgedAsTyped();
+    void onePassAtATime();
+    void liftOverItsLimitIsNotSigned();
+    void unitTypedWithTheNumber();
+
+private:
+    void begin(QLatin1String kind, const char *id = nullptr);
+    void type(const QString &field, const QString &text);
+    QString working() const { return named<QLabel>(*m_sheet, u"working"_s)->text(); }
+    QString problem() const { return named<QLabel>(*m_sheet, u"problem"_s)->text(); }
+    QString value(const QString &field) const { return named<QWidget>(*m_sheet, field)->findChild<QLineEdit *>()->text(); }
+    /// Signs as Ana; the body of the last entry.
+    Object sign();
+
+    std::unique_ptr<Bench> m_bench;
+    std::unique_ptr<session::Session> m_session;
+    std::unique_ptr<ScriptedAsk> m_ask;
+    std::unique_ptr<QWidget> m_window;
+    std::unique_ptr<desktop::JobFeed> m_feed;
+    desktop::Signing *m_signing = nullptr;
+    desktop::SignSheet *m_sheet = nullptr;
+};
+
+void TestMeasuringSheet::init()
+{
+    m_bench = std::make_unique<Bench>();
+    QCOMPARE(m_bench->trouble(), QString());
+    m_session = m_bench->another();
+    QVERIFY(m_session);
+    const auto ledger = m_bench->openJob(*m_session);
+    QVERIFY2(ledger, qPrintable(m_bench->trouble()));
+    const auto say = [&](const QString &kind, const QString &subject, Object body) { QCOMPARE(Bench::say(*m_session, *ledger, u"ana"_s, kind, subject, std::move(body)), QString()); };
+    const auto list = [&](const QString &id, Object more) {
+        Object body{{u"name"_s, id}, {u"kind"_s, u"duct"_s}, {u"zone"_s, u"Left"_s}, {u"requirements"_s, core::json::arrayOf({u"torque"_s})},
+                    {u"torque_min"_s, u"20"_s}, {u"torque_max"_s, u"25"_s}, {u"torque_unit"_s, u"N·m"_s}};
+        for (const auto &[name, value] : more.members())
+            body.set(name, value);
+        say(u"interface.listed"_s, id, std::move(body));
+        say(u"interface.disconnected"_s, id, {{u"tag"_s, id}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}});
+        say(u"interface.reconnected"_s, id, {{u"tag_recovered"_s, id}, {u"blanks_removed"_s, 0}});
+    };
+    list(u"D1"_s, {{u"torque_fasteners"_s, 1}});
+    list(u"D2"_s, {{u"torque_fasteners"_s, 3}, {u"torque_passes"_s, core::json::arrayOf({u"50"_s, u"100"_s})}, {u"torque_order"_s, core::json::arrayOf({u"2"_s, u"3"_s, u"1"_s})}});
+    QVERIFY(m_session->openJob(*ledger));
+
+    m_ask = std::make_unique<ScriptedAsk>();
+    m_window = std::make_unique<QWidget>();
+    m_window->show();
+    m_feed = std::make_unique<desktop::JobFeed>();
+    m_feed->take(m_session->state(), m_session->said(), m_session->reg());
+    m_signing = new desktop::Signing(*m_session, *m_feed, m_bench->kinds(), *m_ask, m_window.get());
+}
+
+void TestMeasuringSheet::cleanup()
+{
+    m_window.reset();
+    m_feed.reset();
+    m_session.reset();
+    m_bench.reset();
+}
+
+void TestMeasuringSheet::begin(QLatin1String kind, const char *id)
+{
+    m_signing->begin(desktop::actionFor(kind), id ? std::vector{item(id)} : std::vector<core::InterfaceId>());
+    QTRY_VERIFY((m_sheet = m_window->findChild<desktop::SignSheet *>()) != nullptr);
+    type(u"person"_s, u"ana"_s);
+}
+
+void TestMeasuringSheet::type(const QString &field, const QString &text)
+{
+    auto *editor = named<QWidget>(*m_sheet, field);
+    auto *line = qobject_cast<QLineEdit *>(editor);
+    if (!line)
+        line = editor->findChild<QLineEdit *>();
+    line->setText(text);
+}
+
+Object TestMeasuringSheet::sign()
+{
+    named<QLineEdit>(*m_sheet, u"secret"_s)->setText(Bench::pinOf(u"ana"_s));
+    named<QPushButton>(*m_sheet, u"sign"_s)->click();
+    if (!problem().isEmpty())
+        qWarning() << problem();
+    return m_session->said().back().body;
+}
+
+void TestMeasuringSheet::settingIsShownAndTakenOver()
+{
+    begin("torque.applied"_L1, "D1");
+    // The wrench has marks half a newton metre apart, and nobody has typed anything yet.
+    QVERIFY2(working().contains(u"Set the wrench to 22.5 N·m."), qPrintable(working()));
+    QVERIFY(working().contains(core::measure::dataGoverns()));
+    QCOMPARE(value(u"setting"_s), QString());
+    named<QPushButton>(*m_sheet, u"offer"_s)->click();
+    QCOMPARE(value(u"setting"_s), u"22.5"_s);
+    type(u"value"_s, u"22.5"_s);
+    const Object body = sign();
+    QCOMPARE(body.text(u"setting"), u"22.5 N·m"_s);
+    QCOMPARE(body.text(u"value"), u"22.5"_s);
+}
+
+/// 22.5 · 320 / 350 = 20.57…: the mark below is 20.5, and 20.5 · 350 / 320 = 22.42… arrives.
+void TestMeasuringSheet::adapterChangesTheSetting()
+{
+    begin("torque.applied"_L1, "D1");
+    type(u"value"_s, u"20.5"_s);
+    type(u"wrench_length"_s, u"320 mm"_s);
+    QVERIFY2(problem().contains(u"three figures"), qPrintable(problem()));
+    type(u"extension"_s, u"30 mm"_s);
+    type(u"extension_angle"_s, u"0 deg"_s);
+    QVERIFY2(problem().contains(u"what it was set to"), qPrintable(problem()));
+    QVERIFY2(working().contains(u"Y = T · L / (L + E · cos a)") && working().contains(u"≈ 22.4219 N·m"), qPrintable(working()));
+    named<QPushButton>(*m_sheet, u"offer"_s)->click();
+    QCOMPARE(value(u"setting"_s), u"20.5"_s);
+    QCOMPARE(problem(), QString());
+    const Object body = sign();
+    QCOMPARE(body.text(u"setting"), u"20.5 N·m"_s);
+    QCOMPARE(body.text(u"extension"), u"30 mm"_s);
+    QCOMPARE(body.text(u"extension_angle"), u"0 °"_s);
+}
+
+void TestMeasuringSheet::readingsAreJudgedAsTyped()
+{
+    begin("torque.applied"_L1, "D1");
+    type(u"value"_s, u"25.1"_s);
+    QVERIFY2(problem().contains(u"too much"), qPrintable(problem()));
+    QVERIFY2(working().contains(u"too much"), qPrintable(working()));
+    type(u"value"_s, u"25"_s);
+    QCOMPARE(problem(), QString());
+    // 4 % of 25 N·m is 1 N·m: shown as margin, and said that it reaches beyond the edge.
+    QVERIFY2(working().contains(u"± 1 N·m") && working().contains(u"beyond the edge"), qPrintable(working()));
+    type(u"value"_s, u"19,9"_s);
+    QVERIFY(!problem().isEmpty());
+    QVERIFY(!named<QPushButton>(*m_sheet, u"sign"_s)->isEnabled());
+}
+
+void TestMeasuringSheet::onePassAtATime()
+{
+    begin("torque.applied"_L1, "D2");
+    QCOMPARE(value(u"pass"_s), u"1"_s);
+    QVERIFY2(working().contains(u"10 to 12.5 N·m"), qPrintable(working()));
+    for (const QString &field : {u"value.0"_s, u"value.1"_s, u"value.2"_s})
+        type(field, u"11"_s);
+    QCOMPARE(problem(), QString());
+    QCOMPARE(sign().integer(u"fastener"), std::optional<qint64>(1)); // the last of the order 2, 3, 1
+    QCOMPARE(m_session->state()->item(item("D2"))->torque.size(), 3U);
+    m_feed->take(m_session->state(), m_session->said(), m_session->reg());
+    QTRY_VERIFY(m_window->findChild<desktop::SignSheet *>() == nullptr);
+    m_signing->begin(desktop::actionFor("torque.applied"_L1), {item("D2")});
+    QTRY_VERIFY((m_sheet = m_window->findChild<desktop::SignSheet *>()) != nullptr);
+    QCOMPARE(value(u"pass"_s), u"2"_s);
+    QVERIFY2(working().contains(u"20 to 25 N·m"), qPrintable(working()));
+}
+
+void TestMeasuringSheet::liftOverItsLimitIsNotSigned()
+{
+    begin("lift.planned"_L1);
+    const std::pair<const char16_t *, const char16_t *> fields[] = {{u"unit_weight", u"486 kg"}, {u"rigging_weight", u"38 kg"}, {u"hoist", u"HO-2"}, {u"hoist_limit", u"500 kg"},
+                                                                   {u"hoist_due", u"2099-01-01"}, {u"sling", u"SL-7"}, {u"sling_limit", u"400 kg"}, {u"sling_due", u"2099-01-01"},
+                                                                   {u"legs", u"2"}, {u"angle_from_horizontal", u"60 °"}, {u"span", u"1200 mm"}, {u"centre", u"540 mm"}, {u"reference", u"71-00"}};
+    auto *unit = named<QWidget>(*m_sheet, u"unit"_s)->findChild<QComboBox *>();
+    unit->setCurrentIndex(unit->findData(u"outgoing"_s));
+    for (const auto &[field, text] : fields)
+        type(QString::fromUtf16(field), QString::fromUtf16(text));
+    QVERIFY2(problem().contains(u"524 kg"), qPrintable(problem()));
+    named<QLineEdit>(*m_sheet, u"secret"_s)->setText(Bench::pinOf(u"ana"_s));
+    QVERIFY(!named<QPushButton>(*m_sheet, u"sign"_s)->isEnabled());
+    type(u"hoist_limit"_s, u"1000 kg"_s);
+    QCOMPARE(problem(), QString());
+    QCOMPARE(sign().text(u"hoist_limit"), u"1000 kg"_s);
+    QCOMPARE(m_session->state()->figures.size(), 1U);
+}
+
+/// A number alone is not taken; the unit may be chosen in its box or typed behind the number.
+void TestMeasuringSheet::unitTypedWithTheNumber()
+{
+    begin("torque.applied"_L1, "D1");
+    type(u"value"_s, u"22.5"_s);
+    type(u"prevailing"_s, u"8"_s);
+    QVERIFY2(problem().contains(u"has no unit"), qPrintable(problem()));
+    auto *unit = named<QWidget>(*m_sheet, u"prevailing"_s)->findChild<QComboBox *>();
+    QCOMPARE(unit->currentData().toString(), QString());
+    unit->setCurrentIndex(unit->findData(u"lbf·in"_s));
+    QCOMPARE(problem(), QString());
+    type(u"prevailing"_s, u"0.9 N.m"_s);
+    QCOMPARE(value(u"prevailing"_s), u"0.9"_s);
+    QCOMPARE(unit->currentData().toString(), u"N·m"_s);
+    QCOMPARE(sign().text(u"prevailing"), u"0.9 N·m"_s);
+}
+
+QTEST_MAIN(TestMeasuringSheet)
+#include "tst_measuring_sheet.moc"
