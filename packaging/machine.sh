@@ -15,7 +15,7 @@ program_packages=(
 
 # Only the tests need these.
 test_packages=(
-    librapidcheck-dev
+    librapidcheck-dev units
 )
 
 # Only the checkers and sanitizers of packaging/check need these. All of one LLVM, that of Debian's clang.

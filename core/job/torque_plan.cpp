@@ -11,6 +11,15 @@ namespace core {
 
 namespace {
 
+std::optional<measure::WrenchScale> scaleOf(const Tool *tool)
+{
+    if (!tool || !tool->rangeMin || !tool->rangeMax)
+        return std::nullopt;
+    return measure::WrenchScale{*tool->rangeMin, *tool->rangeMax, tool->graduation};
+}
+
+} // namespace
+
 std::optional<measure::Lever> leverIn(const json::Object &body)
 {
     const auto length = quantityIn(body, u"wrench_length", Dimension::Length);
@@ -20,15 +29,6 @@ std::optional<measure::Lever> leverIn(const json::Object &body)
         return std::nullopt;
     return measure::Lever{*length, *extension, angle->value()};
 }
-
-std::optional<measure::WrenchScale> scaleOf(const Tool *tool)
-{
-    if (!tool || !tool->rangeMin || !tool->rangeMax)
-        return std::nullopt;
-    return measure::WrenchScale{*tool->rangeMin, *tool->rangeMax, tool->graduation};
-}
-
-} // namespace
 
 TorqueStep torqueStepOf(const json::Object &body) { return {body.integer(u"pass").value_or(1), body.integer(u"fastener").value_or(0)}; }
 

@@ -27,6 +27,9 @@ TorqueStep torqueStepOf(const json::Object &body);
 /// Members that are missing or make no sense are passed over: form and rules say so when they are asked.
 TorquePlan torquePlan(const TorqueSpec &spec, const JobFacts &facts, const Tool *tool, QDate day, const json::Object &body);
 
+/// The adapter that a body tells of; nothing while any of its members is missing.
+std::optional<measure::Lever> leverIn(const json::Object &body);
+
 /// A lever is told with all of its members or none.
 bool isLeverHalfTold(const json::Object &body);
 

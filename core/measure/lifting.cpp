@@ -11,7 +11,6 @@ namespace {
 
 using namespace Qt::StringLiterals;
 
-constexpr int leastMarginPercent = 20;
 constexpr int flattestDegrees = 30;
 constexpr int countsAsVerticalFrom = 85;
 

@@ -66,6 +66,9 @@ Measured<Shares> sharesOfTwoPoints(const Quantity &load, const TwoPoints &points
 /// Source: sling makers' pages; with k = 1 / sin a it is T = R / (n · sin a).
 Measured<Rational> legTension(const Rational &share, qint64 legs, const Rational &factor);
 
+/// Under which checkLift warns, in percent of the limit: weights and angles are seldom known well. Common practice.
+constexpr int leastMarginPercent = 20;
+
 /// What is left of a limit, as a percent of it: 0 at the limit, negative above it. The limit is above 0.
 Rational marginPercent(const Rational &load, const Rational &limit);
 

@@ -60,4 +60,14 @@ Measured<Working> servicingWorking(const Quantity &quantity, const Quantity &lea
     return working;
 }
 
+QStringList servicingCautions()
+{
+    return {
+        tr(QT_TRANSLATE_NOOP("Measure", "Fuel and its vapour: bond aircraft and equipment first, no flame, spark or live circuit near, fire cover as the local rules ask.")),
+        tr(QT_TRANSLATE_NOOP("Measure", "Let the pressure off before a cap is opened, and mind hot oil. Gloves and eye protection; wipe up what is spilled.")),
+        tr(QT_TRANSLATE_NOOP("Measure", "Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.")),
+        tr(QT_TRANSLATE_NOOP("Measure", "The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the servicing.")),
+    };
+}
+
 } // namespace core::measure

@@ -25,4 +25,7 @@ struct Servicing {
 Measured<Servicing> servicing(const Quantity &quantity, const Quantity &least, const Quantity &most);
 Measured<Working> servicingWorking(const Quantity &quantity, const Quantity &least, const Quantity &most);
 
+/// What to mind when liquids are filled in: fire, static, pressure, heat, the wrong liquid; and who decides. Common practice.
+QStringList servicingCautions();
+
 } // namespace core::measure

@@ -24,8 +24,8 @@ QString rangeText(const Rational &least, const Rational &most, const Unit &unit)
     return tr(QT_TRANSLATE_NOOP("Measure", "%1 to %2")).arg(shown(inUnit(least, unit), {}), textOf(most, unit));
 }
 
-/// A number of graduation marks as a quantity, written as finely as the graduation is.
-Quantity atMark(const Rational &marks, const Quantity &graduation)
+/// A number of graduation marks as a quantity, written as finely as the graduation is; nothing when that takes more digits than are kept.
+std::optional<Quantity> atMark(const Rational &marks, const Quantity &graduation)
 {
     const int places = graduation.value().places();
     QString text = (marks * Rational(graduation.value())).text(places);
@@ -34,9 +34,7 @@ Quantity atMark(const Rational &marks, const Quantity &graduation)
             text += u'.';
         text += QString(places - (text.size() - 1 - text.indexOf(u'.')), u'0');
     }
-    const auto quantity = Quantity::parse(text, graduation.unit());
-    Q_ASSERT(quantity);
-    return *quantity;
+    return Quantity::parse(text, graduation.unit());
 }
 
 QString leverText(const Lever &lever)
@@ -135,7 +133,12 @@ Measured<Setting> settingFor(const TorqueBand &band, const std::optional<Lever> 
     const Rational nearest = (middle + step / 2).stepsBelow(step);
     const Rational marks = std::clamp(nearest, lowest, highest);
 
-    Setting setting{atMark(marks, *scale.graduation), atMark(lowest, *scale.graduation), atMark(highest, *scale.graduation), {}};
+    const auto set = atMark(marks, *scale.graduation);
+    const auto first = atMark(lowest, *scale.graduation);
+    const auto last = atMark(highest, *scale.graduation);
+    if (!set || !first || !last)
+        return no(tr(QT_TRANSLATE_NOOP("Measure", "A graduation of %1 is too fine for this torque. Give one step of the wrench's scale.")).arg(scale.graduation->text()));
+    Setting setting{*set, *first, *last, {}};
     Working &working = setting.working;
     working.steps.push_back(bandStep(band));
     if (lever)
@@ -172,6 +175,15 @@ Measured<Rational> torqueAtFastener(const Quantity &indicated, const std::option
         return indicated.coherent();
     const auto ratio = leverRatio(*lever);
     return ratio ? Measured<Rational>(indicated.coherent() * *ratio) : no(ratio.error());
+}
+
+QStringList torqueCautions()
+{
+    return {
+        tr(QT_TRANSLATE_NOOP("Measure", "Pull, with a firm stand and the hand clear of edges: a wrench or adapter can slip. No pipe on the handle.")),
+        tr(QT_TRANSLATE_NOOP("Measure", "Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.")),
+        tr(QT_TRANSLATE_NOOP("Measure", "A fastener that went over its most is not turned back to it: follow the maintenance data.")),
+    };
 }
 
 } // namespace core::measure

@@ -75,4 +75,7 @@ std::optional<QString> whyNotSet(const Quantity &set, const TorqueBand &band, co
 /// Source: TM 9-254 par. 4-1 d, fig. 4-5.
 Measured<Rational> torqueAtFastener(const Quantity &indicated, const std::optional<Lever> &lever);
 
+/// What to mind when tightening: pulling, adapters, a fastener that went too far; and who decides. Common practice.
+QStringList torqueCautions();
+
 } // namespace core::measure

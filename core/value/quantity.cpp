@@ -19,12 +19,51 @@ Unit unit(const QString &symbol, Dimension dimension, QStringView factor)
     return {symbol, dimension, *Decimal::parse(factor)};
 }
 
-QString symbolsOf(Dimension dimension)
+QString symbolsIn(const std::vector<const Unit *> &all)
 {
     QStringList symbols;
-    for (const Unit *one : unitsOf(dimension))
+    for (const Unit *one : all)
         symbols << one->symbol;
     return symbols.join(QStringLiteral(", "));
+}
+
+QString symbolsOf(Dimension dimension) { return symbolsIn(unitsOf(dimension)); }
+
+std::vector<const Unit *> allUnits()
+{
+    std::vector<const Unit *> all;
+    for (const Unit &one : units())
+        all.push_back(&one);
+    return all;
+}
+
+/// What somebody typed, cut where the number ends.
+struct Typed {
+    QStringView whole;
+    QStringView number;
+    QStringView symbol;
+};
+
+Typed parted(QStringView text)
+{
+    const QStringView whole = text.trimmed();
+    const auto isOfNumber = [](QChar c) { return (c >= u'0' && c <= u'9') || c == u'.' || c == u',' || c == u'-' || c == u'+'; };
+    const qsizetype end = std::find_if_not(whole.begin(), whole.end(), isOfNumber) - whole.begin();
+    return {whole, whole.first(end), whole.sliced(end).trimmed()};
+}
+
+/// What is wrong before anybody asks what the unit measures.
+std::optional<QString> whyUnread(const Typed &typed, const QString &symbols)
+{
+    if (typed.number.contains(u','))
+        return tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.")).arg(typed.whole);
+    if (!Decimal::parse(typed.number))
+        return tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" is no number with a unit. Type, for example, 12.5 and one of %2; at most 18 digits.")).arg(typed.whole, symbols);
+    if (typed.symbol.isEmpty())
+        return tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" has no unit. Add one of %2.")).arg(typed.whole, symbols);
+    if (!findUnit(typed.symbol))
+        return tr(QT_TRANSLATE_NOOP("Quantity", "The unit of \"%1\" is not known. Use one of %2.")).arg(typed.whole, symbols);
+    return std::nullopt;
 }
 
 tl::unexpected<Error> unreadable(const QString &sentence) { return failure(ErrorCode::BadInput, sentence); }
@@ -118,24 +157,21 @@ std::optional<Quantity> Quantity::parse(QStringView value, QStringView unit)
 
 Result<Quantity> Quantity::read(QStringView text, Dimension dimension)
 {
-    const QStringView whole = text.trimmed();
-    const auto isOfNumber = [](QChar c) { return (c >= u'0' && c <= u'9') || c == u'.' || c == u',' || c == u'-' || c == u'+'; };
-    const qsizetype end = std::find_if_not(whole.begin(), whole.end(), isOfNumber) - whole.begin();
-    const QStringView number = whole.first(end);
-    const QStringView symbol = whole.sliced(end).trimmed();
-    if (number.contains(u','))
-        return unreadable(tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.")).arg(whole));
-    const auto value = Decimal::parse(number);
-    if (!value)
-        return unreadable(tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" is no number with a unit. Type, for example, 12.5 and one of %2; at most 18 digits.")).arg(whole, symbolsOf(dimension)));
-    if (symbol.isEmpty())
-        return unreadable(tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" has no unit. Add one of %2.")).arg(whole, symbolsOf(dimension)));
-    const Unit *unit = findUnit(symbol);
-    if (!unit)
-        return unreadable(tr(QT_TRANSLATE_NOOP("Quantity", "The unit of \"%1\" is not known. Use one of %2.")).arg(whole, symbolsOf(dimension)));
+    const Typed typed = parted(text);
+    if (const auto why = whyUnread(typed, symbolsOf(dimension)))
+        return unreadable(*why);
+    const Unit *unit = findUnit(typed.symbol);
     if (unit->dimension != dimension)
-        return unreadable(tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" is %2; %3 is needed, in one of %4.")).arg(whole, dimensionInWords(unit->dimension), dimensionInWords(dimension), symbolsOf(dimension)));
-    return Quantity(*value, unit);
+        return unreadable(tr(QT_TRANSLATE_NOOP("Quantity", "\"%1\" is %2; %3 is needed, in one of %4.")).arg(typed.whole, dimensionInWords(unit->dimension), dimensionInWords(dimension), symbolsOf(dimension)));
+    return Quantity(*Decimal::parse(typed.number), unit);
+}
+
+Result<Quantity> Quantity::read(QStringView text)
+{
+    const Typed typed = parted(text);
+    if (const auto why = whyUnread(typed, symbolsIn(allUnits())))
+        return unreadable(*why);
+    return Quantity(*Decimal::parse(typed.number), findUnit(typed.symbol));
 }
 
 std::partial_ordering operator<=>(const Quantity &a, const Quantity &b)

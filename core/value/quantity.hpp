@@ -48,6 +48,8 @@ public:
     /// unit, a unit that is unknown or measures something else, a comma that could be a decimal sign or a grouping, more digits
     /// than are kept.
     static Result<Quantity> read(QStringView text, Dimension dimension);
+    /// The same where the unit alone says what is measured.
+    static Result<Quantity> read(QStringView text);
 
     const Decimal &value() const { return m_value; }
     const QString &unit() const { return m_unit->symbol; }

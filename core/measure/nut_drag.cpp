@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/measure/nut_drag.hpp"
+
+#include <QCoreApplication>
+
+namespace core::measure {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+QString tr(const char *text) { return QCoreApplication::translate("Measure", text); }
+
+tl::unexpected<QString> no(const QString &sentence) { return tl::unexpected<QString>(sentence); }
+
+} // namespace
+
+Measured<NutDrag> nutDrag(const Quantity &prevailing, const Quantity &least)
+{
+    if (prevailing.dimension() != Dimension::Torque || prevailing.value().isNegative())
+        return no(tr(QT_TRANSLATE_NOOP("Measure", "A drag of %1 is none. Give the torque that turns the nut before it seats.")).arg(prevailing.text()));
+    if (least.dimension() != Dimension::Torque || least.coherent() <= 0)
+        return no(tr(QT_TRANSLATE_NOOP("Measure", "A least drag of %1 is none. Take it from the maintenance data; the published table begins at 7/16 in.")).arg(least.text()));
+    NutDrag drag{whyNotReused(prevailing, least), {}};
+    drag.working.steps = {{tr(QT_TRANSLATE_NOOP("Measure", "The nut turns with")), {}, {}, prevailing.text()},
+                          {tr(QT_TRANSLATE_NOOP("Measure", "Least for its size")), {}, {}, least.text()}};
+    drag.working.answer = drag.refused ? *drag.refused : tr(QT_TRANSLATE_NOOP("Measure", "%1 is enough drag: at least %2 is needed.")).arg(prevailing.text(), least.text());
+    drag.working.notes << tr(QT_TRANSLATE_NOOP("Measure", "Whether a nut may be used again at all, the maintenance data says. It is clean and undamaged, and was turned by hand on nothing but its locking part."));
+    drag.working.sources << u"AC 43.13-1B (9/8/98) par. 7-40, table 7-2"_s;
+    return drag;
+}
+
+} // namespace core::measure
