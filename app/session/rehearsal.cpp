@@ -4,6 +4,7 @@
 #include "app/session/rehearsal.hpp"
 
 #include "app/session/ahead.hpp"
+#include "core/job/working_of.hpp"
 
 namespace session {
 
@@ -45,6 +46,13 @@ core::Refusals Rehearsal::take(const core::Draft &draft)
     if (said)
         m_job.take(*said, core::Digest());
     return refusals;
+}
+
+std::optional<core::measure::Working> Rehearsal::workingOf(const core::Draft &draft) const
+{
+    core::Draft now = draft;
+    now.at = m_now;
+    return core::workingOf(m_job.state(), m_register, now);
 }
 
 } // namespace session

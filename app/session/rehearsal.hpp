@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/session/session.hpp"
+#include "core/measure/working.hpp"
 #include "core/job/fold.hpp"
 
 namespace session {
@@ -17,6 +18,8 @@ public:
 
     /// Empty when the draft would be admitted; it then counts for those that follow. A draft that opens a job begins another one.
     core::Refusals take(const core::Draft &draft);
+    /// What the draft works out to on what was taken so far; nothing where nothing is measured.
+    std::optional<core::measure::Working> workingOf(const core::Draft &draft) const;
 
 private:
     core::Instant m_now;

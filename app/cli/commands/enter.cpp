@@ -8,6 +8,7 @@
 
 #include <cstdio>
 #include <map>
+#include <utility>
 
 #include "app/cli/drafts_file.hpp"
 #include "app/cli/opened.hpp"
@@ -44,6 +45,8 @@ bool isForRegister(const core::Draft &draft)
 /// What became of each line, for the answer.
 class Outcomes {
 public:
+    /// Told before what became of the line.
+    void worked(const core::measure::Working &working) { m_working = core::measure::linesOf(working); }
     void admitted(const DraftLine &line, const core::Entry *entry)
     {
         Object object = objectOf(line, true);
@@ -54,6 +57,8 @@ public:
         }
         m_json.emplace_back(std::move(object));
         m_text << tr("line %1: %2 %3: %4").arg(line.row).arg(line.draft.kind, line.draft.subject.value_or(QString()), entry ? tr("entry %1").arg(entry->said.seq) : tr("would be admitted"));
+        for (const QString &step : std::exchange(m_working, {}))
+            m_text << u"  "_s + step;
     }
     void refused(const DraftLine &line, const core::Refusals &refusals)
     {
@@ -61,6 +66,8 @@ public:
         object.set(u"refusals"_s, refusalsJson(refusals));
         m_json.emplace_back(std::move(object));
         m_trouble << tr("line %1: %2 %3: refused").arg(line.row).arg(line.draft.kind, line.draft.subject.value_or(QString())) << refusalsText(refusals);
+        for (const QString &step : std::exchange(m_working, {}))
+            m_trouble << u"  "_s + step;
         ++m_refused;
     }
     /// The world said no: nothing after this line was tried.
@@ -79,10 +86,14 @@ public:
     }
 
 private:
-    static Object objectOf(const DraftLine &line, bool admitted)
+    Object objectOf(const DraftLine &line, bool admitted) const
     {
-        return {{u"line"_s, line.row}, {u"kind"_s, line.draft.kind}, {u"subject"_s, line.draft.subject.value_or(QString())}, {u"admitted"_s, admitted}};
+        Object object{{u"line"_s, line.row}, {u"kind"_s, line.draft.kind}, {u"subject"_s, line.draft.subject.value_or(QString())}, {u"admitted"_s, admitted}};
+        if (!m_working.isEmpty())
+            object.set(u"working"_s, core::json::arrayOf({m_working.begin(), m_working.end()}));
+        return object;
     }
+    QStringList m_working; ///< of the line that comes next
     Array m_json;
     QStringList m_text;
     QStringList m_trouble;
@@ -130,6 +141,8 @@ Answer rehearse(const session::Session &session, const std::vector<DraftLine> &l
     session::Rehearsal rehearsal(session);
     Outcomes outcomes;
     for (const DraftLine &line : lines) {
+        if (const auto working = rehearsal.workingOf(line.draft))
+            outcomes.worked(*working);
         if (const auto refusals = rehearsal.take(line.draft); !refusals.empty())
             outcomes.refused(line, refusals);
         else
@@ -210,7 +223,7 @@ Command enterCommand()
     return {"enter"_L1,
             QT_TRANSLATE_NOOP("Cli", "Enter drafts, one JSON object a line: author, kind, subject, body. Each is admitted or refused with its rule."),
             {storeOption(), position("drafts"_L1, "DRAFTS", QT_TRANSLATE_NOOP("Cli", "The file of drafts; the standard input when left out or -."), Given::MayBe),
-             jobOption(), pinFileOption(), flag("dry-run"_L1, QT_TRANSLATE_NOOP("Cli", "Ask the rules; sign nothing."))},
+             jobOption(), pinFileOption(), flag("dry-run"_L1, QT_TRANSLATE_NOOP("Cli", "Ask the rules and show what is worked out; sign nothing."))},
             Fonts::NotNeeded,
             &run};
 }

@@ -131,7 +131,10 @@ void TstEnter::dryRunSignsNothing()
     QCOMPARE(said.exit, 1);
     QCOMPARE(rulesIn(said.json()), QStringList{u"2 torque.fastener-once"_s});
     QCOMPARE(entries(), m_before);
-    QCOMPARE(remateCli({u"enter"_s, store(), u"--dry-run"_s}, lines({goodTorque, inspection})).exit, 0);
+    const Said good = remateCli({u"enter"_s, store(), u"--dry-run"_s}, lines({goodTorque, inspection}));
+    QCOMPARE(good.exit, 0);
+    // What a reading works out to is shown before anybody signs.
+    QVERIFY2(good.out.contains("Torque asked for: 3 to 4 N·m") && good.out.contains("3.5 N·m is accepted."), good.out.constData());
 }
 
 void TstEnter::nothingIsEnteredFromABadFile()
