@@ -44,6 +44,11 @@ Option position(QLatin1String name, const char *placeholder, const char *help, G
     return {name, OptionSort::Position, given, placeholder, help};
 }
 
+Option positions(QLatin1String name, const char *placeholder, const char *help)
+{
+    return {name, OptionSort::Positions, Given::MayBe, placeholder, help};
+}
+
 Option value(QLatin1String name, const char *placeholder, const char *help, Given given)
 {
     return {name, OptionSort::Value, given, placeholder, help};

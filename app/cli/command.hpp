@@ -36,6 +36,7 @@ struct Answer {
 
 enum class OptionSort {
     Position, ///< `STORE`
+    Positions, ///< the same, any number of times, after the others
     Value,    ///< `--job WO-1`
     Values,   ///< the same, any number of times
     Flag,     ///< `--closed`
@@ -73,6 +74,7 @@ const Command *findCommand(QStringView name);
 
 // Shorthand for rows.
 Option position(QLatin1String name, const char *placeholder, const char *help, Given given = Given::Always);
+Option positions(QLatin1String name, const char *placeholder, const char *help);
 Option value(QLatin1String name, const char *placeholder, const char *help, Given given = Given::MayBe);
 Option values(QLatin1String name, const char *placeholder, const char *help);
 Option flag(QLatin1String name, const char *help);

@@ -10,7 +10,7 @@ const std::vector<Command> &commands()
     static const std::vector<Command> all = {
         initCommand(),     demoCommand(),       jobsCommand(),       showCommand(),   looseEndsCommand(), registerCommand(),
         listImportCommand(), listExportCommand(), enterCommand(),    enrolCommand(),  grantCommand(),     toolCommand(),
-        replaceKeyCommand(), changePinCommand(),  verifyCommand(),   exportCommand(), backupCommand(),
+        replaceKeyCommand(), changePinCommand(),  verifyCommand(),   exportCommand(), backupCommand(),    calcCommand(),
     };
     return all;
 }

@@ -19,10 +19,12 @@ using namespace Qt::StringLiterals;
 
 std::string words(const char *text) { return QCoreApplication::translate("Cli", text).toStdString(); }
 
+bool isPosition(const Option &option) { return option.sort == OptionSort::Position || option.sort == OptionSort::Positions; }
+
 std::string nameOf(const Option &option)
 {
     // A position is told of, also when it is missing, as it stands in the usage line: STORE.
-    if (option.sort == OptionSort::Position)
+    if (isPosition(option))
         return option.placeholder;
     return "--" + std::string(option.name.data(), static_cast<std::size_t>(option.name.size()));
 }
@@ -44,8 +46,10 @@ void addOption(Row &row, const Option &option)
         return;
     }
     CLI::Option *added = row.app->add_option(nameOf(option), row.typed[name], words(option.help));
-    added->option_text(option.sort == OptionSort::Position ? " " : option.placeholder)->required(option.given == Given::Always)->allow_extra_args(false);
-    if (option.sort == OptionSort::Values)
+    added->option_text(isPosition(option) ? " " : option.placeholder)->required(option.given == Given::Always)->allow_extra_args(option.sort == OptionSort::Positions);
+    if (option.sort == OptionSort::Positions)
+        added->expected(-1)->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    else if (option.sort == OptionSort::Values)
         added->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     else
         added->expected(1)->multi_option_policy(CLI::MultiOptionPolicy::Throw);

@@ -180,7 +180,7 @@ Measured<Rational> torqueAtFastener(const Quantity &indicated, const std::option
 QStringList torqueCautions()
 {
     return {
-        tr(QT_TRANSLATE_NOOP("Measure", "Pull, with a firm stand and the hand clear of edges: a wrench or adapter can slip. No pipe on the handle.")),
+        tr(QT_TRANSLATE_NOOP("Measure", "A wrench or an adapter can slip: pull, with a firm stand, and with nothing sharp behind the hand.")),
         tr(QT_TRANSLATE_NOOP("Measure", "Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.")),
         tr(QT_TRANSLATE_NOOP("Measure", "A fastener that went over its most is not turned back to it: follow the maintenance data.")),
     };

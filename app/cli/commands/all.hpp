@@ -25,5 +25,6 @@ Command changePinCommand();
 Command verifyCommand();
 Command exportCommand();
 Command backupCommand();
+Command calcCommand();
 
 } // namespace cli

@@ -65,7 +65,7 @@ void TstCommands::tellsOfItself()
     QCOMPARE(said.exit, 0);
     QVERIFY(said.out.contains("--json"));
     for (const cli::Option &option : cli::findCommand(name)->options)
-        QVERIFY2(said.out.contains(option.sort == cli::OptionSort::Position ? QByteArray(option.placeholder) : "--" + QString(option.name).toUtf8()), option.name.data());
+        QVERIFY2(said.out.contains(option.sort == cli::OptionSort::Position || option.sort == cli::OptionSort::Positions ? QByteArray(option.placeholder) : "--" + QString(option.name).toUtf8()), option.name.data());
     QCOMPARE(remateCli({name, u"--no-such-option"_s}).exit, 2);
 }
 
