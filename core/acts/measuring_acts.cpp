@@ -28,7 +28,8 @@ bool applyTorque(JobState &job, const Statement &said)
     const TorqueStep step = torqueStepOf(said.body);
     if (item->listed.torque && startsTorqueAgain(*item, said.author, step))
         item->torque.clear();
-    item->torque.push_back({markOf(said), *fastener, *value, *tool, step.pass});
+    item->torque.push_back({markOf(said), *fastener, *value, *tool, step.pass, leverIn(said.body), quantityIn(said.body, u"setting", Dimension::Torque),
+                            quantityIn(said.body, u"prevailing", Dimension::Torque)});
     addActors(*item, said);
     return true;
 }
@@ -50,7 +51,7 @@ bool measureBonding(JobState &job, const Statement &said)
     const auto tool = ToolId::parse(said.body.text(u"tool"));
     if (!item || !item->restoration || !value || !tool)
         return false;
-    item->bonding = BondingReading{markOf(said), *value, *tool};
+    item->bonding = BondingReading{markOf(said), *value, *tool, quantityIn(said.body, u"second_reading", Dimension::Resistance)};
     addActors(*item, said);
     return true;
 }

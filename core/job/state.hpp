@@ -13,6 +13,7 @@
 
 #include "core/ledger/entry.hpp"
 #include "core/measure/bonding.hpp"
+#include "core/measure/torque_wrench.hpp"
 #include "core/value/quantity.hpp"
 #include "core/value/series.hpp"
 
@@ -114,6 +115,9 @@ struct TorqueReading {
     Quantity value;  ///< as the tool showed it
     ToolId tool;
     qint64 pass = 1; ///< from 1
+    std::optional<measure::Lever> lever{}; ///< the adapter between tool and fastener
+    std::optional<Quantity> setting{};     ///< what the wrench was set to
+    std::optional<Quantity> drag{};        ///< of a self-locking nut, while it was run down
     bool operator==(const TorqueReading &) const = default;
 };
 
@@ -121,6 +125,7 @@ struct BondingReading {
     Mark mark;
     Quantity value;
     ToolId tool;
+    std::optional<Quantity> second{}; ///< with the leads the other way round
     bool operator==(const BondingReading &) const = default;
 };
 

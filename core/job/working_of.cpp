@@ -12,6 +12,7 @@
 #include "core/job/leak_reading.hpp"
 #include "core/job/torque_plan.hpp"
 #include "core/measure/servicing.hpp"
+#include "core/rules/measuring.hpp"
 
 namespace core {
 
@@ -55,6 +56,9 @@ Worked torque(const Asked &asked)
 {
     if (!asked.item || !asked.item->listed.torque)
         return std::nullopt;
+    // Nobody sets a wrench that may not be used today.
+    if (const auto refusal = asked.text(u"tool").isEmpty() ? std::nullopt : rules::toolIsInCalibration({asked.job, asked.reg, asked.draft, asked.item}))
+        return Working{{}, refusal->sentence, {}, {}, {}};
     const auto id = ToolId::parse(asked.text(u"tool"));
     const TorquePlan plan = torquePlan(*asked.item->listed.torque, asked.job.facts, id ? asked.reg.tool(*id) : nullptr, asked.draft.at.utcDate(), asked.draft.body);
     Worked setting;

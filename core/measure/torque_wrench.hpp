@@ -39,6 +39,7 @@ struct Lever {
     Quantity length;    ///< L: middle of the grip to the square drive
     Quantity extension; ///< E: square drive to the fastener
     Decimal angle;      ///< a, in degrees: 0 in line and longer, 90 at a right angle, 180 pointing back along the wrench
+    bool operator==(const Lever &) const = default;
 };
 
 /// How many times the torque at the fastener is what the wrench shows: (L + E · cos a) / L.

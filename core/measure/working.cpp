@@ -17,7 +17,7 @@ QString shown(const Rational &value, const QString &unit, int places)
 
 QString shownIn(const Rational &coherent, const Unit &unit, int places) { return shown(inUnit(coherent, unit), unit.symbol, places); }
 
-QStringList linesOf(const Working &working)
+QStringList stepsOf(const Working &working)
 {
     QStringList lines;
     for (const WorkingStep &step : working.steps) {
@@ -29,9 +29,10 @@ QStringList linesOf(const Working &working)
         parts << step.result;
         lines << parts.join(u' ');
     }
-    lines << working.answer;
-    return lines + working.notes;
+    return lines;
 }
+
+QStringList linesOf(const Working &working) { return stepsOf(working) << working.answer << working.notes; }
 
 QString dataGoverns()
 {

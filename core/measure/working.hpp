@@ -48,6 +48,8 @@ QString shown(const Rational &value, const QString &unit, int places = 4);
 /// A coherent value shown in a unit of its dimension.
 QString shownIn(const Rational &coherent, const Unit &unit, int places = 4);
 
+/// Each step as a line of plain text.
+QStringList stepsOf(const Working &working);
 /// The working as lines of plain text: each step, then the answer, then the notes.
 QStringList linesOf(const Working &working);
 

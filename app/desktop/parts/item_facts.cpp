@@ -50,6 +50,23 @@ void addRestoration(std::vector<Fact> &facts, const core::Restoration &restorati
     facts.push_back({ItemFacts::tr("Reconnected"), parts.join(QStringLiteral(" · ")), markInWords(restoration.mark, reg)});
 }
 
+/// The reading, what it was on the way to the fastener, and the tool.
+QString readingInWords(const core::TorqueReading &reading, const core::InterfaceState &item, const core::Register &reg)
+{
+    QStringList parts{reading.value.text()};
+    if (reading.lever && item.listed.torque) {
+        const core::Unit &unit = *core::findUnit(item.listed.torque->min.unit());
+        if (const auto arrived = core::measure::torqueAtFastener(reading.value, reading.lever))
+            parts.front() = ItemFacts::tr("%1 on the wrench, %2 at the fastener").arg(parts.front(), core::measure::shownIn(*arrived, unit, 2));
+    }
+    if (reading.setting)
+        parts << ItemFacts::tr("set to %1").arg(reading.setting->text());
+    if (reading.drag)
+        parts << ItemFacts::tr("drag %1").arg(reading.drag->text());
+    parts << toolInWords(reading.tool, reg);
+    return parts.join(QStringLiteral(" · "));
+}
+
 QString leakInWords(const core::LeakReading &leak)
 {
     QStringList parts;
@@ -119,9 +136,10 @@ std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Re
         addRestoration(facts, *item.restoration, reg);
     const bool isInPasses = item.listed.torque && core::passesOf(*item.listed.torque) > 1;
     for (const core::TorqueReading &reading : item.torque)
-        facts.push_back({isInPasses ? ItemFacts::tr("Torque, fastener %1, pass %2").arg(reading.fastener).arg(reading.pass) : ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), ItemFacts::tr("%1 · %2").arg(reading.value.text(), toolInWords(reading.tool, reg)), markInWords(reading.mark, reg)});
+        facts.push_back({isInPasses ? ItemFacts::tr("Torque, fastener %1, pass %2").arg(reading.fastener).arg(reading.pass) : ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), readingInWords(reading, item, reg), markInWords(reading.mark, reg)});
     if (item.bonding)
-        facts.push_back({ItemFacts::tr("Bonding resistance"), ItemFacts::tr("%1 · %2").arg(item.bonding->value.text(), toolInWords(item.bonding->tool, reg)), markInWords(item.bonding->mark, reg)});
+        facts.push_back({ItemFacts::tr("Bonding resistance"), ItemFacts::tr("%1 · %2").arg(item.bonding->second ? ItemFacts::tr("%1 and %2").arg(item.bonding->value.text(), item.bonding->second->text()) : item.bonding->value.text(),
+                                                                                           toolInWords(item.bonding->tool, reg)), markInWords(item.bonding->mark, reg)});
     if (item.safetying)
         facts.push_back({ItemFacts::tr("Safetied"), item.safetying->method, markInWords(item.safetying->mark, reg)});
     if (item.leak)

@@ -5,6 +5,7 @@
 
 #include <QComboBox>
 #include <QFormLayout>
+#include <QFrame>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -107,13 +108,21 @@ void SignSheet::addForm(QVBoxLayout *column)
 
 void SignSheet::addWorking(QVBoxLayout *column)
 {
-    m_working = makeLabel({}, "working", this);
+    m_worked = new QFrame(this);
+    m_worked->setProperty("role", "card");
+    auto *inside = new QVBoxLayout(m_worked);
+    m_answer = makeLabel({}, "heading", m_worked);
+    m_answer->setObjectName(QStringLiteral("answer"));
+    m_working = makeLabel({}, "", m_worked);
     m_working->setObjectName(QStringLiteral("working"));
     m_working->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_offer = makeButton({}, "link", this);
+    m_offer = makeButton({}, "link", m_worked);
     m_offer->setObjectName(QStringLiteral("offer"));
-    column->addWidget(m_working);
-    column->addWidget(m_offer, 0, Qt::AlignLeft);
+    inside->addWidget(m_answer);
+    inside->addWidget(m_working);
+    inside->addWidget(m_offer, 0, Qt::AlignLeft);
+    inside->addWidget(makeLabel(core::measure::dataGoverns(), "quiet", m_worked));
+    column->addWidget(m_worked);
     connect(m_offer, &QPushButton::clicked, this, [this] {
         const auto workings = m_plan.workings();
         if (!workings.empty() && workings.front().offer)
@@ -121,22 +130,20 @@ void SignSheet::addWorking(QVBoxLayout *column)
     });
 }
 
-/// The first working whole; of the others, which differ by their readings alone, the answers.
+/// Every answer once, and below them how the first came about: the others differ by their readings alone.
 void SignSheet::showWorking()
 {
     const auto workings = m_plan.workings ? m_plan.workings() : std::vector<core::measure::Working>();
-    QStringList lines;
+    QStringList answers;
     for (const core::measure::Working &working : workings) {
-        const QStringList own = lines.isEmpty() ? core::measure::linesOf(working) : QStringList(working.answer);
-        for (const QString &line : own) {
-            if (!lines.contains(line))
-                lines << line;
-        }
+        if (!answers.contains(working.answer))
+            answers << working.answer;
     }
-    if (!lines.isEmpty())
-        lines << core::measure::dataGoverns();
-    m_working->setText(lines.join(u'\n'));
-    m_working->setVisible(!lines.isEmpty());
+    m_worked->setVisible(!workings.empty());
+    m_answer->setText(answers.join(u'\n'));
+    const QStringList steps = workings.empty() ? QStringList() : core::measure::stepsOf(workings.front()) + workings.front().notes;
+    m_working->setText(steps.join(u'\n'));
+    m_working->setVisible(!steps.isEmpty());
     const bool isOffered = !workings.empty() && workings.front().offer && m_plan.takeOffer;
     m_offer->setVisible(isOffered);
     if (isOffered)

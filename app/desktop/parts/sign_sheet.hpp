@@ -12,6 +12,7 @@
 #include "core/rules/refusal.hpp"
 
 class QFormLayout;
+class QFrame;
 class QLabel;
 class QLineEdit;
 class QListWidget;
@@ -70,6 +71,8 @@ private:
     std::optional<core::PersonId> m_known; ///< signs with the PIN alone
     bool m_isDone = false;
     QWidget *m_form = nullptr;
+    QFrame *m_worked = nullptr;
+    QLabel *m_answer = nullptr;
     QLabel *m_working = nullptr;
     QPushButton *m_offer = nullptr;
     QListWidget *m_words = nullptr;

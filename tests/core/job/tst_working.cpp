@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QTest>
+
+#include "core/job/working_of.hpp"
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using story::Story;
+
+/// What a draft works out to, before anybody signs it.
+class TestWorking : public QObject {
+    Q_OBJECT
+
+private slots:
+    void answers_data()
+    {
+        QTest::addColumn<QString>("before");
+        QTest::addColumn<QString>("draft");
+        QTest::addColumn<QString>("answer"); // what it contains; empty where nothing is worked out
+        QTest::addColumn<QString>("offer");  // taken over into the form
+        const auto row = [](const char *name, const char *before, const char *draft, const char *answer, const char *offer) {
+            QTest::newRow(name) << QString::fromUtf8(before) << QString::fromUtf8(draft) << QString::fromUtf8(answer) << QString::fromUtf8(offer);
+        };
+        const char *joint = "Ana lists X1 requirements=torque torque_fasteners=1 torque_min=133 torque_max=137 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1";
+        row("nothing is measured", "", "Ana disconnects K1", "", "");
+        row("before anything is read", joint, "Ben torques X1 fastener=1 value= tool=TW6", "Set the wrench to 135 lbf·in.", "setting 135 lbf·in");
+        // R66 Maintenance Manual (25 Oct 2010) ch. 20 fig. 20-1: 135 lbf·in through 1.5 in on 10 in is set as 117.
+        row("through an adapter", joint, "Ben torques X1 fastener=1 value= tool=TW6 wrench_length=10_in extension=1.5_in extension_angle=0_°", "Set the wrench to 117 lbf·in.", "setting 117 lbf·in");
+        row("through an adapter, read", joint, "Ben torques X1 fastener=1 value=117 tool=TW6 wrench_length=10_in extension=1.5_in extension_angle=0_°", "134.55 lbf·in is accepted.", "setting 117 lbf·in");
+        row("read outside the band", joint, "Ben torques X1 fastener=1 value=138 tool=TW6", "too much", "");
+        row("marks too coarse", joint, "Ben torques X1 fastener=1 value= tool=TW7", "finer marks", "");
+        row("a tool out of calibration sets nothing", joint, "Ben torques X1 fastener=1 value= tool=TW2", "not in calibration", "");
+        row("a withdrawn tool sets nothing", joint, "Ben torques X1 fastener=1 value= tool=TW3", "withdrawn", "");
+        row("no tool chosen yet", joint, "Ben torques X1 fastener=1 value= tool=", "133 to 137 lbf·in", "");
+        row("a bond", "Ana disconnects B1; Ana reconnects B1", "Ben measures B1 value=1.5", "1.5 mΩ", "");
+        row("a lift", "", "Ana plans", "540 kg", "");
+        row("a lift over its limit", "", "Ana plans hoist_limit=500_kg", "500 kg", "");
+        row("servicing", "", "Ana services", "9 L", "");
+        row("a weight change", "", "Ana weighs", "6.5 lb", "");
+        row("a rate of leak", "Ana lists X1 requirements=leak leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1", "Ben checks X1 rate=1_mL/min", "1 mL/min", "");
+    }
+    void answers()
+    {
+        QFETCH(QString, before);
+        QFETCH(QString, draft);
+        QFETCH(QString, answer);
+        QFETCH(QString, offer);
+        Story story(before);
+        QCOMPARE(story.refusedSentence(), QString());
+        const auto working = core::workingOf(story.job(), story.reg(), story.drafts(draft).front());
+        QCOMPARE(working.has_value(), !answer.isEmpty());
+        if (!working)
+            return;
+        const QString all = core::measure::linesOf(*working).join(u'\n');
+        QVERIFY2(all.contains(answer), qPrintable(all));
+        QVERIFY(!working->answer.isEmpty() && !all.contains(u"%1"));
+        QCOMPARE(working->offer ? working->offer->field + u' ' + working->offer->value : QString(), offer);
+    }
+
+    /// The answer of a draft that is admitted never says no, and that of one that is refused for its figures never says yes.
+    void answersAgreeWithTheRules()
+    {
+        Story story(u"Ana lists X1 requirements=torque torque_fasteners=1 torque_min=100 torque_max=130 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1"_s, {{u"acceptance"_s, u"guarded"_s}});
+        for (int tenths = 990; tenths <= 1310; tenths += 3) {
+            const core::Draft draft = story.drafts(u"Ben torques X1 fastener=1 value=%1.%2 tool=TW6"_s.arg(tenths / 10).arg(tenths % 10)).front();
+            const auto working = core::workingOf(story.job(), story.reg(), draft);
+            QVERIFY(working);
+            QCOMPARE(working->answer.endsWith(u"is accepted."), story.ask(draft).empty());
+        }
+    }
+};
+
+QTEST_GUILESS_MAIN(TestWorking)
+#include "tst_working.moc"
