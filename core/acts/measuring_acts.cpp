@@ -59,7 +59,7 @@ bool measureBonding(JobState &job, const Statement &said)
 bool checkLeak(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!item || !item->restoration)
+    if (!item || !item->restoration || (asksFor(item->listed, "torque"_L1) && missingTorque(*item)))
         return false;
     item->leak = LeakReading{markOf(said), said.body.text(u"class"), quantityIn(said.body, u"rate", Dimension::VolumeRate)};
     addActors(*item, said);

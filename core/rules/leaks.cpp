@@ -5,6 +5,7 @@
 
 #include "core/job/leak_reading.hpp"
 #include "core/requirements/catalogue.hpp"
+#include "core/requirements/torque.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -34,6 +35,8 @@ std::optional<Refusal> leakIsTold(const Case &c)
     const LeakLimit *limit = limitOf(c);
     if (!limit)
         return std::nullopt;
+    if (c.draft.body.contains(u"rate") && c.draft.body.contains(u"drops"))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tell a leak by its rate or by drops counted, not by both.")), technician());
     if (!limit->worstClass.isEmpty() && c.text(u"class").isEmpty())
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by class (%2 at worst). Say which was seen; dry, where nothing shows.")).arg(c.itemName(), limit->worstClass), technician());
     if (limit->rate && !leakRateIn(c.draft.body))
@@ -65,8 +68,18 @@ std::optional<Refusal> leakIsWithinLimit(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2 %3")).arg(c.itemName(), checked->said, rework()), technician());
 }
 
+std::optional<Refusal> leakIsCheckedAfterTorque(const Case &c)
+{
+    if (!c.item || !c.item->restoration || !asksFor(c.item->listed, "torque"_L1))
+        return std::nullopt;
+    const auto missing = missingTorque(*c.item);
+    return missing ? std::optional(refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked for leaks after it was torqued. %2")).arg(c.itemName(), *missing), technician())) : std::nullopt;
+}
+
 const Rule leakAsked{"leak.asked-for"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A check without a limit can only be passed."), &leakIsAskedFor};
 const Rule leakTold{"leak.told"_L1, QT_TRANSLATE_NOOP("RuleWhy", "No leak is something that was looked for."), &leakIsTold};
 const Rule leakLimit{"leak.limit"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A leak grows in flight, beside what is hot."), &leakIsWithinLimit};
+
+const Rule leakAfterTorque{"leak.after-torque"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A loose union may stay dry for an hour."), &leakIsCheckedAfterTorque};
 
 } // namespace core::rules

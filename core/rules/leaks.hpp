@@ -15,6 +15,9 @@ std::optional<Refusal> leakIsTold(const Case &c);
 /// The class is one of the job's and no worse than the limit; the rate is at most the limit, drops counted as the entry says.
 std::optional<Refusal> leakIsWithinLimit(const Case &c);
 
-extern const Rule leakAsked, leakTold, leakLimit;
+/// A leak check comes after the torque: before it, dryness proves nothing.
+std::optional<Refusal> leakIsCheckedAfterTorque(const Case &c);
+
+extern const Rule leakAsked, leakTold, leakLimit, leakAfterTorque;
 
 } // namespace core::rules

@@ -58,7 +58,7 @@ const JobPages &jobPages()
         {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
         {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &measuredWhenJoined, &takeOver}},
         {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},
-        {"leak.checked", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &leakAsked, &leakTold, &leakLimit}},
+        {"leak.checked", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &leakAsked, &leakTold, &leakAfterTorque, &leakLimit}},
         {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &safetyingAsked, &safetiedAfterTorque}},
         {"inspection.accepted", {&listed, &secured, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},

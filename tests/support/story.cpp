@@ -8,6 +8,8 @@
 #include "core/job/draft_help.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
+#include "core/measure/torque_wrench.hpp"
+#include "core/requirements/torque.hpp"
 #include "tests/support/world.hpp"
 
 using namespace Qt::StringLiterals;
@@ -106,7 +108,7 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
     if (kind == "bonding.measured"_L1)
         return {{u"value"_s, u"1.5"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}};
     if (kind == "leak.checked"_L1)
-        return {{u"how"_s, u"engine run, 30 min watched"_s}};
+        return item && item->listed.leak && item->listed.leak->rate ? Object{{u"how"_s, u"engine run, 30 min watched"_s}, {u"rate"_s, u"0 mL/min"_s}} : Object{{u"how"_s, u"engine run, 30 min watched"_s}};
     if (kind == "lift.planned"_L1)
         return {{u"unit"_s, u"outgoing"_s}, {u"unit_weight"_s, u"500 kg"_s}, {u"rigging_weight"_s, u"40 kg"_s}, {u"hoist"_s, u"H-1"_s}, {u"hoist_limit"_s, u"1000 kg"_s},
                 {u"hoist_due"_s, u"2026-12-31"_s}, {u"sling"_s, u"S-1"_s}, {u"sling_limit"_s, u"600 kg"_s}, {u"sling_due"_s, u"2026-12-31"_s}, {u"legs"_s, 2},
@@ -133,6 +135,29 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
     if (kind == "job.closed"_L1)
         return {{u"statement"_s, u"Complete"_s}};
     return {};
+}
+
+/// The draft for each fastener of the pass that is due, in its order; with the least torque of that pass unless the sentence says one.
+std::vector<core::Draft> everyFastener(const core::Draft &draft, const core::InterfaceState &item)
+{
+    const core::TorqueSpec &spec = *item.listed.torque;
+    const auto left = core::torqueStepsLeft(item);
+    const bool again = left.empty() || core::isHalfDoneByAnother(item, draft.author);
+    const qint64 pass = draft.body.integer(u"pass").value_or(again ? 1 : left.front().pass);
+    std::vector<core::Draft> all;
+    for (const core::TorqueStep &step : core::torqueSteps(spec)) {
+        if (step.pass != pass)
+            continue;
+        all.push_back(draft);
+        all.back().body.set(u"fastener"_s, step.fastener);
+        if (spec.passes.empty())
+            continue;
+        all.back().body.set(u"pass"_s, step.pass);
+        const core::Unit &unit = *core::findUnit(spec.min.unit());
+        if (draft.body.text(u"value") == spec.min.value().text()) // nobody said another
+            all.back().body.set(u"value"_s, core::inUnit(core::measure::ofPass(core::measure::torqueBand(spec.min, spec.max), spec.passes[static_cast<std::size_t>(pass - 1)]).least, unit).text(6));
+    }
+    return all;
 }
 
 } // namespace
@@ -174,12 +199,7 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
     }
     if (kind != "torque.applied"_L1 || draft.body.contains(u"fastener"))
         return {draft};
-    std::vector<core::Draft> all;
-    for (qint64 fastener = 1; item && item->listed.torque && fastener <= item->listed.torque->fasteners; ++fastener) {
-        draft.body.set(u"fastener"_s, fastener);
-        all.push_back(draft);
-    }
-    return all;
+    return item && item->listed.torque ? everyFastener(draft, *item) : std::vector<core::Draft>();
 }
 
 core::Refusals Story::ask(const core::Draft &draft) const

@@ -16,6 +16,9 @@ using story::Story;
 
 namespace {
 
+/// A line that is tightened in two passes and crosswise, and then checked for leaks: what the world of the stories does not have.
+const QString line = u"Ana lists L1 requirements=torque,leak torque_fasteners=3 torque_min=20 torque_max=25 torque_unit=N·m torque_passes=50,100 torque_order=2,3,1 leak_rate=1_mL/min"_s;
+
 /// One long history told from a seed. A small cast works on few items, so that the same hands meet the same joint again and
 /// again (Ben may work and inspect), and mostly does what comes next, so that histories come far; else anything.
 class Teller {
@@ -23,14 +26,14 @@ public:
     explicit Teller(unsigned seed) : m_random(seed)
     {
         m_people = {u"Ben"_s, anyOf({"Ana", "Ben", "Dee"}), anyOf({"Ana", "Dee", "Max"})};
-        m_items = {anyOf({"D1", "B1", "F1", "M1", "A1", "K1"}), anyOf({"B1", "F1", "F2", "M1", "D2", "K1"})};
+        m_items = {anyOf({"D1", "B1", "F1", "M1", "A1", "K1", "L1"}), anyOf({"B1", "F1", "F2", "M1", "D2", "K1"})};
     }
 
     /// `look` is called after every sentence.
     template <class Look>
     Story tell(Look look)
     {
-        Story story;
+        Story story(line);
         const int length = number(150);
         for (int i = 0; i < length; ++i) {
             story.tell(sentence(story));
@@ -50,7 +53,7 @@ private:
         if (stage == u"disconnected")
             return u" reconnects "_s + item + anyOf({"", "", " helpers=Cho", " helpers=Eva"});
         if (stage == u"reconnected")
-            return anyOf({" torques ", " measures ", " safeties "}) + item;
+            return anyOf({" torques ", " torques ", " measures ", " safeties ", " checks "}) + item;
         if (stage == u"secured")
             return u" accepts "_s + item;
         return anyOf({" disconnects ", " disturbs ", " measures ", " safeties "}) + item;
@@ -64,7 +67,7 @@ private:
         if (dice >= 9)
             what = u" strikes entry=%1"_s.arg(number(static_cast<int>(story.job().lines.size())) + 1);
         else if (dice >= 6)
-            what = anyOf({" disconnects ", " reconnects ", " torques ", " measures ", " safeties ", " accepts ", " rejects ", " disturbs ", " finds-open ", " takes-over "}) + item;
+            what = anyOf({" disconnects ", " reconnects ", " torques ", " measures ", " safeties ", " checks ", " accepts ", " rejects ", " disturbs ", " finds-open ", " takes-over "}) + item;
         const bool inspects = what.startsWith(u" accepts") || what.startsWith(u" rejects");
         return (inspects ? anyOf({"Ben", "Cho", "Eva", "Uma"}) : oneOf(m_people)) + what;
     }
@@ -86,14 +89,14 @@ void finish(Story &story)
         if (end.rule == u"loose.finding")
             story.tell(u"Uma clears "_s + end.subject);
     }
-    for (const char *id : {"A1", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "D2", "K1"}) {
+    for (const char *id : {"A1", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "D2", "K1", "L1"}) {
         const QString item = QString::fromLatin1(id);
         if (story.stage(item) == u"connected" || story.stage(item) == u"reconnected")
             story.tell(u"Ana disconnects "_s + item);
     }
-    for (const char *id : {"D2", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "K1", "A1"}) {
+    for (const char *id : {"D2", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "K1", "L1", "A1"}) {
         const QString item = QString::fromLatin1(id);
-        for (const char *verb : {"reconnects ", "torques ", "measures ", "safeties "})
+        for (const char *verb : {"reconnects ", "torques ", "torques ", "measures ", "safeties ", "checks "})
             story.tell(u"Ana "_s + QString::fromLatin1(verb) + item);
         for (const char *who : {"Uma", "Eva", "Cho"})
             story.tell(QString::fromLatin1(who) + u" accepts "_s + item);

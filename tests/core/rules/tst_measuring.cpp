@@ -154,15 +154,19 @@ private slots:
         row("no class told", classes, line, "Ben checks X1", "leak.told");
         row("before it is joined", classes, u"Ana lists X1 requirements=leak leak_class=seep; Ana disconnects X1"_s, "Ben checks X1 class=dry", "sequence.measured-when-joined");
         row("a leak check that nobody asked for", classes, u"Ana disconnects K1; Ana reconnects K1"_s, "Ben checks K1 class=dry", "leak.asked-for");
+        const QString flange2 = u"Ana lists X1 requirements=torque,leak torque_fasteners=1 torque_min=20 torque_max=25 torque_unit=N·m leak_rate=1_mL/min; Ana disconnects X1; Ben reconnects X1"_s;
+        row("checked before the torque", "", flange2, "Ben checks X1 rate=0_mL/min", "leak.after-torque");
+        row("checked after the torque", "", flange2 + u"; Ben torques X1"_s, "Ben checks X1 rate=0_mL/min", "");
         const QString rated = u"Ana lists X1 requirements=leak leak_rate=0.6_mL/min; Ana disconnects X1; Ben reconnects X1"_s;
         row("a rate at its limit", "", rated, "Ben checks X1 rate=0.6_mL/min", "");
         row("a rate just over", "", rated, "Ben checks X1 rate=0.601_mL/min", "leak.limit");
         row("the same rate in litres", "", rated, "Ben checks X1 rate=0.0006_L/min", "");
         // 12 drops a minute of 20 to the millilitre are 0.6 mL/min: conversion pages, a convention for water.
-        row("drops at the limit", "", rated, "Ben checks X1 drops=12_drops/min drops_per_ml=20", "");
-        row("drops over it", "", rated, "Ben checks X1 drops=13_drops/min drops_per_ml=20", "leak.limit");
-        row("drops of unknown size", "", rated, "Ben checks X1 drops=12_drops/min", "leak.limit");
-        row("no rate told", "", rated, "Ben checks X1", "leak.told");
+        row("drops at the limit", "", rated, "Ben checks X1 rate= drops=12_drops/min drops_per_ml=20", "");
+        row("drops and a rate", "", rated, "Ben checks X1 drops=13_drops/min drops_per_ml=20", "leak.told");
+        row("drops over it", "", rated, "Ben checks X1 rate= drops=13_drops/min drops_per_ml=20", "leak.limit");
+        row("drops of unknown size", "", rated, "Ben checks X1 rate= drops=12_drops/min", "leak.limit");
+        row("no rate told", "", rated, "Ben checks X1 rate=", "leak.told");
 
         // What a list may ask for.
         row("passes that fall", "", {}, "Ana lists X2 torque_passes=60,30,100", "listing.passes");
@@ -221,7 +225,7 @@ private slots:
     void zEveryRuleWasSeenRefusing()
     {
         for (const char *name : {"torque.pass", "torque.order", "torque.drag", "torque.nut", "wrench.adapter", "wrench.setting", "torque.turn", "listing.passes", "listing.order",
-                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.limit"})
+                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
     }
 
