@@ -9,8 +9,11 @@
 
 #include <algorithm>
 
+#include "app/picture/lift_of.hpp"
+#include "core/job/figures.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
+#include "core/reports/figures.hpp"
 #include "core/reports/report.hpp"
 #include "core/reports/timeline.hpp"
 
@@ -42,9 +45,32 @@ constexpr NoteColumn noteColumns[] = {
     {QLatin1String("hash"), Face::Mono, ink::quiet},
 };
 
+/// Columns for which a page is too narrow: what of them is filled stands under the row, each after its title.
+constexpr QLatin1String titledNotes[] = {
+    QLatin1String("setting"),        QLatin1String("adapter"),   QLatin1String("at_fastener"), QLatin1String("drag"),   QLatin1String("nut"),
+    QLatin1String("turn"),           QLatin1String("skip_reason"), QLatin1String("lead_zero"),   QLatin1String("unit_weight"),
+    QLatin1String("rigging_weight"), QLatin1String("hoist_limit"), QLatin1String("hoist_due"),   QLatin1String("legs"),   QLatin1String("angle"),
+    QLatin1String("shares"),         QLatin1String("sling_limit"), QLatin1String("sling_due"),   QLatin1String("centre_after"),
+    QLatin1String("verdict"),        QLatin1String("remarks"),
+};
+
+QString titledNote(const core::Report &report, const core::ReportRow &row)
+{
+    QStringList parts;
+    for (std::size_t i = 0; i < report.columns.size(); ++i) {
+        const core::ReportColumn &column = report.columns[i];
+        const bool isNote = column.width == 0 && std::find(std::begin(titledNotes), std::end(titledNotes), column.name) != std::end(titledNotes);
+        if (isNote && !row.cells[i].isEmpty())
+            parts << tr("%1: %2").arg(reportWord(column.title), row.cells[i]);
+    }
+    return parts.join(tr("  ·  "));
+}
+
 std::vector<Note> notesOf(const core::Report &report, const core::ReportRow &row)
 {
     std::vector<Note> notes;
+    if (const QString titled = titledNote(report, row); !titled.isEmpty())
+        notes.push_back({titled, Face::Cell, ink::quiet});
     for (const NoteColumn &note : noteColumns) {
         for (std::size_t i = 0; i < report.columns.size(); ++i) {
             if (report.columns[i].name == note.name && !row.cells[i].isEmpty())
@@ -86,6 +112,30 @@ void setReport(Flow &flow, const core::JobRecord &job, QStringView name, const Q
         flow.paragraph(ifNone);
     else
         flow.table(tableOf(*report, rows));
+}
+
+/// The lifts that stand, as they were planned.
+void setLifts(Flow &flow, const core::JobRecord &job)
+{
+    setReport(flow, job, u"lifts");
+    for (const core::JobFigure &figure : job.job().figures) {
+        if (const auto lift = picture::liftOf(figure))
+            flow.lift(tr("Entry %1: %2, hoist %3").arg(figure.mark.seq).arg(core::figureAbout(figure), lift->hoist), *lift);
+    }
+}
+
+/// The weight changes that stand, as lines for the aircraft's own weight record.
+void setWeight(Flow &flow, const core::JobRecord &job)
+{
+    setReport(flow, job, u"weight");
+    for (const core::JobFigure &figure : job.job().figures) {
+        const auto swap = figure.kind == u"weight.recorded" ? core::swapIn(figure.body) : std::nullopt;
+        const auto lines = swap ? core::measure::weightRecordEntry(*swap) : core::measure::Measured<QStringList>(QStringList());
+        if (!lines || lines->isEmpty())
+            continue;
+        flow.paragraph(tr("For the weight record, from entry %1").arg(figure.mark.seq), Face::Bold);
+        flow.paragraph(lines->join(u'\n'));
+    }
 }
 
 /// One table a zone: whoever walks round the unit reads one side at a time.
@@ -181,6 +231,9 @@ void setCautions(Flow &flow, const core::JobRecord &job)
         if (kinds.contains(kind.id) && !kind.caution.isEmpty())
             table.rows.push_back({{}, {kind.name, kind.caution}});
     }
+    const auto &figures = job.job().figures;
+    if (std::any_of(figures.begin(), figures.end(), [](const core::JobFigure &figure) { return figure.kind == u"lift.planned"; }))
+        table.rows.push_back({{}, {tr("Lifting"), core::measure::liftingCautions().join(u' ')}});
     flow.heading(tr("Cautions"));
     flow.paragraph(tr("The approved maintenance data governs: %1, revision %2. Where this record and the maintenance data, the local rules or "
                       "licensed practice differ, this record gives way.")
@@ -209,6 +262,10 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setLife(flow, job);
     setReport(flow, job, u"torque", tr("No torque was recorded."));
     setReport(flow, job, u"bonding");
+    setReport(flow, job, u"leaks");
+    setLifts(flow, job);
+    setReport(flow, job, u"servicing");
+    setWeight(flow, job);
     setReport(flow, job, u"inspections", tr("No inspection was recorded."));
     setReport(flow, job, u"findings", tr("No finding was raised."));
     setReport(flow, job, u"handovers", tr("The job was not handed over."));

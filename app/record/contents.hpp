@@ -9,7 +9,7 @@
 namespace record {
 
 /// Sets a job's whole record into the flow: verdict and facts, the register's root, cautions, people, tools, interfaces,
-/// measurements, inspections, findings, handovers, and every entry.
+/// measurements, lifts, servicing and weight, inspections, findings, handovers, and every entry.
 void setContents(Flow &flow, const core::JobRecord &job);
 
 /// What stands at the head of every page: `Work order WO-17 · aircraft · Engine change`.

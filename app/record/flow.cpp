@@ -108,4 +108,19 @@ void Flow::box(const QString &word, const QString &text, const QColor &colour)
     space(2 * gap);
 }
 
+void Flow::lift(const QString &which, const picture::Lift &lift)
+{
+    if (isCancelled())
+        return;
+    constexpr double height = 74 * millimetre;
+    space(2 * gap);
+    need(m_faces.lineHeight(Face::Bold) + gap + height);
+    line(which, Face::Bold, ink::text, left());
+    space(gap);
+    const QRectF area(left(), m_y, width(), height);
+    sheet().lifts.push_back(picture::layLift(lift, area, m_faces.font(Face::Text)));
+    m_y += height;
+    space(gap);
+}
+
 } // namespace record

@@ -54,6 +54,8 @@ public:
     /// A framed paragraph with a word in front: the verdict, a caution.
     void box(const QString &word, const QString &text, const QColor &colour);
     void table(const Table &table);
+    /// The picture of a lift under a line that says which one it is.
+    void lift(const QString &which, const picture::Lift &lift);
     void space(double height);
 
     bool isCancelled() const { return m_going == Going::Cancel; }

@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 
+#include "app/picture/lift_picture.hpp"
 #include "app/record/contents.hpp"
 #include "app/record/flow.hpp"
 #include "app/record/safe_file.hpp"
@@ -74,6 +75,8 @@ void drawSheet(QPainter &painter, const Typefaces &faces, const Sheet &sheet)
     // are thin, so the order of drawing costs no legibility: everything flat first.
     for (const Patch &patch : sheet.patches)
         painter.fillRect(patch.rect, patch.colour);
+    for (const picture::LiftLayout &lift : sheet.lifts)
+        picture::paintLift(painter, lift, {ink::text, ink::quiet, ink::group, ink::paper, ink::caution, ink::alarm});
     for (const Run &run : sheet.runs)
         drawText(painter, faces, run);
 }

@@ -11,6 +11,7 @@
 
 #include <vector>
 
+#include "app/picture/lift_layout.hpp"
 #include "app/record/record.hpp"
 #include "app/record/typeface.hpp"
 
@@ -21,6 +22,8 @@ namespace ink {
 constexpr QColor text(0x1a, 0x1f, 0x24);
 constexpr QColor quiet(0x4c, 0x57, 0x61);
 constexpr QColor alarm(0x9b, 0x1c, 0x1c);
+constexpr QColor caution(0x7a, 0x4c, 0x00);
+constexpr QColor paper(0xff, 0xff, 0xff);
 constexpr QColor rule(0xb4, 0xbe, 0xc7);
 constexpr QColor head(0xdd, 0xe5, 0xec);
 constexpr QColor group(0xef, 0xf3, 0xf6);
@@ -40,9 +43,10 @@ struct Patch {
     QColor colour;
 };
 
-/// One page, laid out and not yet drawn: patches lie under the text.
+/// One page, laid out and not yet drawn: patches lie under pictures, pictures under the text.
 struct Sheet {
     std::vector<Patch> patches;
+    std::vector<picture::LiftLayout> lifts;
     std::vector<Run> runs;
 };
 

@@ -65,6 +65,8 @@ private slots:
     void folderIsMissing();
     void somethingElseIsThere();
     void diskIsFull();
+    void figuresAreOnPaper();
+    void narrowColumnsStandUnderTheirRow();
     void oneCellLongerThanAPage();
     void interfacesAsCsv();
 
@@ -259,6 +261,44 @@ void RecordTest::diskIsFull()
     QVERIFY(!written);
     QVERIFY(written.error().code == core::ErrorCode::NoSpace || written.error().code == core::ErrorCode::Io);
     QCOMPARE(QDir(path(u"full"_s)).entryList(QDir::NoDotAndDotDot | QDir::AllEntries | QDir::Hidden), QStringList());
+}
+
+void RecordTest::figuresAreOnPaper()
+{
+    QVERIFY(record::writeRecord(scene::closedRecord(5), path(u"figures.pdf"_s)));
+    const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"figures.pdf"_s), u"-"_s});
+    if (!text)
+        QSKIP("pdftotext is not installed");
+    const QString all = flat(*text);
+    for (const QString &expected : {u"Lifts as planned"_s, u"Servicing"_s, u"Weight and balance"_s, u"Leak checks"_s, u"6 drops/min, 12 to the millilitre"_s, u"Turbine oil"_s, u"within"_s,
+                                    // The picture of the lift that stands, in text that can be searched.
+                                    u"outgoing unit, hoist HO-1"_s, u"carries 240 kg"_s, u"carries 120 kg"_s, u"400 kg of 1000 kg"_s, u"1200 mm between the points"_s, u"little margin"_s,
+                                    u"Nobody stands, walks or reaches under the load"_s,
+                                    u"For the weight record"_s, u"Difference in weight: +6 kg"_s, u"Difference in moment: +39 kg·m"_s})
+        QVERIFY2(all.contains(expected), qPrintable(expected));
+    // The lift that was struck stands in its table and has no picture.
+    QVERIFY(all.contains(u"370 kg"_s));
+    QVERIFY(!all.contains(u"carries 220 kg"_s));
+}
+
+/// A page is too narrow for all that a torque entry may tell.
+void RecordTest::narrowColumnsStandUnderTheirRow()
+{
+    scene::Scene scene;
+    scene.sayOnRegister(u"tool.registered"_s, u"TW2"_s, {{u"name"_s, u"Torque wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"graduation"_s, u"0.5"_s}});
+    scene.sayOnRegister(u"tool.calibrated"_s, u"TW2"_s, {{u"on"_s, u"2025-09-01"_s}, {u"due"_s, u"2026-08-31"_s}, {u"certificate"_s, u"CC-1003"_s}});
+    scene.open(1);
+    scene.say(u"ana"_s, u"interface.disconnected"_s, u"E001"_s, {{u"tag"_s, u"1"_s}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}});
+    scene.say(u"ana"_s, u"interface.reconnected"_s, u"E001"_s, {{u"tag_recovered"_s, u"1"_s}, {u"blanks_removed"_s, 0}, {u"seal_part"_s, u"SL-2204"_s}, {u"seal_batch"_s, u"B-1"_s}});
+    scene.say(u"ana"_s, u"torque.applied"_s, u"E001"_s,
+              {{u"fastener"_s, 1}, {u"value"_s, u"21"_s}, {u"unit"_s, u"N·m"_s}, {u"tool"_s, u"TW2"_s}, {u"setting"_s, u"21 N·m"_s},
+               {u"wrench_length"_s, u"300 mm"_s}, {u"extension"_s, u"50 mm"_s}, {u"extension_angle"_s, u"0 °"_s}});
+    QVERIFY(record::writeRecord(scene.record(), path(u"narrow.pdf"_s), {.whenOpen = record::WhenOpen::MarkAsDraft}));
+    const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"narrow.pdf"_s), u"-"_s});
+    if (!text)
+        QSKIP("pdftotext is not installed");
+    // 21 · (300 + 50) / 300: TM 9-254 par. 4-1 d, fig. 4-5.
+    QVERIFY2(flat(*text).contains(u"Wrench set to: 21 N·m · Adapter: arm 300 mm + 50 mm at 0 ° · At the fastener: 24.5 N·m"_s), qPrintable(*text));
 }
 
 void RecordTest::oneCellLongerThanAPage()
