@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/acts/act.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -133,6 +134,22 @@ std::optional<Refusal> toolRangeIsSound(const Register &, const Draft &draft)
     return none || sound ? std::nullopt : refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A usable range needs its lower and upper end and a unit, from less to more; a tool that measures nothing has none of the three.")));
 }
 
+std::optional<Refusal> toolFiguresAreSound(const Register &, const Draft &draft)
+{
+    const json::Object &body = draft.body;
+    const Decimal none = *Decimal::parse(u"0");
+    const auto graduation = Decimal::parse(body.text(u"graduation"));
+    if (graduation && (*graduation <= none || !body.contains(u"unit")))
+        return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A graduation is one step of the tool's scale, above 0, in the unit of its range; not %1.")).arg(graduation->text()));
+    const auto deviation = Decimal::parse(body.text(u"deviation"));
+    if (deviation && (*deviation < none || *deviation >= *Decimal::parse(u"100")))
+        return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A deviation is told in percent of the reading, such as 4; not %1.")).arg(deviation->text()));
+    const auto length = quantityIn(body, u"length", Dimension::Length);
+    if (length && length->coherent() <= 0)
+        return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A wrench is longer than %1: measure from the middle of its grip to the drive.")).arg(length->text()));
+    return std::nullopt;
+}
+
 const RegisterRule notFounded{"register.founded-once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One store, one root of trust."), &registerIsNotFounded};
 const RegisterRule founder{"register.founder"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The root signs its own enrolment; everything else hangs from it."), &founderFoundsForThemselves};
 const RegisterRule founded{"register.founded"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Without a root nobody can vouch for anybody."), &registerIsFounded};
@@ -148,5 +165,7 @@ const RegisterRule authorisationOpen{"authorisation.stands"_L1, QT_TRANSLATE_NOO
 const RegisterRule toolNew{"tool.new"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A reading must lead to one tool."), &toolIsNew};
 const RegisterRule toolKnown{"tool.in-use"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A calibration belongs to a tool that is used."), &toolIsInUse};
 const RegisterRule toolRangeSound{"tool.range-sound"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Readings are checked against the range, so it must be one."), &toolRangeIsSound};
+
+const RegisterRule toolFiguresSound{"tool.figures-sound"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A wrong length or deviation makes every reading wrong."), &toolFiguresAreSound};
 
 } // namespace core::rules

@@ -26,8 +26,10 @@ std::optional<Refusal> authorisationStands(const Register &reg, const Draft &dra
 std::optional<Refusal> toolIsNew(const Register &reg, const Draft &draft);
 std::optional<Refusal> toolIsInUse(const Register &reg, const Draft &draft);
 std::optional<Refusal> toolRangeIsSound(const Register &reg, const Draft &draft);
+/// Graduation, deviation and length can be what they are said to be.
+std::optional<Refusal> toolFiguresAreSound(const Register &reg, const Draft &draft);
 
 extern const RegisterRule notFounded, founder, founded, registerClock, administers, personNew, personKnown, keyNew, authorisationNew, granteeKnown, dates,
-    authorisationOpen, toolNew, toolKnown, toolRangeSound;
+    authorisationOpen, toolNew, toolKnown, toolRangeSound, toolFiguresSound;
 
 } // namespace core::rules

@@ -89,8 +89,8 @@ const RegisterPages &registerPages()
         {"key.replaced", {&founded, &registerClock, &administers, &personKnown, &keyNew}},
         {"authorisation.granted", {&founded, &registerClock, &administers, &authorisationNew, &granteeKnown, &dates}},
         {"authorisation.withdrawn", {&founded, &registerClock, &administers, &authorisationOpen}},
-        {"tool.registered", {&founded, &registerClock, &administers, &toolNew, &toolRangeSound}},
-        {"tool.calibrated", {&founded, &registerClock, &administers, &toolKnown, &dates}},
+        {"tool.registered", {&founded, &registerClock, &administers, &toolNew, &toolRangeSound, &toolFiguresSound}},
+        {"tool.calibrated", {&founded, &registerClock, &administers, &toolKnown, &dates, &toolFiguresSound}},
         {"tool.withdrawn", {&founded, &registerClock, &administers, &toolKnown}},
     };
     return pages;

@@ -81,6 +81,19 @@ private slots:
         row("an upper end alone", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"range_max"_s, u"5"_s}}, "tool.range-sound");
         row("a unit alone", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"unit"_s, u"N·m"_s}}, "tool.range-sound");
         row("no upper end", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"range_min"_s, u"1"_s}, {u"unit"_s, u"N·m"_s}}, "tool.range-sound");
+        const auto wrench = [&](const QString &name, const QString &value) {
+            Object body = range(u"1"_s, u"5"_s, u"N·m"_s);
+            body.set(name, value);
+            return body;
+        };
+        row("a wrench with its graduation", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"graduation"_s, u"0.1"_s), "");
+        row("a graduation of nought", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"graduation"_s, u"0"_s), "tool.figures-sound");
+        row("a graduation without a unit", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"graduation"_s, u"1"_s}}, "tool.figures-sound");
+        row("a wrench with its deviation", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"deviation"_s, u"4"_s), "");
+        row("a deviation of all", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"deviation"_s, u"100"_s), "tool.figures-sound");
+        row("a deviation below nought", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"deviation"_s, u"-1"_s), "tool.figures-sound");
+        row("a wrench with its length", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"length"_s, u"10 in"_s), "");
+        row("a wrench of no length", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"length"_s, u"0 in"_s), "tool.figures-sound");
         row("granted without an end", u"Root"_s, "authorisation.granted", u"G-1"_s,
             {{u"person"_s, u"Ana"_s}, {u"authority"_s, u"inspect"_s}, {u"from"_s, u"2026-02-01"_s}, {u"reference"_s, u"QM-5"_s}}, "");
         row("withdrawn, never granted", u"Root"_s, "authorisation.withdrawn", u"G-9"_s, reason, "authorisation.stands");
