@@ -20,7 +20,7 @@ test_packages=(
 
 # Only the checkers and sanitizers of packaging/check need these. All of one LLVM, that of Debian's clang.
 checker_packages=(
-    clang clang-tidy clazy libclang-rt-14-dev llvm-14 shellcheck
+    clang clang-tidy clazy libclang-rt-14-dev lld llvm-14 shellcheck
 )
 
 say() { printf '\n== %s\n' "$*"; }

@@ -17,7 +17,6 @@ using namespace Qt::StringLiterals;
 using namespace calculation;
 
 constexpr auto always = Needed::Always;
-constexpr auto known = Needed::IfKnown;
 
 std::vector<Field> limitFields()
 {
