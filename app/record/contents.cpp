@@ -13,6 +13,7 @@
 #include "core/job/figures.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
+#include "core/measure/servicing.hpp"
 #include "core/reports/figures.hpp"
 #include "core/reports/report.hpp"
 #include "core/reports/timeline.hpp"
@@ -51,7 +52,7 @@ constexpr QLatin1String titledNotes[] = {
     QLatin1String("turn"),           QLatin1String("skip_reason"), QLatin1String("lead_zero"),   QLatin1String("unit_weight"),
     QLatin1String("rigging_weight"), QLatin1String("hoist_limit"), QLatin1String("hoist_due"),   QLatin1String("legs"),   QLatin1String("angle"),
     QLatin1String("shares"),         QLatin1String("sling_limit"), QLatin1String("sling_due"),   QLatin1String("centre_after"),
-    QLatin1String("verdict"),        QLatin1String("remarks"),
+    QLatin1String("verdict"),        QLatin1String("sling"),       QLatin1String("maintenance_data"), QLatin1String("remarks"),
 };
 
 QString titledNote(const core::Report &report, const core::ReportRow &row)
@@ -133,6 +134,7 @@ void setWeight(Flow &flow, const core::JobRecord &job)
         const auto lines = swap ? core::measure::weightRecordEntry(*swap) : core::measure::Measured<QStringList>(QStringList());
         if (!lines || lines->isEmpty())
             continue;
+        flow.space(4 * point);
         flow.paragraph(tr("For the weight record, from entry %1").arg(figure.mark.seq), Face::Bold);
         flow.paragraph(lines->join(u'\n'));
     }
@@ -232,8 +234,11 @@ void setCautions(Flow &flow, const core::JobRecord &job)
             table.rows.push_back({{}, {kind.name, kind.caution}});
     }
     const auto &figures = job.job().figures;
-    if (std::any_of(figures.begin(), figures.end(), [](const core::JobFigure &figure) { return figure.kind == u"lift.planned"; }))
+    const auto hasAny = [&](QStringView kind) { return std::any_of(figures.begin(), figures.end(), [&](const core::JobFigure &figure) { return figure.kind == kind; }); };
+    if (hasAny(u"lift.planned"))
         table.rows.push_back({{}, {tr("Lifting"), core::measure::liftingCautions().join(u' ')}});
+    if (hasAny(u"servicing.recorded"))
+        table.rows.push_back({{}, {tr("Servicing"), core::measure::servicingCautions().join(u' ')}});
     flow.heading(tr("Cautions"));
     flow.paragraph(tr("The approved maintenance data governs: %1, revision %2. Where this record and the maintenance data, the local rules or "
                       "licensed practice differ, this record gives way.")

@@ -112,7 +112,7 @@ void Flow::lift(const QString &which, const picture::Lift &lift)
 {
     if (isCancelled())
         return;
-    constexpr double height = 74 * millimetre;
+    constexpr double height = 84 * millimetre;
     space(2 * gap);
     need(m_faces.lineHeight(Face::Bold) + gap + height);
     line(which, Face::Bold, ink::text, left());

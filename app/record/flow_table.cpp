@@ -58,7 +58,7 @@ Flow::LaidRow Flow::laidRow(const Table &table, const TableRow &row, const std::
         laid.lines = std::max(laid.lines, laid.cells.back().size());
     }
     for (const Note &note : row.notes) {
-        for (const QString &one : m_faces.wrapped(note.text, note.face, width() - noteIndent - padX)) {
+        for (const QString &one : m_faces.wrapped(note.text, note.face, width() - noteIndent - 3 * padX)) {
             laid.notes.push_back({one, note.face, note.colour});
             laid.notesHeight += m_faces.lineHeight(note.face);
         }

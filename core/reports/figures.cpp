@@ -182,19 +182,19 @@ const FigureLine *lineOf(const JobFigure &figure)
     return line == std::end(figureLines) ? nullptr : &*line;
 }
 
-/// A row under no heading: a figure is of the whole job.
-ReportRow figureRow(const JobRecord &record, const EntryOnItem &on, std::vector<QString> cells)
+/// A row under a heading of its own sort: a figure is of the whole job.
+ReportRow figureRow(const JobRecord &record, const EntryOnItem &on, const QString &group, std::vector<QString> cells)
 {
     cells.push_back(on.entry->said.body.text(u"reference"));
     cells.push_back(on.entry->said.body.text(u"remarks"));
     ReportRow row = closedRow(record, on, std::move(cells), Counts::Yes);
-    row.group.clear();
+    row.group = group.left(1).toUpper() + group.mid(1);
     return row;
 }
 
 std::vector<ReportColumn> withReference(std::vector<ReportColumn> first)
 {
-    first.insert(first.end(), {{"reference"_L1, QT_TRANSLATE_NOOP("Report", "Reference"), 14}, {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 0}});
+    first.insert(first.end(), {{"maintenance_data"_L1, QT_TRANSLATE_NOOP("Report", "Maintenance data"), 0}, {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 0}});
     return withClosing(std::move(first));
 }
 
@@ -205,7 +205,7 @@ std::vector<ReportRow> liftRows(const JobRecord &record)
         const json::Object &body = on.entry->said.body;
         std::vector<QString> cells = liftCells(body, liftIn(body, on.entry->said.at.utcDate()));
         cells.insert(cells.begin(), unitAbout(body));
-        rows.push_back(figureRow(record, on, std::move(cells)));
+        rows.push_back(figureRow(record, on, unitAbout(body), std::move(cells)));
     }
     return rows;
 }
@@ -215,7 +215,7 @@ std::vector<ReportRow> servicingRows(const JobRecord &record)
     std::vector<ReportRow> rows;
     for (const EntryOnItem &on : entriesOfKind(record, u"servicing.recorded")) {
         const json::Object &body = on.entry->said.body;
-        rows.push_back(figureRow(record, on, {body.text(u"system"), body.text(u"fluid"), body.text(u"batch"), body.text(u"quantity"), bandText(body), levelText(body)}));
+        rows.push_back(figureRow(record, on, body.text(u"system"), {body.text(u"system"), body.text(u"fluid"), body.text(u"batch"), body.text(u"quantity"), bandText(body), levelText(body)}));
     }
     return rows;
 }
@@ -224,7 +224,7 @@ std::vector<ReportRow> weightRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
     for (const EntryOnItem &on : entriesOfKind(record, u"weight.recorded"))
-        rows.push_back(figureRow(record, on, weightCells(on.entry->said.body)));
+        rows.push_back(figureRow(record, on, swapAbout(on.entry->said.body), weightCells(on.entry->said.body)));
     return rows;
 }
 
@@ -245,33 +245,33 @@ QString figureResult(const JobFigure &figure)
 Report liftsReport()
 {
     return {"lifts"_L1, QT_TRANSLATE_NOOP("Report", "Lifts as planned"),
-            withReference({{"unit"_L1, QT_TRANSLATE_NOOP("Report", "Lifted"), 12},
+            withReference({{"unit"_L1, QT_TRANSLATE_NOOP("Report", "Lifted"), 0},
                            {"unit_weight"_L1, QT_TRANSLATE_NOOP("Report", "Weight of the unit"), 0},
                            {"rigging_weight"_L1, QT_TRANSLATE_NOOP("Report", "Weight of the rigging"), 0},
-                           {"hoist"_L1, QT_TRANSLATE_NOOP("Report", "Hoist"), 9},
+                           {"hoist"_L1, QT_TRANSLATE_NOOP("Report", "Hoist"), 8},
                            {"hoist_due"_L1, QT_TRANSLATE_NOOP("Report", "Hoist inspected until"), 0},
-                           {"hoist_load"_L1, QT_TRANSLATE_NOOP("Report", "It carries"), 12},
-                           {"hoist_limit"_L1, QT_TRANSLATE_NOOP("Report", "Its limit"), 0},
-                           {"hoist_margin"_L1, QT_TRANSLATE_NOOP("Report", "It has left"), 11},
-                           {"sling"_L1, QT_TRANSLATE_NOOP("Report", "Sling"), 9},
+                           {"hoist_load"_L1, QT_TRANSLATE_NOOP("Report", "It carries"), 10},
+                           {"hoist_limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit of the hoist"), 0},
+                           {"hoist_margin"_L1, QT_TRANSLATE_NOOP("Report", "It has left"), 9},
+                           {"sling"_L1, QT_TRANSLATE_NOOP("Report", "Sling"), 0},
                            {"sling_due"_L1, QT_TRANSLATE_NOOP("Report", "Sling inspected until"), 0},
                            {"legs"_L1, QT_TRANSLATE_NOOP("Report", "Legs at each point"), 0},
                            {"angle"_L1, QT_TRANSLATE_NOOP("Report", "Angle from the horizontal"), 0},
                            {"shares"_L1, QT_TRANSLATE_NOOP("Report", "At left / right point"), 0},
-                           {"tensions"_L1, QT_TRANSLATE_NOOP("Report", "A leg carries, left / right"), 16},
+                           {"tensions"_L1, QT_TRANSLATE_NOOP("Report", "A leg carries, left / right"), 25},
                            {"sling_limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit of a leg"), 0},
-                           {"leg_margin"_L1, QT_TRANSLATE_NOOP("Report", "Legs have left"), 11}}),
+                           {"leg_margin"_L1, QT_TRANSLATE_NOOP("Report", "Legs have left"), 10}}),
             &liftRows};
 }
 
 Report servicingReport()
 {
     return {"servicing"_L1, QT_TRANSLATE_NOOP("Report", "Servicing"),
-            withReference({{"system"_L1, QT_TRANSLATE_NOOP("Report", "System"), 16},
+            withReference({{"system"_L1, QT_TRANSLATE_NOOP("Report", "System"), 0},
                            {"fluid"_L1, QT_TRANSLATE_NOOP("Report", "Fluid"), 14},
-                           {"batch"_L1, QT_TRANSLATE_NOOP("Report", "Batch"), 10},
-                           {"quantity"_L1, QT_TRANSLATE_NOOP("Report", "Quantity"), 11},
-                           {"band"_L1, QT_TRANSLATE_NOOP("Report", "Band"), 15},
+                           {"batch"_L1, QT_TRANSLATE_NOOP("Report", "Batch"), 11},
+                           {"quantity"_L1, QT_TRANSLATE_NOOP("Report", "Quantity"), 12},
+                           {"band"_L1, QT_TRANSLATE_NOOP("Report", "Band"), 17},
                            {"level"_L1, QT_TRANSLATE_NOOP("Report", "Level"), 9}}),
             &servicingRows};
 }
@@ -281,9 +281,9 @@ Report weightReport()
     return {"weight"_L1, QT_TRANSLATE_NOOP("Report", "Weight and balance"),
             withReference({{"outgoing"_L1, QT_TRANSLATE_NOOP("Report", "Outgoing unit"), 13},
                            {"incoming"_L1, QT_TRANSLATE_NOOP("Report", "Incoming unit"), 13},
-                           {"difference"_L1, QT_TRANSLATE_NOOP("Report", "Difference"), 11},
-                           {"moment"_L1, QT_TRANSLATE_NOOP("Report", "Of moment"), 14},
-                           {"weight_after"_L1, QT_TRANSLATE_NOOP("Report", "Empty weight after"), 13},
+                           {"difference"_L1, QT_TRANSLATE_NOOP("Report", "Change of weight"), 10},
+                           {"moment"_L1, QT_TRANSLATE_NOOP("Report", "Change of moment"), 13},
+                           {"weight_after"_L1, QT_TRANSLATE_NOOP("Report", "Empty weight after"), 12},
                            {"centre_after"_L1, QT_TRANSLATE_NOOP("Report", "Centre of gravity after"), 0},
                            {"verdict"_L1, QT_TRANSLATE_NOOP("Report", "Of the weight alone"), 0}}),
             &weightRows};

@@ -56,10 +56,10 @@ Report leaksReport()
 {
     return {"leaks"_L1, QT_TRANSLATE_NOOP("Report", "Leak checks"),
             withClosing({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
-                         {"how"_L1, QT_TRANSLATE_NOOP("Report", "How it was checked"), 30},
-                         {"limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit"), 17},
-                         {"class"_L1, QT_TRANSLATE_NOOP("Report", "Seen"), 9},
-                         {"rate"_L1, QT_TRANSLATE_NOOP("Report", "Rate"), 15}}),
+                         {"how"_L1, QT_TRANSLATE_NOOP("Report", "How it was checked"), 25},
+                         {"limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit"), 16},
+                         {"class"_L1, QT_TRANSLATE_NOOP("Report", "Seen"), 8},
+                         {"rate"_L1, QT_TRANSLATE_NOOP("Report", "Rate"), 13}}),
             &leakRows};
 }
 

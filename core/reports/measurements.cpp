@@ -35,8 +35,8 @@ QString readingText(const Entry &entry) { return entry.said.body.text(u"value") 
 
 std::vector<ReportColumn> withTool(std::vector<ReportColumn> first)
 {
-    first.insert(first.end(), {{"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 9},
-                               {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 12},
+    first.insert(first.end(), {{"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 8},
+                               {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 11},
                                {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 0}});
     return first;
 }
@@ -138,9 +138,9 @@ Report torqueReport()
 {
     auto columns = withTool({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
                              {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 10},
-                             {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 8},
-                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 15},
-                             {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 12}});
+                             {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 6},
+                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 17},
+                             {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 10}});
     columns.insert(columns.end(), {{"setting"_L1, QT_TRANSLATE_NOOP("Report", "Wrench set to"), 0},
                                    {"adapter"_L1, QT_TRANSLATE_NOOP("Report", "Adapter"), 0},
                                    {"at_fastener"_L1, QT_TRANSLATE_NOOP("Report", "At the fastener"), 0},
@@ -154,7 +154,7 @@ Report torqueReport()
 Report bondingReport()
 {
     auto columns = withTool({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
-                             {"limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit"), 18},
+                             {"limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit"), 17},
                              {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 11},
                              {"second_reading"_L1, QT_TRANSLATE_NOOP("Report", "Second"), 11}});
     columns.push_back({"lead_zero"_L1, QT_TRANSLATE_NOOP("Report", "Leads together showed"), 0});
