@@ -194,7 +194,7 @@ std::vector<Seed> servicing(const Situation &) { return {{{}, {}, {{u"quantity"_
 
 std::vector<Seed> weight(const Situation &)
 {
-    return {{{}, {}, {{u"outgoing_weight"_s, u"1 kg"_s}, {u"incoming_weight"_s, u"1 kg"_s}, {u"aircraft_weight"_s, u"100 kg"_s}}}};
+    return {{{}, {}, {{u"outgoing_weight"_s, u"1 kg"_s}, {u"incoming_weight"_s, u"1 kg"_s}, {u"aircraft_weight"_s, u"100 kg"_s}, {u"aircraft_centre"_s, u"1 m"_s}}}};
 }
 
 std::vector<Seed> safety(const Situation &s)

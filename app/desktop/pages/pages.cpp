@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "app/desktop/pages/figures/figures_page.hpp"
 #include "app/desktop/pages/findings/findings_page.hpp"
 #include "app/desktop/pages/handover/handover_page.hpp"
 #include "app/desktop/pages/inspect/inspect_page.hpp"
@@ -32,6 +33,7 @@ const std::vector<PageLine> &pages()
         {"findings"_L1, QT_TRANSLATE_NOOP("Page", "Findings"), "Ctrl+4", &FindingsPage::make, &FindingsPage::waiting},
         {"handover"_L1, QT_TRANSLATE_NOOP("Page", "Handover"), "Ctrl+5", &HandoverPage::make, &HandoverPage::waiting},
         {"record"_L1, QT_TRANSLATE_NOOP("Page", "Record"), "Ctrl+6", &RecordPage::make, &nothing},
+        {"figures"_L1, QT_TRANSLATE_NOOP("Page", "Lifts, fluids"), "Ctrl+7", &FiguresPage::make, &nothing},
     };
     return all;
 }

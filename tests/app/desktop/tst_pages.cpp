@@ -8,9 +8,11 @@
 #include <QTableView>
 #include <QTest>
 
+#include <algorithm>
 #include <map>
 
 #include "app/desktop/actions.hpp"
+#include "app/desktop/pages/figures/figures_page.hpp"
 #include "app/desktop/pages/findings/findings_page.hpp"
 #include "app/desktop/pages/handover/handover_page.hpp"
 #include "app/desktop/pages/inspect/inspect_page.hpp"
@@ -77,6 +79,25 @@ Widget *named(const QWidget &in, const char *name)
     return in.findChild<Widget *>(QString::fromLatin1(name));
 }
 
+/// A job with a lift of two points and a weight change.
+struct Figures : Desk {
+    Figures()
+    {
+        json(u"lift.planned"_s, {{u"unit"_s, u"outgoing"_s}, {u"unit_weight"_s, u"360 kg"_s}, {u"rigging_weight"_s, u"40 kg"_s}, {u"hoist"_s, u"HO-1"_s},
+                                 {u"hoist_limit"_s, u"1000 kg"_s}, {u"hoist_due"_s, u"2099-06-30"_s}, {u"sling"_s, u"SL-3"_s}, {u"sling_limit"_s, u"600 kg"_s},
+                                 {u"sling_due"_s, u"2099-05-31"_s}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"30 °"_s}, {u"span"_s, u"1200 mm"_s},
+                                 {u"centre"_s, u"400 mm"_s}, {u"reference"_s, u"task 71-00"_s}});
+        json(u"weight.recorded"_s, {{u"outgoing_weight"_s, u"360 kg"_s}, {u"outgoing_arm"_s, u"6.5 m"_s}, {u"incoming_weight"_s, u"366 kg"_s}, {u"incoming_arm"_s, u"6.5 m"_s},
+                                    {u"aircraft_weight"_s, u"12000 kg"_s}, {u"aircraft_centre"_s, u"7 m"_s}, {u"reference"_s, u"task 08-10"_s}});
+        take();
+    }
+    void json(const QString &kind, const core::json::Object &body) { job.figures.push_back({{seq++, *core::PersonId::parse(u"ana"), core::Instant::fromMilliseconds(1'772'438'400'000)}, kind, body}); }
+    void take() { feed.take(std::make_shared<const core::JobState>(job), story.fold().said(), story.reg()); }
+
+    core::JobState job = story.job();
+    qint64 seq = 900;
+};
+
 } // namespace
 
 class TstPages : public QObject {
@@ -96,6 +117,10 @@ private slots:
     void struckEntryStaysLegible();
     void findingIsClosedFromItsRow();
     void handoverListsWhatIsOpen();
+    void figuresTellHowTheyWereWorkedOut();
+    void strickenFigureIsNotShown();
+    void figuresAreBegunFromTheirPage();
+    void noFigureSaysWhatComesHere();
 };
 
 void TstPages::everyPageTakesAnEmptyFeed()
@@ -263,6 +288,78 @@ void TstPages::handoverListsWhatIsOpen()
     QCOMPARE(open->model().rowCount(), 1);
     desk.tell(u"Ana disconnects K1"_s);
     QCOMPARE(open->model().rowCount(), 2);
+}
+
+/// 240 kg on the left point and 480 kg on its leg at 30°: sling makers' pages, as in the tests of lifting.
+void TstPages::figuresTellHowTheyWereWorkedOut()
+{
+    Figures desk;
+    desktop::FiguresPage page(desk.tools());
+    page.resize(1100, 650);
+    page.show();
+    auto *rows = named<desktop::RowTable>(page, "figures");
+    QCOMPARE(rows->model().rowCount(), 2);
+    QCOMPARE(rows->chosen(), u"901"_s); // what was signed last
+    QVERIFY(!named<QWidget>(page, "lift")->isVisible());
+    QVERIFY(!named<QLabel>(page, "cautions")->isVisible());
+    QVERIFY(named<QLabel>(page, "weightRecord")->text().contains(u"Difference in weight: +6 kg"_s));
+    rows->choose(u"900"_s);
+    auto *lift = named<QWidget>(page, "lift");
+    QVERIFY(lift->isVisible());
+    QVERIFY(lift->width() >= 320 && lift->height() >= 240);
+    QVERIFY2(lift->accessibleDescription().contains(u"carries 240 kg, leg 480 kg, limit 600 kg, 20 % left"_s), qPrintable(lift->accessibleDescription()));
+    QVERIFY(named<QLabel>(page, "cautions")->isVisible());
+    QVERIFY(named<QLabel>(page, "cautions")->text().startsWith(u"Nobody stands"_s));
+    const auto isShown = [&](const QString &text) {
+        const auto labels = page.findChildren<QLabel *>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel *label) { return label->isVisibleTo(&page) && label->text().contains(text); });
+    };
+    for (const QString &expected : {u"H = W + G = 360 kg + 40 kg"_s, u"k = 1 / sin a"_s, u"480 kg"_s, u"No limit is exceeded"_s, u"29 CFR 1910.184(b)"_s, u"The approved maintenance data governs"_s, u"task 71-00"_s})
+        QTRY_VERIFY2(isShown(expected), qPrintable(expected));
+    auto &model = rows->model();
+    QCOMPARE(model.index(0, 1).data().toString(), u"Outgoing unit"_s);
+    QCOMPARE(model.index(0, 2).data().toString(), u"Hoist 60 % left, legs 20 % left"_s);
+    QCOMPARE(model.index(1, 3).data().toString(), u"task 08-10"_s);
+}
+
+/// The state leaves a struck figure out; its row goes, and the card with it.
+void TstPages::strickenFigureIsNotShown()
+{
+    Figures desk;
+    desktop::FiguresPage page(desk.tools());
+    page.show();
+    auto *rows = named<desktop::RowTable>(page, "figures");
+    rows->choose(u"900"_s);
+    QVERIFY(named<QWidget>(page, "lift")->isVisible());
+    desk.job.figures.erase(desk.job.figures.begin());
+    desk.job.lines.push_back({902, u"entry.struck"_s, std::nullopt, *core::PersonId::parse(u"ana"), core::Instant::fromMilliseconds(0), core::Standing::Stands, std::nullopt});
+    desk.take();
+    QCOMPARE(rows->model().rowCount(), 1);
+    QVERIFY(!named<QWidget>(page, "lift")->isVisible());
+}
+
+void TstPages::figuresAreBegunFromTheirPage()
+{
+    Desk desk;
+    desk.deeds.refused = {{u"servicing.recorded"_s, u"Not of this crew."_s}};
+    desktop::FiguresPage page(desk.tools());
+    page.show();
+    for (const char *kind : {"lift.planned", "weight.recorded"})
+        QTest::mouseClick(named<QPushButton>(page, kind), Qt::LeftButton);
+    QCOMPARE(desk.deeds.begun, (QStringList{u"lift.planned"_s, u"weight.recorded"_s}));
+    QVERIFY(!named<QPushButton>(page, "servicing.recorded")->isEnabled());
+    QCOMPARE(named<QLabel>(page, "servicing.recorded.reason")->text(), u"Not of this crew."_s);
+}
+
+void TstPages::noFigureSaysWhatComesHere()
+{
+    Desk desk;
+    desktop::FiguresPage page(desk.tools());
+    page.show();
+    auto *rows = named<desktop::RowTable>(page, "figures");
+    QCOMPARE(rows->currentIndex(), 1); // the sentence
+    QVERIFY(!named<QWidget>(page, "lift")->isVisible());
+    QVERIFY(!named<QLabel>(page, "answer"));
 }
 
 QTEST_MAIN(TstPages)
