@@ -11,6 +11,7 @@
 #include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTableView>
 #include <QTemporaryDir>
 
@@ -22,6 +23,8 @@
 #include "app/desktop/first_run/found_page.hpp"
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/main_window.hpp"
+#include "app/desktop/pages/figures/figure_card.hpp"
+#include "app/desktop/pages/figures/figures_page.hpp"
 #include "app/desktop/pages/inspect/inspect_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
@@ -53,6 +56,7 @@ private:
     void settle();
     void sheets(desktop::MainWindow &window, QTableView &table);
     void knownSigner(desktop::MainWindow &window, QTableView &table);
+    void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
     QDir m_folder;
@@ -160,6 +164,26 @@ void Screens::knownSigner(desktop::MainWindow &window, QTableView &table)
     }
 }
 
+/// Every figure of the job, from the top of its card and to the end of its working; in a window as small as it goes, too.
+void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
+{
+    place.showPage(u"figures"_s);
+    settle();
+    auto *page = window.findChild<desktop::FiguresPage *>();
+    auto *rows = page->findChild<desktop::RowTable *>(u"figures"_s);
+    for (const desktop::Row &row : rows->model().rows()) {
+        rows->choose(row.key);
+        keep(window, u"figures-entry-"_s + row.key);
+        QScrollBar *bar = page->findChild<desktop::FigureCard *>()->verticalScrollBar();
+        bar->setValue(bar->maximum());
+        keep(window, u"figures-entry-"_s + row.key + u"-end"_s);
+    }
+    const QSize usual = window.size();
+    window.resize(window.minimumSizeHint());
+    keep(window, u"figures-small"_s);
+    window.resize(usual);
+}
+
 void Screens::draw()
 {
     desktop::MainWindow window(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
@@ -211,6 +235,7 @@ void Screens::draw()
         place->showPage(QString(line.name));
         keep(window, QString(line.name));
     }
+    figures(window, *place);
     const QString faulty = m_temp.filePath(u"list.csv"_s);
     QFile file(faulty);
     if (file.open(QIODevice::WriteOnly))

@@ -40,7 +40,7 @@ FiguresPage::FiguresPage(const PageTools &tools, QWidget *parent) : Page(tools, 
     auto *left = new QWidget(this);
     auto *column = new QVBoxLayout(left);
     column->setContentsMargins(0, 0, 0, 0);
-    m_rows = new RowTable({{tr("What"), 17}, {tr("Of"), 17}, {tr("Result"), 0}, {tr("Reference"), 19}, {tr("Signed"), 22}}, tr("Lifts, fluids, weight"),
+    m_rows = new RowTable({{tr("What"), 14}, {tr("Of"), 15}, {tr("Result"), 0}, {tr("Reference"), 18}, {tr("Signed"), 19}}, tr("Lifts, fluids, weight"),
                           tr("No lift is planned, nothing is filled in and no weight recorded in this job. Each is worked out as it is entered, and stands here with its working."), left);
     m_rows->setObjectName(u"figures"_s);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"lift.planned"_L1, "servicing.recorded"_L1, "weight.recorded"_L1}, left);
