@@ -7,8 +7,10 @@
 #include <QStringList>
 
 #include <functional>
+#include <memory>
 #include <optional>
 
+class QPrinter;
 class QWidget;
 
 namespace desktop {
@@ -26,6 +28,8 @@ public:
     virtual void tell(const QString &title, const QString &message) = 0;
     /// One of several.
     virtual std::optional<QString> oneOf(const QString &title, const QString &question, const QStringList &choices) = 0;
+    /// A printer as the person set it up, or a file to print into; nothing when they thought better of it.
+    virtual std::unique_ptr<QPrinter> printer(const QString &title) = 0;
 };
 
 /// Told how much is done, of how much; answers false to stop.

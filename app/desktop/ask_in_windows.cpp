@@ -6,6 +6,8 @@
 #include <QFileDialog>
 #include <QInputDialog>
 #include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 
 namespace desktop {
@@ -48,6 +50,14 @@ std::optional<QString> AskInWindows::oneOf(const QString &title, const QString &
     bool isChosen = false;
     const QString answer = QInputDialog::getItem(m_parent, title, question, choices, 0, false, &isChosen);
     return isChosen ? std::optional(answer) : std::nullopt;
+}
+
+std::unique_ptr<QPrinter> AskInWindows::printer(const QString &title)
+{
+    auto printer = std::make_unique<QPrinter>();
+    QPrintDialog dialog(printer.get(), m_parent);
+    dialog.setWindowTitle(title);
+    return dialog.exec() == QDialog::Accepted ? std::move(printer) : nullptr;
 }
 
 } // namespace desktop

@@ -19,6 +19,7 @@ public:
     bool confirm(const QString &question, const QString &detail, const QString &yes) override;
     void tell(const QString &title, const QString &message) override;
     std::optional<QString> oneOf(const QString &title, const QString &question, const QStringList &choices) override;
+    std::unique_ptr<QPrinter> printer(const QString &title) override;
 
 private:
     QPointer<QWidget> m_parent;

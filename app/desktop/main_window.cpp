@@ -23,11 +23,13 @@
 #include "app/desktop/flows/record_flow.hpp"
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
+#include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
+#include "resources/resources.hpp"
 
 namespace desktop {
 
@@ -232,6 +234,39 @@ void MainWindow::showPeople()
     }
     m_people->refresh();
     m_stack->setCurrentWidget(m_people);
+}
+
+void MainWindow::showCalculator()
+{
+    if (!m_calculator) {
+        auto tables = resources::loadTables();
+        if (!tables) {
+            m_ask.tell(tr("The calculator cannot be shown"), tables.error().message);
+            return;
+        }
+        m_calculator = new CalculatorPage(*std::move(tables), m_maker.clock, m_ask, m_stack);
+        m_stack->addWidget(m_calculator);
+        connect(m_calculator, &CalculatorPage::left, this, &MainWindow::leaveCalculator);
+    }
+    if (m_stack->currentWidget() == m_calculator)
+        return;
+    m_beforeCalculator = m_stack->currentWidget();
+    for (QAction *action : m_jobActions)
+        action->setEnabled(false);
+    m_stack->setCurrentWidget(m_calculator);
+    m_calculator->setFocus(Qt::OtherFocusReason);
+}
+
+void MainWindow::leaveCalculator()
+{
+    if (!m_beforeCalculator) {
+        showPlace();
+        return;
+    }
+    for (QAction *action : m_jobActions)
+        action->setEnabled(m_beforeCalculator == m_job);
+    m_stack->setCurrentWidget(m_beforeCalculator);
+    m_beforeCalculator->setFocus(Qt::OtherFocusReason);
 }
 
 void MainWindow::newJob() { m_signing->open(newJobPlan(*m_place.session, nullptr)); }

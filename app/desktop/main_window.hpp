@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QMainWindow>
+#include <QPointer>
 #include <QTimer>
 
 #include <optional>
@@ -20,6 +21,7 @@ class QStackedWidget;
 
 namespace desktop {
 
+class CalculatorPage;
 class JobFeed;
 class NoticeBand;
 class JobPlace;
@@ -68,6 +70,9 @@ private:
     void welcome();
     void showStart();
     void showPeople();
+    void showCalculator();
+    /// Back from the calculator to what was shown before it.
+    void leaveCalculator();
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();
@@ -85,6 +90,8 @@ private:
     std::optional<core::PersonId> m_signer; ///< as the pages know it
     NoticeBand *m_notice;
     QStackedWidget *m_stack;
+    CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
+    QPointer<QWidget> m_beforeCalculator;
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QWidget *m_corner;
     QLabel *m_who;

@@ -39,6 +39,7 @@ void MainWindow::makeMenus()
     ofStore(go->addAction(tr("&Jobs"), QKeySequence(QStringLiteral("Ctrl+J")), this, &MainWindow::showStart));
     ofStore(go->addAction(tr("&People and tools"), QKeySequence(QStringLiteral("Ctrl+P")), this, &MainWindow::showPeople));
     ofStore(go->addAction(tr("&New job …"), QKeySequence::New, this, &MainWindow::newJob));
+    go->addAction(tr("Ca&lculator"), QKeySequence(QStringLiteral("Ctrl+K")), this, &MainWindow::showCalculator);
     go->addSeparator();
     for (const PageLine &line : pages()) {
         QAction *action = go->addAction(QCoreApplication::translate("Page", line.title), this, [this, name = QString(line.name)] { m_job->showPage(name); });

@@ -6,7 +6,7 @@
 #include <QCoreApplication>
 
 #include "app/cli/tell.hpp"
-#include "core/calculations/calculation.hpp"
+#include "core/calculations/as_text.hpp"
 #include "resources/resources.hpp"
 
 namespace cli {
@@ -41,12 +41,12 @@ void addLines(QStringList &text, const QString &heading, const QStringList &line
 
 QStringList inColumns(const std::vector<std::vector<QString>> &rows) { return rows.empty() ? QStringList() : columns(rows).split(u'\n'); }
 
-/// Every answer ends alike, whatever it is about.
-Answer answer(Exit exit, QStringList text, Object json)
+/// What is told besides the calculations themselves ends as they do.
+Answer answer(QStringList text, Object json)
 {
     text << QString() << core::measure::dataGoverns();
     json.set(u"data_governs"_s, core::measure::dataGoverns());
-    return {exit, text.join(u'\n'), std::move(json)};
+    return {Exit::Good, text.join(u'\n'), std::move(json)};
 }
 
 Answer listing(const core::LookUpTables &tables)
@@ -65,7 +65,7 @@ Answer listing(const core::LookUpTables &tables)
     text += inColumns(calculations);
     text << QString() << tr(QT_TRANSLATE_NOOP("Cli", "Look-up tables (remate-cli calc --table ID prints one):"));
     text += inColumns(lookUps);
-    return answer(Exit::Good, text, {{u"calculations"_s, calculationsJson}, {u"tables"_s, tablesJson}});
+    return answer(text, {{u"calculations"_s, calculationsJson}, {u"tables"_s, tablesJson}});
 }
 
 QString unitsText(const core::Field &field)
@@ -135,53 +135,28 @@ Answer fieldsOf(const core::Calculation &calculation)
     addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Fields:")), inColumns(rows));
     addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Tables to look up:")), tables);
     addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Example:")), {exampleOf(calculation)});
-    return answer(Exit::Good, text,
+    return answer(text,
                   {{u"calculation"_s, QString(calculation.name)}, {u"title"_s, named(calculation.title)}, {u"fields"_s, fields}, {u"tables"_s, arrayOf(tables)}, {u"example"_s, exampleOf(calculation)}});
-}
-
-QString stepText(const core::measure::WorkingStep &step)
-{
-    QStringList parts;
-    for (const QString &part : {step.formula, step.numbers}) {
-        if (!part.isEmpty())
-            parts << part;
-    }
-    parts << step.result;
-    return step.what + u": "_s + parts.join(u"  →  "_s);
 }
 
 Answer worked(const core::Calculation &calculation, const Object &body, const core::Calculated &result)
 {
     const core::measure::Working &working = result.working;
-    std::vector<std::vector<QString>> given;
-    QStringList steps;
-    Array stepsJson;
-    for (const core::Given &one : core::givenIn(calculation, body))
-        given.push_back({one.label, one.text});
-    for (const core::measure::WorkingStep &step : working.steps) {
-        steps << stepText(step);
-        stepsJson.emplace_back(Object{{u"what"_s, step.what}, {u"formula"_s, step.formula}, {u"numbers"_s, step.numbers}, {u"result"_s, step.result}});
-    }
+    Array steps;
+    for (const core::measure::WorkingStep &step : working.steps)
+        steps.emplace_back(Object{{u"what"_s, step.what}, {u"formula"_s, step.formula}, {u"numbers"_s, step.numbers}, {u"result"_s, step.result}});
     const bool isAnswered = result.verdict == core::Verdict::Answered;
-    const QString heading = isAnswered ? tr(QT_TRANSLATE_NOOP("Cli", "Answer:")) : tr(QT_TRANSLATE_NOOP("Cli", "No:"));
-    QStringList text{named(calculation.title)};
-    addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Mind:")), calculation.cautions());
-    addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Given:")), inColumns(given));
-    addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Working:")), steps);
-    addLines(text, heading, {working.answer});
-    addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "For the record:")), result.forRecord);
-    addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Notes:")), working.notes);
-    addLines(text, tr(QT_TRANSLATE_NOOP("Cli", "Sources:")), working.sources);
-    return answer(isAnswered ? Exit::Good : Exit::No, text,
-                  {{u"calculation"_s, QString(calculation.name)},
-                   {u"given"_s, body},
-                   {u"is_answered"_s, isAnswered},
-                   {u"steps"_s, stepsJson},
-                   {u"answer"_s, working.answer},
-                   {u"for_record"_s, arrayOf(result.forRecord)},
-                   {u"notes"_s, arrayOf(working.notes)},
-                   {u"sources"_s, arrayOf(working.sources)},
-                   {u"cautions"_s, arrayOf(calculation.cautions())}});
+    return {isAnswered ? Exit::Good : Exit::No, core::linesOf(calculation, body, result).join(u'\n'),
+            {{u"calculation"_s, QString(calculation.name)},
+             {u"given"_s, body},
+             {u"is_answered"_s, isAnswered},
+             {u"steps"_s, steps},
+             {u"answer"_s, working.answer},
+             {u"for_record"_s, arrayOf(result.forRecord)},
+             {u"notes"_s, arrayOf(working.notes)},
+             {u"sources"_s, arrayOf(working.sources)},
+             {u"cautions"_s, arrayOf(calculation.cautions())},
+             {u"data_governs"_s, core::measure::dataGoverns()}}};
 }
 
 QString headOf(const core::LookUpColumn &column) { return column.unit.isEmpty() ? column.title : u"%1 [%2]"_s.arg(column.title, column.unit); }
@@ -216,7 +191,7 @@ Answer tableOf(const core::LookUpTable &table)
     QStringList text{table.title, table.about, QString()};
     text += inColumns(rows);
     text << QString() << table.caution;
-    return answer(Exit::Good, text,
+    return answer(text,
                   {{u"table"_s, table.id}, {u"title"_s, table.title}, {u"about"_s, table.about}, {u"columns"_s, columnsJson}, {u"rows"_s, rowsJson}, {u"caution"_s, table.caution}});
 }
 

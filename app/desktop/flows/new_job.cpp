@@ -60,7 +60,7 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
     auto *area = new QWidget(parent);
     auto *column = new QVBoxLayout(area);
     column->setContentsMargins(0, 0, 0, 0);
-    auto *form = new FieldForm({act, {Seed{}}, {}, session.reg(), nullptr}, area);
+    auto *form = new FieldForm({act.fields, {Seed{}}, {}, session.reg(), nullptr}, area);
     auto *zones = new QPlainTextEdit(area);
     zones->setObjectName(u"zones"_s);
     zones->setPlaceholderText(NewJob::tr("One a line, with its technician after a colon: Left: Ana"));

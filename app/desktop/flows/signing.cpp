@@ -122,7 +122,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
             seed.body.set(u"media_type"_s, photo->mediaType);
         }
     }
-    auto *form = new FieldForm({act, seeds, action.each, m_feed.reg(), m_feed.state().get()});
+    auto *form = new FieldForm({act.fields, seeds, action.each, m_feed.reg(), m_feed.state().get()});
     const auto drafts = [this, form, seeds, kind = action.kind](const core::PersonId &author) {
         return draftsOf(kind, seeds, form->bodies(), author, m_session.now());
     };
@@ -238,7 +238,7 @@ void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &d
 void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
 {
     const core::Act &act = *core::findAct(QString(kind));
-    auto *form = new FieldForm({act, seeds, {}, m_session.reg(), nullptr});
+    auto *form = new FieldForm({act.fields, seeds, {}, m_session.reg(), nullptr});
     QWidget *whole = form;
     QLineEdit *id = nullptr;
     if (act.subject == core::SubjectSort::NewTool) {

@@ -51,13 +51,13 @@ FieldForm::FieldForm(const Plan &plan, QWidget *parent) : QWidget(parent), m_see
     const bool isSingle = m_seeds.size() == 1;
     if (!isSingle) {
         for (std::size_t i = 0; i < m_seeds.size(); ++i) {
-            for (const core::Field &field : plan.act.fields) {
+            for (const core::Field &field : plan.fields) {
                 if (isIn(plan.each, field.name) && isExpected(m_seeds[i], field.name))
                     addEach(plan, field, i, usual);
             }
         }
     }
-    for (const core::Field &field : plan.act.fields) {
+    for (const core::Field &field : plan.fields) {
         if (isSingle || !isIn(plan.each, field.name))
             addShared(plan, field, usual, seldom);
     }

@@ -17,14 +17,14 @@ namespace desktop {
 
 class FieldEditor;
 
-/// A form made from an act's field list, for one entry or several that are signed together. A field that is the same for all
+/// A form made from a list of fields, for one entry or several that are signed together. A field that is the same for all
 /// is shown once; a field of `each` is shown for every entry that needs it; what is seldom needed waits under "More".
 class FieldForm : public QWidget {
     Q_OBJECT
 
 public:
     struct Plan {
-        const core::Act &act;
+        const std::vector<core::Field> &fields; ///< of an act or a calculation
         std::vector<Seed> seeds;
         std::vector<QLatin1String> each;
         const core::Register &reg;

@@ -63,6 +63,8 @@ QListView[role="cards"]:focus { border: none; }
 QFrame[role="top"] { background: palette(window); border: none; border-bottom: 1px solid palette(mid); }
 QLabel[role="title"] { font-size: 20pt; font-weight: 600; }
 QLabel[role="heading"] { font-size: 13pt; font-weight: 600; }
+QLabel[role="answer"] { font-size: 16pt; font-weight: 600; }
+QLabel[role="answer"][isRefused="true"] { color: @alarm; }
 QLabel[role="quiet"] { color: @quiet; }
 QLabel[role="label"] { color: @quiet; }
 QLabel[role="alarm"] { color: @alarm; }

@@ -5,6 +5,7 @@
 //   desktop_screens FOLDER              all of them, light and dark, at scale 1 and 2
 //   desktop_screens FOLDER light|dark   one look, at the scale of QT_SCALE_FACTOR
 
+#include <QAction>
 #include <QApplication>
 #include <QDir>
 #include <QKeyEvent>
@@ -23,6 +24,9 @@
 #include "app/desktop/first_run/found_page.hpp"
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/main_window.hpp"
+#include "app/desktop/pages/calculator/calculation_form.hpp"
+#include "app/desktop/pages/calculator/calculator_page.hpp"
+#include "app/desktop/pages/calculator/table_dialog.hpp"
 #include "app/desktop/pages/figures/figure_card.hpp"
 #include "app/desktop/pages/figures/figures_page.hpp"
 #include "app/desktop/pages/inspect/inspect_page.hpp"
@@ -56,6 +60,7 @@ private:
     void settle();
     void sheets(desktop::MainWindow &window, QTableView &table);
     void knownSigner(desktop::MainWindow &window, QTableView &table);
+    void calculator(desktop::MainWindow &window);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
@@ -164,6 +169,46 @@ void Screens::knownSigner(desktop::MainWindow &window, QTableView &table)
     }
 }
 
+/// Every calculation with its example; one empty, one refused, one that cannot be read, one table.
+void Screens::calculator(desktop::MainWindow &window)
+{
+    for (QAction *action : window.findChildren<QAction *>()) {
+        if (action->shortcut() == QKeySequence(u"Ctrl+K"_s))
+            action->trigger();
+    }
+    auto *page = window.findChild<desktop::CalculatorPage *>();
+    keep(window, u"calculator"_s);
+    const auto form = [&] {
+        const auto forms = page->findChildren<desktop::CalculationForm *>();
+        return *std::find_if(forms.begin(), forms.end(), [](const desktop::CalculationForm *one) { return one->isVisible(); });
+    };
+    for (const core::Calculation &one : core::calculations()) {
+        page->choose(QString(one.name));
+        settle();
+        for (const core::ExampleValue &value : one.example)
+            form()->fill(value.field, QString::fromUtf8(value.text));
+        keep(window, u"calculator-"_s + one.name);
+    }
+    page->choose(u"bonding");
+    form()->fill(u"reading"_s, u"2.5 mΩ"_s);
+    keep(window, u"calculator-refused"_s);
+    form()->fill(u"reading"_s, u"2.5 kg"_s);
+    keep(window, u"calculator-unreadable"_s);
+    for (const auto &[calculation, field] : {std::pair(u"wrench-setting"_s, u"least"_s), std::pair(u"leak-class"_s, u"worst"_s)}) {
+        page->choose(calculation);
+        settle();
+        form()->findChild<QPushButton *>(u"table."_s + field)->click();
+        settle();
+        auto *dialog = window.findChild<desktop::TableDialog *>();
+        auto *rows = dialog->findChild<desktop::RowTable *>();
+        rows->choose(rows->model().rows()[2].key);
+        keep(*dialog, u"calculator-table-"_s + calculation);
+        dialog->close();
+        settle();
+    }
+    page->findChild<QPushButton *>(u"back"_s)->click();
+}
+
 /// Every figure of the job, from the top of its card and to the end of its working; in a window as small as it goes, too.
 void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
 {
@@ -190,6 +235,7 @@ void Screens::draw()
     window.resize(1366, 768);
     window.show();
     keep(window, u"welcome"_s);
+    calculator(window);
     {
         desktop::MainWindow first(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
         first.resize(1366, 768);

@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <QPrinter>
+
 #include "app/desktop/ask.hpp"
 
 /// Answers by itself, and keeps what was told.
@@ -13,8 +15,19 @@ public:
     bool confirm(const QString &, const QString &, const QString &) override { return true; }
     void tell(const QString &title, const QString &message) override { told << title + QStringLiteral(": ") + message; }
     std::optional<QString> oneOf(const QString &, const QString &, const QStringList &choices) override { return choices.front(); }
+    /// Prints into `printPath`.
+    std::unique_ptr<QPrinter> printer(const QString &) override
+    {
+        if (!printPath)
+            return nullptr;
+        auto printer = std::make_unique<QPrinter>();
+        printer->setOutputFormat(QPrinter::PdfFormat);
+        printer->setOutputFileName(*printPath);
+        return printer;
+    }
 
     std::optional<QString> openPath;
     std::optional<QString> savePath;
+    std::optional<QString> printPath;
     QStringList told;
 };

@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPrinter>
 #include <QTableView>
 
 #include "app/desktop/ask.hpp"
@@ -36,6 +37,7 @@ public:
     bool confirm(const QString &, const QString &, const QString &) override { return false; }
     void tell(const QString &, const QString &) override {}
     std::optional<QString> oneOf(const QString &, const QString &, const QStringList &) override { return std::nullopt; }
+    std::unique_ptr<QPrinter> printer(const QString &) override { return nullptr; }
 };
 
 /// Sees a widget being painted.

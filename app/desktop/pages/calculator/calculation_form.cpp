@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/calculator/calculation_form.hpp"
+
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+#include "app/desktop/pages/calculator/worked_out.hpp"
+#include "app/desktop/parts/field_editor.hpp"
+#include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/words.hpp"
+
+namespace desktop {
+
+using namespace Qt::StringLiterals;
+
+QString titleOf(const core::Calculation &calculation) { return QCoreApplication::translate("Calculation", calculation.title); }
+QString summaryOf(const core::Calculation &calculation) { return QCoreApplication::translate("Calculation", calculation.summary); }
+
+namespace {
+
+/// A calculation shows all of its fields at once: none of them waits under "More".
+Seed seedOf(const core::Calculation &calculation)
+{
+    Seed seed;
+    for (const core::Field &field : calculation.fields)
+        seed.probe.set(QString(field.name), QString());
+    return seed;
+}
+
+/// Tools and people are no part of a calculation.
+const core::Register &nobody()
+{
+    static const core::Register none;
+    return none;
+}
+
+} // namespace
+
+CalculationForm::CalculationForm(const core::Calculation &calculation, QWidget *parent) : QWidget(parent), m_calculation(calculation)
+{
+    auto *outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto *inside = new QWidget(scroll);
+    m_place = new QVBoxLayout(inside);
+    m_place->setContentsMargins(0, 0, fontMetrics().averageCharWidth() * 2, 0);
+    m_place->addStretch();
+    scroll->setWidget(inside);
+    outer->addWidget(scroll, 1);
+    makeForm();
+    scroll->setMinimumWidth(inside->minimumSizeHint().width() + scroll->verticalScrollBar()->sizeHint().width());
+}
+
+void CalculationForm::makeForm()
+{
+    delete m_form;
+    m_form = new FieldForm({m_calculation.fields, {seedOf(m_calculation)}, {}, nobody(), nullptr}, this);
+    m_place->insertWidget(m_place->count() - 1, m_form);
+    addTableButtons();
+    for (const core::Field &field : m_calculation.fields) {
+        for (QLineEdit *line : m_form->findChild<FieldEditor *>(QString(field.name))->findChildren<QLineEdit *>()) {
+            line->setMinimumWidth(fontMetrics().averageCharWidth() * 18);
+            if (field.needed == core::Needed::IfKnown)
+                line->setPlaceholderText(tr("If known"));
+        }
+    }
+    connect(m_form, &FieldForm::edited, this, &CalculationForm::edited);
+}
+
+void CalculationForm::addTableButtons()
+{
+    QStringList done;
+    for (const core::FromTable &from : m_calculation.tables) {
+        const QString name(from.field);
+        if (done.contains(name))
+            continue;
+        done << name;
+        auto *editor = m_form->findChild<FieldEditor *>(name);
+        QPushButton *button = makeButton(tr("Table …"), "link", editor);
+        button->setObjectName(u"table."_s + name);
+        const auto field = std::find_if(m_calculation.fields.begin(), m_calculation.fields.end(), [&](const core::Field &one) { return one.name == name; });
+        button->setAccessibleName(tr("Look up: %1").arg(labelOf(*field)));
+        editor->layout()->addWidget(button);
+        connect(button, &QPushButton::clicked, this, [this, name] { emit tableWanted(name); });
+    }
+}
+
+core::json::Object CalculationForm::body() const { return m_form->bodies().front(); }
+
+void CalculationForm::fill(const QString &field, const QString &value) { m_form->fill(field, value); }
+
+void CalculationForm::clear()
+{
+    makeForm();
+    emit edited();
+}
+
+} // namespace desktop
