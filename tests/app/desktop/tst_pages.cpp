@@ -21,6 +21,8 @@
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/seeds.hpp"
+#include "core/job/admit.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 #include "tests/support/story.hpp"
@@ -121,6 +123,8 @@ private slots:
     void strickenFigureIsNotShown();
     void figuresAreBegunFromTheirPage();
     void noFigureSaysWhatComesHere();
+    void figuresMayBeBegunByTheCrew_data();
+    void figuresMayBeBegunByTheCrew();
 };
 
 void TstPages::everyPageTakesAnEmptyFeed()
@@ -360,6 +364,34 @@ void TstPages::noFigureSaysWhatComesHere()
     QCOMPARE(rows->currentIndex(), 1); // the sentence
     QVERIFY(!named<QWidget>(page, "lift")->isVisible());
     QVERIFY(!named<QLabel>(page, "answer"));
+}
+
+void TstPages::figuresMayBeBegunByTheCrew_data()
+{
+    QTest::addColumn<QString>("kind");
+    for (const char *kind : {"lift.planned", "servicing.recorded", "weight.recorded"})
+        QTest::addRow("%s", kind) << QString::fromLatin1(kind);
+}
+
+/// The question whether a figure may be signed is put with numbers that no rule objects to: only the person decides.
+void TstPages::figuresMayBeBegunByTheCrew()
+{
+    QFETCH(QString, kind);
+    Desk desk;
+    const auto refusedBy = [&](const QString &person) {
+        const core::PersonId who = *core::PersonId::parse(person);
+        const core::Instant at = *desk.story.job().lastAt;
+        const desktop::Situation situation{desk.story.job(), desk.story.reg(), {}, who, at, std::nullopt};
+        const QByteArray name = kind.toLatin1();
+        const desktop::ActionLine &action = desktop::actionFor(QLatin1String(name));
+        const desktop::Seed seed = action.seeds(situation).front();
+        QStringList rules;
+        for (const core::Refusal &refusal : core::admit(desk.story.job(), desk.story.reg(), {who, at, kind, seed.subject, desktop::probeOf(action.kind, seed, situation)}))
+            rules << refusal.rule;
+        return rules.join(u' ');
+    };
+    QCOMPARE(refusedBy(u"Ana"_s), QString());
+    QVERIFY(!refusedBy(u"Zoe"_s).isEmpty());
 }
 
 QTEST_MAIN(TstPages)
