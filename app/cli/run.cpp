@@ -8,6 +8,7 @@
 #include <cstdio>
 
 #include "app/cli/tell.hpp"
+#include "core/value/error_words.hpp"
 
 namespace cli {
 
@@ -38,7 +39,7 @@ Exit printError(const core::Error &error, bool asJson)
     if (asJson)
         printJson(stderr, {{u"error"_s, errorJson(error)}});
     else
-        print(stderr, errorText(error));
+        print(stderr, core::errorInWords(error));
     return exitOf(error.code);
 }
 

@@ -95,16 +95,6 @@ Object errorJson(const core::Error &error)
     return object;
 }
 
-QString errorText(const core::Error &error)
-{
-    QString where = error.where.file;
-    if (error.where.row)
-        where += (where.isEmpty() ? tr("line ") : u":"_s) + QString::number(*error.where.row);
-    if (error.where.column)
-        where += u':' + QString::number(*error.where.column);
-    return where.isEmpty() ? error.message : where + u": "_s + error.message;
-}
-
 core::Result<Answer> notSigned(const session::NotSigned &no)
 {
     if (no.refusals.empty())

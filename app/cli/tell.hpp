@@ -21,8 +21,6 @@ core::json::Array refusalsJson(const core::Refusals &refusals);
 QString refusalsText(const core::Refusals &refusals);
 
 core::json::Object errorJson(const core::Error &error);
-/// `file:row:column: message`, as far as it is known where.
-QString errorText(const core::Error &error);
 
 /// An error, or the answer No with its rules.
 core::Result<Answer> notSigned(const session::NotSigned &no);

@@ -29,6 +29,7 @@
 #include "app/desktop/pages/start/start_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
+#include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
 
 namespace desktop {
@@ -107,7 +108,7 @@ void MainWindow::newStore()
         return;
     auto place = createPlace(*path, m_maker);
     if (!place)
-        m_ask.tell(tr("The store was not made"), place.error().message);
+        m_ask.tell(tr("The store was not made"), core::errorInWords(place.error()));
     else
         take(*std::move(place));
 }
@@ -128,7 +129,7 @@ void MainWindow::openStore(const QString &path)
 {
     auto place = openPlace(path, m_maker);
     if (!place)
-        m_ask.tell(tr("The store was not opened"), place.error().message);
+        m_ask.tell(tr("The store was not opened"), core::errorInWords(place.error()));
     else
         take(*std::move(place));
 }
@@ -215,7 +216,7 @@ void MainWindow::showStart()
         action->setEnabled(false);
     const auto jobs = m_place.session->jobs();
     if (!jobs)
-        statusBar()->showMessage(jobs.error().message);
+        statusBar()->showMessage(core::errorInWords(jobs.error()));
     m_start->show(jobs ? *jobs : std::vector<session::JobRow>(), m_place.session->reg());
     if (m_stack->currentWidget() != m_start) {
         m_stack->setCurrentWidget(m_start);
@@ -241,7 +242,7 @@ void MainWindow::showCalculator()
     if (!m_calculator) {
         auto tables = resources::loadTables();
         if (!tables) {
-            m_ask.tell(tr("The calculator cannot be shown"), tables.error().message);
+            m_ask.tell(tr("The calculator cannot be shown"), core::errorInWords(tables.error()));
             return;
         }
         m_calculator = new CalculatorPage(*std::move(tables), m_maker.clock, m_ask, m_stack);
@@ -274,7 +275,7 @@ void MainWindow::newJob() { m_signing->open(newJobPlan(*m_place.session, nullptr
 void MainWindow::openJob(const core::LedgerId &job)
 {
     if (const auto opened = m_place.session->openJob(job); !opened) {
-        m_ask.tell(tr("The job was not opened"), opened.error().message);
+        m_ask.tell(tr("The job was not opened"), core::errorInWords(opened.error()));
         return;
     }
     feedJob();
@@ -313,7 +314,7 @@ void MainWindow::look()
     if (!m_place.session)
         return;
     if (const auto changes = m_place.session->refresh(); !changes)
-        statusBar()->showMessage(changes.error().message);
+        statusBar()->showMessage(core::errorInWords(changes.error()));
     // What we signed ourselves is no news to the session, but it is to the screens, so they compare for themselves.
     feedJob();
     const core::Head head = m_place.session->reg().head;

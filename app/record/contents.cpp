@@ -10,10 +10,10 @@
 #include <algorithm>
 
 #include "app/picture/lift_of.hpp"
+#include "core/acts/act.hpp"
 #include "core/job/figures.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
-#include "core/measure/servicing.hpp"
 #include "core/reports/figures.hpp"
 #include "core/reports/report.hpp"
 #include "core/reports/timeline.hpp"
@@ -233,12 +233,14 @@ void setCautions(Flow &flow, const core::JobRecord &job)
         if (kinds.contains(kind.id) && !kind.caution.isEmpty())
             table.rows.push_back({{}, {kind.name, kind.caution}});
     }
-    const auto &figures = job.job().figures;
-    const auto hasAny = [&](QStringView kind) { return std::any_of(figures.begin(), figures.end(), [&](const core::JobFigure &figure) { return figure.kind == kind; }); };
-    if (hasAny(u"lift.planned"))
-        table.rows.push_back({{}, {tr("Lifting"), core::measure::liftingCautions().join(u' ')}});
-    if (hasAny(u"servicing.recorded"))
-        table.rows.push_back({{}, {tr("Servicing"), core::measure::servicingCautions().join(u' ')}});
+    QSet<QString> done;
+    for (const core::Entry &entry : job.entries())
+        done.insert(entry.said.kind);
+    for (const core::Act &act : core::acts()) {
+        const QStringList cautions = core::cautionsOf(act);
+        if (!cautions.isEmpty() && done.contains(act.kind))
+            table.rows.push_back({{}, {QCoreApplication::translate("Act", act.verb), cautions.join(u' ')}});
+    }
     flow.heading(tr("Cautions"));
     flow.paragraph(tr("The approved maintenance data governs: %1, revision %2. Where this record and the maintenance data, the local rules or "
                       "licensed practice differ, this record gives way.")

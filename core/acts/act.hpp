@@ -5,12 +5,14 @@
 
 #include <QLatin1String>
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 #include <vector>
 
 #include "core/job/state.hpp"
 #include "core/ledger/entry.hpp"
+#include "core/tables/from_table.hpp"
 
 namespace core {
 
@@ -66,6 +68,10 @@ struct Act {
     /// Takes the entry into the job. False when the state that it rests on is not there (it was struck): the entry falls.
     /// Null for the register's acts, which register/fold.cpp takes.
     bool (*take)(JobState &, const Statement &);
+    /// What to mind at the work itself, whatever the kind of interface; nullptr where there is nothing.
+    QStringList (*cautions)() = nullptr;
+    /// To be read while the form is filled in. No column is named: what is signed comes from the work and the maintenance data.
+    std::vector<FromTable> tables{};
 };
 
 /// Every act, grouped by file.
@@ -74,6 +80,9 @@ const Act *findAct(QStringView kind);
 
 /// The signature's meaning in words for the person who signs: "I performed this work", translated.
 QString meaningInWords(QStringView meaning);
+
+/// What to mind at the work of an act; may be none.
+QStringList cautionsOf(const Act &act);
 
 // Rows of the catalogue, one function a file of this folder.
 std::vector<Act> jobActs();

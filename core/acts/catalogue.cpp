@@ -32,6 +32,8 @@ const Act *findAct(QStringView kind)
     return byKind.value(kind.toString(), nullptr);
 }
 
+QStringList cautionsOf(const Act &act) { return act.cautions ? act.cautions() : QStringList(); }
+
 QString meaningInWords(QStringView meaning)
 {
     if (meaning == u"performed")

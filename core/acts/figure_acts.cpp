@@ -5,6 +5,9 @@
 
 #include <QCoreApplication>
 
+#include "core/measure/lifting.hpp"
+#include "core/measure/servicing.hpp"
+
 namespace core {
 
 namespace {
@@ -17,11 +20,12 @@ bool keep(JobState &job, const Statement &said)
     return true;
 }
 
-Act figure(QLatin1String kind, QLatin1String meaning, const char *verb, const char *done, std::vector<Field> fields)
+Act figure(QLatin1String kind, QLatin1String meaning, const char *verb, const char *done, std::vector<Field> fields,
+           QStringList (*cautions)() = nullptr, const std::vector<FromTable> &tables = {})
 {
     fields.push_back(field("reference"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Maintenance data reference")));
     fields.push_back(field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks")));
-    return {kind, LedgerSort::Job, meaning, SubjectSort::Nothing, verb, done, std::move(fields), &keep};
+    return {kind, LedgerSort::Job, meaning, SubjectSort::Nothing, verb, done, std::move(fields), &keep, cautions, tables};
 }
 
 } // namespace
@@ -48,14 +52,16 @@ std::vector<Act> figureActs()
                 field("legs"_L1, FieldType::Integer, always, QT_TRANSLATE_NOOP("Field", "Legs at each lifting point")),
                 quantity("angle_from_horizontal"_L1, Dimension::Angle, always, QT_TRANSLATE_NOOP("Field", "Angle of the legs from the horizontal")),
                 quantity("span"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Between the two lifting points")),
-                quantity("centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity from the left point"))}),
+                quantity("centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity from the left point"))},
+               &measure::liftingCautions, {{"angle_from_horizontal"_L1, "sling_angles"_L1}}),
         figure("servicing.recorded"_L1, "performed"_L1, QT_TRANSLATE_NOOP("Act", "Record servicing"), QT_TRANSLATE_NOOP("Act", "Serviced"),
                {field("system"_L1, FieldType::Text, always, QT_TRANSLATE_NOOP("Field", "System")),
                 field("fluid"_L1, FieldType::Text, always, QT_TRANSLATE_NOOP("Field", "Fluid")),
                 field("batch"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Batch"), "batch"_L1),
                 quantity("quantity"_L1, volume, always, QT_TRANSLATE_NOOP("Field", "Quantity")),
                 quantity("least"_L1, volume, always, QT_TRANSLATE_NOOP("Field", "Least")),
-                quantity("most"_L1, volume, always, QT_TRANSLATE_NOOP("Field", "Most"))}),
+                quantity("most"_L1, volume, always, QT_TRANSLATE_NOOP("Field", "Most"))},
+               &measure::servicingCautions),
         figure("weight.recorded"_L1, "recorded"_L1, QT_TRANSLATE_NOOP("Act", "Record the weight change"), QT_TRANSLATE_NOOP("Act", "Weight change recorded"),
                {quantity("outgoing_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Weight of the outgoing unit")),
                 quantity("outgoing_arm"_L1, length, always, QT_TRANSLATE_NOOP("Field", "Arm of the outgoing unit")),
@@ -63,7 +69,8 @@ std::vector<Act> figureActs()
                 quantity("incoming_arm"_L1, length, always, QT_TRANSLATE_NOOP("Field", "Arm of the incoming unit")),
                 quantity("aircraft_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Empty weight before")),
                 quantity("aircraft_moment"_L1, Dimension::Moment, known, QT_TRANSLATE_NOOP("Field", "Empty moment before")),
-                quantity("aircraft_centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity before"))}),
+                quantity("aircraft_centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity before"))},
+               nullptr, {{"aircraft_weight"_L1, "weight_change"_L1}}),
     };
 }
 

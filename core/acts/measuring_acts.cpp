@@ -9,6 +9,9 @@
 
 #include "core/requirements/catalogue.hpp"
 #include "core/job/torque_plan.hpp"
+#include "core/measure/bonding.hpp"
+#include "core/measure/leak.hpp"
+#include "core/measure/torque_wrench.hpp"
 #include "core/requirements/torque.hpp"
 
 namespace core {
@@ -102,7 +105,7 @@ std::vector<Act> measuringActs()
           choice("nut"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Self-locking nut"), {"new"_L1, "used again"_L1}),
           quantity("turn"_L1, Dimension::Angle, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Turned after the torque")),
           field("skip_reason"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Why out of order")), helpers, doneAt},
-         &applyTorque},
+         &applyTorque, &measure::torqueCautions, {{"value"_L1, "thread_torque"_L1}, {"prevailing"_L1, "locknut_drag"_L1}}},
         {"torque.taken_over"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Take over the torque"),
          QT_TRANSLATE_NOOP("Act", "Torque taken over"),
          {field("fasteners"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Marked fasteners accepted")),
@@ -112,7 +115,7 @@ std::vector<Act> measuringActs()
          QT_TRANSLATE_NOOP("Act", "Bonding measured"),
          {value, resistanceUnit, tool, quantity("second_reading"_L1, Dimension::Resistance, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Second reading")),
           quantity("lead_zero"_L1, Dimension::Resistance, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leads together showed")), helpers, doneAt},
-         &measureBonding},
+         &measureBonding, &measure::bondingCautions, {{"value"_L1, "bonding_limits"_L1}}},
         {"leak.checked"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Check for leaks"),
          QT_TRANSLATE_NOOP("Act", "Checked for leaks"),
          {field("how"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How: pressure, run, time watched")),
@@ -120,10 +123,11 @@ std::vector<Act> measuringActs()
           quantity("rate"_L1, Dimension::VolumeRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak measured")),
           quantity("drops"_L1, Dimension::DropRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops counted")),
           field("drops_per_ml"_L1, FieldType::Decimal, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops in a millilitre")), helpers, doneAt},
-         &checkLeak},
+         &checkLeak, &measure::leakCautions, {{"class"_L1, "leak_classes"_L1}}},
         {"safetying.applied"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Safety"),
          QT_TRANSLATE_NOOP("Act", "Safetied"),
-         {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying},
+         {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying, nullptr,
+         {{"method"_L1, "lockwire_twists"_L1}, {"method"_L1, "lockwire_wire"_L1}}},
     };
 }
 

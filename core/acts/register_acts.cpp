@@ -18,9 +18,10 @@ std::vector<QLatin1String> authorityChoices()
     return {"administer"_L1, "work"_L1, "lead"_L1, "inspect"_L1, "overrule"_L1, "release"_L1};
 }
 
-Act registerAct(QLatin1String kind, SubjectSort subject, const char *verb, const char *done, std::vector<Field> fields)
+Act registerAct(QLatin1String kind, SubjectSort subject, const char *verb, const char *done, std::vector<Field> fields,
+                const std::vector<FromTable> &tables = {})
 {
-    return {kind, LedgerSort::Register, "recorded"_L1, subject, verb, done, std::move(fields), nullptr};
+    return {kind, LedgerSort::Register, "recorded"_L1, subject, verb, done, std::move(fields), nullptr, nullptr, tables};
 }
 
 } // namespace
@@ -59,7 +60,8 @@ std::vector<Act> registerActs()
                      field("unit"_L1, FieldType::Unit, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Unit")),
                      field("deviation"_L1, FieldType::Decimal, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Permissible deviation, % of the reading")),
                      field("deviation_source"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Standard and class of the deviation")),
-                     quantity("length"_L1, Dimension::Length, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Wrench length, grip to drive"))}),
+                     quantity("length"_L1, Dimension::Length, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Wrench length, grip to drive"))},
+                    {{"deviation"_L1, "torque_tool_deviation"_L1}}),
         registerAct("tool.calibrated"_L1, SubjectSort::Tool, QT_TRANSLATE_NOOP("Act", "Record a calibration"),
                     QT_TRANSLATE_NOOP("Act", "Tool calibrated"),
                     {field("on"_L1, FieldType::Date, Needed::Always, QT_TRANSLATE_NOOP("Field", "Calibrated on")),

@@ -71,14 +71,6 @@ json::Value valueOf(const Field &field, const QString &text)
     Q_UNREACHABLE();
 }
 
-/// Some workings of core/measure carry these among their notes, since on a sheet of a job they stand alone.
-void setApart(QStringList &notes, const QStringList &cautions)
-{
-    for (const QString &caution : cautions)
-        notes.removeAll(caution);
-    notes.removeAll(measure::dataGoverns());
-}
-
 QString textOf(const json::Value &value)
 {
     if (value.string())
@@ -128,10 +120,7 @@ Result<Calculated> calculate(const Calculation &calculation, const json::Object 
 {
     if (const QStringList faults = faultsOfForm(calculation, body); !faults.isEmpty())
         return failure(ErrorCode::BadInput, faults.join(u' '));
-    auto result = calculation.work(body, tables);
-    if (result)
-        setApart(result->working.notes, calculation.cautions());
-    return result;
+    return calculation.work(body, tables);
 }
 
 Result<json::Object> bodyOf(const Calculation &calculation, const std::vector<TypedField> &typed)

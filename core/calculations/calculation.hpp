@@ -23,15 +23,8 @@ enum class Verdict {
 /// What a calculation came to.
 struct Calculated {
     Verdict verdict;
-    measure::Working working; ///< its notes without cautions and without measure::dataGoverns(): whoever shows it shows those once
+    measure::Working working; ///< as on the sheet of a job
     QStringList forRecord;    ///< lines to be copied into a record; mostly none
-};
-
-/// A look-up table that helps with a field. Nothing is taken from a table unasked.
-struct FromTable {
-    QLatin1String field;
-    QLatin1String table;
-    QLatin1String column; ///< whose cell fits the field; empty: the table is there to be read
 };
 
 struct ExampleValue {

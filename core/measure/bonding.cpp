@@ -48,7 +48,6 @@ WorkingStep limitStep(const BondingLimit &limit) { return {tr(QT_TRANSLATE_NOOP(
 void finish(Working &working, const BondingVerdict &verdict)
 {
     working.answer = verdict.said;
-    working.notes << bondingCautions() << dataGoverns();
     working.sources << tr(QT_TRANSLATE_NOOP("Measure", "Limit: the maintenance data, as given"));
 }
 

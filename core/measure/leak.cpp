@@ -180,7 +180,6 @@ Measured<Working> leakWorking(const LeakLook &look, const std::optional<QString>
         working.notes << found->said;
     if (scheme.minutes)
         working.notes << tr(QT_TRANSLATE_NOOP("Measure", "Looked at %1 minutes after wiping dry.")).arg(look.minutes.value_or(*scheme.minutes));
-    working.notes << leakCautions() << dataGoverns();
     working.sources << scheme.name;
     if (!scheme.note.isEmpty())
         working.sources << scheme.note;
@@ -244,7 +243,6 @@ Measured<Working> rateWorking(const Quantity &rate, const Quantity &limit, const
     working.answer = check->said;
     if (rate.dimension() != limit.dimension())
         working.notes << tr(QT_TRANSLATE_NOOP("Measure", "How many drops make a millilitre depends on the liquid and on the edge that they fall from."));
-    working.notes << leakCautions() << dataGoverns();
     working.sources << tr(QT_TRANSLATE_NOOP("Measure", "Limit: the maintenance data, as given"));
     return working;
 }

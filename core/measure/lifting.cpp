@@ -245,8 +245,8 @@ Working liftWorking(const LiftPlan &plan)
         showPoint(working, plan, check.points[i], i, check.points.size());
     working.answer = check.isAllowed() ? tr(QT_TRANSLATE_NOOP("Measure", "No limit is exceeded by these numbers."))
                                        : tr(QT_TRANSLATE_NOOP("Measure", "Do not lift. %1")).arg(check.refusals.join(u' '));
-    working.notes = check.warnings + liftingCautions();
-    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "The legs of a point are taken to be equally long and the angle to be that of the flattest. A cradle that stays on the unit counts as part of it.")) << dataGoverns();
+    working.notes = check.warnings;
+    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "The legs of a point are taken to be equally long and the angle to be that of the flattest. A cradle that stays on the unit counts as part of it."));
     working.sources << tr(QT_TRANSLATE_NOOP("Measure", "Shares and leg tension: sling makers' pages on sling angle and centre of gravity"))
                     << u"29 CFR 1910.184(b); 29 CFR 1926.251(a)"_s << tr(QT_TRANSLATE_NOOP("Measure", "Under 30° from the horizontal: OSHA guidance on safe sling use"))
                     << tr(QT_TRANSLATE_NOOP("Measure", "Margin of 20 %: common practice"));

@@ -55,7 +55,6 @@ Measured<Working> servicingWorking(const Quantity &quantity, const Quantity &lea
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Band")), {}, {}, bandText(least, most)});
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Quantity")), {}, quantity.text(), shownIn(result->quantity, *findUnit(least.unit()))});
     working.answer = result->said;
-    working.notes << dataGoverns();
     working.sources << tr(QT_TRANSLATE_NOOP("Measure", "Band: the maintenance data, as given; both ends belong to it (common practice)"));
     return working;
 }

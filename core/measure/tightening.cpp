@@ -92,7 +92,6 @@ Measured<Working> tighteningWorking(qint64 fasteners, const Quantity &finalTorqu
     working.notes << tr(QT_TRANSLATE_NOOP("Measure", "The fasteners are numbered clockwise from 1. Where the maintenance data gives an order, it governs."));
     if (fasteners % 2 != 0 && fasteners > 1)
         working.notes << tr(QT_TRANSLATE_NOOP("Measure", "With an odd number none lies opposite: each is followed by the nearer of the two that face it."));
-    working.notes << dataGoverns();
     working.sources << tr(QT_TRANSLATE_NOOP("Measure", "Gasket makers' instructions: opposite pairs, then halve the angle; percents of the passes as given"));
     return working;
 }

@@ -145,7 +145,7 @@ Measured<Setting> settingFor(const TorqueBand &band, const std::optional<Lever> 
         working.steps.push_back(settingStep(band, *lever, *settings, unit));
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Marks inside it, %1 apart")).arg(scale.graduation->text()), {}, {},
                              lowest == highest ? setting.lowest.text() : tr(QT_TRANSLATE_NOOP("Measure", "%1 to %2")).arg(setting.lowest.value().text(), setting.highest.text())});
-    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "At the fastener then")), lever ? u"T = Y · (L + E · cos a) / L"_s : QString(), {},
+    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "At the fastener then")), lever ? u"T = Y · (L + E · cos a) / L"_s : QString(), lever ? tr(QT_TRANSLATE_NOOP("Measure", "Y = %1")).arg(setting.set.text()) : QString(),
                              textOf(setting.set.coherent() * settings->ratio, *band.unit)});
     working.answer = tr(QT_TRANSLATE_NOOP("Measure", "Set the wrench to %1.")).arg(setting.set.text());
     working.sources = QStringList{u"AC 43.13-1B (9/8/98) par. 7-40"_s};

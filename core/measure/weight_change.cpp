@@ -146,8 +146,7 @@ Measured<Working> weightChangeWorking(const UnitSwap &swap)
         {tr(QT_TRANSLATE_NOOP("Measure", "New centre of gravity")), u"M / W"_s, in.ofMoment(change->after.moment) + u" / "_s + in.ofWeight(change->after.weight), in.ofArm(change->after.centre())},
     };
     working.answer = tr(QT_TRANSLATE_NOOP("Measure", "%1 and %2. %3")).arg(weight, moment, change->verdict.said);
-    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "A negligible change of weight says nothing of the centre of gravity, which has limits of its own. The equipment list and the weight record are revised by those who are licensed for it."))
-                  << dataGoverns();
+    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "A negligible change of weight says nothing of the centre of gravity, which has limits of its own. The equipment list and the weight record are revised by those who are licensed for it."));
     working.sources << u"AC 43.13-1B (9/27/01, change 1) par. 10-2 c, 10-2 h"_s;
     return working;
 }

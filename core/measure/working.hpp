@@ -33,7 +33,8 @@ struct Offer {
     bool operator==(const Offer &) const = default;
 };
 
-/// A calculation shown so that somebody can check it with a pencil.
+/// A calculation shown so that somebody can check it with a pencil. What to mind at the work, and dataGoverns(), are not among its
+/// notes: whoever shows a working shows those too, from the start and once.
 struct Working {
     std::vector<WorkingStep> steps;
     QString answer;      ///< the one line that matters: "Set the wrench to 117 lbf·in."

@@ -16,6 +16,7 @@
 #include "app/cli/tell.hpp"
 #include "app/session/rehearsal.hpp"
 #include "core/acts/act.hpp"
+#include "core/value/error_words.hpp"
 
 namespace cli {
 
@@ -46,7 +47,11 @@ bool isForRegister(const core::Draft &draft)
 class Outcomes {
 public:
     /// Told before what became of the line.
-    void worked(const core::measure::Working &working) { m_working = core::measure::linesOf(working); }
+    void worked(const core::Act &act, const core::measure::Working &working)
+    {
+        m_working = core::cautionsOf(act) + core::measure::linesOf(working);
+        m_working << core::measure::dataGoverns();
+    }
     void admitted(const DraftLine &line, const core::Entry *entry)
     {
         Object object = objectOf(line, true);
@@ -74,7 +79,7 @@ public:
     void stopped(const DraftLine &line, const core::Error &error)
     {
         m_stop = error;
-        m_trouble << tr("line %1: %2\nNothing from this line on was entered.").arg(line.row).arg(errorText(error));
+        m_trouble << tr("line %1: %2\nNothing from this line on was entered.").arg(line.row).arg(core::errorInWords(error));
     }
     Answer answer() &&
     {
@@ -142,7 +147,7 @@ Answer rehearse(const session::Session &session, const std::vector<DraftLine> &l
     Outcomes outcomes;
     for (const DraftLine &line : lines) {
         if (const auto working = rehearsal.workingOf(line.draft))
-            outcomes.worked(*working);
+            outcomes.worked(*core::findAct(line.draft.kind), *working);
         if (const auto refusals = rehearsal.take(line.draft); !refusals.empty())
             outcomes.refused(line, refusals);
         else
@@ -174,7 +179,7 @@ Answer faultsIn(const std::vector<core::Error> &faults)
     QStringList lines;
     Array json;
     for (const core::Error &fault : faults) {
-        lines << errorText(fault);
+        lines << core::errorInWords(fault);
         json.emplace_back(errorJson(fault));
     }
     lines << tr("Nothing was entered.");

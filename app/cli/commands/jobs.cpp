@@ -9,6 +9,7 @@
 #include "app/cli/tell.hpp"
 #include "core/job/stage.hpp"
 #include "core/reports/timeline.hpp"
+#include "core/value/error_words.hpp"
 
 namespace cli {
 
@@ -62,7 +63,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
         cells.push_back(cellsOf(row));
         json.emplace_back(jsonOf(row));
         if (row.trouble)
-            trouble << errorText(*row.trouble);
+            trouble << core::errorInWords(*row.trouble);
     }
     return Answer{trouble.isEmpty() ? Exit::Good : Exit::World, rows->empty() ? tr("No jobs yet.") : columns(cells), {{u"jobs"_s, std::move(json)}}, trouble.join(u'\n')};
 }

@@ -11,6 +11,7 @@
 #include "app/cli/tell.hpp"
 #include "app/session/rehearsal.hpp"
 #include "core/list/interface_list.hpp"
+#include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
 
 namespace cli {
@@ -26,7 +27,7 @@ Answer faultsIn(const std::vector<core::Error> &faults)
     QStringList lines;
     core::json::Array json;
     for (const core::Error &fault : faults) {
-        lines << errorText(fault);
+        lines << core::errorInWords(fault);
         json.emplace_back(errorJson(fault));
     }
     lines << tr("Nothing was imported. Faults: %1").arg(faults.size());

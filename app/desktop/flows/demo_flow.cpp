@@ -9,6 +9,7 @@
 
 #include "app/demo/scenario.hpp"
 #include "app/desktop/flows/long_work.hpp"
+#include "core/value/error_words.hpp"
 
 namespace desktop {
 
@@ -46,7 +47,7 @@ std::optional<QString> makeDemo(const core::Kinds &kinds, core::WrapCost cost, A
         played = playInto(*path, kinds, cost);
     }
     if (!played) {
-        ask.tell(DemoFlow::tr("The demo was not made"), played.error().message);
+        ask.tell(DemoFlow::tr("The demo was not made"), core::errorInWords(played.error()));
         return std::nullopt;
     }
     QStringList lines;

@@ -11,6 +11,7 @@
 #include "app/record/record.hpp"
 #include "core/ledger/canonical.hpp"
 #include "core/list/interface_list.hpp"
+#include "core/value/error_words.hpp"
 
 namespace desktop {
 
@@ -75,7 +76,7 @@ void exportRecord(session::Session &session, const core::Kinds &kinds, Ask &ask,
     if (written)
         ask.tell(RecordFlow::tr("The record was exported"), RecordFlow::tr("%1, and the CSV of its interfaces beside it.").arg(*path));
     else if (written.error().code != core::ErrorCode::Cancelled)
-        ask.tell(RecordFlow::tr("The record was not exported"), written.error().message);
+        ask.tell(RecordFlow::tr("The record was not exported"), core::errorInWords(written.error()));
 }
 
 void exportList(const core::JobState &job, Ask &ask)
@@ -103,7 +104,7 @@ void backUp(session::Session &session, Ask &ask, QWidget *window)
     if (done)
         ask.tell(RecordFlow::tr("The store was backed up"), RecordFlow::tr("%1 holds %2 entries, compared with the original.").arg(*path).arg(done->entries));
     else if (done.error().code != core::ErrorCode::Cancelled)
-        ask.tell(RecordFlow::tr("The store was not backed up"), done.error().message);
+        ask.tell(RecordFlow::tr("The store was not backed up"), core::errorInWords(done.error()));
 }
 
 } // namespace desktop

@@ -11,12 +11,14 @@
 
 #include <algorithm>
 
-#include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/flows/look_up.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "app/session/rehearsal.hpp"
 #include "core/acts/act.hpp"
 #include "core/job/working_of.hpp"
+#include "core/value/error_words.hpp"
+#include "resources/resources.hpp"
 
 namespace desktop {
 
@@ -122,7 +124,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
             seed.body.set(u"media_type"_s, photo->mediaType);
         }
     }
-    auto *form = new FieldForm({act.fields, seeds, action.each, m_feed.reg(), m_feed.state().get()});
+    FieldForm *form = makeForm({act.fields, seeds, action.each, m_feed.reg(), m_feed.state().get(), act.tables});
     const auto drafts = [this, form, seeds, kind = action.kind](const core::PersonId &author) {
         return draftsOf(kind, seeds, form->bodies(), author, m_session.now());
     };
@@ -134,7 +136,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         plan.title = tr("%1: %2 items").arg(plan.title).arg(situation.items.size());
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
-    plan.cautions = cautionsFor(situation.items);
+    plan.cautions = cautionsFor(situation.items) + core::cautionsOf(act);
     plan.form = form;
     plan.firstGap = [form] { return form->firstGap(); };
     plan.workings = [this, form, seeds, kind = action.kind] {
@@ -169,6 +171,21 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return m_session.sign(*m_session.job(), drafts(signer.person), signer);
     };
     return plan;
+}
+
+FieldForm *Signing::makeForm(const FieldForm::Plan &plan)
+{
+    auto *form = new FieldForm(plan);
+    connect(form, &FieldForm::tablesWanted, this, [this, form, fields = plan.fields, lines = plan.tables](const QString &name) {
+        const auto tables = resources::loadTables();
+        if (!tables) {
+            m_ask.tell(tr("The table cannot be shown"), core::errorInWords(tables.error()));
+            return;
+        }
+        const auto field = std::find_if(fields.begin(), fields.end(), [&](const core::Field &one) { return one.name == name; });
+        lookUp(*tables, lines, *field, m_ask, form->window());
+    });
+    return form;
 }
 
 QStringList Signing::cautionsFor(const std::vector<core::InterfaceId> &items) const
@@ -238,7 +255,7 @@ void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &d
 void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
 {
     const core::Act &act = *core::findAct(QString(kind));
-    auto *form = new FieldForm({act.fields, seeds, {}, m_session.reg(), nullptr});
+    FieldForm *form = makeForm({act.fields, seeds, {}, m_session.reg(), nullptr, act.tables});
     QWidget *whole = form;
     QLineEdit *id = nullptr;
     if (act.subject == core::SubjectSort::NewTool) {

@@ -10,6 +10,7 @@
 #include "app/desktop/actions.hpp"
 #include "app/desktop/ask.hpp"
 #include "app/desktop/job_feed.hpp"
+#include "app/desktop/parts/field_form.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 
 namespace desktop {
@@ -47,6 +48,8 @@ private:
     core::Refusals refusalsFor(const core::PersonId &person, const ActionLine &action, Situation situation) const;
     std::optional<Photo> askPhoto();
     SheetPlan planFor(const ActionLine &action, const Situation &situation, const std::optional<Photo> &photo);
+    /// With the look-up tables of its fields.
+    FieldForm *makeForm(const FieldForm::Plan &plan);
     QStringList cautionsFor(const std::vector<core::InterfaceId> &items) const;
 
     session::Session &m_session;

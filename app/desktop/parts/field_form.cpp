@@ -82,8 +82,20 @@ void FieldForm::addShared(const Plan &plan, const core::Field &field, QFormLayou
             editor->setValue(*value);
     }
     editor->setObjectName(name);
+    if (std::any_of(plan.tables.begin(), plan.tables.end(), [&](const core::FromTable &from) { return from.field == field.name; }))
+        addTableButton(*editor, name, labelOf(field));
     addRow(isUsual ? usual : seldom, labelOf(field), editor);
     bind(editor, {editor, name, labelOf(field), std::nullopt, isUsual});
+}
+
+void FieldForm::addTableButton(FieldEditor &editor, const QString &name, const QString &label)
+{
+    QPushButton *button = makeButton(tr("Table …"), "link", &editor);
+    button->setObjectName(QStringLiteral("table.") + name);
+    button->setAccessibleName(tr("Look up: %1").arg(label));
+    button->setToolTip(tr("Published figures, each with its source. Nothing is filled in unasked."));
+    editor.layout()->addWidget(button);
+    connect(button, &QPushButton::clicked, this, [this, name] { emit tablesWanted(name); });
 }
 
 void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into)

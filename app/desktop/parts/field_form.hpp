@@ -29,6 +29,7 @@ public:
         std::vector<QLatin1String> each;
         const core::Register &reg;
         const core::JobState *job; ///< nullptr for acts of the register
+        std::vector<core::FromTable> tables{};
     };
 
     explicit FieldForm(const Plan &plan, QWidget *parent = nullptr);
@@ -48,6 +49,8 @@ signals:
     void edited();
     /// Return was pressed in the last field.
     void finished();
+    /// The tables of a field are wanted.
+    void tablesWanted(const QString &field);
 
 private:
     struct Bound {
@@ -59,6 +62,7 @@ private:
     };
     void addShared(const Plan &plan, const core::Field &field, QFormLayout *usual, QFormLayout *seldom);
     void addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into);
+    void addTableButton(FieldEditor &editor, const QString &name, const QString &label);
     void bind(FieldEditor *editor, Bound bound);
     void goOn(FieldEditor *from);
 

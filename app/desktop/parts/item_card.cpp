@@ -14,6 +14,7 @@
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/value/error_words.hpp"
 
 namespace desktop {
 
@@ -161,7 +162,7 @@ void ItemCard::addPhotos(const core::InterfaceState &item)
         const auto bytes = m_tools.readAttachment ? m_tools.readAttachment(photo.digest) : core::Result<QByteArray>(core::failure(core::ErrorCode::NotFound, tr("The photo is not at hand.")));
         QPixmap picture;
         if (!bytes || !picture.loadFromData(*bytes)) {
-            m_below->addWidget(makeLabel(tr("%1 (%2)").arg(caption, bytes ? tr("it cannot be shown") : bytes.error().message), "alarm", widget()));
+            m_below->addWidget(makeLabel(tr("%1 (%2)").arg(caption, bytes ? tr("it cannot be shown") : core::errorInWords(bytes.error())), "alarm", widget()));
             continue;
         }
         auto *label = new QLabel(widget());

@@ -3,10 +3,10 @@
 
 #include "app/desktop/parts/sign_sheet.hpp"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QFrame>
-#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -15,6 +15,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -52,10 +53,7 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
     column->setContentsMargins(gap, gap, gap, gap);
     column->setSpacing(gap * 2 / 3);
     column->addWidget(makeLabel(m_plan.title, "title", this));
-    for (const QString &caution : m_plan.cautions)
-        column->addWidget(makeLabel(caution, "caution", this));
-    addForm(column);
-    addWorking(column);
+    addBody(column);
     addWords(column);
     addWho(column);
     addButtons(column);
@@ -63,16 +61,27 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
     QTimer::singleShot(0, this, &SignSheet::start);
 }
 
-/// As high as the form and the words need, once the look is known; a long form scrolls.
+/// What it comes to stands beside the form where the screen is wide enough, else below it. As high as all of it needs, as far as the
+/// screen goes; then the body scrolls, and who signs what stays in sight.
 void SignSheet::fit()
 {
-    if (m_form) {
-        const int most = screen()->availableGeometry().height() / 2;
-        m_form->setMinimumHeight(std::min(m_plan.form->sizeHint().height() + 4, most));
-    }
+    const QSize room = screen()->availableGeometry().size();
+    const int narrow = fontMetrics().averageCharWidth() * 89;
+    const int broad = fontMetrics().averageCharWidth() * 150;
+    const bool isBroad = m_plan.workings && room.width() > broad;
+    m_bodyColumns->setDirection(isBroad ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    const QMargins margins = layout()->contentsMargins();
+    const int wide = std::max({width(), isBroad ? broad : narrow, layout()->totalSizeHint().width()});
+    const int inner = wide - margins.left() - margins.right() - m_body->verticalScrollBar()->sizeHint().width();
     // Labels that wrap need their height at this width; adjustSize() would stop at two thirds of the screen.
-    const int wide = std::max(width(), layout()->totalSizeHint().width());
-    resize(wide, layout()->totalHeightForWidth(wide));
+    const QLayout *inside = m_body->widget()->layout();
+    const int wanted = (inside->hasHeightForWidth() ? inside->totalHeightForWidth(inner) : inside->totalSizeHint().height()) + 2;
+    m_body->setFixedHeight(0);
+    const int rest = layout()->totalHeightForWidth(wide);
+    const int most = std::max(room.height() - fontMetrics().height() * 3 - rest, fontMetrics().height() * 6);
+    m_body->setMaximumHeight(QWIDGETSIZE_MAX);
+    m_body->setMinimumHeight(std::min(wanted, most));
+    resize(wide, std::max(height(), rest + std::min(wanted, most)));
 }
 
 void SignSheet::start()
@@ -83,16 +92,37 @@ void SignSheet::start()
     first->setFocus(Qt::OtherFocusReason);
 }
 
-void SignSheet::addForm(QVBoxLayout *column)
+/// What to mind, the form, and what it comes to.
+void SignSheet::addBody(QVBoxLayout *column)
+{
+    m_body = new QScrollArea(this);
+    m_body->setWidgetResizable(true);
+    m_body->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto *inside = new QWidget(m_body);
+    auto *body = new QVBoxLayout(inside);
+    body->setContentsMargins(0, 0, 0, 0);
+    body->setSpacing(column->spacing());
+    if (!m_plan.cautions.isEmpty())
+        body->addWidget(makeLabel(m_plan.cautions.join(u'\n'), "caution", inside));
+    m_bodyColumns = new QBoxLayout(QBoxLayout::TopToBottom);
+    m_bodyColumns->setSpacing(fontMetrics().height());
+    body->addLayout(m_bodyColumns);
+    body->addStretch();
+    addForm();
+    addWorking();
+    m_body->setWidget(inside);
+    column->addWidget(m_body, 1);
+    connect(qApp, &QApplication::focusChanged, this, [this, inside](QWidget *, QWidget *now) {
+        if (now && inside->isAncestorOf(now))
+            m_body->ensureWidgetVisible(now);
+    });
+}
+
+void SignSheet::addForm()
 {
     if (!m_plan.form)
         return;
-    auto *scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(m_plan.form);
-    m_form = scroll;
-    column->addWidget(scroll, 1);
+    m_bodyColumns->addWidget(m_plan.form, 1, Qt::AlignTop);
     // Whatever the form is made of: each change is judged at once.
     for (QLineEdit *line : m_plan.form->findChildren<QLineEdit *>())
         connect(line, &QLineEdit::textChanged, this, &SignSheet::judge);
@@ -106,7 +136,7 @@ void SignSheet::addForm(QVBoxLayout *column)
         connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
 }
 
-void SignSheet::addWorking(QVBoxLayout *column)
+void SignSheet::addWorking()
 {
     m_worked = new QFrame(this);
     m_worked->setProperty("role", "card");
@@ -122,7 +152,7 @@ void SignSheet::addWorking(QVBoxLayout *column)
     inside->addWidget(m_working);
     inside->addWidget(m_offer, 0, Qt::AlignLeft);
     inside->addWidget(makeLabel(core::measure::dataGoverns(), "quiet", m_worked));
-    column->addWidget(m_worked);
+    m_bodyColumns->addWidget(m_worked, 1, Qt::AlignTop);
     connect(m_offer, &QPushButton::clicked, this, [this] {
         const auto workings = m_plan.workings();
         if (!workings.empty() && workings.front().offer)
@@ -160,7 +190,6 @@ void SignSheet::addWords(QVBoxLayout *column)
     m_words->setSelectionMode(QAbstractItemView::NoSelection);
     m_words->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_words->setObjectName(QStringLiteral("words"));
-    m_words->setMinimumWidth(fontMetrics().averageCharWidth() * 84);
     column->addWidget(m_words);
     column->addWidget(makeLabel(m_plan.meaning, "quiet", this));
 }
@@ -261,6 +290,8 @@ void SignSheet::judge()
     const core::Refusals refusals = person ? m_plan.whyNot(*person) : core::Refusals();
     sayProblem(refusalsInWords(refusals));
     m_sign->setEnabled(person && refusals.empty() && !m_secret->text().isEmpty());
+    if (isVisible())
+        QTimer::singleShot(0, this, &SignSheet::fit); // what was said may need more room than before
 }
 
 void SignSheet::sign()

@@ -11,12 +11,14 @@
 #include "core/measure/working.hpp"
 #include "core/rules/refusal.hpp"
 
+class QBoxLayout;
 class QFormLayout;
 class QFrame;
 class QLabel;
 class QLineEdit;
 class QListWidget;
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace desktop {
@@ -53,8 +55,9 @@ signals:
     void hasSigned(const std::vector<core::Entry> &entries);
 
 private:
-    void addForm(QVBoxLayout *column);
-    void addWorking(QVBoxLayout *column);
+    void addBody(QVBoxLayout *column);
+    void addForm();
+    void addWorking();
     void showWorking();
     void addWords(QVBoxLayout *column);
     void addWho(QVBoxLayout *column);
@@ -70,7 +73,8 @@ private:
     SheetPlan m_plan;
     std::optional<core::PersonId> m_known; ///< signs with the PIN alone
     bool m_isDone = false;
-    QWidget *m_form = nullptr;
+    QScrollArea *m_body = nullptr;
+    QBoxLayout *m_bodyColumns = nullptr;
     QFrame *m_worked = nullptr;
     QLabel *m_answer = nullptr;
     QLabel *m_working = nullptr;

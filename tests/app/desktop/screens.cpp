@@ -26,7 +26,7 @@
 #include "app/desktop/main_window.hpp"
 #include "app/desktop/pages/calculator/calculation_form.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
-#include "app/desktop/pages/calculator/table_dialog.hpp"
+#include "app/desktop/parts/table_dialog.hpp"
 #include "app/desktop/pages/figures/figure_card.hpp"
 #include "app/desktop/pages/figures/figures_page.hpp"
 #include "app/desktop/pages/inspect/inspect_page.hpp"

@@ -9,7 +9,9 @@
 
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
+#include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
+#include "app/desktop/parts/table_dialog.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
@@ -44,6 +46,9 @@ private slots:
     void onePassAtATime();
     void liftOverItsLimitIsNotSigned();
     void unitTypedWithTheNumber();
+    void whatToMindStandsThereFromTheStart_data();
+    void whatToMindStandsThereFromTheStart();
+    void tableIsThereToBeRead();
 
 private:
     void begin(QLatin1String kind, const char *id = nullptr);
@@ -227,6 +232,46 @@ void TestMeasuringSheet::unitTypedWithTheNumber()
     QCOMPARE(value(u"prevailing"_s), u"0.9"_s);
     QCOMPARE(unit->currentData().toString(), u"N·m"_s);
     QCOMPARE(sign().text(u"prevailing"), u"0.9 N·m"_s);
+}
+
+void TestMeasuringSheet::whatToMindStandsThereFromTheStart_data()
+{
+    QTest::addColumn<QString>("kind");
+    QTest::addColumn<QString>("words");
+    QTest::newRow("a wrench slips") << u"torque.applied"_s << u"pull, with a firm stand"_s;
+    QTest::newRow("a load falls") << u"lift.planned"_s << u"under the load"_s;
+    QTest::newRow("fuel burns") << u"servicing.recorded"_s << u"fire cover"_s;
+}
+
+void TestMeasuringSheet::whatToMindStandsThereFromTheStart()
+{
+    QFETCH(QString, kind);
+    QFETCH(QString, words);
+    const QByteArray name = kind.toLatin1();
+    begin(QLatin1String(name), kind == u"torque.applied" ? "D1" : nullptr);
+    QStringList cautions;
+    for (const QLabel *label : m_sheet->findChildren<QLabel *>()) {
+        if (label->property("role") == u"caution"_s && label->isVisible())
+            cautions << label->text();
+    }
+    QVERIFY2(cautions.join(u' ').contains(words), qPrintable(cautions.join(u' ')));
+}
+
+/// Table 7-2 of AC 43.13-1B (9/8/98) stands beside the drag of a nut. What is signed was read at the nut, so nothing is taken over.
+void TestMeasuringSheet::tableIsThereToBeRead()
+{
+    begin("torque.applied"_L1, "D1");
+    named<QPushButton>(*m_sheet, u"table.prevailing"_s)->click();
+    auto *dialog = m_window->findChild<desktop::TableDialog *>();
+    QVERIFY(dialog);
+    auto *rows = named<desktop::RowTable>(*dialog, u"lookUp"_s);
+    QVERIFY(!rows->model().rows().empty());
+    rows->choose(rows->model().rows().front().key);
+    QVERIFY(named<QLabel>(*dialog, u"detail"_s)->text().contains(u"table 7-2"));
+    for (const QPushButton *button : dialog->findChildren<QPushButton *>())
+        QVERIFY2(!button->objectName().startsWith(u"take."_s), qPrintable(button->objectName()));
+    dialog->close();
+    QCOMPARE(value(u"prevailing"_s), QString());
 }
 
 QTEST_MAIN(TestMeasuringSheet)

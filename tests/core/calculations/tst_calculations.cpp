@@ -73,7 +73,7 @@ private slots:
         QVERIFY(!result->working.sources.isEmpty());
         QVERIFY(*calculation.title && *calculation.summary);
         for (const QString &caution : calculation.cautions())
-            QVERIFY2(!result->working.notes.contains(caution), "a caution is shown once, not among the notes again");
+            QVERIFY2(!result->working.notes.contains(caution), "a caution is shown once and from the start, not among the notes");
         QVERIFY(!result->working.notes.contains(core::measure::dataGoverns()));
     }
 
@@ -389,6 +389,38 @@ private slots:
                 QVERIFY2(fits(*field, *column, *table), from.field.data());
             }
         }
+    }
+
+    /// The sheets of a job only show their tables: what is signed comes from the work and the maintenance data.
+    void tablesOfActsAreThereToBeRead()
+    {
+        for (const core::Act &act : core::acts()) {
+            for (const core::FromTable &from : act.tables) {
+                QVERIFY2(tables().find(QString(from.table)), from.table.data());
+                QVERIFY2(std::any_of(act.fields.begin(), act.fields.end(), [&](const core::Field &one) { return one.name == from.field; }), from.field.data());
+                QVERIFY2(from.column.isEmpty(), from.column.data());
+            }
+        }
+        QCOMPARE(core::findAct(u"lift.planned")->tables.size(), 1U);
+    }
+
+    /// A calculation outside a job warns of what the act warns of.
+    void cautionsAreThoseOfTheJob_data()
+    {
+        QTest::addColumn<QString>("calculation");
+        QTest::addColumn<QString>("act");
+        QTest::newRow("torque") << u"wrench-setting"_s << u"torque.applied"_s;
+        QTest::newRow("bonding") << u"bonding"_s << u"bonding.measured"_s;
+        QTest::newRow("leak") << u"leak-class"_s << u"leak.checked"_s;
+        QTest::newRow("lift") << u"lift"_s << u"lift.planned"_s;
+        QTest::newRow("servicing") << u"servicing"_s << u"servicing.recorded"_s;
+    }
+    void cautionsAreThoseOfTheJob()
+    {
+        QFETCH(QString, calculation);
+        QFETCH(QString, act);
+        QVERIFY(!core::cautionsOf(*core::findAct(act)).isEmpty());
+        QCOMPARE(core::findCalculation(calculation)->cautions(), core::cautionsOf(*core::findAct(act)));
     }
 
     void leakSchemesAreSound()

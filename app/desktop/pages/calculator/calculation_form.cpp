@@ -66,9 +66,8 @@ CalculationForm::CalculationForm(const core::Calculation &calculation, QWidget *
 void CalculationForm::makeForm()
 {
     delete m_form;
-    m_form = new FieldForm({m_calculation.fields, {seedOf(m_calculation)}, {}, nobody(), nullptr}, this);
+    m_form = new FieldForm({m_calculation.fields, {seedOf(m_calculation)}, {}, nobody(), nullptr, m_calculation.tables}, this);
     m_place->insertWidget(m_place->count() - 1, m_form);
-    addTableButtons();
     for (const core::Field &field : m_calculation.fields) {
         for (QLineEdit *line : m_form->findChild<FieldEditor *>(QString(field.name))->findChildren<QLineEdit *>()) {
             line->setMinimumWidth(fontMetrics().averageCharWidth() * 18);
@@ -77,24 +76,7 @@ void CalculationForm::makeForm()
         }
     }
     connect(m_form, &FieldForm::edited, this, &CalculationForm::edited);
-}
-
-void CalculationForm::addTableButtons()
-{
-    QStringList done;
-    for (const core::FromTable &from : m_calculation.tables) {
-        const QString name(from.field);
-        if (done.contains(name))
-            continue;
-        done << name;
-        auto *editor = m_form->findChild<FieldEditor *>(name);
-        QPushButton *button = makeButton(tr("Table …"), "link", editor);
-        button->setObjectName(u"table."_s + name);
-        const auto field = std::find_if(m_calculation.fields.begin(), m_calculation.fields.end(), [&](const core::Field &one) { return one.name == name; });
-        button->setAccessibleName(tr("Look up: %1").arg(labelOf(*field)));
-        editor->layout()->addWidget(button);
-        connect(button, &QPushButton::clicked, this, [this, name] { emit tableWanted(name); });
-    }
+    connect(m_form, &FieldForm::tablesWanted, this, &CalculationForm::tablesWanted);
 }
 
 core::json::Object CalculationForm::body() const { return m_form->bodies().front(); }

@@ -29,11 +29,10 @@ public:
 signals:
     void edited();
     /// The tables of a field are wanted.
-    void tableWanted(const QString &field);
+    void tablesWanted(const QString &field);
 
 private:
     void makeForm();
-    void addTableButtons();
 
     const core::Calculation &m_calculation;
     QVBoxLayout *m_place;

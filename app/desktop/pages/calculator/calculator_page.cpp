@@ -17,15 +17,17 @@
 
 #include <algorithm>
 
+#include "app/desktop/flows/look_up.hpp"
 #include "app/desktop/pages/calculator/calculation_answer.hpp"
 #include "app/desktop/pages/calculator/calculation_form.hpp"
 #include "app/desktop/pages/calculator/calculation_print.hpp"
-#include "app/desktop/pages/calculator/table_dialog.hpp"
+#include "app/desktop/parts/table_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/calculations/as_text.hpp"
 #include "core/rules/form.hpp"
+#include "core/value/error_words.hpp"
 
 namespace desktop {
 
@@ -194,7 +196,7 @@ void CalculatorPage::showForm(int row)
         form = new CalculationForm(core::calculations()[static_cast<std::size_t>(row)], m_forms);
         m_forms->addWidget(form);
         connect(form, &CalculationForm::edited, this, &CalculatorPage::work);
-        connect(form, &CalculationForm::tableWanted, this, &CalculatorPage::openTable);
+        connect(form, &CalculationForm::tablesWanted, this, &CalculatorPage::openTables);
     }
     m_forms->setCurrentWidget(form);
     m_title->setText(titleOf(form->calculation()));
@@ -217,7 +219,7 @@ void CalculatorPage::work()
     } else if (!labels.isEmpty() || body.isEmpty()) {
         m_answer->showMissing(labels);
     } else if (const auto result = core::calculate(calculation, body, m_tables); !result) {
-        m_answer->showFault(result.error().message);
+        m_answer->showFault(core::errorInWords(result.error()));
     } else {
         m_worked = WorkedOut{&calculation, body, *result};
         m_answer->showWorked(*result);
@@ -226,24 +228,13 @@ void CalculatorPage::work()
         button->setEnabled(m_worked.has_value());
 }
 
-void CalculatorPage::openTable(const QString &field)
+void CalculatorPage::openTables(const QString &name)
 {
     const core::Calculation &calculation = form()->calculation();
-    const core::LookUpTable *table = nullptr;
-    QStringList columns;
-    for (const core::FromTable &from : calculation.tables) {
-        if (from.field != field)
-            continue;
-        table = m_tables.find(QString(from.table));
-        if (!from.column.isEmpty())
-            columns << QString(from.column);
-    }
-    if (!table)
-        return;
-    const auto at = std::find_if(calculation.fields.begin(), calculation.fields.end(), [&](const core::Field &one) { return one.name == field; });
-    auto *dialog = new TableDialog(*table, columns, labelOf(*at), this);
-    connect(dialog, &TableDialog::taken, this, [this, field](const QString &value) { form()->fill(field, value); });
-    dialog->open();
+    const auto field = std::find_if(calculation.fields.begin(), calculation.fields.end(), [&](const core::Field &one) { return one.name == name; });
+    const TableDialog *dialog = lookUp(m_tables, calculation.tables, *field, m_ask, this);
+    if (dialog)
+        connect(dialog, &TableDialog::taken, this, [this, name](const QString &value) { form()->fill(name, value); });
 }
 
 void CalculatorPage::copy() const
@@ -260,7 +251,7 @@ void CalculatorPage::printAsked()
     if (!printer)
         return;
     if (const auto printed = print(*m_worked, m_clock(), *printer); !printed)
-        m_ask.tell(tr("The calculation was not printed"), printed.error().message);
+        m_ask.tell(tr("The calculation was not printed"), core::errorInWords(printed.error()));
 }
 
 void CalculatorPage::pdfAsked()
@@ -274,7 +265,7 @@ void CalculatorPage::pdfAsked()
     if (written)
         m_ask.tell(tr("The calculation was saved"), *path);
     else
-        m_ask.tell(tr("The calculation was not saved"), written.error().message);
+        m_ask.tell(tr("The calculation was not saved"), core::errorInWords(written.error()));
 }
 
 } // namespace desktop

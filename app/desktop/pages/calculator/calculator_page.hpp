@@ -43,7 +43,7 @@ private:
     QWidget *makeRight();
     void showForm(int row);
     void work();
-    void openTable(const QString &field);
+    void openTables(const QString &field);
     void copy() const;
     void printAsked();
     void pdfAsked();

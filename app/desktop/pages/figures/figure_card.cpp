@@ -14,7 +14,6 @@
 #include "app/picture/lift_of.hpp"
 #include "core/job/figures.hpp"
 #include "core/job/working_of.hpp"
-#include "core/measure/servicing.hpp"
 #include "core/reports/figures.hpp"
 
 namespace desktop {
@@ -22,14 +21,6 @@ namespace desktop {
 using namespace Qt::StringLiterals;
 
 namespace {
-
-/// What to mind at the work itself; none at the desk where weights are reckoned.
-QStringList cautionsOf(const core::JobFigure *figure)
-{
-    if (figure && figure->kind == u"lift.planned")
-        return core::measure::liftingCautions();
-    return figure && figure->kind == u"servicing.recorded" ? core::measure::servicingCautions() : QStringList();
-}
 
 void embolden(QLabel &label)
 {
@@ -103,11 +94,7 @@ void FigureCard::addWorking(const core::measure::Working &working)
     QLabel *answer = add(working.answer, "");
     answer->setObjectName(u"answer"_s);
     embolden(*answer);
-    QStringList notes = working.notes;
-    // Cautions and whose data governs have places of their own here.
-    for (const QString &shown : m_cautions->text().split(u'\n') + QStringList(core::measure::dataGoverns()))
-        notes.removeAll(shown);
-    for (const QString &note : notes)
+    for (const QString &note : working.notes)
         add(note, "quiet");
     if (!working.sources.isEmpty())
         add(tr("Sources: %1").arg(working.sources.join(u"; "_s)), "quiet");
@@ -128,7 +115,8 @@ void FigureCard::show(const core::JobFigure *figure)
     clearLayout(m_below);
     const auto lift = figure ? picture::liftOf(*figure) : std::nullopt;
     m_lift->show(lift);
-    const QStringList cautions = cautionsOf(figure);
+    const core::Act *act = figure ? core::findAct(figure->kind) : nullptr;
+    const QStringList cautions = act ? core::cautionsOf(*act) : QStringList();
     m_cautions->setText(cautions.join(u'\n'));
     m_cautions->setVisible(!cautions.isEmpty());
     for (QLabel *label : {m_title, m_about, m_governs})
@@ -136,7 +124,6 @@ void FigureCard::show(const core::JobFigure *figure)
     verticalScrollBar()->setValue(0);
     if (!figure)
         return;
-    const core::Act *act = core::findAct(figure->kind);
     const QString about = core::figureAbout(*figure);
     m_title->setText(act ? tr("%1: %2").arg(doneOf(*act), about) : about);
     m_about->setText(tr("%1. Reference: %2").arg(markInWords(figure->mark, m_feed.reg()), figure->body.text(u"reference")));

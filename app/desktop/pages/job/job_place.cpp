@@ -25,6 +25,7 @@
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "app/session/verify_store.hpp"
+#include "core/value/error_words.hpp"
 
 namespace desktop {
 
@@ -211,7 +212,7 @@ void JobPlace::verify()
     const auto verdict = session::verifyStore(m_session.store(), {}, work.progress());
     auto *page = findChild<RecordPage *>();
     if (!verdict) {
-        page->showVerdict(verdict.error().message, false);
+        page->showVerdict(core::errorInWords(verdict.error()), false);
     } else if (verdict->faults.empty()) {
         page->showVerdict(tr("All %1 entries and %2 attachments of this store hold: form, chain, signatures, authorisations, rules.").arg(verdict->entries()).arg(verdict->attachments), true);
     } else {

@@ -5,7 +5,7 @@
 
 #include <QDialog>
 
-#include "core/calculations/calculation.hpp"
+#include "core/tables/look_up_table.hpp"
 
 class QLabel;
 class QPushButton;
@@ -21,7 +21,7 @@ class TableDialog : public QDialog {
 
 public:
     /// `columns` are those whose cells fit the field; none: the table is there to be read.
-    TableDialog(const core::LookUpTable &table, const QStringList &columns, const QString &fieldLabel, QWidget *parent);
+    TableDialog(core::LookUpTable table, const QStringList &columns, const QString &fieldLabel, QWidget *parent);
 
 signals:
     /// As it would be typed: `50 lbf·in`.
@@ -36,7 +36,7 @@ private:
     /// The cell with its unit; empty where the row leaves it open.
     QString valueOf(const QString &rowId, const QString &column) const;
 
-    const core::LookUpTable &m_table;
+    core::LookUpTable m_table;
     RowTable *m_rows;
     QLabel *m_detail;
     std::vector<Take> m_takes;

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "app/desktop/pages/calculator/table_dialog.hpp"
+#include "app/desktop/parts/table_dialog.hpp"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -85,22 +85,22 @@ std::vector<Row> rowsOf(const core::LookUpTable &table)
 
 } // namespace
 
-TableDialog::TableDialog(const core::LookUpTable &table, const QStringList &columns, const QString &fieldLabel, QWidget *parent)
-    : QDialog(parent), m_table(table)
+TableDialog::TableDialog(core::LookUpTable table, const QStringList &columns, const QString &fieldLabel, QWidget *parent)
+    : QDialog(parent), m_table(std::move(table))
 {
-    setWindowTitle(table.title);
+    setWindowTitle(m_table.title);
     setAttribute(Qt::WA_DeleteOnClose);
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);
     column->setSpacing(gap * 2 / 3);
-    column->addWidget(makeLabel(table.title, "title", this));
+    column->addWidget(makeLabel(m_table.title, "title", this));
     column->addWidget(makeLabel(tr("Looked up for: %1").arg(fieldLabel), "", this));
-    column->addWidget(makeLabel(table.about, "quiet", this));
-    column->addWidget(makeLabel(table.caution, "caution", this));
-    m_rows = new RowTable(columnsOf(table), table.title, tr("This table is empty."), this);
+    column->addWidget(makeLabel(m_table.about, "quiet", this));
+    column->addWidget(makeLabel(m_table.caution, "caution", this));
+    m_rows = new RowTable(columnsOf(m_table), m_table.title, tr("This table is empty."), this);
     m_rows->setObjectName(u"lookUp"_s);
-    m_rows->take(rowsOf(table));
+    m_rows->take(rowsOf(m_table));
     fitColumns(m_rows->view());
     column->addWidget(m_rows, 1);
     m_detail = makeLabel({}, "", this);
