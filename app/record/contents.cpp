@@ -237,7 +237,7 @@ void setCautions(Flow &flow, const core::JobRecord &job)
     for (const core::Entry &entry : job.entries())
         done.insert(entry.said.kind);
     for (const core::Act &act : core::acts()) {
-        const QStringList cautions = core::cautionsOf(act);
+        const QStringList cautions = act.cautions();
         if (!cautions.isEmpty() && done.contains(act.kind))
             table.rows.push_back({{}, {QCoreApplication::translate("Act", act.verb), cautions.join(u' ')}});
     }

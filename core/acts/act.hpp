@@ -68,10 +68,9 @@ struct Act {
     /// Takes the entry into the job. False when the state that it rests on is not there (it was struck): the entry falls.
     /// Null for the register's acts, which register/fold.cpp takes.
     bool (*take)(JobState &, const Statement &);
-    /// What to mind at the work itself, whatever the kind of interface; nullptr where there is nothing.
-    QStringList (*cautions)() = nullptr;
+    QStringList (*cautions)(); ///< what to mind at the work, whatever the kind of interface
     /// To be read while the form is filled in. No column is named: what is signed comes from the work and the maintenance data.
-    std::vector<FromTable> tables{};
+    std::vector<FromTable> tables;
 };
 
 /// Every act, grouped by file.
@@ -81,8 +80,6 @@ const Act *findAct(QStringView kind);
 /// The signature's meaning in words for the person who signs: "I performed this work", translated.
 QString meaningInWords(QStringView meaning);
 
-/// What to mind at the work of an act; may be none.
-QStringList cautionsOf(const Act &act);
 
 // Rows of the catalogue, one function a file of this folder.
 std::vector<Act> jobActs();
@@ -99,6 +96,9 @@ Field field(QLatin1String name, FieldType type, Needed needed, const char *label
 Field unitField(QLatin1String name, Dimension dimension, Needed needed, const char *label);
 Field quantity(QLatin1String name, Dimension dimension, Needed needed, const char *label);
 Field choice(QLatin1String name, Needed needed, const char *label, std::vector<QLatin1String> choices);
+
+/// For an act that can hurt nobody, or whose kind of interface says what to mind.
+QStringList noCautions();
 
 /// The mark of an entry.
 Mark markOf(const Statement &said);

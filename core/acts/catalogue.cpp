@@ -32,8 +32,6 @@ const Act *findAct(QStringView kind)
     return byKind.value(kind.toString(), nullptr);
 }
 
-QStringList cautionsOf(const Act &act) { return act.cautions ? act.cautions() : QStringList(); }
-
 QString meaningInWords(QStringView meaning)
 {
     if (meaning == u"performed")
@@ -44,6 +42,8 @@ QString meaningInWords(QStringView meaning)
         return QCoreApplication::translate("Meaning", "I release this job: every item is restored and inspected.");
     return QCoreApplication::translate("Meaning", "I state this as a record of the job.");
 }
+
+QStringList noCautions() { return {}; }
 
 Field field(QLatin1String name, FieldType type, Needed needed, const char *label, QLatin1String refersTo)
 {

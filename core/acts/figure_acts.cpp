@@ -21,7 +21,7 @@ bool keep(JobState &job, const Statement &said)
 }
 
 Act figure(QLatin1String kind, QLatin1String meaning, const char *verb, const char *done, std::vector<Field> fields,
-           QStringList (*cautions)() = nullptr, const std::vector<FromTable> &tables = {})
+           QStringList (*cautions)(), const std::vector<FromTable> &tables = {})
 {
     fields.push_back(field("reference"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Maintenance data reference")));
     fields.push_back(field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks")));
@@ -70,7 +70,7 @@ std::vector<Act> figureActs()
                 quantity("aircraft_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Empty weight before")),
                 quantity("aircraft_moment"_L1, Dimension::Moment, known, QT_TRANSLATE_NOOP("Field", "Empty moment before")),
                 quantity("aircraft_centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity before"))},
-               nullptr, {{"aircraft_weight"_L1, "weight_change"_L1}}),
+               &noCautions, {{"aircraft_weight"_L1, "weight_change"_L1}}),
     };
 }
 

@@ -45,14 +45,14 @@ std::vector<Act> findingActs()
          QT_TRANSLATE_NOOP("Act", "Finding raised"),
          {field("description"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What was found")),
           field("interface"_L1, FieldType::Interface, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "On the interface"))},
-         &raise},
+         &raise, &noCautions, {}},
         {"finding.closed"_L1, LedgerSort::Job, "inspected"_L1, SubjectSort::Finding, QT_TRANSLATE_NOOP("Act", "Close the finding"),
          QT_TRANSLATE_NOOP("Act", "Finding closed"),
          {choice("disposition"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Disposition"),
                  {"rectified"_L1, "within limits"_L1, "deferred"_L1}),
           field("authority"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Authority reference")),
           field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
-         &close},
+         &close, &noCautions, {}},
     };
 }
 

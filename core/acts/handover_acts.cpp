@@ -43,12 +43,12 @@ std::vector<Act> handoverActs()
           field("crew"_L1, FieldType::People, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Incoming crew"), "person"_L1),
           field("open"_L1, FieldType::Records, Needed::Always, QT_TRANSLATE_NOOP("Field", "Open and half done")),
           field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
-         &give},
+         &give, &noCautions, {}},
         {"handover.accepted"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Accept the handover"),
          QT_TRANSLATE_NOOP("Act", "Handover accepted"),
          {field("given"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry that handed over")),
           field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
-         &accept},
+         &accept, &noCautions, {}},
     };
 }
 

@@ -47,12 +47,12 @@ std::vector<Act> inspectionActs()
     return {
         {"inspection.accepted"_L1, LedgerSort::Job, "inspected"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Accept"),
          QT_TRANSLATE_NOOP("Act", "Inspected and accepted"),
-         {field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))}, &accept},
+         {field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))}, &accept, &noCautions, {}},
         {"inspection.rejected"_L1, LedgerSort::Job, "inspected"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Reject"),
          QT_TRANSLATE_NOOP("Act", "Inspected and rejected"),
          {field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reason")),
           choice("back_to"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Back to"), {"reconnected"_L1, "disconnected"_L1})},
-         &reject},
+         &reject, &noCautions, {}},
     };
 }
 

@@ -72,17 +72,17 @@ std::vector<Act> jobActs()
           choice("torque_skips"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Fasteners out of their order"), {"refused"_L1, "asked"_L1}),
           field("leak_scheme"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Scheme of leak classes")),
           field("leak_classes"_L1, FieldType::Texts, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Its classes, the least leak first"))},
-         &open},
+         &open, &noCautions, {}},
         {"entry.struck"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Strike"),
          QT_TRANSLATE_NOOP("Act", "Struck an entry"),
          {field("entry"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry number")),
           field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reason"))},
-         &strike},
+         &strike, &noCautions, {}},
         {"job.closed"_L1, LedgerSort::Job, "released"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Close the job"),
          QT_TRANSLATE_NOOP("Act", "Job closed"),
          {field("statement"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Release statement")),
           field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
-         &close},
+         &close, &noCautions, {}},
     };
 }
 

@@ -110,7 +110,7 @@ std::vector<Act> measuringActs()
          QT_TRANSLATE_NOOP("Act", "Torque taken over"),
          {field("fasteners"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Marked fasteners accepted")),
           field("how_checked"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How they were checked"))},
-         &takeOverTorque},
+         &takeOverTorque, &noCautions, {}},
         {"bonding.measured"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Measure bonding"),
          QT_TRANSLATE_NOOP("Act", "Bonding measured"),
          {value, resistanceUnit, tool, quantity("second_reading"_L1, Dimension::Resistance, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Second reading")),
@@ -126,7 +126,7 @@ std::vector<Act> measuringActs()
          &checkLeak, &measure::leakCautions, {{"class"_L1, "leak_classes"_L1}}},
         {"safetying.applied"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Safety"),
          QT_TRANSLATE_NOOP("Act", "Safetied"),
-         {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying, nullptr,
+         {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying, &noCautions,
          {{"method"_L1, "lockwire_twists"_L1}, {"method"_L1, "lockwire_wire"_L1}}},
     };
 }

@@ -21,7 +21,7 @@ std::vector<QLatin1String> authorityChoices()
 Act registerAct(QLatin1String kind, SubjectSort subject, const char *verb, const char *done, std::vector<Field> fields,
                 const std::vector<FromTable> &tables = {})
 {
-    return {kind, LedgerSort::Register, "recorded"_L1, subject, verb, done, std::move(fields), nullptr, nullptr, tables};
+    return {kind, LedgerSort::Register, "recorded"_L1, subject, verb, done, std::move(fields), nullptr, &noCautions, tables};
 }
 
 } // namespace

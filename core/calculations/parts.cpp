@@ -102,6 +102,4 @@ Result<std::optional<Decimal>> deviationIn(const json::Object &body)
     return percent;
 }
 
-QStringList noCautions() { return {}; }
-
 } // namespace core::calculation

@@ -40,9 +40,6 @@ Field deviationField(Needed needed);
 /// BadInput below 0 or from 100 on.
 Result<std::optional<Decimal>> deviationIn(const json::Object &body);
 
-/// For a calculation of figures alone.
-QStringList noCautions();
-
 template <class T>
 std::vector<T> joined(std::vector<T> first, const std::vector<T> &second)
 {

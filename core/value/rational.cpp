@@ -45,18 +45,19 @@ Fraction keptOf(const Float &value)
 
 Fraction cosineOf(const Fraction &degrees)
 {
-    // Into [0°, 360°), so that only few angles have to be told apart.
-    const Fraction turn = degrees - 360 * floorOf(degrees / 360);
+    // Into [0°, 180°], since the cosine is even: only few angles have to be told apart.
+    const Fraction whole = degrees - 360 * floorOf(degrees / 360);
+    const Fraction turn = whole > 180 ? Fraction(360 - whole) : whole;
     if (turn == 0)
         return 1;
+    if (turn == 60)
+        return Fraction(1, 2);
+    if (turn == 90)
+        return 0;
+    if (turn == 120)
+        return Fraction(-1, 2);
     if (turn == 180)
         return -1;
-    if (turn == 90 || turn == 270)
-        return 0;
-    if (turn == 60 || turn == 300)
-        return Fraction(1, 2);
-    if (turn == 120 || turn == 240)
-        return Fraction(-1, 2);
     const Float radians = Float(numerator(turn)) / Float(denominator(turn)) * boost::math::constants::pi<Float>() / 180;
     return keptOf(boost::multiprecision::cos(radians));
 }

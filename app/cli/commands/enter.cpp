@@ -49,7 +49,7 @@ public:
     /// Told before what became of the line.
     void worked(const core::Act &act, const core::measure::Working &working)
     {
-        m_working = core::cautionsOf(act) + core::measure::linesOf(working);
+        m_working = act.cautions() + core::measure::linesOf(working);
         m_working << core::measure::dataGoverns();
     }
     void admitted(const DraftLine &line, const core::Entry *entry)

@@ -136,7 +136,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         plan.title = tr("%1: %2 items").arg(plan.title).arg(situation.items.size());
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
-    plan.cautions = cautionsFor(situation.items) + core::cautionsOf(act);
+    plan.cautions = cautionsFor(situation.items) + act.cautions();
     plan.form = form;
     plan.firstGap = [form] { return form->firstGap(); };
     plan.workings = [this, form, seeds, kind = action.kind] {

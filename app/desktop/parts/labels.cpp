@@ -22,6 +22,12 @@ QLabel *makeLabel(const QString &text, const char *role, QWidget *parent)
     return label;
 }
 
+QString cautionsText(const QStringList &cautions)
+{
+    const QString point = QStringLiteral("• ");
+    return cautions.size() < 2 ? cautions.join(QString()) : point + cautions.join(u'\n' + point);
+}
+
 QPushButton *makeButton(const QString &text, const char *role, QWidget *parent)
 {
     auto *button = new QPushButton(text, parent);

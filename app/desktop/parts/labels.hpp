@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 class QFormLayout;
 class QLabel;
@@ -16,6 +17,9 @@ namespace desktop {
 /// A label whose look the style sheet gives by role: title, heading, quiet, label, alarm, caution, refusal, count.
 /// Text is plain, wraps, and can be copied.
 QLabel *makeLabel(const QString &text, const char *role, QWidget *parent);
+
+/// Cautions as one text, a point each where there are several.
+QString cautionsText(const QStringList &cautions);
 
 /// A push button that Return never presses by itself. Role: main, link, page, or nothing.
 QPushButton *makeButton(const QString &text, const char *role, QWidget *parent);

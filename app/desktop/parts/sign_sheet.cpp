@@ -103,7 +103,7 @@ void SignSheet::addBody(QVBoxLayout *column)
     body->setContentsMargins(0, 0, 0, 0);
     body->setSpacing(column->spacing());
     if (!m_plan.cautions.isEmpty())
-        body->addWidget(makeLabel(m_plan.cautions.join(u'\n'), "caution", inside));
+        body->addWidget(makeLabel(cautionsText(m_plan.cautions), "caution", inside));
     m_bodyColumns = new QBoxLayout(QBoxLayout::TopToBottom);
     m_bodyColumns->setSpacing(fontMetrics().height());
     body->addLayout(m_bodyColumns);

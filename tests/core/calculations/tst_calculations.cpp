@@ -419,8 +419,8 @@ private slots:
     {
         QFETCH(QString, calculation);
         QFETCH(QString, act);
-        QVERIFY(!core::cautionsOf(*core::findAct(act)).isEmpty());
-        QCOMPARE(core::findCalculation(calculation)->cautions(), core::cautionsOf(*core::findAct(act)));
+        QVERIFY(!core::findAct(act)->cautions().isEmpty());
+        QCOMPARE(core::findCalculation(calculation)->cautions(), core::findAct(act)->cautions());
     }
 
     void leakSchemesAreSound()

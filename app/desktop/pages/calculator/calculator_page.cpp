@@ -120,7 +120,7 @@ QWidget *CalculatorPage::makeList()
     buttons->addStretch();
     column->addLayout(buttons);
     connect(back, &QPushButton::clicked, this, &CalculatorPage::left);
-    rail->setFixedWidth(fontMetrics().averageCharWidth() * 37);
+    rail->setFixedWidth(fontMetrics().averageCharWidth() * 40);
     return rail;
 }
 
@@ -202,7 +202,7 @@ void CalculatorPage::showForm(int row)
     m_title->setText(titleOf(form->calculation()));
     m_summary->setText(summaryOf(form->calculation()));
     const QStringList cautions = form->calculation().cautions();
-    m_cautions->setText(u"• "_s + cautions.join(u"\n• "_s));
+    m_cautions->setText(cautionsText(cautions));
     m_cautions->setVisible(!cautions.isEmpty());
     work();
 }

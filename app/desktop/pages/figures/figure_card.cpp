@@ -116,8 +116,8 @@ void FigureCard::show(const core::JobFigure *figure)
     const auto lift = figure ? picture::liftOf(*figure) : std::nullopt;
     m_lift->show(lift);
     const core::Act *act = figure ? core::findAct(figure->kind) : nullptr;
-    const QStringList cautions = act ? core::cautionsOf(*act) : QStringList();
-    m_cautions->setText(cautions.join(u'\n'));
+    const QStringList cautions = act ? act->cautions() : QStringList();
+    m_cautions->setText(cautionsText(cautions));
     m_cautions->setVisible(!cautions.isEmpty());
     for (QLabel *label : {m_title, m_about, m_governs})
         label->setVisible(figure);
