@@ -40,7 +40,8 @@ std::vector<Act> figureActs()
     constexpr auto known = Needed::IfKnown;
     return {
         figure("lift.planned"_L1, "recorded"_L1, QT_TRANSLATE_NOOP("Act", "Plan a lift"), QT_TRANSLATE_NOOP("Act", "Lift planned"),
-               {choice("unit"_L1, always, QT_TRANSLATE_NOOP("Field", "Which unit"), {"outgoing"_L1, "incoming"_L1}),
+               {field("day"_L1, FieldType::Date, known, QT_TRANSLATE_NOOP("Field", "Day of the lift, if not today")),
+                choice("unit"_L1, always, QT_TRANSLATE_NOOP("Field", "Which unit"), {"outgoing"_L1, "incoming"_L1}),
                 quantity("unit_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Weight of the unit")),
                 quantity("rigging_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Weight of the rigging")),
                 field("hoist"_L1, FieldType::Text, always, QT_TRANSLATE_NOOP("Field", "Hoist, as marked on it")),

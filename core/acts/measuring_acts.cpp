@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/requirements/catalogue.hpp"
+#include "core/job/leak_reading.hpp"
 #include "core/job/torque_plan.hpp"
 #include "core/measure/bonding.hpp"
 #include "core/measure/leak.hpp"
@@ -54,7 +55,8 @@ bool measureBonding(JobState &job, const Statement &said)
     const auto tool = ToolId::parse(said.body.text(u"tool"));
     if (!item || !item->restoration || !value || !tool)
         return false;
-    item->bonding = BondingReading{markOf(said), *value, *tool, quantityIn(said.body, u"second_reading", Dimension::Resistance)};
+    item->bonding = BondingReading{markOf(said), *value, *tool, quantityIn(said.body, u"second_reading", Dimension::Resistance),
+                                   quantityIn(said.body, u"lead_zero", Dimension::Resistance)};
     addActors(*item, said);
     return true;
 }
@@ -64,7 +66,7 @@ bool checkLeak(JobState &job, const Statement &said)
     InterfaceState *item = itemOf(job, said);
     if (!item || !item->restoration || (asksFor(item->listed, "torque"_L1) && missingTorque(*item)))
         return false;
-    item->leak = LeakReading{markOf(said), said.body.text(u"class"), quantityIn(said.body, u"rate", Dimension::VolumeRate)};
+    item->leak = LeakReading{markOf(said), said.body.text(u"class"), leakRateIn(said.body), said.body.text(u"how"), Decimal::parse(said.body.text(u"drops_per_ml"))};
     addActors(*item, said);
     return true;
 }
@@ -80,6 +82,16 @@ bool applySafetying(JobState &job, const Statement &said)
     item->safetying = Safetying{markOf(said), said.body.text(u"method")};
     addActors(*item, said);
     return true;
+}
+
+/// Common practice.
+QStringList safetyingCautions()
+{
+    return {
+        QCoreApplication::translate("Act", "Wear eye protection when lockwire is cut, and catch the ends: they hurt people and find their way into engines."),
+        QCoreApplication::translate("Act", "Turn the pigtail in, so that nobody is cut by it."),
+        QCoreApplication::translate("Act", "Wire and pins are new each time; how they are fitted the approved maintenance data and the local rules say."),
+    };
 }
 
 } // namespace
@@ -126,7 +138,7 @@ std::vector<Act> measuringActs()
          &checkLeak, &measure::leakCautions, {{"class"_L1, "leak_classes"_L1}}},
         {"safetying.applied"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Safety"),
          QT_TRANSLATE_NOOP("Act", "Safetied"),
-         {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying, &noCautions,
+         {field("method"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Method")), helpers, doneAt}, &applySafetying, &safetyingCautions,
          {{"method"_L1, "lockwire_twists"_L1}, {"method"_L1, "lockwire_wire"_L1}}},
     };
 }

@@ -59,7 +59,7 @@ Calculated judged(const measure::Measured<measure::Working> &working, bool isMet
 
 std::vector<Field> bandFields() { return {leastField(), mostField(), dragField()}; }
 
-Result<measure::TorqueBand> bandIn(const json::Object &body)
+Result<measure::AskedTorque> bandIn(const json::Object &body)
 {
     const auto least = quantityIn(body, u"least", Dimension::Torque);
     const auto most = quantityIn(body, u"most", Dimension::Torque);
@@ -72,8 +72,7 @@ Result<measure::TorqueBand> bandIn(const json::Object &body)
         return badField(leastField(), tr(QT_TRANSLATE_NOOP("Calculation", "%1 is above the most, %2. Give the least first, and then the most.")).arg(least->text(), most->text()));
     if (drag && drag->value().isNegative())
         return badField(dragField(), tr(QT_TRANSLATE_NOOP("Calculation", "%1 is below 0. Give the torque that turns the nut before it seats.")).arg(drag->text()));
-    const measure::TorqueBand band = measure::torqueBand(*least, *most);
-    return drag ? measure::withPrevailing(band, *drag) : band;
+    return measure::AskedTorque{measure::torqueBand(*least, *most), std::nullopt, drag};
 }
 
 std::vector<Field> adapterFields()

@@ -27,8 +27,8 @@ Calculated judged(const measure::Measured<measure::Working> &working, bool isMet
 
 /// Fields `least`, `most` and `prevailing` of a torque.
 std::vector<Field> bandFields();
-/// The band they give, with the drag in it. BadInput: a least above the most, a most that is not above 0, a least or a drag below 0.
-Result<measure::TorqueBand> bandIn(const json::Object &body);
+/// What they ask for. BadInput: a least above the most, a most that is not above 0, a least or a drag below 0.
+Result<measure::AskedTorque> bandIn(const json::Object &body);
 
 /// Fields of an adapter, as in a torque entry.
 std::vector<Field> adapterFields();

@@ -48,6 +48,14 @@ Result<measure::WrenchScale> scaleIn(const json::Object &body)
     return scale;
 }
 
+/// With how the band came about before the rest.
+measure::Working withSteps(const measure::AskedTorque &asked, measure::Working working)
+{
+    const auto steps = asked.steps();
+    working.steps.insert(working.steps.begin(), steps.begin(), steps.end());
+    return working;
+}
+
 Result<Calculated> wrenchSetting(const json::Object &body, const LookUpTables &)
 {
     const auto band = bandIn(body);
@@ -59,8 +67,13 @@ Result<Calculated> wrenchSetting(const json::Object &body, const LookUpTables &)
     const auto scale = scaleIn(body);
     if (!scale)
         return failure(scale.error());
-    const auto setting = measure::settingFor(*band, *lever, *scale);
-    return setting ? answered(setting->working) : refused(setting.error());
+    const auto setting = measure::settingFor(band->band(), *lever, *scale);
+    if (!setting)
+        return refused(setting.error());
+    measure::Working working = withSteps(*band, setting->working);
+    if (!band->drag)
+        working.notes << tr(QT_TRANSLATE_NOOP("Calculation", "No drag was added. Where the nut locks itself and the maintenance data says so, it is."));
+    return answered(working);
 }
 
 Result<Calculated> torqueReading(const json::Object &body, const LookUpTables &)
@@ -78,10 +91,13 @@ Result<Calculated> torqueReading(const json::Object &body, const LookUpTables &)
     if (indicated.value().isNegative())
         return badField(indicatedField(), tr(QT_TRANSLATE_NOOP("Calculation", "%1 is below 0. Give what the wrench showed.")).arg(indicated.text()));
     const auto rule = body.text(u"acceptance") == u"guarded" ? measure::DecisionRule::Guarded : measure::DecisionRule::Simple;
-    const auto judgement = measure::judgeTorque(indicated, *lever, *band, *deviation, rule);
+    if (rule == measure::DecisionRule::Guarded && !*deviation)
+        return badField(deviationField(known), tr(QT_TRANSLATE_NOOP("Calculation", "A guard band is as wide as what the tool may be off. Give it, or accept without a guard band.")));
+    const auto judgement = measure::judgeTorque(indicated, *lever, band->band(), *deviation, rule);
     if (!judgement)
         return refused(judgement.error());
-    return judgement->refused ? refused(judgement->working) : answered(judgement->working);
+    const measure::Working working = withSteps(*band, judgement->working);
+    return judgement->refused ? refused(working) : answered(working);
 }
 
 Result<Calculated> nutDrag(const json::Object &body, const LookUpTables &)
@@ -128,7 +144,7 @@ std::vector<Calculation> torqueCalculations()
          {ofAct(u"torque.applied", "prevailing"_L1, always), torqueField("least"_L1, always, QT_TRANSLATE_NOOP("Field", "Least drag for its size"))},
          {{"least"_L1, "locknut_drag"_L1, "drag_least"_L1}},
          {{"prevailing"_L1, "9 lbf·in"}, {"least"_L1, "8 lbf·in"}},
-         &noCautions,
+         &measure::torqueCautions,
          &nutDrag},
         {"tool-check"_L1,
          QT_TRANSLATE_NOOP("Calculation", "What a torque tool may be off"),

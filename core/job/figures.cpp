@@ -27,8 +27,9 @@ std::optional<measure::TwoPoints> pointsIn(const json::Object &body)
 
 } // namespace
 
-std::optional<measure::LiftPlan> liftIn(const json::Object &body, QDate day)
+std::optional<measure::LiftPlan> liftIn(const json::Object &body, QDate signedOn)
 {
+    const QDate day = body.contains(u"day") ? date(body, u"day") : signedOn;
     const auto unit = mass(body, u"unit_weight");
     const auto rigging = mass(body, u"rigging_weight");
     const auto hoist = mass(body, u"hoist_limit");

@@ -125,14 +125,17 @@ struct BondingReading {
     Mark mark;
     Quantity value;
     ToolId tool;
-    std::optional<Quantity> second{}; ///< with the leads the other way round
+    std::optional<Quantity> second{};   ///< with the leads the other way round
+    std::optional<Quantity> leadZero{}; ///< what the leads alone showed
     bool operator==(const BondingReading &) const = default;
 };
 
 struct LeakReading {
     Mark mark;
     QString leakClass;
-    std::optional<Quantity> rate;
+    std::optional<Quantity> rate; ///< a flow, or counted drops
+    QString how;
+    std::optional<Decimal> dropsPerMillilitre{};
     bool operator==(const LeakReading &) const = default;
 };
 

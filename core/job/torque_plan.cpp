@@ -35,12 +35,12 @@ TorqueStep torqueStepOf(const json::Object &body) { return {body.integer(u"pass"
 TorquePlan torquePlan(const TorqueSpec &spec, const JobFacts &facts, const Tool *tool, QDate day, const json::Object &body)
 {
     const TorqueStep step = torqueStepOf(body);
-    measure::TorqueBand band = measure::torqueBand(spec.min, spec.max);
+    measure::AskedTorque asked{measure::torqueBand(spec.min, spec.max), std::nullopt, std::nullopt};
     if (step.pass >= 1 && step.pass <= static_cast<qint64>(spec.passes.size()))
-        band = measure::ofPass(band, spec.passes[static_cast<std::size_t>(step.pass - 1)]);
-    if (const auto drag = quantityIn(body, u"prevailing", Dimension::Torque); drag && spec.prevailing == Prevailing::Added)
-        band = measure::withPrevailing(band, *drag);
-    return {step, band, leverIn(body), scaleOf(tool), tool ? deviationOn(*tool, day) : std::nullopt,
+        asked.percent = spec.passes[static_cast<std::size_t>(step.pass - 1)];
+    if (spec.prevailing == Prevailing::Added)
+        asked.drag = quantityIn(body, u"prevailing", Dimension::Torque);
+    return {step, asked, asked.band(), leverIn(body), scaleOf(tool), tool ? deviationOn(*tool, day) : std::nullopt,
             facts.acceptsGuarded ? measure::DecisionRule::Guarded : measure::DecisionRule::Simple};
 }
 

@@ -14,7 +14,8 @@ namespace core {
 /// records ask core/measure with.
 struct TorquePlan {
     TorqueStep step;
-    measure::TorqueBand band; ///< of this pass, with the drag where it is added
+    measure::AskedTorque asked;
+    measure::TorqueBand band; ///< of `asked`: of this pass, with the drag where it is added
     std::optional<measure::Lever> lever;
     std::optional<measure::WrenchScale> scale; ///< of the tool, when the register knows it
     std::optional<Decimal> deviation;          ///< of the tool, in percent of the reading

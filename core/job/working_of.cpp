@@ -13,6 +13,7 @@
 #include "core/job/torque_plan.hpp"
 #include "core/measure/servicing.hpp"
 #include "core/rules/measuring.hpp"
+#include "core/rules/tightening.hpp"
 
 namespace core {
 
@@ -52,15 +53,20 @@ Working joined(Working first, const Working &second)
     return first;
 }
 
-Worked torque(const Asked &asked)
+/// Why no wrench is set yet: it may not be used today, the drag that is added is still to be measured, an adapter is told by half.
+std::optional<QString> whyNoSetting(const Asked &asked)
 {
-    if (!asked.item || !asked.item->listed.torque)
-        return std::nullopt;
-    // Nobody sets a wrench that may not be used today.
-    if (const auto refusal = asked.text(u"tool").isEmpty() ? std::nullopt : rules::toolIsInCalibration({asked.job, asked.reg, asked.draft, asked.item}))
-        return Working{{}, refusal->sentence, {}, {}, {}};
-    const auto id = ToolId::parse(asked.text(u"tool"));
-    const TorquePlan plan = torquePlan(*asked.item->listed.torque, asked.job.facts, id ? asked.reg.tool(*id) : nullptr, asked.draft.at.utcDate(), asked.draft.body);
+    const Case now{asked.job, asked.reg, asked.draft, asked.item};
+    auto refusal = asked.text(u"tool").isEmpty() ? std::nullopt : rules::toolIsInCalibration(now);
+    if (!refusal)
+        refusal = rules::dragIsMeasured(now);
+    if (!refusal && isLeverHalfTold(asked.draft.body))
+        refusal = rules::adapterIsTold(now);
+    return refusal ? std::optional(refusal->sentence) : std::nullopt;
+}
+
+Worked torqueAsAsked(const Asked &asked, const TorquePlan &plan)
+{
     Worked setting;
     // Without a graduation a wrench may still be read: only with an adapter is the setting worth a word.
     if (plan.scale && (plan.lever || plan.scale->graduation)) {
@@ -76,6 +82,21 @@ Worked torque(const Asked &asked)
     if (!judged)
         return Working{{}, judged.error(), {}, {}, {}};
     return setting && plan.lever ? joined(*setting, judged->working) : judged->working;
+}
+
+Worked torque(const Asked &asked)
+{
+    if (!asked.item || !asked.item->listed.torque)
+        return std::nullopt;
+    if (const auto why = whyNoSetting(asked))
+        return Working{{}, *why, {}, {}, {}};
+    const auto id = ToolId::parse(asked.text(u"tool"));
+    const TorquePlan plan = torquePlan(*asked.item->listed.torque, asked.job.facts, id ? asked.reg.tool(*id) : nullptr, asked.draft.at.utcDate(), asked.draft.body);
+    Worked worked = torqueAsAsked(asked, plan);
+    const auto steps = plan.asked.steps();
+    if (worked && !worked->steps.empty())
+        worked->steps.insert(worked->steps.begin(), steps.begin(), steps.end());
+    return worked;
 }
 
 Worked leak(const Asked &asked)

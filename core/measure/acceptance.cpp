@@ -23,10 +23,10 @@ std::optional<QString> refusedFor(const TorqueJudgement &judged, const TorqueBan
     if (rule == DecisionRule::Simple)
         return std::nullopt;
     if (!judged.deviation)
-        return tr(QT_TRANSLATE_NOOP("Measure", "This job accepts readings with a guard band, and the register does not say what this tool may be off. Take another tool, or have its deviation registered."));
+        return tr(QT_TRANSLATE_NOOP("Measure", "Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered."));
     if (judged.applied <= guardedUpper(band.most, *judged.deviation) && judged.applied >= guardedLower(band.least, *judged.deviation))
         return std::nullopt;
-    return tr(QT_TRANSLATE_NOOP("Measure", "%1 lies in the band of %2, but the tool may be off by %3, which reaches beyond its edge, and this job accepts readings with a guard band. Torque nearer to the middle, or take a better tool."))
+    return tr(QT_TRANSLATE_NOOP("Measure", "%1 lies in the band of %2, but the tool may be off by %3, which reaches beyond its edge, and readings are accepted with a guard band here. Torque nearer to the middle, or take a better tool."))
         .arg(applied, band.text(), shownIn(*judged.deviation, *band.unit));
 }
 

@@ -40,7 +40,7 @@ Measured<BondingVerdict> judge(const BondingLimit &limit, const Rational &ohms, 
     const bool isMet = meets(ohms, limit);
     return BondingVerdict{ohms, isMet,
                           isMet ? tr(QT_TRANSLATE_NOOP("Measure", "%1 meets the limit, %2.")).arg(text, limit.text())
-                                : tr(QT_TRANSLATE_NOOP("Measure", "%1 does not meet the limit, %2. Take the bond apart, clean its faces to bare metal, and measure again.")).arg(text, limit.text())};
+                                : tr(QT_TRANSLATE_NOOP("Measure", "%1 does not meet the limit, %2. Find the cause, clean and protect the faces as the maintenance data says, and measure again.")).arg(text, limit.text())};
 }
 
 WorkingStep limitStep(const BondingLimit &limit) { return {tr(QT_TRANSLATE_NOOP("Measure", "Limit")), {}, {}, limit.text()}; }

@@ -179,7 +179,8 @@ Measured<Working> leakWorking(const LeakLook &look, const std::optional<QString>
     if (!found->said.isEmpty())
         working.notes << found->said;
     if (scheme.minutes)
-        working.notes << tr(QT_TRANSLATE_NOOP("Measure", "Looked at %1 minutes after wiping dry.")).arg(look.minutes.value_or(*scheme.minutes));
+        working.notes << (look.minutes ? tr(QT_TRANSLATE_NOOP("Measure", "Looked at %1 minutes after wiping dry.")).arg(*look.minutes)
+                                       : tr(QT_TRANSLATE_NOOP("Measure", "This scheme looks %1 minutes after wiping dry; when it was looked is not told.")).arg(*scheme.minutes));
     working.sources << scheme.name;
     if (!scheme.note.isEmpty())
         working.sources << scheme.note;

@@ -43,7 +43,7 @@ enum class Flow { Still, DripsOrPools };
 struct LeakLook {
     Quantity size; ///< across the wetted area; 0 is dry
     Flow flow;
-    std::optional<qint64> minutes; ///< from wiping dry; nothing when the scheme's time was kept
+    std::optional<qint64> minutes; ///< from wiping dry; nothing: not told, and then a note says so
 };
 
 struct LeakFound {

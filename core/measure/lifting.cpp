@@ -106,9 +106,12 @@ void checkHoist(LiftCheck &check, const LiftPlan &plan)
     judge(check, theHoist(), load, plan.hoistLimit);
 }
 
+/// A stiff load may hang on two of several legs.
+qint64 carryingLegs(const LiftPlan &plan) { return std::min<qint64>(plan.legsPerPoint, 2); }
+
 void checkPoint(LiftCheck &check, const LiftPlan &plan, const Rational &share, const QString &name)
 {
-    const auto tension = legTension(share, plan.legsPerPoint, *check.factor);
+    const auto tension = legTension(share, carryingLegs(plan), *check.factor);
     check.points.push_back({share, *tension, marginPercent(*tension, plan.slingLimit.coherent())});
     judge(check, tr(QT_TRANSLATE_NOOP("Measure", "Each leg at %1")).arg(name), *tension, plan.slingLimit);
     if (share == 0)
@@ -123,7 +126,7 @@ void checkSlings(LiftCheck &check, const LiftPlan &plan)
     if (plan.legsPerPoint < 1)
         check.refusals << noLegs(plan.legsPerPoint);
     if (plan.legsPerPoint > 2)
-        check.warnings << tr(QT_TRANSLATE_NOOP("Measure", "Of more than two legs at a point, a stiff load may hang on two. Reckon with two legs, unless something evens out the load."));
+        check.warnings << tr(QT_TRANSLATE_NOOP("Measure", "Of more than two legs at a point a stiff load may hang on two: two are reckoned with."));
     const auto factor = tensionFactor(plan.slope);
     if (!factor) {
         check.refusals << factor.error();
@@ -132,6 +135,8 @@ void checkSlings(LiftCheck &check, const LiftPlan &plan)
     check.factor = *factor;
     if (!shares || plan.legsPerPoint < 1)
         return;
+    if (!plan.points && plan.legsPerPoint == 1 && *factor != 1)
+        check.refusals << tr(QT_TRANSLATE_NOOP("Measure", "One leg on one lifting point hangs straight down, or it pulls the load aside. Give 90°, or tell the second point."));
     for (std::size_t i = 0; i < shares->size(); ++i)
         checkPoint(check, plan, (*shares)[i], pointName(i, shares->size()));
 }
@@ -171,7 +176,7 @@ void showPoint(Working &working, const LiftPlan &plan, const PointLoad &point, s
                                  numbers.arg(plan.unitWeight.text(), plan.points->span.text(), plan.points->centreFromLeft.text()), share});
     }
     const QString tension = inUnitOf(point.legTension, plan.slingLimit);
-    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Tension of a leg at %1, T")).arg(name), u"T = R · k / n"_s, u"%1 · k / %2"_s.arg(share, QString::number(plan.legsPerPoint)), tension});
+    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Tension of a leg at %1, T")).arg(name), u"T = R · k / n"_s, u"%1 · k / %2"_s.arg(share, QString::number(carryingLegs(plan))), tension});
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Margin of a leg at %1")).arg(name), u"(WLL − T) / WLL · 100"_s, u"(%1 − %2) / %1 · 100"_s.arg(plan.slingLimit.text(), tension),
                              shown(point.margin, u"%"_s, 1)});
 }
@@ -246,7 +251,9 @@ Working liftWorking(const LiftPlan &plan)
     working.answer = check.isAllowed() ? tr(QT_TRANSLATE_NOOP("Measure", "No limit is exceeded by these numbers."))
                                        : tr(QT_TRANSLATE_NOOP("Measure", "Do not lift. %1")).arg(check.refusals.join(u' '));
     working.notes = check.warnings;
-    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "The legs of a point are taken to be equally long and the angle to be that of the flattest. A cradle that stays on the unit counts as part of it."));
+    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "The legs of a point are taken to be equally long and the angle to be that of the flattest. A cradle that stays on the unit counts as part of it."))
+                  << tr(QT_TRANSLATE_NOOP("Measure", "A tag may give the limit of all legs together, or at an angle: what counts here is what one leg carries hanging straight."))
+                  << tr(QT_TRANSLATE_NOOP("Measure", "Shackles, hooks, beams and the unit's own lifting points have limits too, and are not reckoned here."));
     working.sources << tr(QT_TRANSLATE_NOOP("Measure", "Shares and leg tension: sling makers' pages on sling angle and centre of gravity"))
                     << u"29 CFR 1910.184(b); 29 CFR 1926.251(a)"_s << tr(QT_TRANSLATE_NOOP("Measure", "Under 30° from the horizontal: OSHA guidance on safe sling use"))
                     << tr(QT_TRANSLATE_NOOP("Measure", "Margin of 20 %: common practice"));

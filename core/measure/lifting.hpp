@@ -99,12 +99,13 @@ struct LiftCheck {
 };
 
 /// Refuses, all at once: weights, limits, span of 0 or less, fewer legs than one, what tensionFactor and sharesOfTwoPoints refuse, a load
-/// above the limit of hoist or leg (29 CFR 1926.251(a)(2)), an inspection that is overdue on the day or was never dated.
-/// Warns under a margin of 20 % (common practice), of a point that carries nothing, and of more than two legs at a point, of which
-/// a stiff load may hang on two (common practice).
+/// above the limit of hoist or leg (29 CFR 1926.251(a)(2)), an inspection that is overdue on the day or was never dated, and a
+/// single leg on a single point that does not hang straight.
+/// Warns under a margin of 20 % (common practice), of a point that carries nothing, and of more than two legs at a point: of these a
+/// stiff load may hang on two, so two are reckoned with (common practice).
 LiftCheck checkLift(const LiftPlan &plan);
 
-/// The same, shown, with warnings and cautions as notes.
+/// The same, shown, with warnings as notes.
 Working liftWorking(const LiftPlan &plan);
 
 /// What to mind at any lift: nobody under the load, taglines, the hook's place, the first inches; and who decides.

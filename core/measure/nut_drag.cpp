@@ -28,7 +28,7 @@ Measured<NutDrag> nutDrag(const Quantity &prevailing, const Quantity &least)
                           {tr(QT_TRANSLATE_NOOP("Measure", "Least for its size")), {}, {}, least.text()}};
     drag.working.answer = drag.refused ? *drag.refused : tr(QT_TRANSLATE_NOOP("Measure", "%1 is enough drag: at least %2 is needed.")).arg(prevailing.text(), least.text());
     drag.working.notes << tr(QT_TRANSLATE_NOOP("Measure", "Whether a nut may be used again at all, the maintenance data says. Look at it as well: clean, undamaged, and measured before it seats."));
-    drag.working.sources << u"AC 43.13-1B (9/8/98) par. 7-40, table 7-2"_s;
+    drag.working.sources << u"AC 43.13-1B (9/8/98) par. 7-40"_s << tr(QT_TRANSLATE_NOOP("Measure", "Least: as given"));
     return drag;
 }
 

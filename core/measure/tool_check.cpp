@@ -54,7 +54,9 @@ Measured<Working> toolCheckWorking(const Quantity &greatest, const std::optional
     const std::vector<Rational> torques = verificationTorques(greatest, lowestMark);
     const Unit &unit = *findUnit(setting.unit());
     if (!isTorque(setting) || setting.coherent() < torques.front() || setting > greatest)
-        return no(tr(QT_TRANSLATE_NOOP("Measure", "%1 lies outside the range of the tool, %2 to %3. Take another tool.")).arg(setting.text(), shownIn(torques.front(), *findUnit(greatest.unit())), greatest.text()));
+        return no((lowestMark ? tr(QT_TRANSLATE_NOOP("Measure", "%1 lies outside the range of the tool, %2 to %3. Take another tool."))
+                              : tr(QT_TRANSLATE_NOOP("Measure", "%1 lies outside %2 to %3, which is the range of a tool that is verified from 20 % on. Give the lowest mark of this one, or take another tool.")))
+                      .arg(setting.text(), shownIn(torques.front(), *findUnit(greatest.unit())), greatest.text()));
 
     const ToolPoint at = toolPoint(setting.coherent(), percent);
     Working working;

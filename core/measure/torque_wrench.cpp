@@ -84,6 +84,24 @@ TorqueBand withPrevailing(const TorqueBand &band, const Quantity &prevailing)
     return {band.least + prevailing.coherent(), band.most + prevailing.coherent(), band.unit};
 }
 
+TorqueBand AskedTorque::band() const
+{
+    const TorqueBand ofThisPass = percent ? ofPass(specified, *percent) : specified;
+    return drag ? withPrevailing(ofThisPass, *drag) : ofThisPass;
+}
+
+std::vector<WorkingStep> AskedTorque::steps() const
+{
+    if (!percent && !drag)
+        return {};
+    std::vector<WorkingStep> steps{{tr(QT_TRANSLATE_NOOP("Measure", "Torque specified, T₀")), {}, {}, specified.text()}};
+    if (percent)
+        steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Torque of this pass, T₁")), u"T₁ = T₀ · p / 100"_s, u"(%1) · %2 / 100"_s.arg(specified.text(), percent->text()), ofPass(specified, *percent).text()});
+    if (drag)
+        steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "With the drag of the nut, d")), percent ? u"T = T₁ + d"_s : u"T = T₀ + d"_s, u"(%1) + %2"_s.arg((percent ? ofPass(specified, *percent) : specified).text(), drag->text()), band().text()});
+    return steps;
+}
+
 std::optional<QString> whyNotReused(const Quantity &prevailing, const Quantity &least)
 {
     if (prevailing >= least)
@@ -183,6 +201,7 @@ QStringList torqueCautions()
         tr(QT_TRANSLATE_NOOP("Measure", "A wrench or an adapter can slip: pull, with a firm stand, and with nothing sharp behind the hand.")),
         tr(QT_TRANSLATE_NOOP("Measure", "Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.")),
         tr(QT_TRANSLATE_NOOP("Measure", "A fastener that went over its most is not turned back to it: follow the maintenance data.")),
+        tr(QT_TRANSLATE_NOOP("Measure", "The approved maintenance data and the local rules decide, and people who are licensed or authorised for it tighten.")),
     };
 }
 

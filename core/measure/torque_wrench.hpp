@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "core/measure/working.hpp"
 
@@ -29,6 +30,17 @@ TorqueBand ofPass(const TorqueBand &band, const Decimal &percent);
 /// The band with the friction drag of the nut added to both ends.
 /// Source: AC 43.13-1B (9/8/98) par. 7-40 d and f: the sum is what is indicated, and the upper limit moves with it.
 TorqueBand withPrevailing(const TorqueBand &band, const Quantity &prevailing);
+
+/// What is asked of one reading, and how it comes from the band of the maintenance data.
+struct AskedTorque {
+    TorqueBand specified;
+    std::optional<Decimal> percent; ///< of the pass; nothing for the only one
+    std::optional<Quantity> drag;   ///< of the nut, where it is added
+
+    TorqueBand band() const;
+    /// A step each for pass and drag; none where the band is the specified one.
+    std::vector<WorkingStep> steps() const;
+};
 
 /// Why a self-locking nut may not be used again, or nothing: its prevailing torque is below the least for its size.
 /// Source: AC 43.13-1B (9/8/98) par. 7-40 and table 7-2; the least itself comes from the maintenance data or the table.

@@ -22,6 +22,16 @@ std::optional<Refusal> liftIsSafe(const Case &c)
     return refusal(c, checked.refusals.join(u' '), inWords(QT_TRANSLATE_NOOP("Rule", "whoever plans the lift, with other equipment")));
 }
 
+std::optional<Refusal> liftIsStillToCome(const Case &c)
+{
+    const QDate day = QDate::fromString(c.text(u"day"), Qt::ISODate);
+    // Where the crew works it may still be yesterday.
+    if (!day.isValid() || day >= c.draft.at.utcDate().addDays(-1))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The lift is on %1, which is past. Plan a lift before it is made; leave the day out when it is today.")).arg(c.text(u"day")),
+                   inWords(QT_TRANSLATE_NOOP("Rule", "whoever plans the lift")));
+}
+
 std::optional<Refusal> liftingPointsAreTold(const Case &c)
 {
     if (c.draft.body.contains(u"span") == c.draft.body.contains(u"centre"))
@@ -56,6 +66,7 @@ std::optional<Refusal> weightsMakeSense(const Case &c)
 
 const Rule liftSafe{"lift.limits"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is overloaded does not warn before it parts."), &liftIsSafe};
 const Rule liftPoints{"lift.points"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The point nearer to the centre of gravity carries more than half."), &liftingPointsAreTold};
+const Rule liftDay{"lift.day"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An inspection that held yesterday says nothing of the day on which the load hangs."), &liftIsStillToCome};
 const Rule servicingBand{"servicing.band"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Too little starves, too much foams."), &quantityIsInBand};
 
 const Rule weightSound{"weight.balance"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Where the weight lies decides how the aircraft flies."), &weightsMakeSense};

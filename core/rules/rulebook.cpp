@@ -62,7 +62,7 @@ const JobPages &jobPages()
         {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &safetyingAsked, &safetiedAfterTorque}},
         {"inspection.accepted", {&listed, &secured, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
-        {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftSafe}},
+        {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftDay, &liftSafe}},
         {"servicing.recorded", {&ofTheCrew, &mayWork, &servicingBand}},
         {"weight.recorded", {&takesPart, &weightSound}},
         {"finding.raised", {&takesPart, &findingNew, &findingItem}},

@@ -54,7 +54,7 @@ private slots:
                                 << u"least=50 lbf·in; most=70 lbf·in; prevailing=8 lbf·in; indicated=68 lbf·in; acceptance=simple"_s;
         QTest::newRow("torque, too much") << torque << u"torque.applied"_s << u"fastener=1; value=78.1; unit=lbf·in; prevailing=8 lbf·in"_s << u"torque-reading"_s
                                           << u"least=50 lbf·in; most=70 lbf·in; prevailing=8 lbf·in; indicated=78.1 lbf·in; acceptance=simple"_s;
-        QTest::newRow("torque, with an adapter") << torque << u"torque.applied"_s << u"fastener=1; value=60; unit=lbf·in; wrench_length=10 in; extension=1.5 in; extension_angle=45 °"_s
+        QTest::newRow("torque, with an adapter") << u"requirements=torque torque_fasteners=1 torque_unit=lbf·in torque_min=50 torque_max=70"_s << u"torque.applied"_s << u"fastener=1; value=60; unit=lbf·in; wrench_length=10 in; extension=1.5 in; extension_angle=45 °"_s
                                                  << u"torque-reading"_s
                                                  << u"least=50 lbf·in; most=70 lbf·in; indicated=60 lbf·in; wrench_length=10 in; extension=1.5 in; extension_angle=45 °; acceptance=simple"_s;
         const QString bond = u"requirements=bonding bonding_max=2.5 bonding_unit=mΩ bonding_comparison=less_than bonding_readings=2"_s;

@@ -33,6 +33,13 @@ private slots:
         row("marks too coarse", joint, "Ben torques X1 fastener=1 value= tool=TW7", "finer marks", "");
         row("a tool out of calibration sets nothing", joint, "Ben torques X1 fastener=1 value= tool=TW2", "not in calibration", "");
         row("a withdrawn tool sets nothing", joint, "Ben torques X1 fastener=1 value= tool=TW3", "withdrawn", "");
+        row("an adapter told by half sets nothing", joint, "Ben torques X1 fastener=1 value= tool=TW6 wrench_length=10_in extension=1.5_in", "three figures", "");
+        const char *selfLocking = "Ana lists X1 requirements=torque torque_fasteners=1 torque_min=50 torque_max=70 torque_unit=lbf·in torque_prevailing=added; Ana disconnects X1; Ben reconnects X1";
+        row("a drag that is still to be measured sets nothing", selfLocking, "Ben torques X1 fastener=1 value= tool=TW6", "measure it while the nut is run down", "");
+        // AC 43.13-1B (9/8/98) par. 7-40 d: 50 to 70 and 8 of drag is 58 to 78.
+        row("with its drag", selfLocking, "Ben torques X1 fastener=1 value= tool=TW6 prevailing=8_lbf·in", "T = T₀ + d = (50 to 70 lbf·in) + 8 lbf·in = 58 to 78 lbf·in", "setting 68 lbf·in");
+        const char *passes = "Ana lists X1 requirements=torque torque_fasteners=1 torque_min=100 torque_max=120 torque_unit=lbf·in torque_passes=50,100; Ana disconnects X1; Ben reconnects X1";
+        row("of a pass", passes, "Ben torques X1 fastener=1 value= tool=TW6", "T₁ = T₀ · p / 100 = (100 to 120 lbf·in) · 50 / 100 = 50 to 60 lbf·in", "setting 55 lbf·in");
         row("no tool chosen yet", joint, "Ben torques X1 fastener=1 value= tool=", "133 to 137 lbf·in", "");
         row("a bond", "Ana disconnects B1; Ana reconnects B1", "Ben measures B1 value=1.5", "1.5 mΩ", "");
         row("a lift", "", "Ana plans", "540 kg", "");

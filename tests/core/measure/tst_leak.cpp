@@ -263,7 +263,10 @@ private slots:
         QVERIFY(undecided);
         QVERIFY2(undecided->answer.contains(u"worse than the limit"_s), qPrintable(undecided->answer));
         QVERIFY(undecided->notes.front().contains(u"more than one class"_s));
-        QVERIFY(undecided->notes.contains(u"Looked at 30 minutes after wiping dry."_s));
+        QVERIFY2(undecided->notes.back().contains(u"when it was looked is not told"_s), "nobody said that it was looked after 30 minutes");
+        LeakLook timed = look(u"1.5 in"_s);
+        timed.minutes = 35;
+        QVERIFY(leakWorking(timed, u"seep"_s, faa())->notes.contains(u"Looked at 35 minutes after wiping dry."_s));
         QCOMPARE(undecided->sources, (QStringList{u"FAA-H-8083-31 ch. 14"_s, u"Fuel leak classification"_s}));
         const auto dry = leakWorking(look(u"0 in"_s), std::nullopt, largeJet());
         QVERIFY(dry);

@@ -370,6 +370,15 @@ private slots:
         QCOMPARE(liftWorking(changed(u"unit=0 kg"_s)).steps.size(), 0U);
     }
 
+    /// Common practice: a stiff load may hang on two of several legs.
+    void twoLegsOfSeveralAreReckonedWith()
+    {
+        const auto tension = [](const QString &changes) { return checkLift(changed(changes)).points.front().legTension; };
+        QVERIFY(tension(u"legs=1"_s) == tension(u"legs=2"_s) * 2);
+        QVERIFY(tension(u"legs=3"_s) == tension(u"legs=2"_s));
+        QVERIFY(tension(u"legs=4"_s) == tension(u"legs=2"_s));
+    }
+
     void theCautions()
     {
         for (const QString &words : {u"under the load"_s, u"taglines"_s, u"above the centre of gravity"_s, u"first inches"_s, u"approved maintenance data"_s, u"licensed"_s}) {

@@ -130,6 +130,12 @@ private slots:
         row("a leg at thirty degrees", "", {}, "Ana plans angle_from_horizontal=30_°", "");
         row("the sling's inspection overdue", "", {}, "Ana plans sling_due=2026-03-01", "lift.limits");
         row("the sling's inspection due that day", "", {}, "Ana plans sling_due=2026-03-02", "");
+        row("the sling's inspection due before the day of the lift", "", {}, "Ana plans sling_due=2026-03-02 day=2026-03-03", "lift.limits");
+        row("the sling's inspection due on the day of the lift", "", {}, "Ana plans sling_due=2026-03-03 day=2026-03-03", "");
+        row("a lift of today, where it is still yesterday", "", {}, "Ana plans day=2026-03-01", "");
+        row("a lift of the day before", "", {}, "Ana plans day=2026-02-28", "lift.day");
+        row("one leg on one point at an angle", "", {}, "Ana plans legs=1 sling_limit=900_kg", "lift.limits");
+        row("one leg on one point hanging straight", "", {}, "Ana plans legs=1 sling_limit=900_kg angle_from_horizontal=90_°", "");
         row("the centre of gravity between the points", "", {}, "Ana plans span=2_m centre=0.5_m", "");
         row("the centre of gravity outside them", "", {}, "Ana plans span=2_m centre=-0.1_m", "lift.limits");
         row("half of the two points", "", {}, "Ana plans span=2_m", "lift.points");
@@ -225,7 +231,7 @@ private slots:
     void zEveryRuleWasSeenRefusing()
     {
         for (const char *name : {"torque.pass", "torque.order", "torque.drag", "torque.nut", "wrench.adapter", "wrench.setting", "torque.turn", "listing.passes", "listing.order",
-                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
+                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "lift.day", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
     }
 
