@@ -47,7 +47,6 @@ json::Value valueOf(const Field &field, const QString &text)
         const Unit *unit = findUnit(text);
         return unit ? unit->symbol : text;
     }
-    case FieldType::Flag: return text == u"true" ? json::Value(true) : json::Value(text);
     case FieldType::Texts: {
         json::Array parts;
         for (const QString &part : text.split(u','))
@@ -55,6 +54,7 @@ json::Value valueOf(const Field &field, const QString &text)
         return parts;
     }
     case FieldType::Text:
+    case FieldType::Flag:
     case FieldType::Date:
     case FieldType::Moment:
     case FieldType::Decimal:

@@ -9,6 +9,7 @@
 
 #include "core/calculations/leak_scheme.hpp"
 #include "core/tables/catalogue.hpp"
+#include "core/calculations/as_text.hpp"
 #include "tests/core/calculations/calculating.hpp"
 
 using namespace Qt::StringLiterals;
@@ -75,6 +76,38 @@ private slots:
         for (const QString &caution : calculation.cautions())
             QVERIFY2(!result->working.notes.contains(caution), "a caution is shown once and from the start, not among the notes");
         QVERIFY(!result->working.notes.contains(core::measure::dataGoverns()));
+    }
+
+    void linesTellEverything_data() { eachCalculation(); }
+    void linesTellEverything()
+    {
+        QFETCH(QString, name);
+        const Calculation &calculation = *core::findCalculation(name);
+        const auto body = core::bodyOf(calculation, exampleOf(calculation));
+        const auto result = core::calculate(calculation, *body, tables());
+        const QStringList lines = core::linesOf(calculation, *body, *result);
+        QCOMPARE(lines.front(), QString::fromUtf8(calculation.title));
+        QCOMPARE(lines.back(), core::measure::dataGoverns());
+        const QString all = lines.join(u'\n');
+        const auto tells = [&](const QString &words) { return all.contains(u"  "_s + words) || all.contains(words + u'\n'); };
+        for (const QString &caution : calculation.cautions())
+            QVERIFY2(tells(caution), qPrintable(all));
+        QCOMPARE(core::givenIn(calculation, *body).size(), calculation.example.size());
+        for (const core::Given &given : core::givenIn(calculation, *body))
+            QVERIFY2(all.contains(given.label) && all.contains(given.text), qPrintable(given.label));
+        for (const core::measure::WorkingStep &step : result->working.steps)
+            QVERIFY2(all.contains(step.what + u": "_s) && all.contains(step.numbers) && tells(step.result), qPrintable(all));
+        for (const QString &line : result->working.notes + result->working.sources + result->forRecord + QStringList(result->working.answer))
+            QVERIFY2(tells(line), qPrintable(line));
+        QVERIFY(lines.contains(u"Answer:"_s) && !lines.contains(u"No:"_s));
+    }
+
+    void linesOfANoSayNo()
+    {
+        const Calculation &calculation = *core::findCalculation(u"servicing");
+        const auto body = core::bodyOf(calculation, typed(u"quantity=3 L; least=1 L; most=2 L"_s));
+        const QStringList lines = core::linesOf(calculation, *body, *core::calculate(calculation, *body, tables()));
+        QVERIFY(lines.contains(u"No:"_s) && !lines.contains(u"Answer:"_s));
     }
 
     void namesAreTheirOwn()

@@ -3,6 +3,7 @@
 
 #include <QTest>
 
+#include "core/acts/act.hpp"
 #include "core/job/working_of.hpp"
 #include "tests/support/story.hpp"
 
@@ -64,6 +65,59 @@ private slots:
         QVERIFY2(all.contains(answer), qPrintable(all));
         QVERIFY(!working->answer.isEmpty() && !all.contains(u"%1"));
         QCOMPARE(working->offer ? working->offer->field + u' ' + working->offer->value : QString(), offer);
+    }
+
+    /// A form that is still being filled in works nothing out, or says what is missing; it never answers without a figure it needs.
+    void halfFilledForms_data()
+    {
+        QTest::addColumn<QString>("before");
+        QTest::addColumn<QString>("draft");
+        QTest::newRow("bonding") << u"Ana disconnects B1; Ana reconnects B1"_s << u"Ana measures B1"_s;
+        QTest::newRow("lift") << QString() << u"Ana plans span=2_m centre=1_m"_s;
+        QTest::newRow("servicing") << QString() << u"Ana services"_s;
+        QTest::newRow("weight") << QString() << u"Ana weighs"_s;
+        QTest::newRow("leak") << u"Ana lists X1 requirements=leak leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1"_s << u"Ben checks X1 rate=1_mL/min"_s;
+    }
+    void halfFilledForms()
+    {
+        QFETCH(QString, before);
+        QFETCH(QString, draft);
+        Story story(before);
+        const core::Draft whole = story.drafts(draft).front();
+        const auto all = core::workingOf(story.job(), story.reg(), whole);
+        QVERIFY(all);
+        int figures = 0;
+        for (const core::Field &field : core::findAct(whole.kind)->fields) {
+            const bool isFigure = field.type == core::FieldType::Quantity || field.type == core::FieldType::Integer || field.name == u"value";
+            if (!isFigure || !whole.body.contains(QString(field.name)))
+                continue;
+            ++figures;
+            core::Draft half = whole;
+            half.body.remove(QString(field.name));
+            const auto working = core::workingOf(story.job(), story.reg(), half);
+            if (field.needed == core::Needed::Always)
+                QVERIFY2(!working && !story.ask(half).empty(), field.name.data());
+            else
+                QVERIFY2(!working || !working->answer.isEmpty(), field.name.data());
+        }
+        QVERIFY(figures > 0);
+    }
+
+    /// The same act on what is not in the list, or where the list asks for nothing of the sort.
+    void nothingIsWorkedOutWhereNothingIsAskedFor_data()
+    {
+        QTest::addColumn<QString>("draft");
+        for (const char *draft : {"Ben torques K1 fastener=1 value=20", "Ben measures K1 value=1.5", "Ben checks K1 rate=1_mL/min"})
+            QTest::newRow(draft) << QString::fromUtf8(draft);
+    }
+    void nothingIsWorkedOutWhereNothingIsAskedFor()
+    {
+        QFETCH(QString, draft);
+        Story story;
+        core::Draft said = story.drafts(draft).front();
+        QVERIFY(!core::workingOf(story.job(), story.reg(), said));
+        said.subject = u"Z99"_s;
+        QVERIFY(!core::workingOf(story.job(), story.reg(), said));
     }
 
     /// The answer of a draft that is admitted never says no, and that of one that is refused for its figures never says yes.
