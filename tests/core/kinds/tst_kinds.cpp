@@ -20,6 +20,8 @@ private slots:
     void everyKindOfTheTradeIsThere();
     void everyFileIsInTheProgram();
     void cautionsDeferToTheMaintenanceData();
+    void cautionsSayWhatToDoFirst_data();
+    void cautionsSayWhatToDoFirst();
     void mountsAreReleasedAndFitted();
     void soundFileIsRead();
     void whatIsRefused_data();
@@ -74,14 +76,40 @@ void KindsTest::everyFileIsInTheProgram()
 void KindsTest::cautionsDeferToTheMaintenanceData()
 {
     const auto kinds = resources::loadKinds();
-    // Fuel, electrical power, pressure, heat, moving controls and loads on a hoist can hurt somebody.
-    for (const char16_t *id : {u"fuel_line", u"oil_line", u"hydraulic_line", u"bleed_line", u"duct", u"harness_connector", u"power_cable",
-                               u"bonding_lead", u"control_linkage", u"mount"})
-        QVERIFY2(!kinds->find(id)->caution.isEmpty(), qPrintable(QString::fromUtf16(id)));
+    QVERIFY(kinds);
+    // Whatever joins a unit to an aircraft can hurt somebody when it comes apart: by weight, edges, heat, pressure, power or fire.
     for (const core::Kind &kind : kinds->all()) {
-        if (!kind.caution.isEmpty())
-            QVERIFY2(kind.caution.contains(u"approved maintenance data"_s), qPrintable(kind.id));
+        for (const QString &governing : {u"approved maintenance data"_s, u"local rules"_s})
+            QVERIFY2(kind.caution.contains(governing), qPrintable(kind.id));
     }
+}
+
+void KindsTest::cautionsSayWhatToDoFirst_data()
+{
+    QTest::addColumn<QString>("id");
+    QTest::addColumn<QStringList>("words");
+    // common practice
+    QTest::addRow("electrical power") << u"harness_connector"_s << QStringList{u"Isolate and tag"_s, u"electrical power"_s, u"authorised"_s, u"dead"_s};
+    QTest::addRow("high current") << u"power_cable"_s << QStringList{u"Isolate and tag"_s, u"batteries"_s, u"authorised"_s, u"dead"_s};
+    QTest::addRow("fuel") << u"fuel_line"_s << QStringList{u"Isolate and tag"_s, u"pressure"_s, u"ignition"_s, u"fire cover"_s};
+    QTest::addRow("hydraulics") << u"hydraulic_line"_s << QStringList{u"Isolate and tag"_s, u"pressure"_s, u"accumulators"_s};
+    QTest::addRow("bleed air") << u"bleed_line"_s << QStringList{u"Isolate and tag"_s, u"cool"_s, u"pressure"_s};
+    QTest::addRow("what a line senses") << u"sense_line"_s << QStringList{u"Isolate"_s, u"cool"_s, u"pressure"_s};
+    QTest::addRow("hot oil") << u"oil_line"_s << QStringList{u"cool"_s, u"pressure"_s};
+    QTest::addRow("controls") << u"control_linkage"_s << QStringList{u"Isolate, tag and lock"_s, u"springs"_s};
+    QTest::addRow("the load") << u"mount"_s << QStringList{u"hoist"_s, u"limits"_s, u"never stand"_s};
+    QTest::addRow("cowls") << u"access_panel"_s << QStringList{u"heavy"_s, u"wind"_s, u"hold-open rods"_s, u"platform"_s};
+    QTest::addRow("edges") << u"clamp"_s << QStringList{u"sharp edges"_s, u"moves when it is let go"_s};
+}
+
+void KindsTest::cautionsSayWhatToDoFirst()
+{
+    QFETCH(QString, id);
+    QFETCH(QStringList, words);
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds && kinds->find(id));
+    for (const QString &word : std::as_const(words))
+        QVERIFY2(kinds->find(id)->caution.contains(word), qPrintable(word));
 }
 
 void KindsTest::mountsAreReleasedAndFitted()
