@@ -105,6 +105,7 @@ private slots:
     void looksLikeADay();
     void stopsInTheMiddle();
     void listHasEveryKind();
+    void threadsAgreeWithPublishedTables();
     void goesIntoAnEmptyStoreOnly();
 
 private:
@@ -191,6 +192,35 @@ void TstScenario::listHasEveryKind()
     QVERIFY(kinds);
     for (const core::Kind &kind : kinds->all())
         QVERIFY2(kind.sort != core::KindSort::Interface || listed.contains(kind.id), qPrintable(kind.id));
+}
+
+/// Its numbers are invented, but somebody who looks a thread up finds nothing that contradicts them.
+/// Source: AC 43.13-1B (9/8/98) tables 7-1 (never over the greatest torque for tension nuts) and 7-2 (drag of a nut used again).
+void TstScenario::threadsAgreeWithPublishedTables()
+{
+    QCOMPARE(closed().trouble, QString());
+    const auto tables = resources::loadTables();
+    QVERIFY(tables);
+    const core::LookUpTable &torques = *tables->find(u"thread_torque");
+    const core::LookUpTable &drags = *tables->find(u"locknut_drag");
+    const auto published = [](const core::LookUpTable &table, const QString &thread, const QString &column) {
+        const core::LookUpRow *row = table.row(u"thread_size", thread);
+        return row ? core::Quantity::parse(table.text(*row, column), u"lbf·in") : std::nullopt;
+    };
+    int checked = 0;
+    for (const core::InterfaceState &item : closed().job().items) {
+        const auto &spec = item.listed.torque;
+        if (!spec || spec->thread.isEmpty())
+            continue;
+        const auto greatest = published(torques, spec->thread, u"tension_greatest"_s);
+        QVERIFY2(greatest && spec->max <= *greatest, qPrintable(item.listed.id.text()));
+        if (spec->prevailingMin) {
+            const auto least = published(drags, spec->thread, u"drag_least"_s);
+            QVERIFY2(least && *spec->prevailingMin >= *least, qPrintable(item.listed.id.text()));
+        }
+        ++checked;
+    }
+    QCOMPARE(checked, 5); // the mounts and the jet pipe flange
 }
 
 void TstScenario::goesIntoAnEmptyStoreOnly()
