@@ -31,7 +31,7 @@ Strain strainOf(const Rational &margin)
     return margin < core::measure::leastMarginPercent ? Strain::Little : Strain::Fine;
 }
 
-QString in(const Rational &coherent, const core::Quantity &like) { return core::measure::shownIn(coherent, *core::findUnit(like.unit()), 1); }
+QString in(const Rational &coherent, const core::Quantity &like) { return core::measure::shownIn(coherent, *core::findUnit(like.unit()), 2); }
 
 QString ofLimit(const Rational &load, const core::Quantity &limit)
 {
@@ -42,7 +42,7 @@ QString marginText(const Rational &margin)
 {
     if (margin < 0)
         return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 over")).arg(core::measure::shown(-margin, u"%"_s, 1));
-    return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 left")).arg(core::measure::shown(margin, u"%"_s, 1));
+    return tr(QT_TRANSLATE_NOOP("LiftPicture", "margin %1")).arg(core::measure::shown(margin, u"%"_s, 1));
 }
 
 enum class Weight { Normal, Bold };

@@ -65,7 +65,7 @@ std::vector<Act> registerActs()
         registerAct("tool.calibrated"_L1, SubjectSort::Tool, QT_TRANSLATE_NOOP("Act", "Record a calibration"),
                     QT_TRANSLATE_NOOP("Act", "Tool calibrated"),
                     {field("on"_L1, FieldType::Date, Needed::Always, QT_TRANSLATE_NOOP("Field", "Calibrated on")),
-                     field("due"_L1, FieldType::Date, Needed::Always, QT_TRANSLATE_NOOP("Field", "Last day of use")),
+                     field("due"_L1, FieldType::Date, Needed::Always, QT_TRANSLATE_NOOP("Field", "Calibration due")),
                      field("certificate"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Certificate"), "certificate"_L1),
                      field("deviation"_L1, FieldType::Decimal, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Deviation on the certificate, % of the reading"))}),
         registerAct("tool.withdrawn"_L1, SubjectSort::Tool, QT_TRANSLATE_NOOP("Act", "Withdraw the tool"),

@@ -39,6 +39,22 @@ QString closedText(const JobRecord &record)
     return closed ? signedText(record, *closed) : inWords(QT_TRANSLATE_NOOP("Report", "NOT CLOSED"));
 }
 
+QString acceptanceText(const JobFacts &facts)
+{
+    return facts.acceptsGuarded ? inWords(QT_TRANSLATE_NOOP("Report", "with a guard band as wide as what the tool may be off")) : inWords(QT_TRANSLATE_NOOP("Report", "anywhere in the band"));
+}
+
+QString skipText(const JobFacts &facts)
+{
+    return facts.maySkipFasteners ? inWords(QT_TRANSLATE_NOOP("Report", "out of their order with a reason")) : inWords(QT_TRANSLATE_NOOP("Report", "in their order alone"));
+}
+
+QString leakSchemeText(const JobFacts &facts)
+{
+    const QStringList classes(facts.leakClasses.begin(), facts.leakClasses.end());
+    return facts.leakScheme.isEmpty() ? classes.join(u", "_s) : inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(facts.leakScheme, classes.join(u", "_s));
+}
+
 std::vector<ReportRow> factRows(const JobRecord &record)
 {
     const JobState &job = record.job();
@@ -58,6 +74,11 @@ std::vector<ReportRow> factRows(const JobRecord &record)
     add(QT_TRANSLATE_NOOP("Report", "Outgoing serial number"), facts.outgoingSerial);
     add(QT_TRANSLATE_NOOP("Report", "Incoming serial number"), facts.incomingSerial);
     add(QT_TRANSLATE_NOOP("Report", "Follows the closed job"), facts.follows);
+    if (job.opened) {
+        add(QT_TRANSLATE_NOOP("Report", "Torque readings are accepted"), acceptanceText(facts));
+        add(QT_TRANSLATE_NOOP("Report", "Fasteners are taken"), skipText(facts));
+    }
+    add(QT_TRANSLATE_NOOP("Report", "Leak classes, the least first"), leakSchemeText(facts));
     add(QT_TRANSLATE_NOOP("Report", "Zones"), zonesText(record));
     add(QT_TRANSLATE_NOOP("Report", "Lead"), job.lead ? personText(record.reg(), *job.lead) : QString());
     add(QT_TRANSLATE_NOOP("Report", "Crew"), crewText(record));

@@ -55,7 +55,7 @@ QString liftResult(const JobFigure &figure)
     const measure::LiftCheck check = measure::checkLift(*plan);
     if (!check.isAllowed())
         return inWords(QT_TRANSLATE_NOOP("Report", "Do not lift. %1")).arg(check.refusals.join(u' '));
-    return inWords(QT_TRANSLATE_NOOP("Report", "hoist %1 left, legs %2 left")).arg(percent(check.hoist->margin), percent(*leastLegMargin(check)));
+    return inWords(QT_TRANSLATE_NOOP("Report", "margin of the hoist %1, of a leg %2")).arg(percent(check.hoist->margin), percent(*leastLegMargin(check)));
 }
 
 /// One for each point, the left one first: `154.3 kg / 126.25 kg`.
@@ -252,7 +252,7 @@ Report liftsReport()
                            {"hoist_due"_L1, QT_TRANSLATE_NOOP("Report", "Hoist inspected until"), 0},
                            {"hoist_load"_L1, QT_TRANSLATE_NOOP("Report", "It carries"), 10},
                            {"hoist_limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit of the hoist"), 0},
-                           {"hoist_margin"_L1, QT_TRANSLATE_NOOP("Report", "It has left"), 9},
+                           {"hoist_margin"_L1, QT_TRANSLATE_NOOP("Report", "Margin of the hoist"), 9},
                            {"sling"_L1, QT_TRANSLATE_NOOP("Report", "Sling"), 0},
                            {"sling_due"_L1, QT_TRANSLATE_NOOP("Report", "Sling inspected until"), 0},
                            {"legs"_L1, QT_TRANSLATE_NOOP("Report", "Legs at each point"), 0},
@@ -260,7 +260,7 @@ Report liftsReport()
                            {"shares"_L1, QT_TRANSLATE_NOOP("Report", "At left / right point"), 0},
                            {"tensions"_L1, QT_TRANSLATE_NOOP("Report", "A leg carries, left / right"), 25},
                            {"sling_limit"_L1, QT_TRANSLATE_NOOP("Report", "Limit of a leg"), 0},
-                           {"leg_margin"_L1, QT_TRANSLATE_NOOP("Report", "Legs have left"), 10}}),
+                           {"leg_margin"_L1, QT_TRANSLATE_NOOP("Report", "Least margin of a leg"), 10}}),
             &liftRows};
 }
 

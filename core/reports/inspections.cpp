@@ -84,7 +84,7 @@ Report inspectionsReport()
              {"authorisation"_L1, QT_TRANSLATE_NOOP("Report", "Authorisation"), 14},
              {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 12},
              {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
-             {"worth"_L1, QT_TRANSLATE_NOOP("Report", "Worth"), 11}},
+             {"worth"_L1, QT_TRANSLATE_NOOP("Report", "Standing"), 11}},
             &inspectionRows};
 }
 

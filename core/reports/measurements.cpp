@@ -36,7 +36,7 @@ QString readingText(const Entry &entry) { return entry.said.body.text(u"value") 
 std::vector<ReportColumn> withTool(std::vector<ReportColumn> first)
 {
     first.insert(first.end(), {{"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 8},
-                               {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 11},
+                               {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Calibration due"), 11},
                                {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 0}});
     return first;
 }
@@ -57,11 +57,11 @@ QString passText(const TorqueSpec *spec, const json::Object &body)
 }
 
 /// As the list has it; of a pass, or with the drag added, as it follows from the list.
-QString bandText(const TorqueSpec &spec, const measure::TorqueBand &band)
-{
-    const bool isAsListed = band.least == spec.min.coherent() && band.most == spec.max.coherent();
-    return isAsListed ? inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(spec.min.value().text(), spec.max.text()) : band.text();
-}
+/// As the list gives it, digit for digit.
+QString specifiedText(const TorqueSpec &spec) { return inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(spec.min.value().text(), spec.max.text()); }
+
+/// What pass and drag make of it; empty where they make nothing.
+QString askedText(const measure::AskedTorque &asked) { return asked.percent || asked.drag ? asked.band().text() : QString(); }
 
 /// `arm 10 in + 1.5 in at 0 °`; of one that was told by half, what was told.
 QString adapterText(const json::Object &body)
@@ -91,16 +91,16 @@ std::vector<QString> torqueCells(const JobRecord &record, const EntryOnItem &on)
     const Entry &entry = *on.entry;
     const json::Object &body = entry.said.body;
     const TorqueSpec *spec = on.item && on.item->listed.torque ? &*on.item->listed.torque : nullptr;
-    QString band;
+    QString asked;
     QString atFastener;
     if (spec) {
         const TorquePlan plan = torquePlan(*spec, record.job().facts, toolOf(record, entry), entry.said.at.utcDate(), body);
-        band = bandText(*spec, plan.band);
+        asked = askedText(plan.asked);
         atFastener = atFastenerText(body, plan.lever);
     }
-    std::vector<QString> cells{entry.said.subject.value_or(QString()), QString::number(body.integer(u"fastener").value_or(0)), passText(spec, body), band, readingText(entry)};
+    std::vector<QString> cells{entry.said.subject.value_or(QString()), QString::number(body.integer(u"fastener").value_or(0)), passText(spec, body), spec ? specifiedText(*spec) : QString(), readingText(entry)};
     addTool(cells, record, entry);
-    for (const QString &cell : {body.text(u"setting"), adapterText(body), atFastener, body.text(u"prevailing"), body.text(u"nut"), body.text(u"turn"), body.text(u"skip_reason")})
+    for (const QString &cell : {asked, body.text(u"setting"), adapterText(body), atFastener, body.text(u"prevailing"), body.text(u"nut"), body.text(u"turn"), body.text(u"skip_reason")})
         cells.push_back(cell);
     return cells;
 }
@@ -138,10 +138,11 @@ Report torqueReport()
 {
     auto columns = withTool({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
                              {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 10},
-                             {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 6},
-                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 17},
+                             {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 8},
+                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 15},
                              {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 10}});
-    columns.insert(columns.end(), {{"setting"_L1, QT_TRANSLATE_NOOP("Report", "Wrench set to"), 0},
+    columns.insert(columns.end(), {{"asked"_L1, QT_TRANSLATE_NOOP("Report", "Asked for here"), 0},
+                                   {"setting"_L1, QT_TRANSLATE_NOOP("Report", "Wrench set to"), 0},
                                    {"adapter"_L1, QT_TRANSLATE_NOOP("Report", "Adapter"), 0},
                                    {"at_fastener"_L1, QT_TRANSLATE_NOOP("Report", "At the fastener"), 0},
                                    {"drag"_L1, QT_TRANSLATE_NOOP("Report", "Drag"), 0},

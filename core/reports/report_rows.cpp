@@ -67,7 +67,7 @@ std::vector<ReportColumn> withClosing(std::vector<ReportColumn> first)
     first.insert(first.end(), {{QLatin1String("by"), QT_TRANSLATE_NOOP("Report", "By"), 13},
                                {QLatin1String("at"), QT_TRANSLATE_NOOP("Report", "Time"), 23},
                                {QLatin1String("entry"), QT_TRANSLATE_NOOP("Report", "Entry"), 7},
-                               {QLatin1String("worth"), QT_TRANSLATE_NOOP("Report", "Worth"), 11}});
+                               {QLatin1String("worth"), QT_TRANSLATE_NOOP("Report", "Standing"), 11}});
     return first;
 }
 

@@ -19,13 +19,26 @@ QString rangeText(const Tool &tool)
 }
 
 /// The tool as the entry found it: with the calibration that covered that day.
+/// What guard band, setting and adapter were reckoned with.
+QString deviationText(const Tool &tool, QDate day)
+{
+    const auto deviation = deviationOn(tool, day);
+    if (!deviation)
+        return {};
+    const Calibration *calibration = calibrationOn(tool, day);
+    const QString source = calibration && calibration->deviation ? inWords(QT_TRANSLATE_NOOP("Report", "certificate")) : tool.deviationSource;
+    return source.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Report", "± %1 %")).arg(deviation->text()) : inWords(QT_TRANSLATE_NOOP("Report", "± %1 %, %2")).arg(deviation->text(), source);
+}
+
+QString textOf(const std::optional<Quantity> &quantity) { return quantity ? quantity->text() : QString(); }
+
 ReportRow rowOf(const Tool &tool, QDate day)
 {
     const Calibration *calibration = calibrationOn(tool, day);
     const QString none = inWords(QT_TRANSLATE_NOOP("Report", "none that covers %1")).arg(day.toString(Qt::ISODate));
     return {{},
             {tool.id.text(), tool.name, rangeText(tool), calibration ? calibration->on.toString(Qt::ISODate) : none,
-             calibration ? calibration->due.toString(Qt::ISODate) : QString(), calibration ? calibration->certificate : QString()}};
+             calibration ? calibration->due.toString(Qt::ISODate) : QString(), calibration ? calibration->certificate : QString(), textOf(tool.graduation), deviationText(tool, day), textOf(tool.length)}};
 }
 
 std::vector<ReportRow> toolRows(const JobRecord &record)
@@ -55,8 +68,11 @@ Report toolsReport()
              {"name"_L1, QT_TRANSLATE_NOOP("Report", "Name"), 26},
              {"range"_L1, QT_TRANSLATE_NOOP("Report", "Usable range"), 18},
              {"calibrated"_L1, QT_TRANSLATE_NOOP("Report", "Calibrated"), 14},
-             {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Last day of use"), 14},
-             {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 14}},
+             {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Calibration due"), 14},
+             {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 14},
+             {"graduation"_L1, QT_TRANSLATE_NOOP("Report", "Graduation"), 0},
+             {"deviation"_L1, QT_TRANSLATE_NOOP("Report", "May be off by"), 0},
+             {"length"_L1, QT_TRANSLATE_NOOP("Report", "Length, grip to drive"), 0}},
             &toolRows};
 }
 

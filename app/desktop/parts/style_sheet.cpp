@@ -30,7 +30,7 @@ QPushButton[role="page"] { background: transparent; border: none; border-left: 0
 QPushButton[role="page"]:hover { background: palette(button); }
 QPushButton[role="page"]:checked { background: palette(base); border-left: 0.3em solid palette(highlight); font-weight: 600; }
 QPushButton[role="page"]:focus { background: palette(button); border: 2px solid palette(highlight); border-left: 0.3em solid palette(highlight); }
-QLineEdit, QComboBox, QSpinBox, QDateEdit, QPlainTextEdit { background: palette(base); color: palette(text);
+QLineEdit, QComboBox, QSpinBox, QDateEdit, QPlainTextEdit { background: palette(base);
     border: 1px solid palette(mid); border-radius: 0.2em; padding: 0.4em 0.5em; min-height: 1.5em;
     selection-background-color: palette(highlight); selection-color: palette(highlighted-text); }
 QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QDateEdit:focus, QPlainTextEdit:focus { border: 2px solid palette(highlight); }

@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QApplication>
+#include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QTest>
 
 #include "app/desktop/parts/theme.hpp"
@@ -19,6 +22,8 @@ private slots:
     void textCanBeRead();
     void stagesCanBeRead_data() { shades(); }
     void stagesCanBeRead();
+    void placeholdersCanBeRead_data() { shades(); }
+    void placeholdersCanBeRead();
     void shadeIsTold_data() { shades(); }
     void shadeIsTold();
 
@@ -89,6 +94,22 @@ void TstTheme::stagesCanBeRead()
             const double ratio = desktop::contrast(ink, palette.color(role));
             QVERIFY2(ratio >= 4.5, qPrintable(ink.name() + QStringLiteral(" on ") + palette.color(role).name() + QStringLiteral(": ") + QString::number(ratio)));
         }
+    }
+}
+
+/// A style sheet makes placeholders half transparent where it colours a field's text.
+void TstTheme::placeholdersCanBeRead()
+{
+    QFETCH(Shade, shade);
+    desktop::applyAppearance(*qApp, shade == Shade::Dark ? desktop::Appearance::Dark : desktop::Appearance::Light);
+    QLineEdit line;
+    QPlainTextEdit text;
+    for (QWidget *field : std::initializer_list<QWidget *>{&line, &text}) {
+        field->ensurePolished();
+        const QColor ink = field->palette().color(QPalette::PlaceholderText);
+        QCOMPARE(ink.alpha(), 255);
+        QVERIFY(desktop::contrast(ink, field->palette().color(QPalette::Base)) >= 4.5);
+        QVERIFY(desktop::contrast(field->palette().color(QPalette::Text), field->palette().color(QPalette::Base)) >= 4.5);
     }
 }
 

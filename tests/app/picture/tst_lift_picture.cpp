@@ -216,9 +216,9 @@ void TstLiftPicture::hookHangsOverTheCentre()
 void TstLiftPicture::numbersOfTheCheck()
 {
     const QStringList texts = textsOf(laid({.angle = u"30"_s, .centre = u"400 mm"_s}));
-    for (const QString &expected : {u"Hoist HO-1"_s, u"400 kg of 1000 kg"_s, u"60 % left"_s, u"Sling SL-3"_s, u"rigging 40 kg"_s, u"30° from level"_s, u"1 leg a point"_s,
+    for (const QString &expected : {u"Hoist HO-1"_s, u"400 kg of 1000 kg"_s, u"margin 60 %"_s, u"Sling SL-3"_s, u"rigging 40 kg"_s, u"30° from level"_s, u"1 leg a point"_s,
                                     u"Outgoing unit, 360 kg"_s, u"400 mm"_s, u"800 mm"_s, u"1200 mm between the points"_s, u"carries 240 kg"_s, u"carries 120 kg"_s, u"leg 480 kg"_s,
-                                    u"leg 240 kg"_s, u"limit 600 kg"_s, u"20 % left"_s})
+                                    u"leg 240 kg"_s, u"limit 600 kg"_s, u"margin 20 %"_s})
         QVERIFY2(texts.contains(expected), qPrintable(expected + u" in "_s + texts.join(u" | "_s)));
     QVERIFY(textsOf(laid({.legs = 2})).contains(u"2 legs a point"_s));
 }

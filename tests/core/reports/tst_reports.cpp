@@ -92,6 +92,7 @@ private slots:
     void peopleAsTheRegisterKnowsThem();
     void toolsAsTheRegisterKnowsThem();
     void factsThatWereNotGiven();
+    void whatReadingsWereJudgedBy();
     void whatRestsOnNothing();
     void anInspectionThatWasDisturbed();
     void handoverOfAnotherMaking();
@@ -370,9 +371,30 @@ void ReportsTest::factsThatWereNotGiven()
     const JobRecord record = ledgers.record();
     for (const ReportRow &row : findReport(u"facts")->rows(record))
         facts << row.cells.front() + u": "_s + row.cells.back();
-    QCOMPARE(facts, (QStringList{u"Title: Engine change"_s, u"Follows the closed job: WO-0"_s, u"Zones: Inboard: ana; Outboard"_s,
+    QCOMPARE(facts, (QStringList{u"Title: Engine change"_s, u"Follows the closed job: WO-0"_s, u"Torque readings are accepted: anywhere in the band"_s, u"Fasteners are taken: in their order alone"_s, u"Zones: Inboard: ana; Outboard"_s,
                                  u"Opened: ana, 2026-03-02 06:00:00 UTC, entry 1"_s, u"Closed: NOT CLOSED"_s, u"Job ledger: elsewhere"_s}));
     QVERIFY(!findReport(u"weather"));
+}
+
+/// What the readings were judged by stands in the record: without it nobody can judge them again from the paper.
+void ReportsTest::whatReadingsWereJudgedBy()
+{
+    Unasked ledgers;
+    ledgers.say(u"ana"_s, u"job.opened"_s, {},
+                {{u"title"_s, u"Engine change"_s}, {u"acceptance"_s, u"guarded"_s}, {u"torque_skips"_s, u"asked"_s}, {u"leak_scheme"_s, u"FAA"_s}, {u"leak_classes"_s, json::arrayOf({u"stain"_s, u"seep"_s})}});
+    ledgers.onRegister(u"tool.registered"_s, u"TW8"_s,
+                       {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"graduation"_s, u"0.5"_s}, {u"deviation"_s, u"4"_s}, {u"deviation_source"_s, u"class A"_s}, {u"length"_s, u"320 mm"_s}});
+    ledgers.say(u"ana"_s, u"torque.applied"_s, u"E1"_s, {{u"tool"_s, u"TW8"_s}});
+    const JobRecord record = ledgers.record();
+    QStringList facts;
+    for (const ReportRow &row : findReport(u"facts")->rows(record))
+        facts << row.cells.front() + u": "_s + row.cells.back();
+    QVERIFY2(facts.contains(u"Torque readings are accepted: with a guard band as wide as what the tool may be off"_s), qPrintable(facts.join(u'\n')));
+    QVERIFY2(facts.contains(u"Fasteners are taken: out of their order with a reason"_s), qPrintable(facts.join(u'\n')));
+    QVERIFY2(facts.contains(u"Leak classes, the least first: FAA: stain, seep"_s), qPrintable(facts.join(u'\n')));
+    QCOMPARE(column(record, u"tools", "graduation"_L1), QStringList{u"0.5 N·m"_s});
+    QCOMPARE(column(record, u"tools", "deviation"_L1), QStringList{u"± 4 %, class A"_s});
+    QCOMPARE(column(record, u"tools", "length"_L1), QStringList{u"320 mm"_s});
 }
 
 /// Entries about an interface that no entry lists, or about none: each is shown by what it says, and counts for nothing.
@@ -467,7 +489,8 @@ void ReportsTest::torqueWithAllThatWasTold()
     const auto cells = [&](QLatin1String name) { return column(record, u"torque", name); };
     QCOMPARE(cells("pass"_L1), (QStringList{u"1 of 2"_s, u"2 of 2"_s}));
     // Half of the band in the first pass; the whole with the drag of 3 lbf·in on both ends in the second.
-    QCOMPARE(cells("specified"_L1), (QStringList{u"55 to 60 lbf·in"_s, u"113 to 123 lbf·in"_s}));
+    QCOMPARE(cells("specified"_L1), (QStringList{u"110.0 to 120 lbf·in"_s, u"110.0 to 120 lbf·in"_s}));
+    QCOMPARE(cells("asked"_L1), (QStringList{u"55 to 60 lbf·in"_s, u"113 to 123 lbf·in"_s}));
     QCOMPARE(cells("setting"_L1), (QStringList{QString(), u"100 lbf·in"_s}));
     QCOMPARE(cells("adapter"_L1), (QStringList{QString(), u"arm 10 in + 1.5 in at 0 °"_s}));
     QCOMPARE(cells("at_fastener"_L1), (QStringList{QString(), u"115 lbf·in"_s}));
@@ -568,7 +591,7 @@ void ReportsTest::liftsAsPlanned()
     // The state knows the two that stand.
     QCOMPARE(record.job().figures.size(), 4U);
     QCOMPARE(figureAbout(record.job().figures.at(0)), u"outgoing unit"_s);
-    QCOMPARE(figureResult(record.job().figures.at(0)), u"hoist 60 % left, legs 20 % left"_s);
+    QCOMPARE(figureResult(record.job().figures.at(0)), u"margin of the hoist 60 %, of a leg 20 %"_s);
 }
 
 /// What a rule would have refused is told, and what has no numbers stays empty.

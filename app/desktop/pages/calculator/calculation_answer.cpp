@@ -55,15 +55,16 @@ CalculationAnswer::CalculationAnswer(QWidget *parent) : QScrollArea(parent)
         column->addWidget(label);
         return label;
     };
-    add(tr("Working"), "heading", u"workingHead"_s);
     m_state = add({}, "quiet", u"state"_s);
+    // First what it comes to: a no must not lie below the fold.
+    m_verdict = add({}, "label", u"verdict"_s);
+    m_answer = add({}, "answer", u"answer"_s);
+    m_workingHead = add(tr("Working"), "heading", u"workingHead"_s);
+    m_workingHead->setContentsMargins(0, gap / 2, 0, 0);
     m_steps = new RowTable({{tr("What"), 0}, {tr("Formula"), 0}, {tr("Numbers"), 0}, {tr("Result"), 0}}, tr("Steps of the working"), {}, inside);
     m_steps->setObjectName(u"steps"_s);
     m_steps->view().setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(m_steps);
-    m_verdict = add({}, "label", u"verdict"_s);
-    m_verdict->setContentsMargins(0, gap / 2, 0, 0);
-    m_answer = add({}, "answer", u"answer"_s);
     const auto addHead = [&](const QString &text, const QString &name) {
         QLabel *label = add(text, "heading", name);
         label->setContentsMargins(0, gap / 2, 0, 0);
@@ -89,7 +90,7 @@ void CalculationAnswer::showText(QLabel *label, const QString &text)
 
 void CalculationAnswer::hideWorking()
 {
-    for (QWidget *part : std::initializer_list<QWidget *>{m_steps, m_verdict, m_answer, m_recordHead, m_record, m_notesHead, m_notes, m_sourcesHead, m_sources})
+    for (QWidget *part : std::initializer_list<QWidget *>{m_workingHead, m_steps, m_verdict, m_answer, m_recordHead, m_record, m_notesHead, m_notes, m_sourcesHead, m_sources})
         part->hide();
 }
 
@@ -117,6 +118,7 @@ void CalculationAnswer::showWorked(const core::Calculated &result)
     m_steps->take(rows);
     for (int column = 0; column < m_steps->model().columnCount(); ++column)
         m_steps->view().setColumnHidden(column, std::all_of(rows.begin(), rows.end(), [column](const Row &row) { return row.cells[column].isEmpty(); }));
+    m_workingHead->setVisible(!working.steps.empty());
     m_steps->setVisible(!working.steps.empty());
     showText(m_verdict, isRefused ? tr("No") : tr("Answer"));
     setLook(m_answer, "answer", isRefused);
@@ -132,9 +134,49 @@ void CalculationAnswer::showWorked(const core::Calculated &result)
     QTimer::singleShot(0, this, &CalculationAnswer::fitSteps);
 }
 
+/// As wide as what they say, no narrower than the longest word of it: a number is not broken in two.
+void CalculationAnswer::fitColumns()
+{
+    const QTableView &view = m_steps->view();
+    QHeaderView *header = view.horizontalHeader();
+    const QFontMetrics metrics = view.fontMetrics();
+    const int padding = metrics.averageCharWidth() * 4;
+    struct Wish {
+        int column;
+        int least;
+        int most;
+    };
+    std::vector<Wish> wishes;
+    int least = 0;
+    int most = 0;
+    for (int column = 0; column < header->count(); ++column) {
+        if (header->isSectionHidden(column))
+            continue;
+        QStringList texts{header->model()->headerData(column, Qt::Horizontal).toString()};
+        for (const Row &row : m_steps->model().rows())
+            texts << row.cells[static_cast<std::size_t>(column)];
+        Wish wish{column, 0, 0};
+        for (const QString &text : texts) {
+            wish.most = std::max(wish.most, metrics.horizontalAdvance(text) + padding);
+            for (const QString &word : text.split(u' '))
+                wish.least = std::max(wish.least, metrics.horizontalAdvance(word) + padding);
+        }
+        least += wish.least;
+        most += wish.most;
+        wishes.push_back(wish);
+    }
+    const int room = view.viewport()->width();
+    header->setSectionResizeMode(QHeaderView::Interactive);
+    header->setStretchLastSection(true);
+    const double share = most > least ? std::clamp(static_cast<double>(room - least) / (most - least), 0.0, 1.0) : 1.0;
+    for (const Wish &wish : wishes)
+        header->resizeSection(wish.column, wish.least + static_cast<int>((wish.most - wish.least) * share));
+}
+
 /// The steps stand whole, and the page scrolls: a table that scrolls inside it would hide the last of them.
 void CalculationAnswer::fitSteps()
 {
+    fitColumns();
     const QTableView &view = m_steps->view();
     m_steps->setFixedHeight(view.horizontalHeader()->height() + view.verticalHeader()->length() + 2 * view.frameWidth() + 4);
 }

@@ -32,9 +32,11 @@ protected:
 private:
     void showText(QLabel *label, const QString &text);
     void hideWorking();
+    void fitColumns();
     void fitSteps();
 
     QLabel *m_state;  ///< empty, or a fault
+    QLabel *m_workingHead;
     RowTable *m_steps;
     QLabel *m_verdict; ///< the word over the answer
     QLabel *m_answer;

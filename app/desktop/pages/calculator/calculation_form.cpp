@@ -72,7 +72,7 @@ void CalculationForm::makeForm()
         for (QLineEdit *line : m_form->findChild<FieldEditor *>(QString(field.name))->findChildren<QLineEdit *>()) {
             line->setMinimumWidth(fontMetrics().averageCharWidth() * 18);
             if (field.needed == core::Needed::IfKnown)
-                line->setPlaceholderText(tr("If known"));
+                line->setPlaceholderText(tr("May stay empty"));
         }
     }
     connect(m_form, &FieldForm::edited, this, &CalculationForm::edited);

@@ -43,6 +43,9 @@ FigureCard::FigureCard(JobFeed &feed, QWidget *parent) : QScrollArea(parent), m_
     column->setSpacing(gap / 2);
     m_title = makeLabel({}, "heading", inner);
     m_about = makeLabel({}, "quiet", inner);
+    m_answer = makeLabel({}, "", inner);
+    m_answer->setObjectName(u"answer"_s);
+    embolden(*m_answer);
     m_lift = new LiftView(inner);
     m_lift->setObjectName(u"lift"_s);
     m_cautions = makeLabel({}, "caution", inner);
@@ -50,7 +53,7 @@ FigureCard::FigureCard(JobFeed &feed, QWidget *parent) : QScrollArea(parent), m_
     m_below = new QVBoxLayout;
     m_below->setSpacing(gap / 2);
     m_governs = makeLabel(core::measure::dataGoverns(), "quiet", inner);
-    for (QWidget *widget : std::initializer_list<QWidget *>{m_title, m_about, m_lift, m_cautions})
+    for (QWidget *widget : std::initializer_list<QWidget *>{m_title, m_about, m_answer, m_lift, m_cautions})
         column->addWidget(widget);
     column->addLayout(m_below);
     column->addStretch();
@@ -91,9 +94,6 @@ void FigureCard::addWorking(const core::measure::Working &working)
     add(tr("Worked out"), "heading");
     for (const core::measure::WorkingStep &step : working.steps)
         addStep(step);
-    QLabel *answer = add(working.answer, "");
-    answer->setObjectName(u"answer"_s);
-    embolden(*answer);
     for (const QString &note : working.notes)
         add(note, "quiet");
     if (!working.sources.isEmpty())
@@ -119,7 +119,7 @@ void FigureCard::show(const core::JobFigure *figure)
     const QStringList cautions = act ? act->cautions() : QStringList();
     m_cautions->setText(cautionsText(cautions));
     m_cautions->setVisible(!cautions.isEmpty());
-    for (QLabel *label : {m_title, m_about, m_governs})
+    for (QLabel *label : {m_title, m_about, m_answer, m_governs})
         label->setVisible(figure);
     verticalScrollBar()->setValue(0);
     if (!figure)
@@ -129,8 +129,11 @@ void FigureCard::show(const core::JobFigure *figure)
     m_about->setText(tr("%1. Reference: %2").arg(markInWords(figure->mark, m_feed.reg()), figure->body.text(u"reference")));
     if (const QString remarks = figure->body.text(u"remarks"); !remarks.isEmpty())
         add(remarks, "");
+    const auto working = core::workingOf(*m_feed.state(), m_feed.reg(), {figure->mark.by, figure->mark.at, figure->kind, std::nullopt, figure->body});
+    m_answer->setText(working ? working->answer : QString());
+    m_answer->setVisible(working.has_value());
     addWeightRecord(*figure);
-    if (const auto working = core::workingOf(*m_feed.state(), m_feed.reg(), {figure->mark.by, figure->mark.at, figure->kind, std::nullopt, figure->body}))
+    if (working)
         addWorking(*working);
 }
 

@@ -34,6 +34,7 @@ private:
     JobFeed &m_feed;
     QLabel *m_title;
     QLabel *m_about;
+    QLabel *m_answer;
     LiftView *m_lift;
     QLabel *m_cautions;
     QVBoxLayout *m_below;
