@@ -93,6 +93,7 @@ private:
         std::vector<core::Entry> entries;
         core::Head seen;
     };
+    std::optional<core::Error> whyNotNow(const std::vector<core::Draft> &drafts);
     core::Result<void> catchUp(const core::LedgerId &ledger);
     tl::expected<Sealed, NotSigned> sealAll(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts,
                                             const core::SigningKey *key) const;

@@ -130,7 +130,39 @@ std::optional<core::Error> faultOf(const std::vector<core::Draft> &drafts)
     return std::nullopt;
 }
 
+std::vector<core::Digest> attachmentsNamedIn(const std::vector<core::Draft> &drafts)
+{
+    std::vector<core::Digest> named;
+    for (const core::Draft &draft : drafts) {
+        const core::Act *act = core::findAct(draft.kind);
+        for (const core::Field &field : act ? act->fields : std::vector<core::Field>()) {
+            const auto digest = field.type == core::FieldType::Digest ? core::Digest::parse(draft.body.text(QString(field.name))) : std::nullopt;
+            if (digest)
+                named.push_back(*digest);
+        }
+    }
+    return named;
+}
+
 } // namespace
+
+/// What stands in the way of any signature under these drafts, whoever gives it. An attachment is kept before it is named: an entry that
+/// names what nobody holds could never be proved.
+std::optional<core::Error> Session::whyNotNow(const std::vector<core::Draft> &drafts)
+{
+    if (const auto fault = faultOf(drafts))
+        return fault;
+    if (m_store.access() == db::Access::ReadOnly)
+        return openForReadingOnly();
+    for (const core::Digest &named : attachmentsNamedIn(drafts)) {
+        const auto isKept = m_store.attachments().exists(named);
+        if (!isKept)
+            return isKept.error();
+        if (!*isKept)
+            return core::Error{core::ErrorCode::NotFound, tr("The store does not hold the attachment %1. Attach the file itself, in the window. Nothing was signed.").arg(named.hex())};
+    }
+    return std::nullopt;
+}
 
 /// Brings the folds up to now, and the ledger among them when it is there already.
 core::Result<void> Session::catchUp(const core::LedgerId &ledger)
@@ -187,10 +219,8 @@ Signed Session::sealAndAppend(const core::LedgerId &ledger, const std::vector<co
 
 Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const KeySource &key)
 {
-    if (const auto fault = faultOf(drafts))
+    if (const auto fault = whyNotNow(drafts))
         return notSigned(*fault);
-    if (m_store.access() == db::Access::ReadOnly)
-        return notSigned(openForReadingOnly());
     if (const auto fresh = catchUp(ledger); !fresh)
         return notSigned(fresh.error());
     if (auto asked = sealAll(ledger, drafts, nullptr); !asked)
@@ -203,10 +233,8 @@ Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft
 
 Signed Session::sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const core::SigningKey &key)
 {
-    if (const auto fault = faultOf(drafts))
+    if (const auto fault = whyNotNow(drafts))
         return notSigned(*fault);
-    if (m_store.access() == db::Access::ReadOnly)
-        return notSigned(openForReadingOnly());
     return sealAndAppend(ledger, drafts, key);
 }
 

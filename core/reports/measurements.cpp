@@ -36,7 +36,7 @@ QString readingText(const Entry &entry) { return entry.said.body.text(u"value") 
 std::vector<ReportColumn> withTool(std::vector<ReportColumn> first)
 {
     first.insert(first.end(), {{"tool"_L1, QT_TRANSLATE_NOOP("Report", "Tool"), 8},
-                               {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Calibration due"), 11},
+                               {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Calibration due"), 13},
                                {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 0}});
     return first;
 }
@@ -137,9 +137,9 @@ std::vector<ReportRow> bondingRows(const JobRecord &record)
 Report torqueReport()
 {
     auto columns = withTool({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
-                             {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 10},
-                             {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 8},
-                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 15},
+                             {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 9},
+                             {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 7},
+                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 17},
                              {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 10}});
     columns.insert(columns.end(), {{"asked"_L1, QT_TRANSLATE_NOOP("Report", "Asked for here"), 0},
                                    {"setting"_L1, QT_TRANSLATE_NOOP("Report", "Wrench set to"), 0},

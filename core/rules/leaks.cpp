@@ -3,6 +3,8 @@
 
 #include "core/rules/leaks.hpp"
 
+#include <QSet>
+
 #include "core/job/leak_reading.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
@@ -22,6 +24,21 @@ const LeakLimit *limitOf(const Case &c) { return c.item && c.item->listed.leak ?
 QString rework() { return inWords(QT_TRANSLATE_NOOP("Rule", "Find the cause, mark the item disturbed, and restore it as the maintenance data says.")); }
 
 } // namespace
+
+std::optional<Refusal> leakClassesAreSound(const Case &c)
+{
+    const std::vector<QString> classes = c.draft.body.texts(u"leak_classes");
+    const QString lead = inWords(QT_TRANSLATE_NOOP("Rule", "the lead"));
+    if (!classes.empty() && c.text(u"leak_scheme").isEmpty())
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Schemes call different leaks by one name. Name the scheme that the leak classes are of.")), lead);
+    QSet<QString> names;
+    for (const QString &name : classes) {
+        if (name == dryLeak() || names.contains(name))
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no leak class of its own. Name each class once, from the least to the worst, without \"%2\".")).arg(name, dryLeak()), lead);
+        names.insert(name);
+    }
+    return std::nullopt;
+}
 
 std::optional<Refusal> leakIsAskedFor(const Case &c)
 {
@@ -76,6 +93,7 @@ std::optional<Refusal> leakIsCheckedAfterTorque(const Case &c)
     return missing ? std::optional(refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked for leaks after it was torqued. %2")).arg(c.itemName(), *missing), technician())) : std::nullopt;
 }
 
+const Rule leakClasses{"job.leak-classes"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A seep of one scheme is a heavy seep of another."), &leakClassesAreSound};
 const Rule leakAsked{"leak.asked-for"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A check without a limit can only be passed."), &leakIsAskedFor};
 const Rule leakTold{"leak.told"_L1, QT_TRANSLATE_NOOP("RuleWhy", "No leak is something that was looked for."), &leakIsTold};
 const Rule leakLimit{"leak.limit"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A leak grows in flight, beside what is hot."), &leakIsWithinLimit};

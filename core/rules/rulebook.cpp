@@ -77,7 +77,7 @@ const JobPages &jobPages()
 
 const std::vector<const Rule *> &openingRules()
 {
-    static const std::vector<const Rule *> rules = {&notYetOpen, &enrolled, &peopleKnown, &mayOpen, &zonesNamed};
+    static const std::vector<const Rule *> rules = {&notYetOpen, &enrolled, &peopleKnown, &mayOpen, &zonesNamed, &leakClasses};
     return rules;
 }
 

@@ -33,6 +33,7 @@ private slots:
     void signsByTheRuleOfIdentity();
     void askSaysWhatSigningWouldSay();
     void rehearsalWritesNothing();
+    void attachmentIsKeptBeforeItIsNamed();
     void readOnlyStore();
     void damagedStoreIsNotWorkedIn();
     void startPageIsRemembered();
@@ -278,6 +279,24 @@ void TstSigning::rehearsalWritesNothing()
     QCOMPARE(rehearsal.take(undone("tech", u"E1"_s, u"1"_s)).front().rule, u"sequence.listed"_s);
     QCOMPARE(hangar.store().head(hangar.job())->seq, 3);
     QCOMPARE(hangar.store().ledgers()->size(), 2u);
+}
+
+/// An entry that names what nobody holds could never be proved, and never be taken back.
+void TstSigning::attachmentIsKeptBeforeItIsNamed()
+{
+    Hangar hangar;
+    QCOMPARE(hangar.openJob(), QString());
+    const QByteArray picture = "bytes of a picture";
+    const core::json::Object body{{u"sha256"_s, core::Digest::of(picture).hex()}, {u"media_type"_s, u"image/png"_s}, {u"moment"_s, u"before"_s}};
+    const core::Draft photo{person("tech"), hangar.session().now(), u"photo.attached"_s, u"E1"_s, body};
+    const auto before = hangar.session().state()->lines.size();
+    const auto refused = hangar.session().sign(hangar.job(), {photo}, signer("tech"));
+    QVERIFY(!refused);
+    QCOMPARE(refused.error().error.code, core::ErrorCode::NotFound);
+    QVERIFY2(refused.error().error.message.contains(core::Digest::of(picture).hex()), qPrintable(refused.error().error.message));
+    QCOMPARE(hangar.session().state()->lines.size(), before);
+    QVERIFY(hangar.session().store().attachments().put(picture, u"image/png"_s));
+    QVERIFY(hangar.session().sign(hangar.job(), {photo}, signer("tech")));
 }
 
 void TstSigning::readOnlyStore()

@@ -150,7 +150,7 @@ private slots:
         row("a unit without weight", "", {}, "Ana weighs incoming_weight=0_lb", "weight.balance");
 
         // Leaks, by the classes of FAA-H-8083-31 ch. 14 in their order, and by rate; the class itself is what somebody saw.
-        const char *classes = "leak_classes=stain,seep,heavy,running";
+        const char *classes = "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep,heavy,running";
         const QString line = u"Ana lists X1 requirements=leak leak_class=seep; Ana disconnects X1; Ben reconnects X1"_s;
         row("a class below the worst allowed", classes, line, "Ben checks X1 class=stain", "");
         row("the worst allowed", classes, line, "Ben checks X1 class=seep", "");
@@ -191,8 +191,8 @@ private slots:
         row("a least drag below nought", "", {}, "Ana lists X2 torque_prevailing_min=-1_lbf·in", "listing.turn-and-drag");
         row("two bonding readings", "", {}, "Ana lists X2 bonding_readings=2", "");
         row("three bonding readings", "", {}, "Ana lists X2 bonding_readings=3", "listing.bonding-readings");
-        row("a leak class of the job", "leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=stain", "");
-        row("a leak class of another scheme", "leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=weep", "listing.leak");
+        row("a leak class of the job", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=stain", "");
+        row("a leak class of another scheme", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=weep", "listing.leak");
         row("a leak class where the job has no scheme", "", {}, "Ana lists X2 requirements=leak leak_class=stain", "listing.leak");
         row("a rate below nought", "", {}, "Ana lists X2 requirements=leak leak_rate=-1_mL/min", "listing.leak");
         row("asks for a leak check without a limit", "", {}, "Ana lists X2 requirements=leak", "listing.requirements");

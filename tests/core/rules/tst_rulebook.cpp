@@ -353,6 +353,16 @@ private slots:
             QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.zones"_s);
         }
         opening.body.set(u"zones"_s, core::json::Array{left});
+        opening.body.set(u"leak_scheme"_s, u"FAA-H-8083-31"_s);
+        for (const QStringList &classes : {QStringList{u"stain"_s, u"stain"_s}, QStringList{u"dry"_s, u"stain"_s}}) {
+            opening.body.set(u"leak_classes"_s, core::json::arrayOf({classes.begin(), classes.end()}));
+            QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.leak-classes"_s);
+        }
+        opening.body.set(u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s}));
+        QVERIFY(core::admit(fresh, story.reg(), opening).empty());
+        opening.body.remove(u"leak_scheme"_s);
+        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.leak-classes"_s);
+        opening.body.remove(u"leak_classes"_s);
         opening.body.set(u"lead"_s, u"Zed"_s);
         QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"person.known"_s);
         const core::Draft late = story.drafts(u"Ana disconnects D1 done_at=2026-03-02T05:00:00.000Z"_s).front();
@@ -387,7 +397,7 @@ private slots:
     /// Runs last: a rule that no row above has seen refusing is a rule without a test.
     void zEveryRuleWasSeenRefusing()
     {
-        const QSet<QString> elsewhere = {u"job.opened-once"_s, u"job.open"_s, u"job.closed"_s, u"job.opened-by-lead"_s, u"job.zones"_s, // above and tst_closure
+        const QSet<QString> elsewhere = {u"job.opened-once"_s, u"job.open"_s, u"job.closed"_s, u"job.opened-by-lead"_s, u"job.zones"_s, u"job.leak-classes"_s, // above and tst_closure
                                          u"closure.nothing-loose"_s, u"closure.something-listed"_s, u"closure.release-authority"_s,
                                          u"inspection.authorised"_s, u"independence.own-work"_s, u"independence.own-group"_s,
                                          u"independence.second-person"_s, u"person.enrolled"_s, u"handover.list"_s};
