@@ -48,7 +48,7 @@ Measured<Working> conversionWorking(const Quantity &quantity, const Unit &to, qi
     Working working;
     working.steps = {factorStep(from, coherent, u"f"_s), factorStep(to, coherent, u"g"_s),
                      {tr(QT_TRANSLATE_NOOP("Measure", "In %1")).arg(coherent.symbol), u"x · f"_s, u"%1 · %2"_s.arg(quantity.value().text(), from.factor.text()), shownIn(quantity.coherent(), coherent, allPlaces)},
-                     {tr(QT_TRANSLATE_NOOP("Measure", "In %1")).arg(to.symbol), u"y = x · f / g"_s, u"%1 · %2 / %3"_s.arg(quantity.value().text(), from.factor.text(), to.factor.text()), shownIn(quantity.coherent(), to, most)}};
+                     {tr(QT_TRANSLATE_NOOP("Measure", "Result in %1, y")).arg(to.symbol), u"y = x · f / g"_s, u"%1 · %2 / %3"_s.arg(quantity.value().text(), from.factor.text(), to.factor.text()), shownIn(quantity.coherent(), to, most)}};
     working.answer = (isExact ? tr(QT_TRANSLATE_NOOP("Measure", "%1 = %2")) : u"%1 %2"_s).arg(quantity.text(), shown(value, to.symbol, most));
     if (!isExact)
         working.notes << tr(QT_TRANSLATE_NOOP("Measure", "Rounded, half away from zero, as it was written; nothing was rounded before."));

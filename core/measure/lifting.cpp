@@ -141,11 +141,14 @@ void checkSlings(LiftCheck &check, const LiftPlan &plan)
         checkPoint(check, plan, (*shares)[i], pointName(i, shares->size()));
 }
 
+/// A number inside a formula goes without the sign that says that it was rounded for show: its own line has it.
+QString inFormula(QString shownNumber) { return shownNumber.remove(u"≈ "_s); }
+
 void showHoist(Working &working, const LiftPlan &plan, const HoistLoad &hoist)
 {
     const QString load = inUnitOf(hoist.load, plan.hoistLimit);
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Load on the hoist, H")), u"H = W + G"_s, plan.unitWeight.text() + u" + "_s + plan.riggingWeight.text(), load});
-    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Margin of the hoist")), u"(WLL − H) / WLL · 100"_s, u"(%1 − %2) / %1 · 100"_s.arg(plan.hoistLimit.text(), load),
+    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Margin of the hoist")), u"(WLL − H) / WLL · 100"_s, u"(%1 − %2) / %1 · 100"_s.arg(plan.hoistLimit.text(), inFormula(load)),
                              shown(hoist.margin, u"%"_s, 1)});
 }
 
@@ -176,8 +179,8 @@ void showPoint(Working &working, const LiftPlan &plan, const PointLoad &point, s
                                  numbers.arg(plan.unitWeight.text(), plan.points->span.text(), plan.points->centreFromLeft.text()), share});
     }
     const QString tension = inUnitOf(point.legTension, plan.slingLimit);
-    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Tension of a leg at %1, T")).arg(name), u"T = R · k / n"_s, u"%1 · k / %2"_s.arg(share, QString::number(carryingLegs(plan))), tension});
-    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Margin of a leg at %1")).arg(name), u"(WLL − T) / WLL · 100"_s, u"(%1 − %2) / %1 · 100"_s.arg(plan.slingLimit.text(), tension),
+    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Tension of a leg at %1, T")).arg(name), u"T = R · k / n"_s, u"%1 · k / %2"_s.arg(inFormula(share), QString::number(carryingLegs(plan))), tension});
+    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Margin of a leg at %1")).arg(name), u"(WLL − T) / WLL · 100"_s, u"(%1 − %2) / %1 · 100"_s.arg(plan.slingLimit.text(), inFormula(tension)),
                              shown(point.margin, u"%"_s, 1)});
 }
 

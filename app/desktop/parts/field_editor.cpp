@@ -118,7 +118,9 @@ public:
         const QString number = m_number->text().trimmed();
         if (number.isEmpty())
             return std::nullopt;
-        const QString unit = m_unit->currentData().toString();
+        // A unit that was typed and is not known here is told as it was typed, without the one in the box behind it.
+        const bool hasUnit = std::any_of(number.begin(), number.end(), [](QChar one) { return one.isLetter(); });
+        const QString unit = hasUnit ? QString() : m_unit->currentData().toString();
         const auto read = core::Quantity::read(number + u' ' + unit, m_dimension);
         return read ? read->text() : number + (unit.isEmpty() ? unit : u' ' + unit);
     }

@@ -74,6 +74,19 @@ QString leakInWords(const core::LeakReading &leak)
         parts << leak.leakClass;
     if (leak.rate)
         parts << leak.rate->text();
+    if (leak.dropsPerMillilitre)
+        parts << ItemFacts::tr("%1 drops to the millilitre").arg(leak.dropsPerMillilitre->text());
+    if (!leak.how.isEmpty())
+        parts << leak.how;
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString bondReadingInWords(const core::BondingReading &bond, const core::Register &reg)
+{
+    QStringList parts{bond.second ? ItemFacts::tr("%1 and %2").arg(bond.value.text(), bond.second->text()) : bond.value.text()};
+    if (bond.leadZero)
+        parts << ItemFacts::tr("leads together %1").arg(bond.leadZero->text());
+    parts << toolInWords(bond.tool, reg);
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -138,8 +151,7 @@ std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Re
     for (const core::TorqueReading &reading : item.torque)
         facts.push_back({isInPasses ? ItemFacts::tr("Torque, fastener %1, pass %2").arg(reading.fastener).arg(reading.pass) : ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), readingInWords(reading, item, reg), markInWords(reading.mark, reg)});
     if (item.bonding)
-        facts.push_back({ItemFacts::tr("Bonding resistance"), ItemFacts::tr("%1 · %2").arg(item.bonding->second ? ItemFacts::tr("%1 and %2").arg(item.bonding->value.text(), item.bonding->second->text()) : item.bonding->value.text(),
-                                                                                           toolInWords(item.bonding->tool, reg)), markInWords(item.bonding->mark, reg)});
+        facts.push_back({ItemFacts::tr("Bonding resistance"), bondReadingInWords(*item.bonding, reg), markInWords(item.bonding->mark, reg)});
     if (item.safetying)
         facts.push_back({ItemFacts::tr("Safetied"), item.safetying->method, markInWords(item.safetying->mark, reg)});
     if (item.leak)

@@ -20,6 +20,7 @@
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
+#include "app/desktop/parts/item_facts.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/seeds.hpp"
 #include "core/job/admit.hpp"
@@ -123,6 +124,8 @@ private slots:
     void strickenFigureIsNotShown();
     void figuresAreBegunFromTheirPage();
     void noFigureSaysWhatComesHere();
+    void inspectorSeesHowItWasMeasured_data();
+    void inspectorSeesHowItWasMeasured();
     void figuresMayBeBegunByTheCrew_data();
     void figuresMayBeBegunByTheCrew();
 };
@@ -364,6 +367,28 @@ void TstPages::noFigureSaysWhatComesHere()
     QCOMPARE(rows->currentIndex(), 1); // the sentence
     QVERIFY(!named<QWidget>(page, "lift")->isVisible());
     QVERIFY(!named<QLabel>(page, "answer")->isVisible());
+}
+
+void TstPages::inspectorSeesHowItWasMeasured_data()
+{
+    QTest::addColumn<QString>("told");
+    QTest::addColumn<QString>("fact");
+    QTest::newRow("a bond, its leads zeroed") << u"Ana lists X1 requirements=bonding bonding_max=3 bonding_unit=mΩ; Ana disconnects X1; Ben reconnects X1; Ben measures X1 value=1.5 lead_zero=0.02_mΩ"_s
+                                              << u"1.5 mΩ · leads together 0.02 mΩ · BM1"_s;
+    QTest::newRow("a leak in drops") << u"Ana lists X1 requirements=leak leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1; Ben checks X1 rate= drops=6_drops/min drops_per_ml=20 how=pump_on_for_5_min"_s
+                                     << u"6 drops/min · 20 drops to the millilitre · pump on for 5 min"_s;
+}
+
+void TstPages::inspectorSeesHowItWasMeasured()
+{
+    QFETCH(QString, told);
+    QFETCH(QString, fact);
+    const story::Story tale(told);
+    QCOMPARE(tale.refusedSentence(), QString());
+    QStringList values;
+    for (const desktop::Fact &one : desktop::recordedAbout(*tale.job().item(*core::InterfaceId::parse(u"X1")), tale.reg()))
+        values << one.value;
+    QVERIFY2(values.join(u'\n').contains(fact), qPrintable(values.join(u'\n')));
 }
 
 void TstPages::figuresMayBeBegunByTheCrew_data()
