@@ -107,13 +107,12 @@ void setReport(Flow &flow, const core::JobRecord &job, QStringView name, const Q
 {
     const core::Report *report = core::findReport(name);
     const auto rows = report->rows(job);
-    if (rows.empty() && ifNone.isEmpty())
-        return;
-    flow.heading(reportWord(report->title));
-    if (rows.empty())
+    if (!rows.empty()) {
+        flow.table(reportWord(report->title), tableOf(*report, rows));
+    } else if (!ifNone.isEmpty()) {
+        flow.heading(reportWord(report->title));
         flow.paragraph(ifNone);
-    else
-        flow.table(tableOf(*report, rows));
+    }
 }
 
 /// The lifts that stand, as they were planned.

@@ -50,6 +50,8 @@ public:
 
     void title(const QString &text);
     void heading(const QString &text);
+    /// A table under its heading, which stands on the page of the first row.
+    void table(const QString &heading, const Table &table);
     void paragraph(const QString &text, Face face = Face::Text, const QColor &colour = ink::text);
     /// A framed paragraph with a word in front: the verdict, a caution.
     void box(const QString &word, const QString &text, const QColor &colour);
@@ -69,6 +71,7 @@ private:
     double room() const { return m_frame.body.bottom() - m_y; }
     void newPage();
     void need(double height);
+    double firstRowHeight(const Table &table) const;
     void rule(double y, double thickness, const QColor &colour);
     double line(const QString &text, Face face, const QColor &colour, double x);
 

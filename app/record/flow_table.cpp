@@ -172,6 +172,25 @@ void Flow::placeGiant(const Table &table, const LaidRow &row, const std::vector<
     }
 }
 
+double Flow::firstRowHeight(const Table &table) const
+{
+    const std::vector<double> widths = widthsOf(table);
+    const TableRow &first = table.rows.front();
+    const double head = headHeight(table, widths) + groupHeight(first.group);
+    const LaidRow laid = laidRow(table, first, widths);
+    return head + (laid.whole() > m_frame.body.height() - head ? laid.height(1) : laid.whole());
+}
+
+void Flow::table(const QString &text, const Table &table)
+{
+    if (isCancelled() || table.rows.empty())
+        return;
+    const double headings = static_cast<double>(m_faces.wrapped(text, Face::Heading, width()).size()) * m_faces.lineHeight(Face::Heading);
+    need(headings + 20 * point + firstRowHeight(table)); // with what stands above and below a heading
+    heading(text);
+    this->table(table);
+}
+
 void Flow::table(const Table &table)
 {
     if (isCancelled() || table.rows.empty())

@@ -16,6 +16,7 @@
 
 #include <csignal>
 
+#include "app/record/flow.hpp"
 #include "core/acts/act.hpp"
 #include "core/reports/timeline.hpp"
 #include "tests/core/reports/scene.hpp"
@@ -68,6 +69,7 @@ private slots:
     void figuresAreOnPaper();
     void narrowColumnsStandUnderTheirRow();
     void oneCellLongerThanAPage();
+    void headingStandsOverItsFirstRow();
     void interfacesAsCsv();
 
 private:
@@ -323,6 +325,25 @@ void RecordTest::oneCellLongerThanAPage()
     const qsizetype pages = text->count(u'\f');
     QVERIFY2(whole <= 1800 && whole >= 1800 - pages, qPrintable(QString::number(whole)));
     QVERIFY(pages < 40);
+}
+
+/// However far down the page it begins, and however high the first row is.
+void RecordTest::headingStandsOverItsFirstRow()
+{
+    const auto faces = record::Typefaces::find();
+    QVERIFY(faces);
+    for (int lines = 0; lines < 70; ++lines) {
+        record::Flow flow(record::frameOf(record::PageSize::A4), *faces, {});
+        for (int i = 0; i < lines; ++i)
+            flow.paragraph(u"Filler."_s);
+        const record::Table table{{{u"What"_s, 1}}, {{u"Group"_s, {u"Row of\nmany\nlines\nat\nonce"_s}}}};
+        flow.table(u"Heading"_s, table);
+        for (const record::Sheet &sheet : flow.takeSheets()) {
+            const auto has = [&](const QString &text) { return std::any_of(sheet.runs.begin(), sheet.runs.end(), [&](const record::Run &run) { return run.text == text; }); };
+            QCOMPARE(has(u"Heading"_s), has(u"Group"_s));
+            QVERIFY(!has(u"Heading"_s) || std::any_of(sheet.runs.begin(), sheet.runs.end(), [](const record::Run &run) { return run.text.startsWith(u"Row of"); }));
+        }
+    }
 }
 
 void RecordTest::interfacesAsCsv()
