@@ -12,6 +12,7 @@
 
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/words.hpp"
 #include "app/desktop/parts/theme.hpp"
 
 namespace desktop {
@@ -55,7 +56,7 @@ QWidget *ImportDialog::faultsOf(const std::vector<core::Error> &faults)
     std::vector<Row> rows;
     const auto number = [](const std::optional<qint64> &n) { return n ? QString::number(*n) : QString(); };
     for (const core::Error &fault : faults)
-        rows.push_back({QString::number(rows.size()), {number(fault.where.row), number(fault.where.column), fault.message}, false, true});
+        rows.push_back({QString::number(rows.size()), {number(fault.where.row), fault.where.column ? spreadsheetColumn(*fault.where.column) : QString(), fault.message}, false, true});
     table->take(rows);
     return table;
 }

@@ -113,6 +113,14 @@ QString subjectInWords(const std::optional<QString> &subject, const core::JobSta
     return item ? itemInWords(*item) : *subject;
 }
 
+QString spreadsheetColumn(qint64 column)
+{
+    QString letters;
+    for (qint64 rest = column; rest > 0; rest = (rest - 1) / 26)
+        letters.prepend(QChar(static_cast<char16_t>(u'A' + (rest - 1) % 26)));
+    return letters;
+}
+
 QString refusalsInWords(const core::Refusals &refusals)
 {
     QStringList lines;

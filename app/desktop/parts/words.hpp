@@ -35,6 +35,9 @@ QString bodyInWords(const core::Act &act, const core::json::Object &body, const 
 /// Whom or what an entry is about: `E12 Bleed duct, forward`; the subject itself where the job knows no such item.
 QString subjectInWords(const std::optional<QString> &subject, const core::JobState &job);
 
+/// A column as spreadsheets name it: 1 is A, 27 is AA.
+QString spreadsheetColumn(qint64 column);
+
 /// The sentences of refusals, each once, and who can clear them.
 QString refusalsInWords(const core::Refusals &refusals);
 

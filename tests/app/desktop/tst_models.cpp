@@ -11,6 +11,7 @@
 #include "app/desktop/pages/list/interface_filter.hpp"
 #include "app/desktop/pages/list/interface_model.hpp"
 #include "app/desktop/parts/row_model.hpp"
+#include "app/desktop/parts/words.hpp"
 #include "resources/resources.hpp"
 #include "tests/support/story.hpp"
 
@@ -64,7 +65,23 @@ private slots:
     void filterFollowsTheModel();
     void looseOnlyHidesInspected();
     void stageStandsAsWord();
+    void columnsAreNamedAsInSpreadsheets_data();
+    void columnsAreNamedAsInSpreadsheets();
 };
+
+void TstModels::columnsAreNamedAsInSpreadsheets_data()
+{
+    QTest::addColumn<qint64>("column");
+    QTest::addColumn<QString>("letters");
+    for (const auto &[column, letters] : {std::pair{1, "A"}, {4, "D"}, {26, "Z"}, {27, "AA"}, {52, "AZ"}, {53, "BA"}, {702, "ZZ"}, {703, "AAA"}, {16384, "XFD"}})
+        QTest::newRow(letters) << qint64{column} << QString::fromLatin1(letters);
+}
+
+void TstModels::columnsAreNamedAsInSpreadsheets()
+{
+    QFETCH(qint64, column);
+    QTEST(desktop::spreadsheetColumn(column), "letters");
+}
 
 void TstModels::rowsFollow_data()
 {
