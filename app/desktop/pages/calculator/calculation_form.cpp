@@ -3,6 +3,7 @@
 
 #include "app/desktop/pages/calculator/calculation_form.hpp"
 
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>

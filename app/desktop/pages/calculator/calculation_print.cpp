@@ -3,6 +3,7 @@
 
 #include "app/desktop/pages/calculator/calculation_print.hpp"
 
+#include <QCoreApplication>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
