@@ -30,8 +30,10 @@ bool applyTorque(JobState &job, const Statement &said)
     if (!item || !item->restoration || !fastener || !value || !tool)
         return false;
     const TorqueStep step = torqueStepOf(said.body);
-    if (item->listed.torque && startsTorqueAgain(*item, said.author, step))
+    if (item->listed.torque && startsTorqueAgain(*item, said.author, step)) {
         item->torque.clear();
+        item->torqueTakenOverBy.clear();
+    }
     item->torque.push_back({markOf(said), *fastener, *value, *tool, step.pass, leverIn(said.body), quantityIn(said.body, u"setting", Dimension::Torque),
                             quantityIn(said.body, u"prevailing", Dimension::Torque)});
     addActors(*item, said);

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 #include "core/acts/act.hpp"
 
 namespace core {
@@ -29,7 +31,8 @@ std::optional<measure::TwoPoints> pointsIn(const json::Object &body)
 
 std::optional<measure::LiftPlan> liftIn(const json::Object &body, QDate signedOn)
 {
-    const QDate day = body.contains(u"day") ? date(body, u"day") : signedOn;
+    // No inspection that is over when the plan is signed holds on the day of the lift.
+    const QDate day = body.contains(u"day") ? std::max(date(body, u"day"), signedOn) : signedOn;
     const auto unit = mass(body, u"unit_weight");
     const auto rigging = mass(body, u"rigging_weight");
     const auto hoist = mass(body, u"hoist_limit");

@@ -14,7 +14,7 @@ namespace core {
 // The bodies of figures of the whole job as core/measure takes them. Nothing where a member is missing or of another form: the form
 // says so when it is asked.
 
-/// A lift on the day that the body names, else on the day it is signed. One of `span` and `centre` alone is for a rule to refuse.
+/// A lift on the day that the body names, not before the day it is signed, which is that of the lift where none is named. One of `span` and `centre` alone is for a rule to refuse.
 std::optional<measure::LiftPlan> liftIn(const json::Object &body, QDate signedOn);
 
 struct ServicingFigure {

@@ -56,7 +56,6 @@ QString passText(const TorqueSpec *spec, const json::Object &body)
     return pass ? QString::number(*pass) : QString();
 }
 
-/// As the list has it; of a pass, or with the drag added, as it follows from the list.
 /// As the list gives it, digit for digit.
 QString specifiedText(const TorqueSpec &spec) { return inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(spec.min.value().text(), spec.max.text()); }
 
@@ -137,9 +136,9 @@ std::vector<ReportRow> bondingRows(const JobRecord &record)
 Report torqueReport()
 {
     auto columns = withTool({{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
-                             {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 9},
+                             {"fastener"_L1, QT_TRANSLATE_NOOP("Report", "Fastener"), 12},
                              {"pass"_L1, QT_TRANSLATE_NOOP("Report", "Pass"), 7},
-                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 17},
+                             {"specified"_L1, QT_TRANSLATE_NOOP("Report", "Specified"), 16},
                              {"reading"_L1, QT_TRANSLATE_NOOP("Report", "Reading"), 10}});
     columns.insert(columns.end(), {{"asked"_L1, QT_TRANSLATE_NOOP("Report", "Asked for here"), 0},
                                    {"setting"_L1, QT_TRANSLATE_NOOP("Report", "Wrench set to"), 0},

@@ -18,7 +18,6 @@ QString rangeText(const Tool &tool)
     return isRanged ? inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(tool.rangeMin->value().text(), tool.rangeMax->text()) : QString();
 }
 
-/// The tool as the entry found it: with the calibration that covered that day.
 /// What guard band, setting and adapter were reckoned with.
 QString deviationText(const Tool &tool, QDate day)
 {
@@ -32,6 +31,7 @@ QString deviationText(const Tool &tool, QDate day)
 
 QString textOf(const std::optional<Quantity> &quantity) { return quantity ? quantity->text() : QString(); }
 
+/// The tool as the entry found it: with the calibration that covered that day.
 ReportRow rowOf(const Tool &tool, QDate day)
 {
     const Calibration *calibration = calibrationOn(tool, day);

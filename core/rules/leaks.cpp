@@ -23,6 +23,19 @@ const LeakLimit *limitOf(const Case &c) { return c.item && c.item->listed.leak ?
 
 QString rework() { return inWords(QT_TRANSLATE_NOOP("Rule", "Find the cause, mark the item disturbed, and restore it as the maintenance data says.")); }
 
+/// Drops are counted with how many of them make a millilitre: 10 to 20 from usual edges, 60 from the finest tips (conversion pages).
+std::optional<QString> whyNoDropSize(const Case &c)
+{
+    const auto drops = Decimal::parse(c.text(u"drops_per_ml"));
+    if (!drops)
+        return std::nullopt;
+    if (!c.draft.body.contains(u"drops"))
+        return inWords(QT_TRANSLATE_NOOP("Rule", "Drops to the millilitre are told where drops were counted. Fill in the drops, or leave this out."));
+    if (Rational(*drops) >= 5 && Rational(*drops) <= 100)
+        return std::nullopt;
+    return inWords(QT_TRANSLATE_NOOP("Rule", "%1 drops to the millilitre come from no edge: 10 to 20 are usual. Count how many fill a measure.")).arg(drops->text());
+}
+
 } // namespace
 
 std::optional<Refusal> leakClassesAreSound(const Case &c)
@@ -54,6 +67,8 @@ std::optional<Refusal> leakIsTold(const Case &c)
         return std::nullopt;
     if (c.draft.body.contains(u"rate") && c.draft.body.contains(u"drops"))
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tell a leak by its rate or by drops counted, not by both.")), technician());
+    if (const auto why = whyNoDropSize(c))
+        return refusal(c, *why, technician());
     if (!limit->worstClass.isEmpty() && c.text(u"class").isEmpty())
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by class (%2 at worst). Say which was seen; dry, where nothing shows.")).arg(c.itemName(), limit->worstClass), technician());
     if (limit->rate && !leakRateIn(c.draft.body))
@@ -67,6 +82,11 @@ std::optional<Refusal> leakIsWithinLimit(const Case &c)
     if (!limit)
         return std::nullopt;
     const QString seen = c.text(u"class");
+    const auto rate = leakRateIn(c.draft.body);
+    if (rate && rate->value().isNegative())
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A leak of %1 is none. Say what was measured.")).arg(rate->text()), technician());
+    if (rate && seen == dryLeak() && rate->coherent() > 0)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 cannot be dry and leak %2. Say which it is.")).arg(c.itemName(), rate->text()), technician());
     if (!seen.isEmpty()) {
         const auto within = isLeakClassWithin(seen, limit->worstClass, c.job.facts);
         if (!within)
@@ -74,7 +94,6 @@ std::optional<Refusal> leakIsWithinLimit(const Case &c)
         if (!*within)
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 leaks: %2, where %3 is allowed at worst. %4")).arg(c.itemName(), seen, limit->worstClass.isEmpty() ? dryLeak() : limit->worstClass, rework()), technician());
     }
-    const auto rate = leakRateIn(c.draft.body);
     if (!rate || !limit->rate)
         return std::nullopt;
     const auto checked = measure::rateAgainstLimit(*rate, *limit->rate, Decimal::parse(c.text(u"drops_per_ml")));

@@ -123,7 +123,8 @@ std::optional<Refusal> leadsWereZeroed(const Case &c)
 {
     const auto value = readingOf(c);
     const auto zero = quantityIn(c.draft.body, u"lead_zero", Dimension::Resistance);
-    const auto why = value && zero ? measure::whyNotZeroed(*zero, *value) : std::nullopt;
+    const auto second = quantityIn(c.draft.body, u"second_reading", Dimension::Resistance);
+    const auto why = value && zero ? measure::whyNotZeroed(*zero, second && *second < *value ? *second : *value) : std::nullopt;
     return why ? std::optional(refusal(c, *why, technician())) : std::nullopt;
 }
 
@@ -135,10 +136,14 @@ std::optional<Refusal> toolIsInCalibration(const Case &c)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The register has no tool \"%1\".")).arg(c.text(u"tool")), keeper);
     if (tool->withdrawn && c.draft.at >= *tool->withdrawn)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 was withdrawn on %2.")).arg(tool->id.text(), tool->withdrawn->utcDate().toString(Qt::ISODate)), keeper);
-    if (calibrationOn(*tool, c.draft.at.utcDate()))
+    // In calibration when it was used, and still when that is signed.
+    const auto done = Instant::parseLedger(c.text(u"done_at"));
+    const QDate signedOn = c.draft.at.utcDate();
+    const QDate day = done && !calibrationOn(*tool, done->utcDate()) ? done->utcDate() : signedOn;
+    if (calibrationOn(*tool, day))
         return std::nullopt;
     const QString due = tool->calibrations.empty() ? inWords(QT_TRANSLATE_NOOP("Rule", "never")) : tool->calibrations.back().due.toString(Qt::ISODate);
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 is not in calibration on %2; its calibration holds until: %3.")).arg(tool->id.text(), c.draft.at.utcDate().toString(Qt::ISODate), due), keeper);
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 is not in calibration on %2; its calibration holds until: %3.")).arg(tool->id.text(), day.toString(Qt::ISODate), due), keeper);
 }
 
 std::optional<Refusal> readingIsInToolRange(const Case &c)
@@ -147,10 +152,12 @@ std::optional<Refusal> readingIsInToolRange(const Case &c)
     const auto value = readingOf(c);
     if (!tool || !value)
         return std::nullopt;
-    if (tool->rangeMin && tool->rangeMax && isWithin(*value, *tool->rangeMin, *tool->rangeMax))
+    const auto second = quantityIn(c.draft.body, u"second_reading", Dimension::Resistance);
+    const auto fits = [&](const Quantity &reading) { return tool->rangeMin && tool->rangeMax && isWithin(reading, *tool->rangeMin, *tool->rangeMax); };
+    if (fits(*value) && (!second || fits(*second)))
         return std::nullopt;
     const QString range = tool->rangeMin && tool->rangeMax ? tool->rangeMin->text() + QStringLiteral(" – ") + tool->rangeMax->text() : inWords(QT_TRANSLATE_NOOP("Rule", "none registered"));
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 lies outside the usable range of tool %2 (%3).")).arg(value->text(), tool->id.text(), range),
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 lies outside the usable range of tool %2 (%3).")).arg((fits(*value) ? *second : *value).text(), tool->id.text(), range),
                    inWords(QT_TRANSLATE_NOOP("Rule", "a technician, with a fitting tool")));
 }
 

@@ -85,6 +85,8 @@ std::optional<Refusal> dragIsMeasured(const Case &c)
         return std::nullopt;
     if (drag && drag->value().isNegative())
         return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "A drag of %1 is none.")).arg(drag->text()));
+    if (drag && spec->prevailing == Prevailing::Added && *drag >= spec->min)
+        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.")).arg(drag->text(), spec->min.text()));
     if (drag || spec->prevailing != Prevailing::Added)
         return std::nullopt;
     return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "The drag of the self-locking nut is added to the torque of %1: measure it while the nut is run down, before it bears, and record it.")).arg(c.itemName()));
@@ -93,7 +95,9 @@ std::optional<Refusal> dragIsMeasured(const Case &c)
 std::optional<Refusal> nutLocks(const Case &c)
 {
     const TorqueSpec *spec = specOf(c);
-    if (!spec || c.text(u"nut") != u"used again")
+    // A nut of which nobody says that it is new has to show that it locks, where the list says how much.
+    const bool isUnsaid = c.text(u"nut").isEmpty();
+    if (!spec || c.text(u"nut") == u"new" || (isUnsaid && !spec->prevailingMin))
         return std::nullopt;
     const auto drag = quantityIn(c.draft.body, u"prevailing", Dimension::Torque);
     if (!drag)
@@ -118,6 +122,8 @@ std::optional<Refusal> adapterIsTold(const Case &c)
         return refuse(c, ratio.error());
     const auto id = ToolId::parse(c.text(u"tool"));
     const Tool *tool = id ? c.reg.tool(*id) : nullptr;
+    if (tool && !tool->length)
+        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.")).arg(tool->id.text()));
     if (tool && tool->length && *tool->length != plan.lever->length)
         return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 is registered with a length of %2; the entry says %3.")).arg(tool->id.text(), tool->length->text(), plan.lever->length.text()));
     if (c.draft.body.contains(u"setting"))
@@ -142,10 +148,15 @@ std::optional<Refusal> settingServes(const Case &c)
 std::optional<Refusal> turnIsInBand(const Case &c)
 {
     const TorqueSpec *spec = specOf(c);
-    // The turn comes after the last pass.
-    if (!spec || !spec->turn || torqueStepOf(c.draft.body).pass != passesOf(*spec))
+    if (!spec)
         return std::nullopt;
     const auto turned = quantityIn(c.draft.body, u"turn", Dimension::Angle);
+    // The turn comes after the last pass.
+    if (!spec->turn || torqueStepOf(c.draft.body).pass != passesOf(*spec)) {
+        if (!turned)
+            return std::nullopt;
+        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 asks for no turn here, and a fastener that was turned by %2 after its torque may be stretched. Follow the maintenance data, and raise a finding.")).arg(c.itemName(), turned->text()));
+    }
     if (turned && turned->value() >= spec->turn->least && turned->value() <= spec->turn->most)
         return std::nullopt;
     const QString said = turned ? turned->value().text() + u'°' : inWords(QT_TRANSLATE_NOOP("Rule", "nothing"));

@@ -4,6 +4,7 @@
 #include <QSet>
 #include <QTest>
 
+#include "core/rules/measuring.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
@@ -66,6 +67,8 @@ private slots:
         row("what would do without a drag", "", nut, "Ben torques X1 fastener=1 value=57 prevailing=8_lbf·in tool=TW6", "torque.band");
         row("its drag not measured", "", nut, "Ben torques X1 fastener=1 value=60 tool=TW6", "torque.drag");
         row("a drag below nought", "", nut, "Ben torques X1 fastener=1 value=60 prevailing=-1_lbf·in tool=TW6", "torque.drag");
+        row("a drag just below the torque", "", nut, "Ben torques X1 fastener=1 value=110 prevailing=49.9_lbf·in tool=TW6", "");
+        row("a drag as large as the torque", "", nut, "Ben torques X1 fastener=1 value=110 prevailing=50_lbf·in tool=TW6", "torque.drag");
         row("a drag without a unit", "", nut, "Ben torques X1 fastener=1 value=60 prevailing=8 tool=TW6", "form.value");
         row("a drag that is in the band already", "", joined("torque_fasteners=1 torque_min=50 torque_max=70 torque_prevailing=included"), "Ben torques X1 fastener=1 value=78 prevailing=8_lbf·in tool=TW6", "torque.band");
 
@@ -74,6 +77,8 @@ private slots:
         row("used again, at the least drag", "", used, "Ben torques X1 fastener=1 value=190 nut=used_again prevailing=8_lbf·in tool=TW6", "");
         row("used again, below it", "", used, "Ben torques X1 fastener=1 value=190 nut=used_again prevailing=7_lbf·in tool=TW6", "torque.nut");
         row("used again, not measured", "", used, "Ben torques X1 fastener=1 value=190 nut=used_again tool=TW6", "torque.nut");
+        row("not said to be new, below it", "", used, "Ben torques X1 fastener=1 value=190 prevailing=7_lbf·in tool=TW6", "torque.nut");
+        row("not said to be new, at it", "", used, "Ben torques X1 fastener=1 value=190 prevailing=8_lbf·in tool=TW6", "");
         row("new, below it", "", used, "Ben torques X1 fastener=1 value=190 nut=new prevailing=7_lbf·in tool=TW6", "");
         // 3/8-24: the published table begins at 7/16 in, so there is no limit to assume.
         row("used again, of a size without a least drag", "", joined("torque_fasteners=1 torque_min=180 torque_max=200 thread=3/8-24"), "Ben torques X1 fastener=1 value=190 nut=used_again prevailing=9_lbf·in tool=TW6", "torque.nut");
@@ -89,6 +94,7 @@ private slots:
         row("its angle left out", "", adapted, "Ben torques X1 fastener=1 value=135 setting=117_lbf·in wrench_length=10_in extension=1.5_in tool=TW6", "wrench.adapter wrench.setting");
         row("its setting left out", "", adapted, "Ben torques X1 fastener=1 value=117 wrench_length=10_in extension=1.5_in extension_angle=0_° tool=TW6", "wrench.adapter");
         row("on a wrench of another length", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=12_in extension=1.5_in extension_angle=0_° tool=TW6", "wrench.adapter wrench.setting torque.band");
+        row("on a wrench of unknown length", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=10_in extension=1.5_in extension_angle=0_° tool=TW5", "wrench.adapter wrench.setting");
         row("the same length in another unit", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=254_mm extension=38.1_mm extension_angle=0_° tool=TW6", "");
         row("reaching back to the grip", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=10_in extension=10_in extension_angle=180_° tool=TW6", "wrench.adapter");
         row("without an adapter, set inside the band", "", adapted, "Ben torques X1 fastener=1 value=135 setting=135_lbf·in tool=TW6", "");
@@ -105,6 +111,8 @@ private slots:
         const QString turned = joined("torque_fasteners=1 torque_min=100 torque_max=130 torque_turn_min=60_° torque_turn_max=75_°");
         row("turned after its torque", "", turned, "Ben torques X1 fastener=1 value=115 turn=60_° tool=TW6", "");
         row("turned too little", "", turned, "Ben torques X1 fastener=1 value=115 turn=59.9_° tool=TW6", "torque.turn");
+        row("turned where nothing is asked for", "", wide, "Ben torques X1 fastener=1 value=115 turn=60_° tool=TW6", "torque.turn");
+        row("turned in the first of two passes", "", joined("torque_fasteners=1 torque_min=100 torque_max=130 torque_passes=50,100 torque_turn_min=60_° torque_turn_max=75_°"), "Ben torques X1 fastener=1 pass=1 value=60 turn=60_° tool=TW6", "torque.turn");
         row("not turned", "", turned, "Ben torques X1 fastener=1 value=115 tool=TW6", "torque.turn");
 
         // AC 43.13-1B (9/8/98): a jumper's connection at most 3 mΩ (par. 11-189), the frame of equipment less than 2.5 mΩ (par. 11-188 f).
@@ -117,6 +125,8 @@ private slots:
         row("leads that read more than the bond", "", jumper, "Ben measures X1 value=1.5 lead_zero=1.6_mΩ", "bonding.lead-zero");
         const QString twice = u"Ana lists X1 requirements=bonding bonding_max=3 bonding_unit=mΩ bonding_readings=2; Ana disconnects X1; Ben reconnects X1"_s;
         row("two readings where two are asked for", "", twice, "Ben measures X1 value=1.5 second_reading=1.6_mΩ", "");
+        row("leads that read more than the lower of two", "", twice, "Ben measures X1 value=2.4 second_reading=0.5_mΩ lead_zero=0.6_mΩ", "bonding.lead-zero");
+        row("a second reading below what the meter can show", "", twice, "Ben measures X1 value=1.5 second_reading=0.09_mΩ", "tool.range");
         row("one reading where two are asked for", "", twice, "Ben measures X1 value=1.5", "bonding.readings");
         row("the second over the limit", "", twice, "Ben measures X1 value=1.5 second_reading=3.01_mΩ", "bonding.limit");
 
@@ -172,6 +182,12 @@ private slots:
         row("drops and a rate", "", rated, "Ben checks X1 drops=13_drops/min drops_per_ml=20", "leak.told");
         row("drops over it", "", rated, "Ben checks X1 rate= drops=13_drops/min drops_per_ml=20", "leak.limit");
         row("drops of unknown size", "", rated, "Ben checks X1 rate= drops=12_drops/min", "leak.limit");
+        row("drops finer than from any edge", "", rated, "Ben checks X1 rate= drops=12_drops/min drops_per_ml=101", "leak.told");
+        row("drops from the finest tip", "", rated, "Ben checks X1 rate= drops=36_drops/min drops_per_ml=60", "");
+        row("the size of drops that nobody counted", "", rated, "Ben checks X1 drops_per_ml=20", "leak.told");
+        row("a rate below nought", "", rated, "Ben checks X1 rate=-0.1_mL/min", "leak.limit");
+        row("dry, and a rate", classes, line, "Ben checks X1 class=dry rate=1_mL/min", "leak.limit");
+        row("dry, and a rate of nought", classes, line, "Ben checks X1 class=dry rate=0_mL/min", "");
         row("no rate told", "", rated, "Ben checks X1 rate=", "leak.told");
 
         // What a list may ask for.
@@ -225,6 +241,41 @@ private slots:
         QCOMPARE(story.stage(u"X1"_s), u"reconnected"_s);
         story.tell(u"Ben torques X1 fastener=1 pass=2 value=190 tool=TW6"_s);
         QCOMPARE(story.refusedBy(), u"torque.order"_s);
+    }
+
+    /// Whose marks somebody took over is known anew once the joint is torqued from its beginning.
+    void takingOverEndsWithANewBeginning()
+    {
+        story::Story tale(u"Ana lists X1 requirements=torque torque_fasteners=3 torque_min=180 torque_max=200 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1; "
+                          "Ben torques X1 fastener=1 value=190 tool=TW6; Dee takes-over X1; Dee torques X1 fastener=2 value=190 tool=TW6; Ben torques X1 fastener=1 value=190 tool=TW6"_s);
+        QCOMPARE(tale.refusedSentence(), QString());
+        tale.tell(u"Dee torques X1 fastener=2 value=190 tool=TW6"_s);
+        QCOMPARE(tale.refusedBy(), u"torque.half-done"_s);
+    }
+
+    /// Work that is entered a day late was done with a tool in calibration then, not only when it is signed.
+    void toolWasInCalibrationWhenUsed_data()
+    {
+        QTest::addColumn<QString>("doneAt");
+        QTest::addColumn<bool>("isRefused");
+        QTest::newRow("done today") << QString() << false;
+        QTest::newRow("done on the day of the calibration") << u"2026-03-03T00:00:00.000Z"_s << false;
+        QTest::newRow("done on the day before it") << u"2026-03-02T23:59:59.000Z"_s << true;
+    }
+    void toolWasInCalibrationWhenUsed()
+    {
+        QFETCH(QString, doneAt);
+        QFETCH(bool, isRefused);
+        story::Story tale(u"Ana lists X1 requirements=torque torque_fasteners=1 torque_min=180 torque_max=200 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1"_s);
+        core::Draft draft = tale.drafts(u"Ben torques X1 fastener=1 value=190 tool=TW6"_s).front();
+        draft.at = *core::Instant::parse(u"2026-03-03T08:00:00Z");
+        if (!doneAt.isEmpty())
+            draft.body.set(u"done_at"_s, doneAt);
+        core::Register reg = tale.reg();
+        core::Tool &tool = reg.tools.at(*core::ToolId::parse(u"TW6"));
+        tool.calibrations.resize(1);
+        tool.calibrations.front().on = QDate(2026, 3, 3);
+        QCOMPARE(core::rules::toolIsInCalibration({tale.job(), reg, draft, tale.job().item(*core::InterfaceId::parse(u"X1"))}).has_value(), isRefused);
     }
 
     /// Runs last.
