@@ -32,7 +32,7 @@ struct ExampleValue {
     const char *text; ///< as somebody types it, UTF-8
 };
 
-/// One calculation outside any job. It asks the functions of core/measure that the rules of a job ask, so it says what they say.
+/// One calculation outside any job, by the functions of core/measure that the rules of a job ask. What a rule holds against besides, it does not know.
 struct Calculation {
     QLatin1String name;  ///< stable
     const char *title;   ///< marked for translation in context "Calculation", as is `summary`

@@ -68,7 +68,7 @@ void SignSheet::fit()
     const QSize room = screen()->availableGeometry().size();
     const int narrow = fontMetrics().averageCharWidth() * 89;
     const int broad = fontMetrics().averageCharWidth() * 150;
-    const bool isBroad = m_plan.workings && room.width() > broad;
+    const bool isBroad = m_worked->isVisibleTo(this) && room.width() > broad;
     m_bodyColumns->setDirection(isBroad ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     const QMargins margins = layout()->contentsMargins();
     const int wide = std::max({width(), isBroad ? broad : narrow, layout()->totalSizeHint().width()});
@@ -86,6 +86,7 @@ void SignSheet::fit()
 
 void SignSheet::start()
 {
+    resize(0, 0); // before anybody sized it, it is as small as what it holds
     fit();
     QWidget *gap = m_plan.firstGap ? m_plan.firstGap() : nullptr;
     QWidget *first = gap ? gap : m_known ? static_cast<QWidget *>(m_secret) : m_person;
