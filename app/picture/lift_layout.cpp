@@ -85,11 +85,21 @@ QString slopeText(const core::measure::LegSlope &slope)
     return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1° from level")).arg(std::get<core::measure::AngleFromHorizontal>(slope).degrees.text());
 }
 
+QString legsText(const core::measure::LiftPlan &plan)
+{
+    if (plan.legsPerPoint == 1)
+        return tr(QT_TRANSLATE_NOOP("LiftPicture", "1 leg a point"));
+    const QString legs = QString::number(plan.legsPerPoint);
+    const qint64 carrying = core::measure::carryingLegs(plan);
+    if (carrying == plan.legsPerPoint)
+        return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 legs a point")).arg(legs);
+    return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 legs a point, %2 carrying")).arg(legs, QString::number(carrying));
+}
+
 Lines riggingLines(const Lift &lift)
 {
-    const QString legs = lift.plan.legsPerPoint == 1 ? tr(QT_TRANSLATE_NOOP("LiftPicture", "1 leg a point")) : tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 legs a point")).arg(lift.plan.legsPerPoint);
     return {{tr(QT_TRANSLATE_NOOP("LiftPicture", "Sling %1")).arg(lift.sling), Weight::Bold},
-            {legs},
+            {legsText(lift.plan)},
             {slopeText(lift.plan.slope)},
             {tr(QT_TRANSLATE_NOOP("LiftPicture", "rigging %1")).arg(lift.plan.riggingWeight.text())}};
 }
@@ -101,7 +111,7 @@ Lines pointLines(const Lift &lift, const LiftCheck &check, std::size_t index)
     if (index >= check.points.size())
         return lines;
     const core::measure::PointLoad &point = check.points[index];
-    const char *const leg = lift.plan.legsPerPoint == 1 ? QT_TRANSLATE_NOOP("LiftPicture", "leg %1") : QT_TRANSLATE_NOOP("LiftPicture", "each leg %1");
+    const char *const leg = core::measure::carryingLegs(lift.plan) == 1 ? QT_TRANSLATE_NOOP("LiftPicture", "leg %1") : QT_TRANSLATE_NOOP("LiftPicture", "each leg %1");
     lines.push_back({tr(QT_TRANSLATE_NOOP("LiftPicture", "carries %1")).arg(in(point.share, lift.plan.unitWeight))});
     lines.push_back({tr(leg).arg(in(point.legTension, lift.plan.slingLimit))});
     lines.push_back({tr(QT_TRANSLATE_NOOP("LiftPicture", "limit %1")).arg(lift.plan.slingLimit.text()), Weight::Normal, Tone::Quiet});

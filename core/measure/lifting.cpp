@@ -106,14 +106,11 @@ void checkHoist(LiftCheck &check, const LiftPlan &plan)
     judge(check, theHoist(), load, plan.hoistLimit);
 }
 
-/// A stiff load may hang on two of several legs.
-qint64 carryingLegs(const LiftPlan &plan) { return std::min<qint64>(plan.legsPerPoint, 2); }
-
 void checkPoint(LiftCheck &check, const LiftPlan &plan, const Rational &share, const QString &name)
 {
     const auto tension = legTension(share, carryingLegs(plan), *check.factor);
     check.points.push_back({share, *tension, marginPercent(*tension, plan.slingLimit.coherent())});
-    judge(check, tr(QT_TRANSLATE_NOOP("Measure", "Each leg at %1")).arg(name), *tension, plan.slingLimit);
+    judge(check, tr(QT_TRANSLATE_NOOP("Measure", "A leg at %1")).arg(name), *tension, plan.slingLimit);
     if (share == 0)
         check.warnings << tr(QT_TRANSLATE_NOOP("Measure", "Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.")).arg(name);
 }
@@ -125,8 +122,9 @@ void checkSlings(LiftCheck &check, const LiftPlan &plan)
         check.refusals << shares.error();
     if (plan.legsPerPoint < 1)
         check.refusals << noLegs(plan.legsPerPoint);
-    if (plan.legsPerPoint > 2)
-        check.warnings << tr(QT_TRANSLATE_NOOP("Measure", "Of more than two legs at a point a stiff load may hang on two: two are reckoned with."));
+    if (carryingLegs(plan) < plan.legsPerPoint)
+        check.warnings << (plan.points ? tr(QT_TRANSLATE_NOOP("Measure", "A stiff load may hang on two of all its legs: at each of two points one leg is reckoned with, however many there are."))
+                                       : tr(QT_TRANSLATE_NOOP("Measure", "A stiff load may hang on two of all its legs: two are reckoned with, however many there are.")));
     const auto factor = tensionFactor(plan.slope);
     if (!factor) {
         check.refusals << factor.error();
@@ -206,6 +204,8 @@ Measured<Shares> sharesOfTwoPoints(const Quantity &load, const TwoPoints &points
     return Shares{load.coherent() * (span - centre) / span, load.coherent() * centre / span};
 }
 
+qint64 carryingLegs(const LiftPlan &plan) { return std::min<qint64>(plan.legsPerPoint, plan.points ? 1 : 2); }
+
 Measured<Rational> legTension(const Rational &share, qint64 legs, const Rational &factor)
 {
     if (legs < 1)
@@ -254,12 +254,12 @@ Working liftWorking(const LiftPlan &plan)
     working.answer = check.isAllowed() ? tr(QT_TRANSLATE_NOOP("Measure", "No limit is exceeded by these numbers."))
                                        : tr(QT_TRANSLATE_NOOP("Measure", "Do not lift. %1")).arg(check.refusals.join(u' '));
     working.notes = check.warnings;
-    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "The legs of a point are taken to be equally long and the angle to be that of the flattest. A cradle that stays on the unit counts as part of it."))
+    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "The legs that carry are taken to be equally long and the angle to be that of the flattest; n is the number of those reckoned with at a point. A cradle that stays on the unit counts as part of it."))
                   << tr(QT_TRANSLATE_NOOP("Measure", "A tag may give the limit of all legs together, or at an angle: what counts here is what one leg carries hanging straight."))
                   << tr(QT_TRANSLATE_NOOP("Measure", "Shackles, hooks, beams and the unit's own lifting points have limits too, and are not reckoned here."));
     working.sources << tr(QT_TRANSLATE_NOOP("Measure", "Shares and leg tension: sling makers' pages on sling angle and centre of gravity"))
                     << u"29 CFR 1910.184(b); 29 CFR 1926.251(a)"_s << tr(QT_TRANSLATE_NOOP("Measure", "Under 30° from the horizontal: OSHA guidance on safe sling use"))
-                    << tr(QT_TRANSLATE_NOOP("Measure", "Margin of 20 %: common practice"));
+                    << tr(QT_TRANSLATE_NOOP("Measure", "Two legs that hold a stiff load, margin of 20 %: common practice"));
     return working;
 }
 

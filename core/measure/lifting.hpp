@@ -39,7 +39,7 @@ struct LiftPlan {
     QDate hoistInspectionDue;
     Quantity slingLimit; ///< working load limit of one leg as its tag gives it for a straight pull; no table stands in for the tag
     QDate slingInspectionDue;
-    qint64 legsPerPoint; ///< which share the point's load evenly
+    qint64 legsPerPoint; ///< as rigged; carryingLegs says how many of them are reckoned with
     LegSlope slope;      ///< of the flattest leg
     std::optional<TwoPoints> points; ///< nothing for a single lifting point
     QDate day;
@@ -61,6 +61,11 @@ struct Shares {
 /// point would be pulled up, and the load turn over.
 /// Source: sling makers' pages on the centre of gravity.
 Measured<Shares> sharesOfTwoPoints(const Quantity &load, const TwoPoints &points);
+
+/// How many legs of a point are reckoned with. A stiff load may hang on two of all its legs: one at each of two points, at most two at
+/// a single one; more legs than that carry nothing for sure. 0 or less where the plan has no legs, which legTension refuses.
+/// Common practice; no published source is at hand.
+qint64 carryingLegs(const LiftPlan &plan);
 
 /// T = R · k / n: the tension of a leg, in kg, where n legs carry the share R and k is the tension factor. Refuses fewer than one leg.
 /// Source: sling makers' pages; with k = 1 / sin a it is T = R / (n · sin a).
@@ -101,8 +106,7 @@ struct LiftCheck {
 /// Refuses, all at once: weights, limits, span of 0 or less, fewer legs than one, what tensionFactor and sharesOfTwoPoints refuse, a load
 /// above the limit of hoist or leg (29 CFR 1926.251(a)(2)), an inspection that is overdue on the day or was never dated, and a
 /// single leg on a single point that does not hang straight.
-/// Warns under a margin of 20 % (common practice), of a point that carries nothing, and of more than two legs at a point: of these a
-/// stiff load may hang on two, so two are reckoned with (common practice).
+/// Warns under a margin of 20 % (common practice), of a point that carries nothing, and of more legs than carryingLegs reckons with.
 LiftCheck checkLift(const LiftPlan &plan);
 
 /// The same, shown, with warnings as notes.

@@ -221,6 +221,10 @@ void TstLiftPicture::numbersOfTheCheck()
                                     u"leg 240 kg"_s, u"limit 600 kg"_s, u"margin 20 %"_s})
         QVERIFY2(texts.contains(expected), qPrintable(expected + u" in "_s + texts.join(u" | "_s)));
     QVERIFY(textsOf(laid({.legs = 2})).contains(u"2 legs a point"_s));
+    QVERIFY(textsOf(laid({.legs = 4})).contains(u"4 legs a point, 2 carrying"_s));
+    // With two points one leg of each is reckoned with, however many there are: 240 / sin 30° again.
+    const QStringList four = textsOf(laid({.angle = u"30"_s, .legs = 2, .centre = u"400 mm"_s}));
+    QVERIFY2(four.contains(u"2 legs a point, 1 carrying"_s) && four.contains(u"leg 480 kg"_s), qPrintable(four.join(u" | "_s)));
 }
 
 void TstLiftPicture::strainIsShapeAndWord_data()

@@ -44,7 +44,7 @@ LiftPlan goodLift()
             .hoistInspectionDue = QDate(2026, 9, 30),
             .slingLimit = quantity(u"500 kg"_s),
             .slingInspectionDue = QDate(2026, 6, 30),
-            .legsPerPoint = 2,
+            .legsPerPoint = 1,
             .slope = angle(u"60"_s),
             .points = TwoPoints{quantity(u"1.6 m"_s), quantity(u"0.6 m"_s)},
             .day = QDate(2026, 3, 2)};
@@ -251,9 +251,9 @@ private slots:
         QCOMPARE(check.points.size(), 2U);
         QCOMPARE(check.points[0].share, Rational(300));
         QCOMPARE(check.points[1].share, Rational(180));
-        QCOMPARE(check.points[0].legTension.text(3), u"173.205"_s); // 300 / (2 sin 60°) is a hundred times the root of 3
-        QCOMPARE(check.points[0].margin.text(3), u"65.359"_s);
-        QCOMPARE(check.points[1].legTension.text(3), u"103.923"_s);
+        QCOMPARE(check.points[0].legTension.text(3), u"346.41"_s); // 300 / sin 60° is two hundred times the root of 3
+        QCOMPARE(check.points[0].margin.text(3), u"30.718"_s);      // (500 − 346.41) / 500
+        QCOMPARE(check.points[1].legTension.text(3), u"207.846"_s); // 180 / sin 60°
     }
 
     void whatForbidsALift_data()
@@ -269,10 +269,10 @@ private slots:
             << u"unit=80 lb; rigging=20 lb; hoist=45.359237 kg"_s << QString();
         QTest::newRow("pounds against kilograms, over by the last place") << u"unit=80 lb; rigging=20 lb; hoist=45.3592369999999999 kg"_s << load;
         QTest::newRow("LI-11: a leg carries 1443 of 1400; wire-rope supplier's page, 29 CFR 1926.251(a)(2); inputs chosen")
-            << u"unit=2500 lb; points=none; sling=1400 lb; hoist=2000 kg"_s << load;
-        QTest::newRow("the same leg within its limit") << u"unit=2500 lb; points=none; sling=1444 lb; hoist=2000 kg"_s << QString();
-        QTest::newRow("a leg exactly at its limit: 300 / (2 sin 30°)") << u"slope=30; sling=300 kg"_s << QString();
-        QTest::newRow("a leg over it by the last place") << u"slope=30; sling=299.999999999999999 kg"_s << load;
+            << u"unit=2500 lb; points=none; legs=2; sling=1400 lb; hoist=2000 kg"_s << load;
+        QTest::newRow("the same leg within its limit") << u"unit=2500 lb; points=none; legs=2; sling=1444 lb; hoist=2000 kg"_s << QString();
+        QTest::newRow("a leg exactly at its limit: 300 / sin 30°") << u"slope=30; sling=600 kg"_s << QString();
+        QTest::newRow("a leg over it by the last place") << u"slope=30; sling=599.999999999999999 kg"_s << load;
         QTest::newRow("LI-09: slings at 25 from the horizontal") << u"slope=25"_s << u"under 30°"_s;
         QTest::newRow("slings at 91 from the horizontal") << u"slope=91"_s << u"at most 90°"_s;
         QTest::newRow("LI-12: centre of gravity outside the span") << u"centre=-0.2 m"_s << u"pulled up"_s;
@@ -292,7 +292,12 @@ private slots:
         QTest::newRow("sling without a limit") << u"sling=-500 kg"_s << weight;
         QTest::newRow("a length for a weight") << u"unit=480 mm"_s << weight;
         QTest::newRow("no legs") << u"legs=0"_s << u"legs at each lifting point"_s;
-        QTest::newRow("one leg") << u"legs=1"_s << QString();
+        // The left leg carries 480 · (1.6 − 0.6) / 1.6 / sin 30° = 600 kg, one leg of it or four; on a single point two legs carry 480 / (2 sin 30°) = 480 kg.
+        QTest::newRow("two legs at each of two points, a leg exactly at its limit") << u"legs=2; slope=30; sling=600 kg"_s << QString();
+        QTest::newRow("two legs at each of two points, over by the last place") << u"legs=2; slope=30; sling=599.999999999999999 kg"_s << load;
+        QTest::newRow("four legs at each of two points, over by the last place") << u"legs=4; slope=30; sling=599.999999999999999 kg"_s << load;
+        QTest::newRow("four legs at a single point, two of them exactly at their limit") << u"points=none; legs=4; slope=30; sling=480 kg"_s << QString();
+        QTest::newRow("four legs at a single point, over by the last place") << u"points=none; legs=4; slope=30; sling=479.999999999999999 kg"_s << load;
         QTest::newRow("eighteen digits at the limit") << u"unit=999999999999999998 kg; rigging=1 kg; hoist=999999999999999999 kg; sling=999999999999999999 kg"_s << QString();
         QTest::newRow("eighteen digits over the limit") << u"unit=999999999999999998 kg; rigging=1 kg; hoist=999999999999999998 kg; sling=999999999999999999 kg"_s << load;
     }
@@ -328,12 +333,14 @@ private slots:
         QTest::newRow("hoist with exactly 20 % left") << u"hoist=656.25 kg"_s << QString();
         QTest::newRow("hoist with less by the last place") << u"hoist=656.249999999999999 kg"_s << little;
         QTest::newRow("hoist with nothing left") << u"hoist=525 kg"_s << little;
-        QTest::newRow("leg with exactly 20 % left") << u"slope=30; sling=375 kg"_s << QString();
-        QTest::newRow("leg with less by the last place") << u"slope=30; sling=374.999999999999999 kg"_s << little;
-        QTest::newRow("two legs") << u"legs=2"_s << QString();
-        QTest::newRow("three legs") << u"legs=3"_s << u"more than two legs"_s;
-        QTest::newRow("centre of gravity under a point") << u"centre=0 m"_s << u"Nothing would hang on the right point"_s;
-        QTest::newRow("centre of gravity near a point") << u"centre=0.001 m"_s << QString();
+        QTest::newRow("leg with exactly 20 % left") << u"slope=30; sling=750 kg"_s << QString();
+        QTest::newRow("leg with less by the last place") << u"slope=30; sling=749.999999999999999 kg"_s << little;
+        QTest::newRow("one leg at each of two points") << u"legs=1"_s << QString();
+        QTest::newRow("two legs at each of two points") << u"legs=2"_s << u"at each of two points one leg is reckoned with"_s;
+        QTest::newRow("two legs at a single point") << u"points=none; legs=2"_s << QString();
+        QTest::newRow("three legs at a single point") << u"points=none; legs=3"_s << u"two are reckoned with"_s;
+        QTest::newRow("centre of gravity under a point") << u"centre=0 m; sling=1000 kg"_s << u"Nothing would hang on the right point"_s;
+        QTest::newRow("centre of gravity near a point") << u"centre=0.001 m; sling=1000 kg"_s << QString();
     }
     void whatIsWarnedOf()
     {
@@ -348,7 +355,7 @@ private slots:
 
     void theWorkingShowsEveryStep()
     {
-        const Working working = liftWorking(changed(u"slope=2 m / 1 m"_s));
+        const Working working = liftWorking(changed(u"slope=2 m / 1 m; sling=1000 kg"_s));
         QStringList lines;
         for (const WorkingStep &step : working.steps)
             lines << step.formula + u" | "_s + step.numbers + u" | "_s + step.result;
@@ -357,26 +364,41 @@ private slots:
                             u"(WLL − H) / WLL · 100 | (1000 kg − 525 kg) / 1000 kg · 100 | 47.5 %"_s,
                             u"k = l / h | 2 m / 1 m | 2"_s,
                             u"R = W · (L − x) / L | 480 kg · (1.6 m − 0.6 m) / 1.6 m | 300 kg"_s,
-                            u"T = R · k / n | 300 kg · k / 2 | 300 kg"_s,
-                            u"(WLL − T) / WLL · 100 | (500 kg − 300 kg) / 500 kg · 100 | 40 %"_s,
+                            u"T = R · k / n | 300 kg · k / 1 | 600 kg"_s,
+                            u"(WLL − T) / WLL · 100 | (1000 kg − 600 kg) / 1000 kg · 100 | 40 %"_s,
                             u"R = W · x / L | 480 kg · 0.6 m / 1.6 m | 180 kg"_s,
-                            u"T = R · k / n | 180 kg · k / 2 | 180 kg"_s,
-                            u"(WLL − T) / WLL · 100 | (500 kg − 180 kg) / 500 kg · 100 | 64 %"_s,
+                            u"T = R · k / n | 180 kg · k / 1 | 360 kg"_s,
+                            u"(WLL − T) / WLL · 100 | (1000 kg − 360 kg) / 1000 kg · 100 | 64 %"_s,
                         }));
         QVERIFY(tells(working.sources, u"29 CFR 1926.251"_s));
         QVERIFY(tells({liftWorking(changed(u"slope=86"_s)).steps[2].numbers}, u"counted as vertical"_s));
         QVERIFY(tells({liftWorking(goodLift()).steps[2].numbers}, u"60° from the horizontal"_s));
         QCOMPARE(liftWorking(changed(u"points=none"_s)).steps.size(), 5U);
+        QCOMPARE(liftWorking(changed(u"points=none; legs=4"_s)).steps[3].numbers, u"480 kg · k / 2"_s);
+        QCOMPARE(liftWorking(changed(u"legs=4"_s)).steps[4].numbers, u"300 kg · k / 1"_s);
         QCOMPARE(liftWorking(changed(u"unit=0 kg"_s)).steps.size(), 0U);
     }
 
-    /// Common practice: a stiff load may hang on two of several legs.
-    void twoLegsOfSeveralAreReckonedWith()
+    /// Common practice: a stiff load may hang on two of all its legs.
+    void twoOfAllLegsAreReckonedWith_data()
     {
-        const auto tension = [](const QString &changes) { return checkLift(changed(changes)).points.front().legTension; };
-        QVERIFY(tension(u"legs=1"_s) == tension(u"legs=2"_s) * 2);
-        QVERIFY(tension(u"legs=3"_s) == tension(u"legs=2"_s));
-        QVERIFY(tension(u"legs=4"_s) == tension(u"legs=2"_s));
+        QTest::addColumn<QString>("changes");
+        QTest::addColumn<qint64>("carrying");
+        QTest::addColumn<QString>("tension"); // of the left or only point, in kg: at 30° twice 300, or twice 480, over the legs that carry
+        QTest::newRow("two points, a leg each") << u"legs=1"_s << qint64(1) << u"600"_s;
+        QTest::newRow("two points, two legs each") << u"legs=2"_s << qint64(1) << u"600"_s;
+        QTest::newRow("two points, four legs each") << u"legs=4"_s << qint64(1) << u"600"_s;
+        QTest::newRow("one point, two legs") << u"points=none; legs=2"_s << qint64(2) << u"480"_s;
+        QTest::newRow("one point, three legs") << u"points=none; legs=3"_s << qint64(2) << u"480"_s;
+        QTest::newRow("one point, four legs") << u"points=none; legs=4"_s << qint64(2) << u"480"_s;
+        QTest::newRow("one point, one leg") << u"points=none; legs=1"_s << qint64(1) << u"960"_s;
+    }
+    void twoOfAllLegsAreReckonedWith()
+    {
+        QFETCH(QString, changes);
+        const LiftPlan plan = changed(u"slope=30; "_s + changes);
+        QTEST(carryingLegs(plan), "carrying");
+        QTEST(checkLift(plan).points.front().legTension.text(6), "tension");
     }
 
     void theCautions()
