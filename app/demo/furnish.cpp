@@ -70,6 +70,7 @@ core::Result<void> addTool(Play &play, const TableRow &row, const CastMember &ro
     tool.graduation = core::Quantity::parse(row.text(u"graduation"_s), row.text(u"unit"_s));
     tool.deviation = core::Decimal::parse(row.text(u"deviation"_s));
     tool.deviationSource = row.text(u"deviation_source"_s);
+    tool.torqueType = core::parseTorqueToolType(row.text(u"torque_type"_s));
     if (const auto length = core::Quantity::read(row.text(u"length"_s), core::Dimension::Length))
         tool.length = *length;
     const core::Calibration calibration{play.day.addDays(-row.text(u"calibrated_days_before"_s).toInt()),

@@ -79,6 +79,21 @@ core::Quantity ofBand(const core::Rational &torque, const core::TorqueSpec &spec
     return *core::Quantity::parse(core::inUnit(torque, unit).text(6), unit.symbol);
 }
 
+/// A tool that is set shows one of its marks; so does the reading with which the rules are asked.
+void probeAsSet(Seed &seed, const core::TorqueSpec &spec, const Situation &s, const core::json::Object &likely)
+{
+    const auto id = core::ToolId::parse(seed.body.text(u"tool"));
+    const core::Tool *tool = id ? s.reg.tool(*id) : nullptr;
+    if (!tool || tool->torqueType != core::TorqueToolType::Setting)
+        return;
+    const core::TorquePlan plan = core::torquePlan(spec, s.job.facts, tool, s.now.utcDate(), likely);
+    const auto setting = plan.scale ? core::measure::settingFor(plan.band, plan.lever, *plan.scale) : tl::unexpected<QString>(QString());
+    if (!setting)
+        return;
+    seed.body.set(u"unit"_s, setting->set.unit());
+    seed.probe.set(u"value"_s, setting->set.value().text());
+}
+
 Seed torqueSeed(const core::InterfaceState &item, const core::TorqueStep &step, const Situation &s)
 {
     Seed seed{item.listed.id.text(), {{u"fastener"_s, step.fastener}}, {}, QCoreApplication::translate("Seed", "fastener %1").arg(step.fastener)};
@@ -99,6 +114,7 @@ Seed torqueSeed(const core::InterfaceState &item, const core::TorqueStep &step, 
         seed.probe.set(u"turn"_s, spec->turn->least.text() + u" °"_s);
     const core::TorquePlan plan = core::torquePlan(*spec, s.job.facts, nullptr, s.now.utcDate(), likely);
     setReading(seed, s, ofBand((plan.band.least + plan.band.most) / 2, *spec));
+    probeAsSet(seed, *spec, s, likely);
     return seed;
 }
 
@@ -166,6 +182,8 @@ std::vector<Seed> bonding(const Situation &s)
     return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
         if (item.listed.bondingMax)
             setReading(seed, s, *item.listed.bondingMax);
+        if (item.listed.bondingMax)
+            seed.probe.set(u"lead_zero"_s, u"0 "_s + item.listed.bondingMax->unit());
         if (item.listed.bondingMax && item.listed.bondingReadings > 1)
             seed.probe.set(u"second_reading"_s, item.listed.bondingMax->text());
     });

@@ -48,7 +48,7 @@ constexpr NoteColumn noteColumns[] = {
 
 /// Columns for which a page is too narrow: what of them is filled stands under the row, each after its title.
 constexpr QLatin1String titledNotes[] = {
-    QLatin1String("asked"),          QLatin1String("graduation"), QLatin1String("deviation"),   QLatin1String("length"),
+    QLatin1String("asked"),          QLatin1String("torque_type"), QLatin1String("graduation"), QLatin1String("deviation"),   QLatin1String("length"),
     QLatin1String("setting"),        QLatin1String("adapter"),   QLatin1String("at_fastener"), QLatin1String("drag"),   QLatin1String("nut"),
     QLatin1String("turn"),           QLatin1String("skip_reason"), QLatin1String("lead_zero"),   QLatin1String("unit_weight"),
     QLatin1String("rigging_weight"), QLatin1String("hoist_limit"), QLatin1String("hoist_due"),   QLatin1String("legs"),   QLatin1String("angle"),

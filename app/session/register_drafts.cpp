@@ -52,6 +52,8 @@ core::Draft toolDraft(const core::PersonId &author, const core::Tool &tool)
         body.set(QStringLiteral("deviation_source"), tool.deviationSource);
     if (tool.length)
         body.set(QStringLiteral("length"), tool.length->text());
+    if (tool.torqueType)
+        body.set(QStringLiteral("torque_type"), core::torqueToolTypeText(*tool.torqueType));
     return {author, unset(), QStringLiteral("tool.registered"), tool.id.text(), std::move(body)};
 }
 

@@ -123,6 +123,7 @@ std::vector<Field> listingFields()
         field("note"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Note")),
         choice("torque_prevailing"_L1, known, QT_TRANSLATE_NOOP("Field", "Drag of a self-locking nut"), {"added"_L1, "included"_L1}),
         quantity("torque_prevailing_min"_L1, Dimension::Torque, known, QT_TRANSLATE_NOOP("Field", "Least drag of a nut used again")),
+        quantity("torque_prevailing_max"_L1, Dimension::Torque, known, QT_TRANSLATE_NOOP("Field", "Greatest drag of a nut")),
         choice("torque_condition"_L1, known, QT_TRANSLATE_NOOP("Field", "Threads"), {"dry"_L1, "lubricated"_L1}),
         field("torque_passes"_L1, FieldType::Texts, known, QT_TRANSLATE_NOOP("Field", "Passes, percent of the final torque")),
         field("torque_order"_L1, FieldType::Texts, known, QT_TRANSLATE_NOOP("Field", "Order of the fasteners")),
@@ -133,6 +134,7 @@ std::vector<Field> listingFields()
         field("bonding_readings"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Bonding readings")),
         field("leak_class"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Leak, worst class allowed")),
         quantity("leak_rate"_L1, Dimension::VolumeRate, known, QT_TRANSLATE_NOOP("Field", "Leak, most")),
+        field("leak_drops_per_ml"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Drops in a millilitre")),
     };
 }
 

@@ -58,7 +58,7 @@ std::vector<Calculation> bondingCalculations()
          QT_TRANSLATE_NOOP("Calculation", "Bonding resistance"),
          QT_TRANSLATE_NOOP("Calculation", "Whether one reading of a bond, or the worse of two, meets its limit."),
          joined(limitFields(), {quantity("reading"_L1, Dimension::Resistance, always, QT_TRANSLATE_NOOP("Field", "Reading")),
-                                ofAct(u"bonding.measured", "second_reading"_L1), ofAct(u"bonding.measured", "lead_zero"_L1)}),
+                                ofAct(u"bonding.measured", "second_reading"_L1), ofAct(u"bonding.measured", "lead_zero"_L1, Needed::IfKnown)}),
          limitTables(),
          {{"limit"_L1, "2.5 mΩ"}, {"comparison"_L1, "less than"}, {"reading"_L1, "1.8 mΩ"}, {"second_reading"_L1, "1.9 mΩ"}},
          &measure::bondingCautions,

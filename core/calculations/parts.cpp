@@ -8,6 +8,8 @@
 #include <algorithm>
 
 #include "core/job/torque_plan.hpp"
+#include "core/measure/acceptance.hpp"
+#include "core/measure/nut_drag.hpp"
 
 namespace core::calculation {
 
@@ -70,8 +72,8 @@ Result<measure::AskedTorque> bandIn(const json::Object &body)
         return badField(mostField(), tr(QT_TRANSLATE_NOOP("Calculation", "%1 is no torque to tighten to. Give the band of the maintenance data.")).arg(most->text()));
     if (*least > *most)
         return badField(leastField(), tr(QT_TRANSLATE_NOOP("Calculation", "%1 is above the most, %2. Give the least first, and then the most.")).arg(least->text(), most->text()));
-    if (drag && drag->value().isNegative())
-        return badField(dragField(), tr(QT_TRANSLATE_NOOP("Calculation", "%1 is below 0. Give the torque that turns the nut before it seats.")).arg(drag->text()));
+    if (const auto why = drag ? measure::whyNoDragToAdd(*drag, *least) : std::nullopt)
+        return badField(dragField(), *why);
     return measure::AskedTorque{measure::torqueBand(*least, *most), std::nullopt, drag};
 }
 
@@ -96,8 +98,9 @@ Field deviationField(Needed needed) { return field("deviation"_L1, FieldType::De
 Result<std::optional<Decimal>> deviationIn(const json::Object &body)
 {
     const auto percent = Decimal::parse(body.text(u"deviation"));
-    if (percent && (percent->isNegative() || Rational(*percent) >= 100))
-        return badField(deviationField(Needed::IfKnown), tr(QT_TRANSLATE_NOOP("Calculation", "A tool that may be off by %1 % measures nothing. Give the percent of its certificate or standard.")).arg(percent->text()));
+    const auto why = percent ? measure::whyNoDeviation(*percent) : std::nullopt;
+    if (why)
+        return badField(deviationField(Needed::IfKnown), *why);
     return percent;
 }
 

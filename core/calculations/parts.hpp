@@ -37,7 +37,7 @@ Result<std::optional<measure::Lever>> adapterIn(const json::Object &body);
 
 /// What a tool may be off, in percent of the reading.
 Field deviationField(Needed needed);
-/// BadInput below 0 or from 100 on.
+/// BadInput as measure::whyNoDeviation.
 Result<std::optional<Decimal>> deviationIn(const json::Object &body);
 
 template <class T>

@@ -32,6 +32,12 @@ std::optional<measure::Lever> leverIn(const json::Object &body)
 
 TorqueStep torqueStepOf(const json::Object &body) { return {body.integer(u"pass").value_or(1), body.integer(u"fastener").value_or(0)}; }
 
+QDate dayOfWork(const json::Object &body, Instant at)
+{
+    const auto done = Instant::parseLedger(body.text(u"done_at"));
+    return done ? done->utcDate() : at.utcDate();
+}
+
 TorquePlan torquePlan(const TorqueSpec &spec, const JobFacts &facts, const Tool *tool, QDate day, const json::Object &body)
 {
     const TorqueStep step = torqueStepOf(body);

@@ -28,6 +28,10 @@ TorqueStep torqueStepOf(const json::Object &body);
 /// Members that are missing or make no sense are passed over: form and rules say so when they are asked.
 TorquePlan torquePlan(const TorqueSpec &spec, const JobFacts &facts, const Tool *tool, QDate day, const json::Object &body);
 
+/// The day on which an entry's work was done, UTC: of its `done_at`, else of the entry itself. Whether a tool was in date, and what it
+/// may have been off, is asked for that day.
+QDate dayOfWork(const json::Object &body, Instant at);
+
 /// The adapter that a body tells of; nothing while any of its members is missing.
 std::optional<measure::Lever> leverIn(const json::Object &body);
 

@@ -42,9 +42,11 @@ const std::vector<RowRule> &rowRules()
         {{"torque_fasteners"_L1, "torque_order"_L1}, &rules::orderIsSound, u"torque_order"_s},
         {{"torque_turn_min"_L1, "torque_turn_max"_L1}, &rules::turnAndDragAreSound, u"torque_turn_max"_s},
         {{"torque_prevailing_min"_L1}, &rules::turnAndDragAreSound, u"torque_prevailing_min"_s},
+        {{"torque_prevailing_min"_L1, "torque_prevailing_max"_L1}, &rules::turnAndDragAreSound, u"torque_prevailing_max"_s},
         {{"bonding_readings"_L1}, &rules::bondingReadingsAreSound, u"bonding_readings"_s},
         {{"leak_class"_L1}, &rules::leakLimitIsSound, u"leak_class"_s},
         {{"leak_rate"_L1}, &rules::leakLimitIsSound, u"leak_rate"_s},
+        {{"leak_rate"_L1, "leak_drops_per_ml"_L1}, &rules::dropSizeIsSound, u"leak_drops_per_ml"_s},
         {{"inspections"_L1}, &rules::inspectionsAreOneOrTwo, u"inspections"_s},
     };
     return all;
@@ -72,39 +74,6 @@ void askRules(const ListedRow &row, const ListContext &context, ListFaults &faul
         const Draft draft{*anybody, Instant::fromMilliseconds(0), u"interface.listed"_s, row.id.text(), part};
         if (const auto refusal = rule.refuse({context.job, noRegister, draft, nullptr}))
             faults.add(row.row, rule.column, refusal->sentence);
-    }
-}
-
-/// Members that say something only together: half a specification would be lost.
-struct SpecGroup {
-    QLatin1String requirement; ///< which tells of its missing parts itself where it is asked for
-    Members members;
-    Members companions; ///< mean nothing without the members
-    const char *message;
-};
-
-const std::vector<SpecGroup> &specGroups()
-{
-    static const std::vector<SpecGroup> all = {
-        {"torque"_L1, {"torque_fasteners"_L1, "torque_min"_L1, "torque_max"_L1, "torque_unit"_L1},
-         {"torque_prevailing"_L1, "torque_prevailing_min"_L1, "torque_condition"_L1, "torque_passes"_L1, "torque_order"_L1, "torque_turn_min"_L1, "torque_turn_max"_L1, "thread"_L1},
-         QT_TRANSLATE_NOOP("InterfaceList", "A torque is specified by its fasteners, least, most and unit; this one is missing.")},
-        {"bonding"_L1, {"bonding_max"_L1, "bonding_unit"_L1},
-         {"bonding_comparison"_L1, "bonding_readings"_L1},
-         QT_TRANSLATE_NOOP("InterfaceList", "A bonding limit is a resistance and its unit; this one is missing.")},
-    };
-    return all;
-}
-
-void checkSpecGroups(const ListedRow &row, ListFaults &faults)
-{
-    const auto isGiven = [&](QLatin1String name) { return row.body.contains(QString(name)); };
-    for (const SpecGroup &group : specGroups()) {
-        const auto missing = std::find_if_not(group.members.begin(), group.members.end(), isGiven);
-        const bool isBegun = std::any_of(group.members.begin(), group.members.end(), isGiven) || std::any_of(group.companions.begin(), group.companions.end(), isGiven);
-        const bool isHalf = missing != group.members.end() && isBegun;
-        if (isHalf && !asksFor(row.listing, group.requirement))
-            faults.add(row.row, *missing, tr(group.message));
     }
 }
 
@@ -258,8 +227,10 @@ void checkRow(const ListedRow &row, Cells cells, const ListContext &context, Lis
     checkKind(row, context, faults);
     askRules(row, context, faults);
     checkRequirements(row, cells, faults);
-    if (cells == Cells::Read)
-        checkSpecGroups(row, faults);
+    if (cells != Cells::Read)
+        return;
+    for (const rules::MissingPart &part : rules::missingParts(row.body))
+        faults.add(row.row, part.member, part.sentence);
 }
 
 void checkTogether(const std::vector<ListedRow> &rows, const ListContext &context, ListFaults &faults)

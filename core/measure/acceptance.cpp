@@ -37,6 +37,13 @@ Rational guardedLower(const Rational &limit, const Rational &guard) { return lim
 
 Rational permissibleDeviation(const Rational &reading, const Decimal &percent) { return reading * Rational(percent) / 100; }
 
+std::optional<QString> whyNoDeviation(const Decimal &percent)
+{
+    if (Rational(percent) > 0 && Rational(percent) < 100)
+        return std::nullopt;
+    return tr(QT_TRANSLATE_NOOP("Measure", "No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.")).arg(percent.text());
+}
+
 Measured<TorqueJudgement> judgeTorque(const Quantity &indicated, const std::optional<Lever> &lever, const TorqueBand &band, const std::optional<Decimal> &deviationPercent,
                                       DecisionRule rule)
 {

@@ -22,6 +22,9 @@ Rational guardedLower(const Rational &limit, const Rational &guard);
 /// Source: ISO 6789:2003 and ISO 6789-1:2017 give the percents by class; a calibration certificate may give its own.
 Rational permissibleDeviation(const Rational &reading, const Decimal &percent);
 
+/// Why so many percent are no deviation of a tool, or nothing: 0 or less, for no tool is exact, and 100 or more. Common practice.
+std::optional<QString> whyNoDeviation(const Decimal &percent);
+
 /// A torque reading against its band.
 struct TorqueJudgement {
     Rational applied;                  ///< at the fastener, N·m

@@ -17,6 +17,22 @@ tl::unexpected<QString> no(const QString &sentence) { return tl::unexpected<QStr
 
 } // namespace
 
+std::optional<QString> whyNoDragToAdd(const Quantity &drag, const Quantity &leastTorque)
+{
+    if (drag.value().isNegative())
+        return tr(QT_TRANSLATE_NOOP("Measure", "A drag of %1 is none. Give the torque that turns the nut before it seats.")).arg(drag.text());
+    if (drag < leastTorque)
+        return std::nullopt;
+    return tr(QT_TRANSLATE_NOOP("Measure", "A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.")).arg(drag.text(), leastTorque.text());
+}
+
+std::optional<QString> whyTooMuchDrag(const Quantity &drag, const Quantity &greatest)
+{
+    if (drag <= greatest)
+        return std::nullopt;
+    return tr(QT_TRANSLATE_NOOP("Measure", "The nut turns with %1, and at most %2 is allowed: it or its thread is damaged. Take it off, look at both, and follow the maintenance data.")).arg(drag.text(), greatest.text());
+}
+
 Measured<NutDrag> nutDrag(const Quantity &prevailing, const Quantity &least)
 {
     if (prevailing.dimension() != Dimension::Torque || prevailing.value().isNegative())

@@ -18,4 +18,11 @@ struct NutDrag {
 /// a least.
 Measured<NutDrag> nutDrag(const Quantity &prevailing, const Quantity &least);
 
+/// Why a figure is no drag that could be added to this torque, or nothing: below 0, or as much as the least torque itself, which says
+/// that the thread is damaged or that something else was written down. Common practice.
+std::optional<QString> whyNoDragToAdd(const Quantity &drag, const Quantity &leastTorque);
+
+/// Why a drag is too much, or nothing: above the greatest that the maintenance data gives.
+std::optional<QString> whyTooMuchDrag(const Quantity &drag, const Quantity &greatest);
+
 } // namespace core::measure

@@ -28,9 +28,7 @@ std::optional<QString> whyNoTool(const Quantity &greatest, const std::optional<Q
         return tr(QT_TRANSLATE_NOOP("Measure", "A greatest torque of %1 is none. Give what is marked on the tool.")).arg(greatest.text());
     if (lowestMark && (!isTorque(*lowestMark) || *lowestMark > greatest))
         return tr(QT_TRANSLATE_NOOP("Measure", "A lowest mark of %1 is none of a tool up to %2. Give what is marked on the tool.")).arg(lowestMark->text(), greatest.text());
-    if (percent.isNegative() || Rational(percent) >= 100)
-        return tr(QT_TRANSLATE_NOOP("Measure", "A tool that may be off by %1 % measures nothing. Give the percent of its certificate or standard.")).arg(percent.text());
-    return std::nullopt;
+    return whyNoDeviation(percent);
 }
 
 } // namespace

@@ -74,6 +74,7 @@ void registerTool(Register &reg, const Statement &said)
     tool.graduation = Quantity::parse(said.body.text(u"graduation"), unit);
     tool.deviation = Decimal::parse(said.body.text(u"deviation"));
     tool.deviationSource = said.body.text(u"deviation_source");
+    tool.torqueType = parseTorqueToolType(said.body.text(u"torque_type"));
     if (const auto length = Quantity::read(said.body.text(u"length"), Dimension::Length))
         tool.length = *length;
     reg.tools.insert({*id, std::move(tool)});

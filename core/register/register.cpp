@@ -128,6 +128,24 @@ QString whyNotAuthorised(const Register &reg, const PersonId &person, const Need
     return tr("%1 holds no authorisation to %2.").arg(name, what);
 }
 
+QString torqueToolTypeText(TorqueToolType type)
+{
+    switch (type) {
+    case TorqueToolType::Indicating: return QStringLiteral("indicating");
+    case TorqueToolType::Setting: return QStringLiteral("setting");
+    }
+    Q_UNREACHABLE();
+}
+
+std::optional<TorqueToolType> parseTorqueToolType(QStringView text)
+{
+    for (const TorqueToolType type : {TorqueToolType::Indicating, TorqueToolType::Setting}) {
+        if (text == torqueToolTypeText(type))
+            return type;
+    }
+    return std::nullopt;
+}
+
 std::optional<Decimal> deviationOn(const Tool &tool, QDate day)
 {
     const Calibration *calibration = calibrationOn(tool, day);

@@ -61,6 +61,12 @@ struct Calibration {
     bool operator==(const Calibration &) const = default;
 };
 
+/// How a torque tool tells what it gives: ISO 6789 type I and type II.
+enum class TorqueToolType {
+    Indicating, ///< type I: a scale or display shows what the fastener gets
+    Setting,    ///< type II: clicks or slips at what it was set to
+};
+
 struct Tool {
     ToolId id;
     QString name;
@@ -72,6 +78,7 @@ struct Tool {
     std::optional<Decimal> deviation{};   ///< permissible by its class, in percent of the reading
     QString deviationSource{};            ///< the standard and class that say so
     std::optional<Quantity> length{};     ///< of a wrench: middle of the grip to the square drive
+    std::optional<TorqueToolType> torqueType{}; ///< of a tool for torque
     bool operator==(const Tool &) const = default;
 };
 
@@ -112,6 +119,10 @@ bool mayAdminister(const Register &reg, const PersonId &person, Instant at);
 
 /// Why not, in words: none granted, out of scope, not yet valid, run out, withdrawn.
 QString whyNotAuthorised(const Register &reg, const PersonId &person, const Need &need);
+
+/// As it stands in entries: `indicating`, `setting`.
+QString torqueToolTypeText(TorqueToolType type);
+std::optional<TorqueToolType> parseTorqueToolType(QStringView text);
 
 /// The calibration that covers the day, or nullptr.
 const Calibration *calibrationOn(const Tool &tool, QDate day);

@@ -93,7 +93,7 @@ std::vector<QString> torqueCells(const JobRecord &record, const EntryOnItem &on)
     QString asked;
     QString atFastener;
     if (spec) {
-        const TorquePlan plan = torquePlan(*spec, record.job().facts, toolOf(record, entry), entry.said.at.utcDate(), body);
+        const TorquePlan plan = torquePlan(*spec, record.job().facts, toolOf(record, entry), dayOfWork(body, entry.said.at), body);
         asked = askedText(plan.asked);
         atFastener = atFastenerText(body, plan.lever);
     }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/job/torque_plan.hpp"
 #include "core/reports/report_rows.hpp"
 
 namespace core {
@@ -29,6 +30,8 @@ QString deviationText(const Tool &tool, QDate day)
     return source.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Report", "± %1 %")).arg(deviation->text()) : inWords(QT_TRANSLATE_NOOP("Report", "± %1 %, %2")).arg(deviation->text(), source);
 }
 
+QString typeText(const Tool &tool) { return tool.torqueType ? torqueToolTypeText(*tool.torqueType) : QString(); }
+
 QString textOf(const std::optional<Quantity> &quantity) { return quantity ? quantity->text() : QString(); }
 
 /// The tool as the entry found it: with the calibration that covered that day.
@@ -38,7 +41,7 @@ ReportRow rowOf(const Tool &tool, QDate day)
     const QString none = inWords(QT_TRANSLATE_NOOP("Report", "none that covers %1")).arg(day.toString(Qt::ISODate));
     return {{},
             {tool.id.text(), tool.name, rangeText(tool), calibration ? calibration->on.toString(Qt::ISODate) : none,
-             calibration ? calibration->due.toString(Qt::ISODate) : QString(), calibration ? calibration->certificate : QString(), textOf(tool.graduation), deviationText(tool, day), textOf(tool.length)}};
+             calibration ? calibration->due.toString(Qt::ISODate) : QString(), calibration ? calibration->certificate : QString(), typeText(tool), textOf(tool.graduation), deviationText(tool, day), textOf(tool.length)}};
 }
 
 std::vector<ReportRow> toolRows(const JobRecord &record)
@@ -50,7 +53,7 @@ std::vector<ReportRow> toolRows(const JobRecord &record)
         const Tool *tool = id ? record.registerAt(entry.said.seq).tool(*id) : nullptr;
         if (!tool)
             continue;
-        ReportRow row = rowOf(*tool, entry.said.at.utcDate());
+        ReportRow row = rowOf(*tool, dayOfWork(entry.said.body, entry.said.at));
         if (std::find(rows.begin(), rows.end(), row) == rows.end())
             rows.push_back(std::move(row));
     }
@@ -70,6 +73,7 @@ Report toolsReport()
              {"calibrated"_L1, QT_TRANSLATE_NOOP("Report", "Calibrated"), 14},
              {"calibration_due"_L1, QT_TRANSLATE_NOOP("Report", "Calibration due"), 14},
              {"certificate"_L1, QT_TRANSLATE_NOOP("Report", "Certificate"), 14},
+             {"torque_type"_L1, QT_TRANSLATE_NOOP("Report", "Torque tool"), 0},
              {"graduation"_L1, QT_TRANSLATE_NOOP("Report", "Graduation"), 0},
              {"deviation"_L1, QT_TRANSLATE_NOOP("Report", "May be off by"), 0},
              {"length"_L1, QT_TRANSLATE_NOOP("Report", "Length, grip to drive"), 0}},

@@ -57,6 +57,12 @@ std::vector<TorqueStep> torqueStepsLeft(const InterfaceState &item)
     return steps;
 }
 
+bool isPassDone(const InterfaceState &item, qint64 pass)
+{
+    const std::vector<TorqueStep> left = torqueStepsLeft(item);
+    return std::none_of(left.begin(), left.end(), [pass](const TorqueStep &step) { return step.pass <= pass; });
+}
+
 std::vector<TorqueStep> nextTorqueSteps(const InterfaceState &item)
 {
     std::vector<TorqueStep> left = torqueStepsLeft(item);

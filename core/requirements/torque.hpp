@@ -26,6 +26,9 @@ std::vector<TorqueStep> torqueSteps(const TorqueSpec &spec);
 /// What of it has no reading since the item was last reconnected or disturbed.
 std::vector<TorqueStep> torqueStepsLeft(const InterfaceState &item);
 
+/// True when every fastener has its readings of this pass and those before it.
+bool isPassDone(const InterfaceState &item, qint64 pass);
+
 /// The steps that may come next without a word: of the pass that is not finished, those that were passed over, and the one after
 /// the furthest; any of it where no order is given.
 /// Source: a tightening sequence is kept, pass by pass: common practice.

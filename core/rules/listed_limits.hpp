@@ -10,6 +10,14 @@ namespace core::rules {
 // What a list may ask for beside the torque band: what is asked for here is what readings are held against.
 
 /// Passes rise to 100 % of the final torque, ten at most; a last one round the ring repeats it.
+/// A member of a listing that is missing beside others which say nothing without it.
+struct MissingPart {
+    QLatin1String member;
+    QString sentence;
+};
+/// What is missing of torque and bond where they are told by half. Where the requirement itself is asked for it tells of its parts.
+std::vector<MissingPart> missingParts(const json::Object &body);
+std::optional<Refusal> specsAreWhole(const Case &c);
 std::optional<Refusal> passesAreSound(const Case &c);
 /// The order names each fastener once, or is `cross`.
 std::optional<Refusal> orderIsSound(const Case &c);
@@ -17,9 +25,11 @@ std::optional<Refusal> orderIsSound(const Case &c);
 std::optional<Refusal> turnAndDragAreSound(const Case &c);
 /// One or two bonding readings.
 std::optional<Refusal> bondingReadingsAreSound(const Case &c);
-/// A leak's worst class is one of the job's, and a rate is not below zero.
+/// Drops to the millilitre belong to a rate, and lie where measure::whyNoDropSize() has them.
+std::optional<Refusal> dropSizeIsSound(const Case &c);
+/// A leak's worst class is one of the job's, a rate is not below zero, and dropSizeIsSound().
 std::optional<Refusal> leakLimitIsSound(const Case &c);
 
-extern const Rule passesSound, orderSound, turnAndDragSound, bondingReadingsSound, leakLimitSound;
+extern const Rule specsWhole, passesSound, orderSound, turnAndDragSound, bondingReadingsSound, leakLimitSound;
 
 } // namespace core::rules

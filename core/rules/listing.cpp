@@ -18,6 +18,9 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
+/// How many times its least the most of a band may be. Published tables stay under 2; a slipped decimal makes 10 and more. Common practice.
+constexpr int widestBand = 10;
+
 QString lister() { return inWords(QT_TRANSLATE_NOOP("Rule", "whoever makes the list")); }
 
 Refusal listingRefusal(const Case &c, const QString &sentence) { return refusal(c, sentence, lister()); }
@@ -64,12 +67,14 @@ std::optional<Refusal> torqueBandIsSound(const Case &c)
     const auto max = Quantity::parse(c.text(u"torque_max"), c.text(u"torque_unit"));
     const auto bonding = Quantity::parse(c.text(u"bonding_max"), c.text(u"bonding_unit"));
     const qint64 fasteners = c.draft.body.integer(u"torque_fasteners").value_or(0);
-    if (min && max && (min->dimension() != Dimension::Torque || *min > *max || min->value().isNegative()))
-        return listingRefusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A torque band runs from less to more, in a unit of torque; not from %1 to %2.")).arg(min->text(), max->text()));
+    if (min && max && (min->dimension() != Dimension::Torque || *min > *max || min->coherent() <= 0))
+        return listingRefusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A torque band runs from a least above 0 to a most, in a unit of torque; not from %1 to %2.")).arg(min->text(), max->text()));
+    if (min && max && max->coherent() > min->coherent() * widestBand)
+        return listingRefusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A band from %1 to %2 limits nothing: the most is over %3 times the least. Look for a slipped decimal or a wrong unit.")).arg(min->text(), max->text()).arg(widestBand));
     if (fasteners > mostFasteners)
         return listingRefusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "An interface has at most %1 fasteners; divide it into several interfaces.")).arg(mostFasteners));
-    if (bonding && (bonding->dimension() != Dimension::Resistance || bonding->value().isNegative()))
-        return listingRefusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is no resistance.")).arg(bonding->text()));
+    if (bonding && (bonding->dimension() != Dimension::Resistance || bonding->coherent() <= 0))
+        return listingRefusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is no limit for a resistance. Give one above 0.")).arg(bonding->text()));
     return std::nullopt;
 }
 

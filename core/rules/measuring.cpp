@@ -27,6 +27,14 @@ const Tool *toolOf(const Case &c)
     return id ? c.reg.tool(*id) : nullptr;
 }
 
+/// What is missing of a torque that comes before the rest, or nothing.
+std::optional<QString> torqueInTheWay(const Case &c)
+{
+    if (!c.item || !c.item->restoration || !asksFor(c.item->listed, "torque"_L1))
+        return std::nullopt;
+    return missingTorque(*c.item);
+}
+
 bool isWithin(const Quantity &value, const Quantity &min, const Quantity &max) { return value >= min && value <= max; }
 
 } // namespace
@@ -69,7 +77,7 @@ std::optional<Refusal> torqueIsInBand(const Case &c)
     const auto value = readingOf(c);
     if (!value || value->dimension() != Dimension::Torque)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2 is no torque. Check the unit.")).arg(c.itemName(), c.text(u"value") + u' ' + c.text(u"unit")), technician());
-    const TorquePlan plan = torquePlan(*c.item->listed.torque, c.job.facts, toolOf(c), c.draft.at.utcDate(), c.draft.body);
+    const TorquePlan plan = torquePlan(*c.item->listed.torque, c.job.facts, toolOf(c), dayOfWork(c.draft.body, c.draft.at), c.draft.body);
     const auto judged = measure::judgeTorque(*value, plan.lever, plan.band, plan.deviation, plan.rule);
     if (!judged || !judged->refused) // a lever that has no answer is told by wrench.adapter
         return std::nullopt;
@@ -171,10 +179,14 @@ std::optional<Refusal> safetyingIsAskedFor(const Case &c)
 
 std::optional<Refusal> torqueIsComplete(const Case &c)
 {
-    if (!c.item || !c.item->restoration || !asksFor(c.item->listed, "torque"_L1))
-        return std::nullopt;
-    const auto missing = missingTorque(*c.item);
+    const auto missing = torqueInTheWay(c);
     return missing ? std::optional(refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is safetied after it was torqued. %2")).arg(c.itemName(), *missing), technician())) : std::nullopt;
+}
+
+std::optional<Refusal> bondIsMeasuredAfterTorque(const Case &c)
+{
+    const auto missing = torqueInTheWay(c);
+    return missing ? std::optional(refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The bond of %1 is measured after it was torqued. %2")).arg(c.itemName(), *missing), technician())) : std::nullopt;
 }
 
 const Rule torqueAsked{"torque.asked-for"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A reading without a specification proves nothing."), &torqueIsAskedFor};
@@ -184,6 +196,7 @@ const Rule torqueBand{"torque.band"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Too little
 const Rule torqueTakenOver{"torque.half-done"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Nobody can know how far another's hands had come."), &torqueIsNotHalfDoneByAnother};
 const Rule takeOver{"torque.take-over"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Who takes over says how many fasteners were looked at."), &thereIsTorqueToTakeOver};
 const Rule bondingLimit{"bonding.limit"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A poor bond lets currents find another way."), &bondingIsWithinLimit};
+const Rule bondedAfterTorque{"bonding.after-torque"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is still to be tightened will bond otherwise."), &bondIsMeasuredAfterTorque};
 const Rule bondingTwice{"bonding.readings"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A second reading shows whether the first one touched."), &bondIsReadAsOftenAsAsked};
 const Rule bondingZero{"bonding.lead-zero"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Leads that read more than the bond measure themselves."), &leadsWereZeroed};
 const Rule toolCalibrated{"tool.calibration"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A reading is as good as the tool on that day."), &toolIsInCalibration};

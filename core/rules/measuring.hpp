@@ -22,6 +22,8 @@ std::optional<Refusal> bondingIsWithinLimit(const Case &c);
 /// A second reading where the list asks for two.
 std::optional<Refusal> bondIsReadAsOftenAsAsked(const Case &c);
 /// The recorded zero of the leads is not more than the reading.
+/// Source: AC 43.13-1B (9/8/98) par. 11-188 j: the resistance is measured when the connection is made.
+std::optional<Refusal> bondIsMeasuredAfterTorque(const Case &c);
 std::optional<Refusal> leadsWereZeroed(const Case &c);
 /// The tool is registered, not withdrawn, and in calibration on the day of the entry.
 std::optional<Refusal> toolIsInCalibration(const Case &c);
@@ -30,6 +32,6 @@ std::optional<Refusal> safetyingIsAskedFor(const Case &c);
 /// Safetied after torque: lockwire on an untorqued fastener looks finished.
 std::optional<Refusal> torqueIsComplete(const Case &c);
 
-extern const Rule torqueAsked, fastener, fastenerOnce, torqueBand, torqueTakenOver, takeOver, bondingLimit, bondingTwice, bondingZero, toolCalibrated, toolRange, safetyingAsked, safetiedAfterTorque;
+extern const Rule torqueAsked, fastener, fastenerOnce, torqueBand, torqueTakenOver, takeOver, bondingLimit, bondedAfterTorque, bondingTwice, bondingZero, toolCalibrated, toolRange, safetyingAsked, safetiedAfterTorque;
 
 } // namespace core::rules

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/acts/act.hpp"
+#include "core/measure/acceptance.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -142,11 +143,23 @@ std::optional<Refusal> toolFiguresAreSound(const Register &, const Draft &draft)
     if (graduation && (*graduation <= none || !body.contains(u"unit")))
         return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A graduation is one step of the tool's scale, above 0, in the unit of its range; not %1.")).arg(graduation->text()));
     const auto deviation = Decimal::parse(body.text(u"deviation"));
-    if (deviation && (*deviation < none || *deviation >= *Decimal::parse(u"100")))
-        return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A deviation is told in percent of the reading, such as 4; not %1.")).arg(deviation->text()));
+    if (const auto why = deviation ? measure::whyNoDeviation(*deviation) : std::nullopt)
+        return refuse(draft, *why);
     const auto length = quantityIn(body, u"length", Dimension::Length);
     if (length && length->coherent() <= 0)
         return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A wrench is longer than %1: measure from the middle of its grip to the drive.")).arg(length->text()));
+    return std::nullopt;
+}
+
+std::optional<Refusal> torqueToolIsTold(const Register &, const Draft &draft)
+{
+    const Unit *unit = findUnit(draft.body.text(u"unit"));
+    const QString type = draft.body.text(u"torque_type");
+    if ((unit && unit->dimension == Dimension::Torque) == type.isEmpty())
+        return refuse(draft, type.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Rule", "Say whether this torque tool shows what it gives (indicating) or clicks at what it was set to (setting)."))
+                                            : inWords(QT_TRANSLATE_NOOP("Rule", "A torque tool has its usable range in a unit of torque.")));
+    if (type == torqueToolTypeText(TorqueToolType::Setting) && !draft.body.contains(u"graduation"))
+        return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "A tool that is set needs its graduation, or nobody can tell whether it was set to one of its marks.")));
     return std::nullopt;
 }
 
@@ -166,6 +179,7 @@ const RegisterRule toolNew{"tool.new"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A readin
 const RegisterRule toolKnown{"tool.in-use"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A calibration belongs to a tool that is used."), &toolIsInUse};
 const RegisterRule toolRangeSound{"tool.range-sound"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Readings are checked against the range, so it must be one."), &toolRangeIsSound};
 
+const RegisterRule torqueToolTold{"tool.torque-type"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What a tool clicks at and what it shows are two things to check."), &torqueToolIsTold};
 const RegisterRule toolFiguresSound{"tool.figures-sound"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A wrong length or deviation makes every reading wrong."), &toolFiguresAreSound};
 
 } // namespace core::rules

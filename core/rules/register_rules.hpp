@@ -29,7 +29,10 @@ std::optional<Refusal> toolRangeIsSound(const Register &reg, const Draft &draft)
 /// Graduation, deviation and length can be what they are said to be.
 std::optional<Refusal> toolFiguresAreSound(const Register &reg, const Draft &draft);
 
+/// A torque tool says of which type it is, and one that is set has marks.
+std::optional<Refusal> torqueToolIsTold(const Register &reg, const Draft &draft);
+
 extern const RegisterRule notFounded, founder, founded, registerClock, administers, personNew, personKnown, keyNew, authorisationNew, granteeKnown, dates,
-    authorisationOpen, toolNew, toolKnown, toolRangeSound, toolFiguresSound;
+    authorisationOpen, toolNew, toolKnown, toolRangeSound, toolFiguresSound, torqueToolTold;
 
 } // namespace core::rules

@@ -9,6 +9,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/job/torque_plan.hpp"
+#include "core/measure/nut_drag.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -27,7 +28,7 @@ std::optional<Refusal> refuse(const Case &c, const QString &sentence) { return r
 TorquePlan planOf(const Case &c, const TorqueSpec &spec)
 {
     const auto tool = ToolId::parse(c.text(u"tool"));
-    return torquePlan(spec, c.job.facts, tool ? c.reg.tool(*tool) : nullptr, c.draft.at.utcDate(), c.draft.body);
+    return torquePlan(spec, c.job.facts, tool ? c.reg.tool(*tool) : nullptr, dayOfWork(c.draft.body, c.draft.at), c.draft.body);
 }
 
 QString stepText(const TorqueStep &step, const TorqueSpec &spec)
@@ -83,13 +84,27 @@ std::optional<Refusal> dragIsMeasured(const Case &c)
     const auto drag = quantityIn(c.draft.body, u"prevailing", Dimension::Torque);
     if (!spec)
         return std::nullopt;
-    if (drag && drag->value().isNegative())
-        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "A drag of %1 is none.")).arg(drag->text()));
-    if (drag && spec->prevailing == Prevailing::Added && *drag >= spec->min)
-        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.")).arg(drag->text(), spec->min.text()));
-    if (drag || spec->prevailing != Prevailing::Added)
+    if (drag) {
+        auto why = measure::whyNoDragToAdd(*drag, spec->min);
+        if (!why && spec->prevailingMax)
+            why = measure::whyTooMuchDrag(*drag, *spec->prevailingMax);
+        return why ? refuse(c, *why) : std::nullopt;
+    }
+    if (spec->prevailing != Prevailing::Added)
         return std::nullopt;
     return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "The drag of the self-locking nut is added to the torque of %1: measure it while the nut is run down, before it bears, and record it.")).arg(c.itemName()));
+}
+
+std::optional<Refusal> dragIsTheOneMeasured(const Case &c)
+{
+    const TorqueStep step = torqueStepOf(c.draft.body);
+    if (!specOf(c) || step.pass == 1)
+        return std::nullopt;
+    const auto first = std::find_if(c.item->torque.begin(), c.item->torque.end(), [&](const TorqueReading &one) { return one.fastener == step.fastener && one.drag; });
+    const auto drag = quantityIn(c.draft.body, u"prevailing", Dimension::Torque);
+    if (first == c.item->torque.end() || (drag && *drag == *first->drag))
+        return std::nullopt;
+    return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "The drag of fastener %1 was measured as %2 in entry %3, before the nut seated. Give that figure in the later passes as well.")).arg(step.fastener).arg(first->drag->text()).arg(first->mark.seq));
 }
 
 std::optional<Refusal> nutLocks(const Case &c)
@@ -134,8 +149,17 @@ std::optional<Refusal> adapterIsTold(const Case &c)
 std::optional<Refusal> settingServes(const Case &c)
 {
     const TorqueSpec *spec = specOf(c);
-    const auto set = quantityIn(c.draft.body, u"setting", Dimension::Torque);
-    if (!spec || !set)
+    const auto id = ToolId::parse(c.text(u"tool"));
+    const Tool *tool = id ? c.reg.tool(*id) : nullptr;
+    auto set = quantityIn(c.draft.body, u"setting", Dimension::Torque);
+    if (spec && tool && tool->torqueType == TorqueToolType::Setting) {
+        // It tells nothing but that it came to what it was set to.
+        const auto clicked = Quantity::parse(c.text(u"value"), c.text(u"unit"));
+        if (set && clicked && clicked->dimension() == Dimension::Torque && *set != *clicked)
+            return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 clicks at what it is set to, %2; it cannot have shown %3. Correct the one that is wrong.")).arg(tool->id.text(), set->text(), clicked->text()));
+        set = clicked;
+    }
+    if (!spec || !set || set->dimension() != Dimension::Torque)
         return std::nullopt;
     const TorquePlan plan = planOf(c, *spec);
     // A lever without an answer, and a tool that is not known or has no range, are told by rules of their own.
@@ -166,6 +190,7 @@ std::optional<Refusal> turnIsInBand(const Case &c)
 const Rule torquePass{"torque.pass"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Passes bring the faces together evenly."), &passExists};
 const Rule torqueOrder{"torque.order"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Tightened out of order, a flange stands askew and leaks."), &fastenerIsNext};
 const Rule torqueDrag{"torque.drag"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What the nut eats up does not clamp."), &dragIsMeasured};
+const Rule torqueDragKept{"torque.drag-kept"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Once the nut has seated, nobody can measure its drag."), &dragIsTheOneMeasured};
 const Rule torqueNut{"torque.nut"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A worn self-locking nut backs off."), &nutLocks};
 const Rule wrenchAdapter{"wrench.adapter"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An adapter changes what arrives at the fastener."), &adapterIsTold};
 const Rule wrenchSetting{"wrench.setting"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A wrong setting clicks as nicely as a right one."), &settingServes};

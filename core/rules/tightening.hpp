@@ -17,6 +17,8 @@ std::optional<Refusal> fastenerIsNext(const Case &c);
 /// Drag that is added to the band is measured, and never below zero.
 std::optional<Refusal> dragIsMeasured(const Case &c);
 /// A self-locking nut that is used again has its least drag.
+/// A drag that was measured in the first pass is the one of the later passes.
+std::optional<Refusal> dragIsTheOneMeasured(const Case &c);
 std::optional<Refusal> nutLocks(const Case &c);
 /// An adapter is told whole, on the wrench's own length, and its setting with it.
 std::optional<Refusal> adapterIsTold(const Case &c);
@@ -25,6 +27,6 @@ std::optional<Refusal> settingServes(const Case &c);
 /// The turn after the torque lies in its band.
 std::optional<Refusal> turnIsInBand(const Case &c);
 
-extern const Rule torquePass, torqueOrder, torqueDrag, torqueNut, wrenchAdapter, wrenchSetting, torqueTurn;
+extern const Rule torquePass, torqueOrder, torqueDrag, torqueDragKept, torqueNut, wrenchAdapter, wrenchSetting, torqueTurn;
 
 } // namespace core::rules

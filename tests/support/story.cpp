@@ -106,12 +106,12 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
     if (kind == "torque.taken_over"_L1 && item)
         return {{u"fasteners"_s, static_cast<qint64>(item->torque.size())}, {u"how_checked"_s, u"marks seen, both"_s}};
     if (kind == "bonding.measured"_L1)
-        return {{u"value"_s, u"1.5"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}};
+        return {{u"value"_s, u"1.5"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}, {u"lead_zero"_s, u"0.02 mΩ"_s}};
     if (kind == "leak.checked"_L1)
         return item && item->listed.leak && item->listed.leak->rate ? Object{{u"how"_s, u"engine run, 30 min watched"_s}, {u"rate"_s, u"0 mL/min"_s}} : Object{{u"how"_s, u"engine run, 30 min watched"_s}};
     if (kind == "lift.planned"_L1)
         return {{u"unit"_s, u"outgoing"_s}, {u"unit_weight"_s, u"500 kg"_s}, {u"rigging_weight"_s, u"40 kg"_s}, {u"hoist"_s, u"H-1"_s}, {u"hoist_limit"_s, u"1000 kg"_s},
-                {u"hoist_due"_s, u"2026-12-31"_s}, {u"sling"_s, u"S-1"_s}, {u"sling_limit"_s, u"600 kg"_s}, {u"sling_due"_s, u"2026-12-31"_s}, {u"legs"_s, 2},
+                {u"hoist_due"_s, u"2026-12-31"_s}, {u"sling"_s, u"S-1"_s}, {u"sling_limit"_s, u"600 kg"_s}, {u"sling_due"_s, u"2026-12-31"_s}, {u"points"_s, 1}, {u"legs"_s, 2},
                 {u"angle_from_horizontal"_s, u"60 °"_s}, {u"reference"_s, u"AMM 71-00"_s}};
     if (kind == "servicing.recorded"_L1)
         return {{u"system"_s, u"engine oil"_s}, {u"fluid"_s, u"oil"_s}, {u"quantity"_s, u"9 L"_s}, {u"least"_s, u"8 L"_s}, {u"most"_s, u"10 L"_s}, {u"reference"_s, u"AMM 12-10"_s}};

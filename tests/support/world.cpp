@@ -131,6 +131,7 @@ core::Register register_()
     r.tool(u"TW5"_s, u"50"_s, u"900"_s, u"lbf·in"_s, u"2026-12-31"_s);
     r.tool(u"TW6"_s, u"40"_s, u"250"_s, u"lbf·in"_s, u"2026-12-31"_s, {{u"graduation"_s, u"1"_s}, {u"deviation"_s, u"4"_s}, {u"length"_s, u"10 in"_s}});
     r.tool(u"TW7"_s, u"40"_s, u"250"_s, u"lbf·in"_s, u"2026-12-31"_s, {{u"graduation"_s, u"50"_s}, {u"length"_s, u"10 in"_s}});
+    r.tool(u"TC1"_s, u"40"_s, u"250"_s, u"lbf·in"_s, u"2026-12-31"_s, {{u"graduation"_s, u"1"_s}, {u"length"_s, u"10 in"_s}, {u"torque_type"_s, u"setting"_s}});
     r.tool(u"BM1"_s, u"0.1"_s, u"100"_s, u"mΩ"_s, u"2026-12-31"_s);
     r.say(u"tool.registered"_s, u"JK1"_s, {{u"name"_s, u"JK1"_s}});
     r.say(u"tool.registered"_s, u"GA1"_s, {{u"name"_s, u"GA1"_s}});

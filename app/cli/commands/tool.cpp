@@ -33,6 +33,11 @@ core::Result<core::Tool> toolIn(const Arguments &arguments, const core::ToolId &
         if (!tool.graduation)
             return core::failure(core::ErrorCode::BadInput, tr("A graduation is a decimal with a point, in the unit of --unit."));
     }
+    if (arguments.has(u"torque-type"_s)) {
+        tool.torqueType = core::parseTorqueToolType(arguments.text(u"torque-type"_s));
+        if (!tool.torqueType)
+            return core::failure(core::ErrorCode::BadInput, tr("A torque tool is \"indicating\" or \"setting\"; not \"%1\".").arg(arguments.text(u"torque-type"_s)));
+    }
     if (arguments.has(u"length"_s)) {
         const auto length = core::Quantity::read(arguments.text(u"length"_s), core::Dimension::Length);
         if (!length)
@@ -121,6 +126,7 @@ Command toolCommand()
              value("unit"_L1, "UNIT", QT_TRANSLATE_NOOP("Cli", "The unit of its range: N·m, lbf·in, lbf·ft, mΩ.")),
              value("graduation"_L1, "VALUE", QT_TRANSLATE_NOOP("Cli", "One step of its scale or display, in that unit.")),
              value("length"_L1, "LENGTH", QT_TRANSLATE_NOOP("Cli", "Of a torque wrench: from the middle of the grip to the drive, such as \"10 in\".")),
+             value("torque-type"_L1, "TYPE", QT_TRANSLATE_NOOP("Cli", "Of a torque tool: \"indicating\" where it shows what it gives, \"setting\" where it clicks at what it was set to.")),
              value("deviation"_L1, "PERCENT", QT_TRANSLATE_NOOP("Cli", "What it may be off, in percent of the reading: by its class for a new tool, else as the certificate states it.")),
              value("deviation-source"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "The standard and class that say so.")),
              value("calibrated"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The day on which it was calibrated.")),

@@ -52,7 +52,7 @@ QString TstFromNothing::makePeople()
     }
     const QString today = QDateTime::currentDateTimeUtc().date().toString(Qt::ISODate);
     const QString later = QDateTime::currentDateTimeUtc().date().addDays(30).toString(Qt::ISODate);
-    return run(u"tool"_s, {u"--id"_s, u"T1"_s, u"--name"_s, u"Wrench"_s, u"--min"_s, u"2"_s, u"--max"_s, u"20"_s, u"--unit"_s, u"N·m"_s, u"--calibrated"_s, today,
+    return run(u"tool"_s, {u"--id"_s, u"T1"_s, u"--name"_s, u"Wrench"_s, u"--min"_s, u"2"_s, u"--max"_s, u"20"_s, u"--unit"_s, u"N·m"_s, u"--torque-type"_s, u"indicating"_s, u"--calibrated"_s, today,
                            u"--due"_s, later, u"--certificate"_s, u"C1"_s, u"--by"_s, u"root"_s});
 }
 

@@ -100,8 +100,10 @@ void Bench::furnish()
         core::Tool registered{toolId, QString::fromLatin1(name), core::Quantity::parse(QString::fromLatin1(min), unit), core::Quantity::parse(QString::fromLatin1(max), unit), {}, std::nullopt};
         registered.graduation = core::Quantity::parse(u"0.5", unit);
         registered.deviation = core::Decimal::parse(u"4");
-        if (unit == u"N·m")
+        if (unit == u"N·m") {
             registered.length = core::Quantity::parse(u"320", u"mm");
+            registered.torqueType = core::TorqueToolType::Indicating;
+        }
         must(session.sign(*session.reg().ledger, {session::toolDraft(ana.person, registered)}, ana));
         must(session.sign(*session.reg().ledger, {session::calibrationDraft(ana.person, toolId, {QDate(2026, 1, 10), QDate(2026, 12, 31), u"C-100"_s, std::nullopt})}, ana));
     };

@@ -287,7 +287,7 @@ void RecordTest::figuresAreOnPaper()
 void RecordTest::narrowColumnsStandUnderTheirRow()
 {
     scene::Scene scene;
-    scene.sayOnRegister(u"tool.registered"_s, u"TW2"_s, {{u"name"_s, u"Torque wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"graduation"_s, u"0.5"_s}, {u"length"_s, u"300 mm"_s}});
+    scene.sayOnRegister(u"tool.registered"_s, u"TW2"_s, {{u"name"_s, u"Torque wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"torque_type"_s, u"indicating"_s}, {u"graduation"_s, u"0.5"_s}, {u"length"_s, u"300 mm"_s}});
     scene.sayOnRegister(u"tool.calibrated"_s, u"TW2"_s, {{u"on"_s, u"2025-09-01"_s}, {u"due"_s, u"2026-08-31"_s}, {u"certificate"_s, u"CC-1003"_s}});
     scene.open(1);
     scene.say(u"ana"_s, u"interface.disconnected"_s, u"E001"_s, {{u"tag"_s, u"1"_s}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}});

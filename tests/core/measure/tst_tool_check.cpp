@@ -52,9 +52,9 @@ private slots:
         row("a lowest mark that is a length", "100 N·m", "5 mm", "50 N·m", "4", "lowest mark of 5 mm");
         row("a lowest mark over the greatest", "100 N·m", "101 N·m", "50 N·m", "4", "lowest mark of 101 N·m");
         row("a lowest mark at the greatest", "100 N·m", "100 N·m", "100 N·m", "4", "");
-        row("off by nothing", "100 N·m", "", "50 N·m", "0", "");
-        row("off by less than nothing", "100 N·m", "", "50 N·m", "-1", "measures nothing");
-        row("off by all", "100 N·m", "", "50 N·m", "100", "measures nothing");
+        row("off by nothing", "100 N·m", "", "50 N·m", "0", "No tool");
+        row("off by less than nothing", "100 N·m", "", "50 N·m", "-1", "No tool");
+        row("off by all", "100 N·m", "", "50 N·m", "100", "No tool");
         row("off by nearly all", "100 N·m", "", "50 N·m", "99.9", "");
     }
     void whatIsRefused()

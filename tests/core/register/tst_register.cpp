@@ -33,7 +33,7 @@ class TestRegister : public QObject {
     }
     static Object range(const QString &min, const QString &max, const QString &unit)
     {
-        return {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, min}, {u"range_max"_s, max}, {u"unit"_s, unit}};
+        return {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, min}, {u"range_max"_s, max}, {u"unit"_s, unit}, {u"torque_type"_s, u"indicating"_s}};
     }
     static Object calibration(const QString &on, const QString &due) { return {{u"on"_s, on}, {u"due"_s, due}, {u"certificate"_s, u"CC-9"_s}}; }
 
@@ -79,8 +79,8 @@ private slots:
         row("a range from nought", u"Root"_s, "tool.registered", u"TW9"_s, range(u"0"_s, u"5"_s, u"N·m"_s), "");
         row("a range from below nought", u"Root"_s, "tool.registered", u"TW9"_s, range(u"-1"_s, u"5"_s, u"N·m"_s), "tool.range-sound");
         row("an upper end alone", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"range_max"_s, u"5"_s}}, "tool.range-sound");
-        row("a unit alone", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"unit"_s, u"N·m"_s}}, "tool.range-sound");
-        row("no upper end", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"range_min"_s, u"1"_s}, {u"unit"_s, u"N·m"_s}}, "tool.range-sound");
+        row("a unit alone", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"unit"_s, u"N·m"_s}, {u"torque_type"_s, u"setting"_s}, {u"graduation"_s, u"1"_s}}, "tool.range-sound");
+        row("no upper end", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"range_min"_s, u"1"_s}, {u"unit"_s, u"N·m"_s}, {u"torque_type"_s, u"indicating"_s}}, "tool.range-sound");
         const auto wrench = [&](const QString &name, const QString &value) {
             Object body = range(u"1"_s, u"5"_s, u"N·m"_s);
             body.set(name, value);
@@ -91,9 +91,27 @@ private slots:
         row("a graduation without a unit", u"Root"_s, "tool.registered", u"TW9"_s, {{u"name"_s, u"W"_s}, {u"graduation"_s, u"1"_s}}, "tool.figures-sound");
         row("a wrench with its deviation", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"deviation"_s, u"4"_s), "");
         row("a deviation of all", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"deviation"_s, u"100"_s), "tool.figures-sound");
+        row("a deviation of nought", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"deviation"_s, u"0"_s), "tool.figures-sound");
+        row("a certificate that says nought", u"Root"_s, "tool.calibrated", u"TW1"_s, {{u"on"_s, u"2026-03-01"_s}, {u"due"_s, u"2027-02-28"_s}, {u"certificate"_s, u"CC-9"_s}, {u"deviation"_s, u"0"_s}}, "tool.figures-sound");
         row("a deviation below nought", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"deviation"_s, u"-1"_s), "tool.figures-sound");
         row("a wrench with its length", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"length"_s, u"10 in"_s), "");
         row("a wrench of no length", u"Root"_s, "tool.registered", u"TW9"_s, wrench(u"length"_s, u"0 in"_s), "tool.figures-sound");
+        // ISO 6789 divides hand torque tools into those that indicate (type I) and those that are set (type II).
+        const auto typed = [&](const QString &type) {
+            Object body = range(u"1"_s, u"5"_s, u"N·m"_s);
+            body.remove(u"torque_type"_s);
+            if (!type.isEmpty())
+                body.set(u"torque_type"_s, type);
+            return body;
+        };
+        Object marked = typed(u"setting"_s);
+        marked.set(u"graduation"_s, u"0.1"_s);
+        row("a torque tool of no type", u"Root"_s, "tool.registered", u"TW9"_s, typed({}), "tool.torque-type");
+        row("a torque tool that indicates", u"Root"_s, "tool.registered", u"TW9"_s, typed(u"indicating"_s), "");
+        row("a torque tool that is set, without marks", u"Root"_s, "tool.registered", u"TW9"_s, typed(u"setting"_s), "tool.torque-type");
+        row("a torque tool that is set, with its marks", u"Root"_s, "tool.registered", u"TW9"_s, marked, "");
+        row("a meter that measures ohms", u"Root"_s, "tool.registered", u"BM9"_s, {{u"name"_s, u"Meter"_s}, {u"range_min"_s, u"1"_s}, {u"range_max"_s, u"5"_s}, {u"unit"_s, u"mΩ"_s}}, "");
+        row("a meter that says that it is set", u"Root"_s, "tool.registered", u"BM9"_s, {{u"name"_s, u"Meter"_s}, {u"range_min"_s, u"1"_s}, {u"range_max"_s, u"5"_s}, {u"unit"_s, u"mΩ"_s}, {u"torque_type"_s, u"indicating"_s}}, "tool.torque-type");
         row("granted without an end", u"Root"_s, "authorisation.granted", u"G-1"_s,
             {{u"person"_s, u"Ana"_s}, {u"authority"_s, u"inspect"_s}, {u"from"_s, u"2026-02-01"_s}, {u"reference"_s, u"QM-5"_s}}, "");
         row("withdrawn, never granted", u"Root"_s, "authorisation.withdrawn", u"G-9"_s, reason, "authorisation.stands");

@@ -75,7 +75,7 @@ Object liftPlan(const QString &unit, const QString &weight)
 {
     return {{u"unit"_s, unit}, {u"unit_weight"_s, weight}, {u"rigging_weight"_s, u"40 kg"_s},
             {u"hoist"_s, u"HO-1"_s}, {u"hoist_limit"_s, u"1000 kg"_s}, {u"hoist_due"_s, u"2026-06-30"_s},
-            {u"sling"_s, u"SL-3"_s}, {u"sling_limit"_s, u"300 kg"_s}, {u"sling_due"_s, u"2026-05-31"_s}, {u"legs"_s, 1},
+            {u"sling"_s, u"SL-3"_s}, {u"sling_limit"_s, u"300 kg"_s}, {u"sling_due"_s, u"2026-05-31"_s}, {u"points"_s, 2}, {u"legs"_s, 1},
             {u"angle_from_horizontal"_s, u"90 °"_s}, {u"span"_s, u"1200 mm"_s}, {u"centre"_s, u"400 mm"_s}, {u"reference"_s, u"task 71-00, step 14"_s}};
 }
 
@@ -95,7 +95,7 @@ Scene::Scene() : m_now(*core::Instant::parseLedger(u"2026-03-02T06:10:00.000Z"))
         sayOnRegister(u"authorisation.granted"_s, who + u'-' + what,
                       {{u"person"_s, who}, {u"authority"_s, what}, {u"aircraft_types"_s, arrayOf({u"TF-2"_s})}, {u"from"_s, u"2026-01-01"_s},
                        {u"until"_s, u"2026-12-31"_s}, {u"reference"_s, u"QM-4/%1"_s.arg(who)}});
-    sayOnRegister(u"tool.registered"_s, u"TW1"_s, {{u"name"_s, u"Torque wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}});
+    sayOnRegister(u"tool.registered"_s, u"TW1"_s, {{u"name"_s, u"Torque wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"torque_type"_s, u"indicating"_s}});
     sayOnRegister(u"tool.calibrated"_s, u"TW1"_s, {{u"on"_s, u"2025-09-01"_s}, {u"due"_s, u"2026-08-31"_s}, {u"certificate"_s, u"CC-1001"_s}});
     sayOnRegister(u"tool.registered"_s, u"BM1"_s, {{u"name"_s, u"Bonding meter"_s}, {u"range_min"_s, u"0.1"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"mΩ"_s}});
     sayOnRegister(u"tool.calibrated"_s, u"BM1"_s, {{u"on"_s, u"2025-11-10"_s}, {u"due"_s, u"2026-11-09"_s}, {u"certificate"_s, u"CC-1002"_s}});
@@ -163,7 +163,7 @@ void Scene::restore(const core::InterfaceState &listed)
         say(u"ben"_s, u"torque.applied"_s, id.text(),
             {{u"fastener"_s, Value(fastener)}, {u"value"_s, asked.torque->max.value().text()}, {u"unit"_s, u"N·m"_s}, {u"tool"_s, u"TW1"_s}});
     if (core::asksFor(asked, u"bonding"))
-        say(u"ben"_s, u"bonding.measured"_s, id.text(), {{u"value"_s, u"0.84"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}, {u"helpers"_s, arrayOf({u"ana"_s})}});
+        say(u"ben"_s, u"bonding.measured"_s, id.text(), {{u"value"_s, u"0.84"_s}, {u"unit"_s, u"mΩ"_s}, {u"tool"_s, u"BM1"_s}, {u"lead_zero"_s, u"0.02 mΩ"_s}, {u"helpers"_s, arrayOf({u"ana"_s})}});
     if (core::asksFor(asked, u"leak"))
         say(u"ben"_s, u"leak.checked"_s, id.text(), {{u"how"_s, u"Watched for five minutes at idle pressure."_s}, {u"drops"_s, u"6 drops/min"_s}, {u"drops_per_ml"_s, u"12"_s}});
     if (core::asksFor(asked, u"safetying"))
