@@ -6,12 +6,16 @@
 #include <QCoreApplication>
 
 #include "core/acts/listing.hpp"
+#include "core/job/leak_reading.hpp"
 
 namespace core {
 
 namespace {
 
 using namespace Qt::StringLiterals;
+
+/// What the rule job.leak-classes would have refused leaves the scheme's name alone.
+measure::LeakScheme schemeIn(const json::Object &body) { return leakSchemeIn(body).value_or(measure::LeakScheme{body.text(u"leak_scheme"), {}, std::nullopt, {}}); }
 
 bool open(JobState &job, const Statement &said)
 {
@@ -31,8 +35,7 @@ bool open(JobState &job, const Statement &said)
                  .zones = zonesIn(body),
                  .acceptsGuarded = body.text(u"acceptance") == u"guarded",
                  .maySkipFasteners = body.text(u"torque_skips") == u"asked",
-                 .leakScheme = body.text(u"leak_scheme"),
-                 .leakClasses = body.texts(u"leak_classes")};
+                 .leakScheme = schemeIn(body)};
     job.lead = PersonId::parse(body.text(u"lead"));
     for (const PersonId &member : peopleIn(body, u"crew"))
         job.crew.insert(member);
@@ -71,7 +74,9 @@ std::vector<Act> jobActs()
           choice("acceptance"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Readings near an edge"), {"simple"_L1, "guarded"_L1}),
           choice("torque_skips"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Fasteners out of their order"), {"refused"_L1, "asked"_L1}),
           field("leak_scheme"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Scheme of leak classes")),
-          field("leak_classes"_L1, FieldType::Texts, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Its classes, the least leak first"))},
+          field("leak_classes"_L1, FieldType::Texts, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Its classes, the least leak first")),
+          field("leak_up_to"_L1, FieldType::Texts, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Greatest size of each class but the last")),
+          field("leak_minutes"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Looked at, minutes after wiping dry"))},
          &open, &noCautions, {}},
         {"entry.struck"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Strike"),
          QT_TRANSLATE_NOOP("Act", "Struck an entry"),

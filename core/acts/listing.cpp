@@ -26,6 +26,7 @@ std::optional<TorqueSpec> torqueIn(const json::Object &body)
     TorqueSpec spec{*fasteners, *min, *max};
     spec.prevailing = prevailingIn(body);
     spec.prevailingMin = quantityIn(body, u"torque_prevailing_min", Dimension::Torque);
+    spec.prevailingMax = quantityIn(body, u"torque_prevailing_max", Dimension::Torque);
     spec.condition = body.text(u"torque_condition");
     for (const QString &percent : body.texts(u"torque_passes")) {
         if (const auto share = Decimal::parse(percent))
@@ -46,7 +47,7 @@ std::optional<LeakLimit> leakIn(const json::Object &body)
     const QString worst = body.text(u"leak_class");
     if (worst.isEmpty() && !rate)
         return std::nullopt;
-    return LeakLimit{worst, rate};
+    return LeakLimit{worst, rate, Decimal::parse(body.text(u"leak_drops_per_ml"))};
 }
 
 } // namespace

@@ -34,6 +34,9 @@ bool applyTorque(JobState &job, const Statement &said)
         item->torque.clear();
         item->torqueTakenOverBy.clear();
     }
+    // A pass rests on the whole of the one before: where that was struck, this falls with it.
+    if (item->listed.torque && step.pass > 1 && !isPassDone(*item, step.pass - 1))
+        return false;
     item->torque.push_back({markOf(said), *fastener, *value, *tool, step.pass, leverIn(said.body), quantityIn(said.body, u"setting", Dimension::Torque),
                             quantityIn(said.body, u"prevailing", Dimension::Torque)});
     addActors(*item, said);
@@ -55,7 +58,7 @@ bool measureBonding(JobState &job, const Statement &said)
     InterfaceState *item = itemOf(job, said);
     const auto value = Quantity::parse(said.body.text(u"value"), said.body.text(u"unit"));
     const auto tool = ToolId::parse(said.body.text(u"tool"));
-    if (!item || !item->restoration || !value || !tool)
+    if (!item || !item->restoration || !value || !tool || (asksFor(item->listed, "torque"_L1) && missingTorque(*item)))
         return false;
     item->bonding = BondingReading{markOf(said), *value, *tool, quantityIn(said.body, u"second_reading", Dimension::Resistance),
                                    quantityIn(said.body, u"lead_zero", Dimension::Resistance)};
@@ -68,7 +71,16 @@ bool checkLeak(JobState &job, const Statement &said)
     InterfaceState *item = itemOf(job, said);
     if (!item || !item->restoration || (asksFor(item->listed, "torque"_L1) && missingTorque(*item)))
         return false;
-    item->leak = LeakReading{markOf(said), said.body.text(u"class"), leakRateIn(said.body), said.body.text(u"how"), Decimal::parse(said.body.text(u"drops_per_ml"))};
+    const auto seen = leakClassIn(said.body, job.facts.leakScheme);
+    const QString flow = said.body.text(u"flow");
+    item->leak = LeakReading{.mark = markOf(said),
+                             .leakClass = seen ? seen->value_or(said.body.text(u"class")) : said.body.text(u"class"),
+                             .rate = leakRateIn(said.body),
+                             .how = said.body.text(u"how"),
+                             .dropsPerMillilitre = leakDropSizeIn(said.body, item->listed.leak.value_or(LeakLimit{})),
+                             .size = quantityIn(said.body, u"size", Dimension::Length),
+                             .flow = flow.isEmpty() ? std::nullopt : std::optional(flow == u"still" ? measure::Flow::Still : measure::Flow::DripsOrPools),
+                             .minutes = said.body.integer(u"minutes")};
     addActors(*item, said);
     return true;
 }
@@ -128,12 +140,15 @@ std::vector<Act> measuringActs()
         {"bonding.measured"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Measure bonding"),
          QT_TRANSLATE_NOOP("Act", "Bonding measured"),
          {value, resistanceUnit, tool, quantity("second_reading"_L1, Dimension::Resistance, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Second reading")),
-          quantity("lead_zero"_L1, Dimension::Resistance, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leads together showed")), helpers, doneAt},
+          quantity("lead_zero"_L1, Dimension::Resistance, Needed::Always, QT_TRANSLATE_NOOP("Field", "Leads together showed")), helpers, doneAt},
          &measureBonding, &measure::bondingCautions, {{"value"_L1, "bonding_limits"_L1}}},
         {"leak.checked"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Check for leaks"),
          QT_TRANSLATE_NOOP("Act", "Checked for leaks"),
          {field("how"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How: pressure, run, time watched")),
-          field("class"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak class seen")),
+          quantity("size"_L1, Dimension::Length, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Wet area, across; 0: dry")),
+          choice("flow"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "The liquid"), {"still"_L1, "drips or pools"_L1}),
+          field("minutes"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Minutes after wiping dry")),
+          field("class"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak class seen; of a scheme without sizes")),
           quantity("rate"_L1, Dimension::VolumeRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak measured")),
           quantity("drops"_L1, Dimension::DropRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops counted")),
           field("drops_per_ml"_L1, FieldType::Decimal, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops in a millilitre")), helpers, doneAt},

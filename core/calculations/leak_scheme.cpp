@@ -11,10 +11,11 @@ namespace {
 
 using namespace Qt::StringLiterals;
 
-std::optional<measure::SizeBound> boundIn(const LookUpTable &table, const LookUpRow &row, QStringView column)
+std::optional<measure::SizeBound> boundIn(const LookUpTable &table, const LookUpRow &row, QStringView column, QStringView edgeColumn)
 {
     const auto inches = table.number(row, column);
-    return inches ? std::optional(measure::SizeBound{*inches, measure::Edge::Included}) : std::nullopt;
+    const auto size = inches ? Quantity::parse(inches->text(), u"in") : std::nullopt;
+    return size ? std::optional(measure::SizeBound{*size, table.text(row, edgeColumn) == u"excluded" ? measure::Edge::Excluded : measure::Edge::Included}) : std::nullopt;
 }
 
 /// `30 min`; a time that is told in other words is for people to keep.
@@ -49,7 +50,7 @@ std::optional<measure::LeakScheme> leakSchemeNamed(const QString &name, const Lo
     measure::LeakScheme scheme{name, {}, minutesIn(table->text(*rows.front(), u"observation_time")), {}};
     bool isFromMemory = false;
     for (const LookUpRow *row : rows) {
-        scheme.classes.push_back({table->text(*row, u"class"), boundIn(*table, *row, u"above"), boundIn(*table, *row, u"up_to")});
+        scheme.classes.push_back({table->text(*row, u"class"), boundIn(*table, *row, u"above", u"above_edge"), boundIn(*table, *row, u"up_to", u"up_to_edge")});
         isFromMemory = isFromMemory || row->seen == Seen::FromMemory;
     }
     const QString source = rows.front()->source;

@@ -22,6 +22,7 @@ QString tr(const char *text) { return QCoreApplication::translate("Calculation",
 
 Field schemeField() { return field("scheme"_L1, FieldType::Text, always, QT_TRANSLATE_NOOP("Field", "Scheme of leak classes")); }
 Field sizeField() { return quantity("size"_L1, Dimension::Length, always, QT_TRANSLATE_NOOP("Field", "Wet area, across")); }
+Field minutesField() { return ofAct(u"leak.checked", "minutes"_L1); }
 Field worstField() { return field("worst"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Worst class allowed; none: dry")); }
 Field limitField() { return quantity("limit"_L1, Dimension::VolumeRate, known, QT_TRANSLATE_NOOP("Field", "Limit, as a flow")); }
 Field dropLimitField() { return quantity("drop_limit"_L1, Dimension::DropRate, known, QT_TRANSLATE_NOOP("Field", "Limit, as drops")); }
@@ -37,6 +38,8 @@ Result<Calculated> leakClass(const json::Object &body, const LookUpTables &table
         return badField(worstField(), isOfScheme.error());
     const measure::LeakLook look{*quantityIn(body, u"size", Dimension::Length), body.text(u"flow") == u"still" ? measure::Flow::Still : measure::Flow::DripsOrPools,
                                  body.integer(u"minutes")};
+    if (const auto why = look.minutes ? std::nullopt : measure::whyTooSoon(look.minutes, *scheme))
+        return badField(minutesField(), *why);
     const auto found = measure::classOf(look, *scheme);
     const auto within = found ? measure::isWithin(found->name, limit, *scheme) : measure::Measured<bool>(false);
     return judged(measure::leakWorking(look, limit, *scheme), within && *within);
@@ -69,7 +72,7 @@ std::vector<Calculation> leakCalculations()
          QT_TRANSLATE_NOOP("Calculation", "Class of a leak"),
          QT_TRANSLATE_NOOP("Calculation", "The class of a wet area by a published scheme, against the worst class that is allowed."),
          {schemeField(), sizeField(), choice("flow"_L1, always, QT_TRANSLATE_NOOP("Field", "The liquid"), {"still"_L1, "drips or pools"_L1}),
-          field("minutes"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Minutes after wiping dry")), worstField()},
+          minutesField(), worstField()},
          {{"scheme"_L1, "leak_classes"_L1, "scheme"_L1}, {"worst"_L1, "leak_classes"_L1, "class"_L1}},
          {{"scheme"_L1, "FAA"}, {"size"_L1, "1.1 in"}, {"flow"_L1, "still"}, {"minutes"_L1, "30"}, {"worst"_L1, "seep"}},
          &measure::leakCautions,

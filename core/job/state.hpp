@@ -13,6 +13,7 @@
 
 #include "core/ledger/entry.hpp"
 #include "core/measure/bonding.hpp"
+#include "core/measure/leak.hpp"
 #include "core/measure/torque_wrench.hpp"
 #include "core/value/quantity.hpp"
 #include "core/value/series.hpp"
@@ -48,6 +49,7 @@ struct TorqueSpec {
     Quantity max;
     Prevailing prevailing = Prevailing::None;
     std::optional<Quantity> prevailingMin{}; ///< least drag of a nut that is used again
+    std::optional<Quantity> prevailingMax{}; ///< greatest drag of any nut
     QString condition{};                     ///< `dry`, `lubricated`; empty where the data does not say
     std::vector<Decimal> passes{};           ///< percent of the final torque, the last 100; empty for one pass
     std::vector<qint64> order{};             ///< each fastener once; empty where any order will do
@@ -60,6 +62,7 @@ struct TorqueSpec {
 struct LeakLimit {
     QString worstClass;
     std::optional<Quantity> rate;
+    std::optional<Decimal> dropsPerMillilitre{}; ///< by which drops are turned into a flow; nothing: the checker says
     bool operator==(const LeakLimit &) const = default;
 };
 
@@ -132,10 +135,13 @@ struct BondingReading {
 
 struct LeakReading {
     Mark mark;
-    QString leakClass;
+    QString leakClass;            ///< worked out from what was seen where the scheme has sizes, else as told
     std::optional<Quantity> rate; ///< a flow, or counted drops
     QString how;
-    std::optional<Decimal> dropsPerMillilitre{};
+    std::optional<Decimal> dropsPerMillilitre{}; ///< by which drops were turned into a flow
+    std::optional<Quantity> size{};              ///< across the wet area; 0 is dry
+    std::optional<measure::Flow> flow{};
+    std::optional<qint64> minutes{}; ///< from wiping dry to looking
     bool operator==(const LeakReading &) const = default;
 };
 
@@ -229,8 +235,7 @@ struct JobFacts {
     std::vector<Zone> zones;
     bool acceptsGuarded = false;      ///< readings nearer to an edge than the tool's deviation are refused
     bool maySkipFasteners = false;    ///< out of their order, with a reason
-    QString leakScheme;               ///< by which leaks are classed
-    std::vector<QString> leakClasses; ///< its classes, the least leak first
+    measure::LeakScheme leakScheme{}; ///< by which leaks are classed; without classes where the job names none
     bool operator==(const JobFacts &) const = default;
 };
 

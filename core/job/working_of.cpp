@@ -91,7 +91,7 @@ Worked torque(const Asked &asked)
     if (const auto why = whyNoSetting(asked))
         return Working{{}, *why, {}, {}, {}};
     const auto id = ToolId::parse(asked.text(u"tool"));
-    const TorquePlan plan = torquePlan(*asked.item->listed.torque, asked.job.facts, id ? asked.reg.tool(*id) : nullptr, asked.draft.at.utcDate(), asked.draft.body);
+    const TorquePlan plan = torquePlan(*asked.item->listed.torque, asked.job.facts, id ? asked.reg.tool(*id) : nullptr, dayOfWork(asked.draft.body, asked.draft.at), asked.draft.body);
     Worked worked = torqueAsAsked(asked, plan);
     const auto steps = plan.asked.steps();
     if (worked && !worked->steps.empty())
@@ -99,20 +99,47 @@ Worked torque(const Asked &asked)
     return worked;
 }
 
+/// Where the class follows from what was seen.
+Worked leakByClass(const Asked &asked, const LeakLimit &limit)
+{
+    const measure::LeakScheme &scheme = asked.job.facts.leakScheme;
+    const auto look = leakLookIn(asked.draft.body);
+    if (limit.worstClass.isEmpty() || !scheme.hasSizes() || !look)
+        return std::nullopt;
+    return orWhy(measure::leakWorking(*look, limit.worstClass, scheme));
+}
+
+Worked leakByRate(const Asked &asked, const LeakLimit &limit)
+{
+    const json::Object &body = asked.draft.body;
+    const auto rate = leakRateIn(body);
+    if (!limit.rate || !rate)
+        return std::nullopt;
+    Working working = *orWhy(measure::rateWorking(*rate, *limit.rate, leakDropSizeIn(body, limit)));
+    if (const auto own = Decimal::parse(asked.text(u"drops_per_ml")); own && !limit.dropsPerMillilitre && !working.steps.empty())
+        working.notes << QCoreApplication::translate("Measure", "%1 drops to the millilitre is the checker's own number; the list has none.").arg(own->text());
+    return working;
+}
+
 Worked leak(const Asked &asked)
 {
-    const auto rate = leakRateIn(asked.draft.body);
-    if (!asked.item || !asked.item->listed.leak || !asked.item->listed.leak->rate || !rate)
+    if (!asked.item || !asked.item->listed.leak)
         return std::nullopt;
-    return orWhy(measure::rateWorking(*rate, *asked.item->listed.leak->rate, Decimal::parse(asked.text(u"drops_per_ml"))));
+    const Worked byClass = leakByClass(asked, *asked.item->listed.leak);
+    const Worked byRate = leakByRate(asked, *asked.item->listed.leak);
+    if (!byClass || !byRate)
+        return byClass ? byClass : byRate;
+    Working both = joined(*byClass, *byRate);
+    both.answer = byClass->answer + u' ' + byRate->answer;
+    return both;
 }
 
 Worked bonding(const Asked &asked)
 {
     const auto reading = Quantity::parse(asked.text(u"value"), asked.text(u"unit"));
-    if (!asked.item || !asked.item->listed.bondingMax || !reading)
-        return std::nullopt;
     const json::Object &body = asked.draft.body;
+    if (!asked.item || !asked.item->listed.bondingMax || !reading || !body.contains(u"lead_zero"))
+        return std::nullopt;
     return orWhy(measure::bondingWorking({*asked.item->listed.bondingMax, asked.item->listed.bondingComparison}, *reading, quantityIn(body, u"second_reading", Dimension::Resistance),
                                          quantityIn(body, u"lead_zero", Dimension::Resistance)));
 }

@@ -47,6 +47,8 @@ void setTorque(json::Object &body, const TorqueSpec &torque)
         body.set(u"torque_prevailing"_s, json::Value(torque.prevailing == Prevailing::Added ? u"added"_s : u"included"_s));
     if (torque.prevailingMin)
         body.set(u"torque_prevailing_min"_s, json::Value(torque.prevailingMin->text()));
+    if (torque.prevailingMax)
+        body.set(u"torque_prevailing_max"_s, json::Value(torque.prevailingMax->text()));
     setText(body, u"torque_condition"_s, torque.condition);
     setTexts(body, u"torque_passes"_s, torque.passes, [](const Decimal &percent) { return percent.text(); });
     setTexts(body, u"torque_order"_s, torque.order, [](qint64 fastener) { return QString::number(fastener); });
@@ -62,6 +64,8 @@ void setLeak(json::Object &body, const LeakLimit &leak)
     setText(body, u"leak_class"_s, leak.worstClass);
     if (leak.rate)
         body.set(u"leak_rate"_s, json::Value(leak.rate->text()));
+    if (leak.dropsPerMillilitre)
+        body.set(u"leak_drops_per_ml"_s, json::Value(leak.dropsPerMillilitre->text()));
 }
 
 std::vector<QString> textsOf(const std::vector<InterfaceId> &ids)

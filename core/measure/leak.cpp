@@ -17,36 +17,32 @@ QString tr(const char *text) { return QCoreApplication::translate("Measure", tex
 
 tl::unexpected<QString> no(const QString &sentence) { return tl::unexpected<QString>(sentence); }
 
-bool isAbove(const Rational &inches, const std::optional<SizeBound> &lower)
+bool isAbove(const Quantity &size, const std::optional<SizeBound> &lower)
 {
-    if (!lower)
-        return true;
-    const Rational bound(lower->inches);
-    return inches > bound || (lower->edge == Edge::Included && inches == bound);
+    return !lower || size > lower->size || (lower->edge == Edge::Included && size == lower->size);
 }
 
-bool isBelow(const Rational &inches, const std::optional<SizeBound> &upper)
+bool isBelow(const Quantity &size, const std::optional<SizeBound> &upper)
 {
-    if (!upper)
-        return true;
-    const Rational bound(upper->inches);
-    return inches < bound || (upper->edge == Edge::Included && inches == bound);
+    return !upper || size < upper->size || (upper->edge == Edge::Included && size == upper->size);
 }
 
-bool claims(const LeakClass &one, const Rational &inches) { return one.isSized() && isAbove(inches, one.lower) && isBelow(inches, one.upper); }
+bool claims(const LeakClass &one, const Quantity &size) { return one.isSized() && isAbove(size, one.lower) && isBelow(size, one.upper); }
 
 /// Whether any size lies between the bounds.
 bool holdsASize(const LeakClass &one)
 {
-    if (!one.lower || !one.upper || one.lower->inches < one.upper->inches)
+    if (!one.lower || !one.upper || one.lower->size < one.upper->size)
         return true;
-    return one.lower->inches == one.upper->inches && one.lower->edge == Edge::Included && one.upper->edge == Edge::Included;
+    return one.lower->size == one.upper->size && one.lower->edge == Edge::Included && one.upper->edge == Edge::Included;
 }
 
-bool hasNegativeBound(const LeakClass &one)
+bool isNoLength(const std::optional<SizeBound> &bound)
 {
-    return (one.lower && one.lower->inches.isNegative()) || (one.upper && one.upper->inches.isNegative());
+    return bound && (bound->size.dimension() != Dimension::Length || bound->size.value().isNegative());
 }
+
+bool endsAtNothing(const LeakClass &one) { return one.upper && one.upper->size.coherent() == 0; }
 
 std::optional<std::size_t> indexOf(const QString &name, const LeakScheme &scheme)
 {
@@ -68,19 +64,15 @@ std::optional<QString> whyNoLook(const LeakLook &look, const LeakScheme &scheme)
         return fault;
     if (look.size.dimension() != Dimension::Length || look.size.value().isNegative())
         return tr(QT_TRANSLATE_NOOP("Measure", "A wetted area of %1 is none. Give its size across as a length, or 0 when it is dry.")).arg(look.size.text());
-    if (scheme.minutes && look.minutes && *look.minutes < *scheme.minutes)
-        return tr(QT_TRANSLATE_NOOP("Measure", "\"%1\" classes what shows %2 minutes after wiping dry; this was seen after %3. Wait, and look again."))
-            .arg(scheme.name, QString::number(*scheme.minutes), QString::number(*look.minutes));
-    return std::nullopt;
+    return whyTooSoon(look.minutes, scheme);
 }
 
 /// By size alone; the size is above 0 and the scheme has sizes.
 LeakFound bySize(const Quantity &size, const LeakScheme &scheme)
 {
-    const Rational inches = inUnit(size.coherent(), *findUnit(u"in"));
     QStringList claimed;
     for (const LeakClass &one : scheme.classes) {
-        if (claims(one, inches))
+        if (claims(one, size))
             claimed << one.name;
     }
     if (claimed.isEmpty()) {
@@ -116,20 +108,44 @@ Rational inKindOf(const Quantity &like, const Quantity &rate, const std::optiona
 
 } // namespace
 
+bool LeakScheme::hasSizes() const
+{
+    return std::any_of(classes.begin(), classes.end(), [](const LeakClass &one) { return one.isSized(); });
+}
+
+std::optional<QString> whyTooSoon(const std::optional<qint64> &minutes, const LeakScheme &scheme)
+{
+    if (!scheme.minutes || (minutes && *minutes >= *scheme.minutes))
+        return std::nullopt;
+    if (!minutes)
+        return tr(QT_TRANSLATE_NOOP("Measure", "\"%1\" classes what shows %2 minutes after wiping dry. Say after how many minutes it was looked.")).arg(scheme.name, QString::number(*scheme.minutes));
+    return tr(QT_TRANSLATE_NOOP("Measure", "\"%1\" classes what shows %2 minutes after wiping dry; this was seen after %3. Wait, and look again."))
+        .arg(scheme.name, QString::number(*scheme.minutes), QString::number(*minutes));
+}
+
+std::optional<QString> whyNoDropSize(const Decimal &dropsPerMillilitre)
+{
+    if (Rational(dropsPerMillilitre) >= 5 && Rational(dropsPerMillilitre) <= 60)
+        return std::nullopt;
+    return tr(QT_TRANSLATE_NOOP("Measure", "%1 drops to the millilitre come from no edge: 10 to 20 are usual, and 60 from the finest tips. Count how many fill a measure, or take the number of the maintenance data."))
+        .arg(dropsPerMillilitre.text());
+}
+
 std::optional<QString> faultOf(const LeakScheme &scheme)
 {
     if (scheme.classes.empty())
         return tr(QT_TRANSLATE_NOOP("Measure", "The scheme \"%1\" has no classes.")).arg(scheme.name);
-    Rational before;
+    std::optional<Quantity> before;
     QStringList names;
     for (const LeakClass &one : scheme.classes) {
         if (one.name.isEmpty() || names.contains(one.name))
             return tr(QT_TRANSLATE_NOOP("Measure", "In the scheme \"%1\" a class has no name of its own (\"%2\").")).arg(scheme.name, one.name);
-        if (hasNegativeBound(one) || !holdsASize(one))
+        if (isNoLength(one.lower) || isNoLength(one.upper) || endsAtNothing(one) || !holdsASize(one))
             return tr(QT_TRANSLATE_NOOP("Measure", "In the scheme \"%1\" no size belongs to the class \"%2\".")).arg(scheme.name, one.name);
-        if (one.lower && Rational(one.lower->inches) < before)
+        if (one.lower && before && one.lower->size < *before)
             return tr(QT_TRANSLATE_NOOP("Measure", "In the scheme \"%1\" the class \"%2\" begins below the one before it. Give the classes from the least to the worst.")).arg(scheme.name, one.name);
-        before = one.lower ? Rational(one.lower->inches) : before;
+        if (one.lower)
+            before = one.lower->size;
         names << one.name;
     }
     return std::nullopt;
@@ -143,7 +159,7 @@ Measured<LeakFound> classOf(const LeakLook &look, const LeakScheme &scheme)
         return LeakFound{scheme.classes.back().name, {}};
     if (look.size.coherent() == 0)
         return LeakFound{};
-    if (std::none_of(scheme.classes.begin(), scheme.classes.end(), [](const LeakClass &one) { return one.isSized(); }))
+    if (!scheme.hasSizes())
         return no(tr(QT_TRANSLATE_NOOP("Measure", "The scheme \"%1\" does not class by size. Choose the class by its description.")).arg(scheme.name));
     return bySize(look.size, scheme);
 }
@@ -178,9 +194,8 @@ Measured<Working> leakWorking(const LeakLook &look, const std::optional<QString>
                              : tr(QT_TRANSLATE_NOOP("Measure", "\"%1\" is worse than the limit, \"%2\". Find the cause; the maintenance data says what to do.")).arg(name, allowed);
     if (!found->said.isEmpty())
         working.notes << found->said;
-    if (scheme.minutes)
-        working.notes << (look.minutes ? tr(QT_TRANSLATE_NOOP("Measure", "Looked at %1 minutes after wiping dry.")).arg(*look.minutes)
-                                       : tr(QT_TRANSLATE_NOOP("Measure", "This scheme looks %1 minutes after wiping dry; when it was looked is not told.")).arg(*scheme.minutes));
+    if (look.minutes)
+        working.notes << tr(QT_TRANSLATE_NOOP("Measure", "Looked at %1 minutes after wiping dry.")).arg(*look.minutes);
     working.sources << scheme.name;
     if (!scheme.note.isEmpty())
         working.sources << scheme.note;
@@ -215,8 +230,10 @@ Measured<RateCheck> rateAgainstLimit(const Quantity &rate, const Quantity &limit
         if (!dropsPerMillilitre)
             return no(tr(QT_TRANSLATE_NOOP("Measure", "%1 and %2 can be compared only when it is known how many drops make a millilitre. Count them, or take the number of the maintenance data."))
                           .arg(rate.text(), limit.text()));
-        if (const auto why = whyNoDrops(*dropsPerMillilitre))
+        if (const auto why = whyNoDropSize(*dropsPerMillilitre))
             return no(*why);
+    } else if (dropsPerMillilitre) {
+        return no(tr(QT_TRANSLATE_NOOP("Measure", "%1 and %2 are compared as they are, so nothing is turned by %3 drops to the millilitre. Leave them out.")).arg(rate.text(), limit.text(), dropsPerMillilitre->text()));
     }
     RateCheck check{inKindOf(limit, rate, dropsPerMillilitre), limit.coherent(), false, {}};
     check.isWithin = check.rate <= check.limit;

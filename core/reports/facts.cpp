@@ -3,6 +3,7 @@
 
 #include <QStringList>
 
+#include "core/job/leak_reading.hpp"
 #include "core/reports/report_rows.hpp"
 
 namespace core {
@@ -51,8 +52,12 @@ QString skipText(const JobFacts &facts)
 
 QString leakSchemeText(const JobFacts &facts)
 {
-    const QStringList classes(facts.leakClasses.begin(), facts.leakClasses.end());
-    return facts.leakScheme.isEmpty() ? classes.join(u", "_s) : inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(facts.leakScheme, classes.join(u", "_s));
+    const measure::LeakScheme &scheme = facts.leakScheme;
+    QStringList classes;
+    for (const measure::LeakClass &one : scheme.classes)
+        classes << (one.upper ? inWords(QT_TRANSLATE_NOOP("Report", "%1 (up to %2)")).arg(one.name, leakBoundInWords(*one.upper)) : one.name);
+    const QString listed = scheme.name.isEmpty() ? classes.join(u", "_s) : inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(scheme.name, classes.join(u", "_s));
+    return scheme.minutes ? inWords(QT_TRANSLATE_NOOP("Report", "%1; %2 minutes after wiping dry")).arg(listed, QString::number(*scheme.minutes)) : listed;
 }
 
 std::vector<ReportRow> factRows(const JobRecord &record)

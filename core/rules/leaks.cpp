@@ -3,8 +3,9 @@
 
 #include "core/rules/leaks.hpp"
 
-#include <QSet>
+#include <algorithm>
 
+#include "core/acts/act.hpp"
 #include "core/job/leak_reading.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
@@ -23,17 +24,121 @@ const LeakLimit *limitOf(const Case &c) { return c.item && c.item->listed.leak ?
 
 QString rework() { return inWords(QT_TRANSLATE_NOOP("Rule", "Find the cause, mark the item disturbed, and restore it as the maintenance data says.")); }
 
-/// Drops are counted with how many of them make a millilitre: 10 to 20 from usual edges, 60 from the finest tips (conversion pages).
-std::optional<QString> whyNoDropSize(const Case &c)
+std::optional<Refusal> refuse(const Case &c, const QString &sentence) { return refusal(c, sentence, technician()); }
+
+bool drips(const json::Object &body) { return body.text(u"flow") == u"drips or pools"; }
+
+/// By its class or by its size, nothing showed.
+bool isToldDry(const json::Object &body)
 {
-    const auto drops = Decimal::parse(c.text(u"drops_per_ml"));
-    if (!drops)
+    const auto size = quantityIn(body, u"size", Dimension::Length);
+    return body.text(u"class") == dryLeak() || (size && size->coherent() == 0 && !drips(body));
+}
+
+/// Something of a class, a size or a flow is told, and it is not that all is dry.
+bool showsSomething(const json::Object &body)
+{
+    const auto size = quantityIn(body, u"size", Dimension::Length);
+    const QString seen = body.text(u"class");
+    return (!seen.isEmpty() && seen != dryLeak()) || (size && size->coherent() != 0) || drips(body);
+}
+
+/// What would be recorded and held against nothing.
+std::optional<QString> whyUnlimited(const Case &c, const LeakLimit &limit)
+{
+    const json::Object &body = c.draft.body;
+    if (!limit.rate && (leakRateIn(body) || body.contains(u"drops_per_ml")))
+        return inWords(QT_TRANSLATE_NOOP("Rule", "The list limits no rate of %1, so a rate would be judged by nothing. Leave it out and raise a finding, or have the list corrected.")).arg(c.itemName());
+    if (limit.worstClass.isEmpty() && showsSomething(body))
+        return inWords(QT_TRANSLATE_NOOP("Rule", "The list limits no class of %1, so what shows would be judged by nothing; dry alone is within any limit. Leave it out and raise a finding, or have the list corrected.")).arg(c.itemName());
+    return std::nullopt;
+}
+
+/// The number of the list is the one; the checker's own stands in where the list has none.
+std::optional<QString> whyOtherDropSize(const Case &c, const LeakLimit &limit)
+{
+    const auto told = Decimal::parse(c.text(u"drops_per_ml"));
+    if (!told || !limit.dropsPerMillilitre || *told == *limit.dropsPerMillilitre)
         return std::nullopt;
-    if (!c.draft.body.contains(u"drops"))
-        return inWords(QT_TRANSLATE_NOOP("Rule", "Drops to the millilitre are told where drops were counted. Fill in the drops, or leave this out."));
-    if (Rational(*drops) >= 5 && Rational(*drops) <= 100)
+    return inWords(QT_TRANSLATE_NOOP("Rule", "The list has %1 drops to the millilitre for %2, not %3. Leave the number out.")).arg(limit.dropsPerMillilitre->text(), c.itemName(), told->text());
+}
+
+/// Where the scheme has sizes, the class follows from what was seen.
+std::optional<QString> whyNotSeen(const Case &c, const LeakLimit &limit, const measure::LeakScheme &scheme)
+{
+    const QString told = c.text(u"class");
+    const auto seen = leakClassIn(c.draft.body, scheme);
+    if (!seen)
+        return inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by class (%2 at worst), and \"%3\" classes by size. Give how far it is wet across, 0 where it is dry, and whether it drips or pools."))
+            .arg(c.itemName(), limit.worstClass, scheme.name);
+    if (!*seen || told.isEmpty() || told == **seen)
         return std::nullopt;
-    return inWords(QT_TRANSLATE_NOOP("Rule", "%1 drops to the millilitre come from no edge: 10 to 20 are usual. Count how many fill a measure.")).arg(drops->text());
+    return inWords(QT_TRANSLATE_NOOP("Rule", "By \"%1\" what was seen is %2, not %3. Leave the class out: it follows from the size.")).arg(scheme.name, **seen, told);
+}
+
+std::optional<QString> whyNotNamed(const Case &c, const LeakLimit &limit, const measure::LeakScheme &scheme)
+{
+    if (c.text(u"class").isEmpty())
+        return inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by class (%2 at worst). Say which was seen; dry, where nothing shows.")).arg(c.itemName(), limit.worstClass);
+    if (c.draft.body.contains(u"size") || c.draft.body.contains(u"flow"))
+        return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" does not class by size. Choose the class by its description, and tell what was seen under how it was checked.")).arg(scheme.name);
+    return std::nullopt;
+}
+
+std::optional<QString> whyNoClass(const Case &c, const LeakLimit &limit)
+{
+    const measure::LeakScheme &scheme = c.job.facts.leakScheme;
+    if (limit.worstClass.isEmpty())
+        return std::nullopt;
+    if (const auto why = scheme.hasSizes() ? whyNotSeen(c, limit, scheme) : whyNotNamed(c, limit, scheme))
+        return why;
+    return c.draft.body.integer(u"minutes") ? std::nullopt : measure::whyTooSoon(std::nullopt, scheme);
+}
+
+/// Of two things that are told, one is not so.
+std::optional<QString> whyBothCannotBe(const Case &c)
+{
+    const json::Object &body = c.draft.body;
+    const auto rate = leakRateIn(body);
+    if (!rate)
+        return std::nullopt;
+    if (rate->value().isNegative())
+        return inWords(QT_TRANSLATE_NOOP("Rule", "A leak of %1 is none. Say what was measured.")).arg(rate->text());
+    if (rate->coherent() > 0 && isToldDry(body))
+        return inWords(QT_TRANSLATE_NOOP("Rule", "%1 cannot be dry and leak %2. Say which it is.")).arg(c.itemName(), rate->text());
+    if (rate->coherent() > 0 && rate->dimension() == Dimension::DropRate && body.text(u"flow") == u"still")
+        return inWords(QT_TRANSLATE_NOOP("Rule", "%1 drips: %2 were counted. Say so of the liquid.")).arg(c.itemName(), rate->text());
+    return std::nullopt;
+}
+
+std::optional<QString> whyClassIsOver(const Case &c, const LeakLimit &limit)
+{
+    const measure::LeakScheme &scheme = c.job.facts.leakScheme;
+    const auto minutes = c.draft.body.integer(u"minutes");
+    const auto seen = leakClassIn(c.draft.body, scheme);
+    if (limit.worstClass.isEmpty() || !seen || (scheme.minutes && !minutes)) // leak.told asks for what is missing
+        return std::nullopt;
+    if (const auto why = measure::whyTooSoon(minutes, scheme))
+        return why;
+    if (!*seen)
+        return seen->error();
+    const auto within = isLeakClassWithin(**seen, limit.worstClass, scheme);
+    if (!within)
+        return within.error();
+    if (*within)
+        return std::nullopt;
+    return inWords(QT_TRANSLATE_NOOP("Rule", "%1 leaks: %2, where %3 is allowed at worst. %4")).arg(c.itemName(), **seen, limit.worstClass, rework());
+}
+
+std::optional<QString> whyRateIsOver(const Case &c, const LeakLimit &limit)
+{
+    const auto rate = leakRateIn(c.draft.body);
+    if (!rate || !limit.rate || (c.draft.body.contains(u"rate") && c.draft.body.contains(u"drops"))) // leak.told wants one of them
+        return std::nullopt;
+    const auto checked = measure::rateAgainstLimit(*rate, *limit.rate, leakDropSizeIn(c.draft.body, limit));
+    if (!checked)
+        return checked.error();
+    return checked->isWithin ? std::nullopt : std::optional(inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2 %3")).arg(c.itemName(), checked->said, rework()));
 }
 
 } // namespace
@@ -44,13 +149,10 @@ std::optional<Refusal> leakClassesAreSound(const Case &c)
     const QString lead = inWords(QT_TRANSLATE_NOOP("Rule", "the lead"));
     if (!classes.empty() && c.text(u"leak_scheme").isEmpty())
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Schemes call different leaks by one name. Name the scheme that the leak classes are of.")), lead);
-    QSet<QString> names;
-    for (const QString &name : classes) {
-        if (name == dryLeak() || names.contains(name))
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no leak class of its own. Name each class once, from the least to the worst, without \"%2\".")).arg(name, dryLeak()), lead);
-        names.insert(name);
-    }
-    return std::nullopt;
+    if (std::find(classes.begin(), classes.end(), dryLeak()) != classes.end())
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no leak class: it is always there, below the least. Name the classes without it.")).arg(dryLeak()), lead);
+    const auto scheme = leakSchemeIn(c.draft.body);
+    return scheme ? std::nullopt : std::optional(refusal(c, scheme.error(), lead));
 }
 
 std::optional<Refusal> leakIsAskedFor(const Case &c)
@@ -66,13 +168,13 @@ std::optional<Refusal> leakIsTold(const Case &c)
     if (!limit)
         return std::nullopt;
     if (c.draft.body.contains(u"rate") && c.draft.body.contains(u"drops"))
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tell a leak by its rate or by drops counted, not by both.")), technician());
-    if (const auto why = whyNoDropSize(c))
-        return refusal(c, *why, technician());
-    if (!limit->worstClass.isEmpty() && c.text(u"class").isEmpty())
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by class (%2 at worst). Say which was seen; dry, where nothing shows.")).arg(c.itemName(), limit->worstClass), technician());
+        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tell a leak by its rate or by drops counted, not by both.")));
+    for (const auto &why : {whyUnlimited(c, *limit), whyOtherDropSize(c, *limit), whyNoClass(c, *limit)}) {
+        if (why)
+            return refuse(c, *why);
+    }
     if (limit->rate && !leakRateIn(c.draft.body))
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by rate (%2 at most). Say what was measured, or count drops.")).arg(c.itemName(), limit->rate->text()), technician());
+        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is checked by rate (%2 at most). Say what was measured, or count drops.")).arg(c.itemName(), limit->rate->text()));
     return std::nullopt;
 }
 
@@ -81,27 +183,11 @@ std::optional<Refusal> leakIsWithinLimit(const Case &c)
     const LeakLimit *limit = limitOf(c);
     if (!limit)
         return std::nullopt;
-    const QString seen = c.text(u"class");
-    const auto rate = leakRateIn(c.draft.body);
-    if (rate && rate->value().isNegative())
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A leak of %1 is none. Say what was measured.")).arg(rate->text()), technician());
-    if (rate && seen == dryLeak() && rate->coherent() > 0)
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 cannot be dry and leak %2. Say which it is.")).arg(c.itemName(), rate->text()), technician());
-    if (!seen.isEmpty()) {
-        const auto within = isLeakClassWithin(seen, limit->worstClass, c.job.facts);
-        if (!within)
-            return refusal(c, within.error(), technician());
-        if (!*within)
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 leaks: %2, where %3 is allowed at worst. %4")).arg(c.itemName(), seen, limit->worstClass.isEmpty() ? dryLeak() : limit->worstClass, rework()), technician());
+    for (const auto &why : {whyBothCannotBe(c), whyClassIsOver(c, *limit), whyRateIsOver(c, *limit)}) {
+        if (why)
+            return refuse(c, *why);
     }
-    if (!rate || !limit->rate)
-        return std::nullopt;
-    const auto checked = measure::rateAgainstLimit(*rate, *limit->rate, Decimal::parse(c.text(u"drops_per_ml")));
-    if (!checked)
-        return refusal(c, checked.error(), technician());
-    if (checked->isWithin)
-        return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2 %3")).arg(c.itemName(), checked->said, rework()), technician());
+    return std::nullopt;
 }
 
 std::optional<Refusal> leakIsCheckedAfterTorque(const Case &c)

@@ -16,7 +16,7 @@ constexpr TableColumnForm number(const char *id, const char *title, const char *
     return {id, title, Holds::Number, filled, unit, ""};
 }
 
-constexpr TableColumnForm oneOf(const char *id, const char *title, const char *choices) { return {id, title, Holds::OneOf, Filled::Always, "", choices}; }
+constexpr TableColumnForm oneOf(const char *id, const char *title, const char *choices, Filled filled = Filled::Always) { return {id, title, Holds::OneOf, filled, "", choices}; }
 
 } // namespace
 
@@ -84,8 +84,10 @@ const std::vector<TableForm> &tableForms()
          QT_TRANSLATE_NOOP("Tables", "The schemes call different leaks by one name. Always name the scheme beside the class. Fuel burns: no flame, no spark, "
                                      "fire cover as the local rules ask."),
          {words("scheme", QT_TRANSLATE_NOOP("Tables", "Scheme")), number("order", QT_TRANSLATE_NOOP("Tables", "Order, least first"), ""),
-          words("class", QT_TRANSLATE_NOOP("Tables", "Class")), number("above", QT_TRANSLATE_NOOP("Tables", "Size above"), "in", Filled::OrEmpty),
-          number("up_to", QT_TRANSLATE_NOOP("Tables", "Size up to"), "in", Filled::OrEmpty),
+          words("class", QT_TRANSLATE_NOOP("Tables", "Class")), number("above", QT_TRANSLATE_NOOP("Tables", "Size from"), "in", Filled::OrEmpty),
+          oneOf("above_edge", QT_TRANSLATE_NOOP("Tables", "The lower size itself"), "included|excluded", Filled::OrEmpty),
+          number("up_to", QT_TRANSLATE_NOOP("Tables", "Size to"), "in", Filled::OrEmpty),
+          oneOf("up_to_edge", QT_TRANSLATE_NOOP("Tables", "The upper size itself"), "included|excluded", Filled::OrEmpty),
           words("size_is", QT_TRANSLATE_NOOP("Tables", "Size is"), Filled::OrEmpty),
           words("observation_time", QT_TRANSLATE_NOOP("Tables", "Watched for"), Filled::OrEmpty),
           words("criterion", QT_TRANSLATE_NOOP("Tables", "Or told by"), Filled::OrEmpty)}},

@@ -28,7 +28,7 @@ JobState jobWithZones()
 {
     JobState job;
     job.facts.zones = {{u"Left"_s, std::nullopt}, {u"Right"_s, std::nullopt}};
-    job.facts.leakClasses = {u"stain"_s, u"seep"_s};
+    job.facts.leakScheme = {u"Four classes"_s, {{u"stain"_s, std::nullopt, std::nullopt}, {u"seep"_s, std::nullopt, std::nullopt}}, std::nullopt, {}};
     return job;
 }
 
@@ -76,8 +76,8 @@ QString places(const InterfaceList &list)
 
 const QString usualHeader = u"id,name,kind,zone,requirements,torque_fasteners,torque_min,torque_max,torque_unit,bonding_max,bonding_unit,seal_part,"
                            "safetying,aircraft_half,unit_half,critical,inspections,independence_group,twin_group,access,reference,note\r\n"_s;
-const QString fullHeader = usualHeader.chopped(2) + u",torque_prevailing,torque_prevailing_min,torque_condition,torque_passes,torque_order,torque_turn_min,torque_turn_max,thread,"
-                                                     "bonding_comparison,bonding_readings,leak_class,leak_rate\r\n"_s;
+const QString fullHeader = usualHeader.chopped(2) + u",torque_prevailing,torque_prevailing_min,torque_prevailing_max,torque_condition,torque_passes,torque_order,torque_turn_min,torque_turn_max,thread,"
+                                                     "bonding_comparison,bonding_readings,leak_class,leak_rate,leak_drops_per_ml\r\n"_s;
 
 } // namespace
 
@@ -104,10 +104,10 @@ private slots:
 
 void InterfaceListTest::everyColumnIsRead()
 {
-    const QString file = fullHeader + u"E1,First,duct,Left,none,,,,,,,,,,,,,,,,,,,,,,,,,,,,,\r\n"
+    const QString file = fullHeader + u"E1,First,duct,Left,none,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,\r\n"
                                       "E2,\"Duct, aft\",duct,Left,torque|seal|bonding|safetying|mate,4,20,25.0,Nm,2.5,mΩ,S-1,lockwire,P1,J1,yes,2,pair,tw,E1,task 1,\"a\nb\","
-                                      "added,8 lbf.in,dry,30|60|100,cross,60 deg,75 °,7/16-20,less than,2,seep,2.5 mL/min\r\n"
-                                      "E3,Other,duct,Left,none,,,,,,,,,,,no,,,tw,,,,,,,,,,,,,,,\r\n"_s;
+                                      "added,8 lbf.in,30 lbf·in,dry,30|60|100,cross,60 deg,75 °,7/16-20,less than,2,seep,2.5 mL/min,20.0\r\n"
+                                      "E3,Other,duct,Left,none,,,,,,,,,,,no,,,tw,,,,,,,,,,,,,,,,,\r\n"_s;
     const InterfaceList list = read(file);
     QVERIFY2(list, qPrintable(outcome(list)));
     const Listing &listing = (*list)[1].listing;
@@ -122,6 +122,7 @@ void InterfaceListTest::everyColumnIsRead()
     QCOMPARE(listing.torque->thread, u"7/16-20"_s);
     QCOMPARE(listing.bondingComparison, measure::Comparison::LessThan);
     QCOMPARE(listing.leak->rate->text(), u"2.5 mL/min"_s);
+    QCOMPARE(listing.leak->dropsPerMillilitre->text(), u"20.0"_s);
     QCOMPARE(listing.torque->max.text(), u"25.0 N·m"_s);
     QCOMPARE(listing.bondingMax->text(), u"2.5 mΩ"_s);
     QCOMPARE(listing.access, std::vector{*InterfaceId::parse(u"E1")});
@@ -222,7 +223,9 @@ void InterfaceListTest::whatIsRefused_data()
     row("below zero", u"E1,a,clamp,Left,torque,4,-20,25,N·m,,,,,,,,,,,,,"_s, u"2:7"_s, u"not below 0"_s);
     row("fasteners are no whole number", u"E1,a,clamp,Left,torque,4.0,20,25,N·m,,,,,,,,,,,,,"_s, u"2:6"_s, u"whole number"_s);
     row("too many fasteners", u"E1,a,clamp,Left,torque,201,20,25,N·m,,,,,,,,,,,,,"_s, u"2:6"_s, u"200"_s);
-    row("least above most", u"E1,a,clamp,Left,torque,4,25,20,N·m,,,,,,,,,,,,,"_s, u"2:8"_s, u"from less to more"_s);
+    row("least above most", u"E1,a,clamp,Left,torque,4,25,20,N·m,,,,,,,,,,,,,"_s, u"2:8"_s, u"to a most"_s);
+    row("a least of nought", u"E1,a,clamp,Left,torque,4,0,20,N·m,,,,,,,,,,,,,"_s, u"2:8"_s, u"above 0"_s);
+    row("a slipped decimal", u"E1,a,clamp,Left,torque,4,20,250,N·m,,,,,,,,,,,,,"_s, u"2:8"_s, u"slipped decimal"_s);
     row("unknown unit", u"E1,a,clamp,Left,torque,4,20,25,in-lb,,,,,,,,,,,,,"_s, u"2:9"_s, u"lbf·in"_s);
     row("torque in a unit of resistance", u"E1,a,clamp,Left,torque,4,20,25,mΩ,,,,,,,,,,,,,"_s, u"2:9"_s, u"lbf·in"_s);
     row("bonding in a unit of torque", u"E1,a,drain,Left,bonding,,,,,2.5,N·m,,,,,,,,,,,"_s, u"2:11"_s, u"mΩ"_s);
@@ -315,7 +318,7 @@ void InterfaceListTest::exportReadsBackTheSame()
                 listing.torque->thread = u"7/16-20"_s;
             }
             if (*rc::gen::arbitrary<bool>())
-                listing.leak = LeakLimit{{}, Quantity::parse(u"2.0", u"mL/min")};
+                listing.leak = LeakLimit{{}, Quantity::parse(u"2.0", u"mL/min"), *rc::gen::arbitrary<bool>() ? Decimal::parse(u"15.0") : std::nullopt};
             if (*rc::gen::arbitrary<bool>())
                 listing.bondingMax = *Quantity::parse(u"2.50", u"mΩ");
             if (listing.bondingMax && *rc::gen::arbitrary<bool>()) {

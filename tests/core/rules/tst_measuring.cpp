@@ -159,8 +159,8 @@ private slots:
         row("weighed by both", "", {}, "Ana weighs aircraft_centre=121.2_in", "weight.balance");
         row("a unit without weight", "", {}, "Ana weighs incoming_weight=0_lb", "weight.balance");
 
-        // Leaks, by the classes of FAA-H-8083-31 ch. 14 in their order, and by rate; the class itself is what somebody saw.
-        const char *classes = "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep,heavy,running";
+        // Leaks, by classes without sizes, then by those of FAA-H-8083-31 ch. 14 with their sizes, and by rate.
+        const char *classes = "leak_scheme=by_look leak_classes=stain,seep,heavy,running";
         const QString line = u"Ana lists X1 requirements=leak leak_class=seep; Ana disconnects X1; Ben reconnects X1"_s;
         row("a class below the worst allowed", classes, line, "Ben checks X1 class=stain", "");
         row("the worst allowed", classes, line, "Ben checks X1 class=seep", "");
@@ -182,12 +182,65 @@ private slots:
         row("drops and a rate", "", rated, "Ben checks X1 drops=13_drops/min drops_per_ml=20", "leak.told");
         row("drops over it", "", rated, "Ben checks X1 rate= drops=13_drops/min drops_per_ml=20", "leak.limit");
         row("drops of unknown size", "", rated, "Ben checks X1 rate= drops=12_drops/min", "leak.limit");
-        row("drops finer than from any edge", "", rated, "Ben checks X1 rate= drops=12_drops/min drops_per_ml=101", "leak.told");
+        // Conversion pages: 60 from the finest tips; that none gives fewer than 5 is a rule of this program.
+        row("drops finer than from any edge", "", rated, "Ben checks X1 rate= drops=12_drops/min drops_per_ml=60.1", "leak.limit");
         row("drops from the finest tip", "", rated, "Ben checks X1 rate= drops=36_drops/min drops_per_ml=60", "");
-        row("the size of drops that nobody counted", "", rated, "Ben checks X1 drops_per_ml=20", "leak.told");
+        row("drops from the thickest edge", "", rated, "Ben checks X1 rate= drops=3_drops/min drops_per_ml=5", "");
+        row("drops larger than from any edge", "", rated, "Ben checks X1 rate= drops=0_drops/min drops_per_ml=4.9", "leak.limit");
+        row("the size of drops that nobody counted", "", rated, "Ben checks X1 drops_per_ml=20", "leak.limit");
         row("a rate below nought", "", rated, "Ben checks X1 rate=-0.1_mL/min", "leak.limit");
-        row("dry, and a rate", classes, line, "Ben checks X1 class=dry rate=1_mL/min", "leak.limit");
-        row("dry, and a rate of nought", classes, line, "Ben checks X1 class=dry rate=0_mL/min", "");
+        // The list's number of drops: conversion pages, 15 to the millilitre of oil, so 9 drops a minute are 0.6 mL/min.
+        const QString oil = u"Ana lists X1 requirements=leak leak_rate=0.6_mL/min leak_drops_per_ml=15; Ana disconnects X1; Ben reconnects X1"_s;
+        row("drops at the limit by the list's number", "", oil, "Ben checks X1 rate= drops=9_drops/min", "");
+        row("one drop more by the list's number", "", oil, "Ben checks X1 rate= drops=10_drops/min", "leak.limit");
+        row("the list's number told again", "", oil, "Ben checks X1 rate= drops=9_drops/min drops_per_ml=15.0", "");
+        row("another number than the list's", "", oil, "Ben checks X1 rate= drops=9_drops/min drops_per_ml=16", "leak.told");
+        row("a rate needs no drops", "", oil, "Ben checks X1 rate=0.6_mL/min", "");
+        // A reading that no limit judges would pass for a good one.
+        row("a rate where a class alone is limited", classes, line, "Ben checks X1 class=stain rate=5_mL/min", "leak.told");
+        row("a rate of nought where a class alone is limited", classes, line, "Ben checks X1 class=dry rate=0_mL/min", "leak.told");
+        row("a number of drops where a class alone is limited", classes, line, "Ben checks X1 class=dry drops_per_ml=20", "leak.told");
+        row("a class where a rate alone is limited", classes, rated, "Ben checks X1 class=stain rate=0_mL/min", "leak.told");
+        row("dry where a rate alone is limited", classes, rated, "Ben checks X1 class=dry rate=0_mL/min", "");
+        row("dry, and a rate", classes, rated, "Ben checks X1 class=dry rate=0.1_mL/min", "leak.limit");
+        // FAA-H-8083-31 ch. 14: less than 3/4 in, to 1 1/2, to 4, drips or pools; 30 minutes after wiping dry. It gives 1 1/2 in to two
+        // classes: the worse counts, so the seep ends under it.
+        const char *faa = "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep,heavy,running leak_up_to=under_0.75_in,under_1.5_in,4_in leak_minutes=30";
+        row("LK-02: 3/4 in is a seep", faa, line, "Ben checks X1 size=0.75_in flow=still minutes=30", "");
+        row("a seep in millimetres", faa, line, "Ben checks X1 size=38.09_mm flow=still minutes=30", "");
+        row("LK-03: 1 1/2 in is a heavy seep", faa, line, "Ben checks X1 size=38.1_mm flow=still minutes=30", "leak.limit");
+        row("a stain that drips", faa, line, "Ben checks X1 size=0.1_in flow=drips_or_pools minutes=30", "leak.limit");
+        row("dry after half an hour", faa, line, "Ben checks X1 size=0_in flow=still minutes=30", "");
+        row("looked a minute too soon", faa, line, "Ben checks X1 size=0.75_in flow=still minutes=29", "leak.limit");
+        row("dry, but wiped just now", faa, line, "Ben checks X1 size=0_in flow=still minutes=0", "leak.limit");
+        row("no minutes told", faa, line, "Ben checks X1 size=0.75_in flow=still", "leak.told");
+        row("no size told", faa, line, "Ben checks X1 flow=still minutes=30", "leak.told");
+        row("no flow told", faa, line, "Ben checks X1 size=0.75_in minutes=30", "leak.told");
+        row("a class for a size", faa, line, "Ben checks X1 class=stain minutes=30", "leak.told");
+        row("dry for a size", faa, line, "Ben checks X1 class=dry minutes=30", "leak.told");
+        row("the class that follows", faa, line, "Ben checks X1 size=1_in flow=still minutes=30 class=seep", "");
+        row("a better class than follows", faa, line, "Ben checks X1 size=1_in flow=still minutes=30 class=stain", "leak.told");
+        row("a size below nought", faa, line, "Ben checks X1 size=-1_in flow=still minutes=30", "leak.limit");
+        row("a size where a rate alone is limited", faa, rated, "Ben checks X1 rate=0_mL/min size=0.5_in flow=still", "leak.told");
+        row("what drips where a rate alone is limited", faa, rated, "Ben checks X1 rate=0.5_mL/min flow=drips_or_pools", "leak.told");
+        row("a dry size where a rate alone is limited", faa, rated, "Ben checks X1 rate=0_mL/min size=0_in flow=still", "");
+        row("a dry size, and a rate", faa, rated, "Ben checks X1 rate=0.1_mL/min size=0_in", "leak.limit");
+        row("a size where the scheme has none", classes, line, "Ben checks X1 class=seep size=1_in flow=still", "leak.told");
+        // 28-11-0 of a large jet (15 November 1968): not over 1 1/2 in is a stain, not over 4 a seep; without a time.
+        const char *jet = "leak_scheme=28-11-0 leak_classes=stain,seep,heavy,running leak_up_to=1.5_in,4_in,6_in";
+        row("LK-06: 2 in is a seep to another scheme", jet, line, "Ben checks X1 size=2_in flow=still", "");
+        row("exactly 4 in is still a seep", jet, line, "Ben checks X1 size=4_in flow=still", "");
+        row("over 4 in is not", jet, line, "Ben checks X1 size=4.01_in flow=still", "leak.limit");
+        // NAVEDTRA 14315 ch. 4: by the time in which it comes back, not by size; about an hour.
+        const char *timed = "leak_scheme=NAVEDTRA_14315 leak_classes=stain,seep,heavy,running leak_minutes=60";
+        row("a class by name after the scheme's time", timed, line, "Ben checks X1 class=seep minutes=60", "");
+        row("a class by name too soon", timed, line, "Ben checks X1 class=seep minutes=59", "leak.limit");
+        row("a class by name, no minutes told", timed, line, "Ben checks X1 class=seep", "leak.told");
+        const QString both = u"Ana lists X1 requirements=leak leak_class=running leak_rate=1_mL/min leak_drops_per_ml=20; Ana disconnects X1; Ben reconnects X1"_s;
+        row("both limits met", jet, both, "Ben checks X1 size=1_in flow=drips_or_pools rate= drops=20_drops/min", "");
+        row("the rate not met", jet, both, "Ben checks X1 size=1_in flow=drips_or_pools rate= drops=21_drops/min", "leak.limit");
+        row("drops were counted, and it is still", jet, both, "Ben checks X1 size=1_in flow=still rate= drops=1_drops/min", "leak.limit");
+        row("no drops in a minute, and it is still", jet, both, "Ben checks X1 size=1_in flow=still rate= drops=0_drops/min", "");
         row("no rate told", "", rated, "Ben checks X1 rate=", "leak.told");
 
         // What a list may ask for.
@@ -269,6 +322,9 @@ private slots:
         story::Story tale(u"Ana lists X1 requirements=torque torque_fasteners=1 torque_min=180 torque_max=200 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1"_s);
         core::Draft draft = tale.drafts(u"Ben torques X1 fastener=1 value=190 tool=TW6"_s).front();
         draft.at = *core::Instant::parse(u"2026-03-03T08:00:00Z");
+        row("drops to the millilitre as from the finest tips", "", {}, "Ana lists X2 requirements=leak leak_rate=1_mL/min leak_drops_per_ml=60", "");
+        row("finer drops", "", {}, "Ana lists X2 requirements=leak leak_rate=1_mL/min leak_drops_per_ml=60.1", "listing.leak");
+        row("drops to the millilitre beside no rate", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=stain leak_drops_per_ml=20", "listing.leak");
         if (!doneAt.isEmpty())
             draft.body.set(u"done_at"_s, doneAt);
         core::Register reg = tale.reg();
@@ -291,12 +347,15 @@ private:
     {
         core::json::Object facts;
         for (const QString &word : job.split(u' ', Qt::SkipEmptyParts)) {
-            const QString value = word.section(u'=', 1);
+            const QString name = word.section(u'=', 0, 0);
+            const QString value = word.section(u'=', 1).replace(u'_', u' ');
             const QStringList parts = value.split(u',');
-            if (word.startsWith(u"leak_classes"))
-                facts.set(word.section(u'=', 0, 0), core::json::arrayOf({parts.begin(), parts.end()}));
+            if (name == u"leak_classes" || name == u"leak_up_to")
+                facts.set(name, core::json::arrayOf({parts.begin(), parts.end()}));
+            else if (name == u"leak_minutes")
+                facts.set(name, value.toLongLong());
             else
-                facts.set(word.section(u'=', 0, 0), value);
+                facts.set(name, value);
         }
         return facts;
     }
