@@ -202,9 +202,9 @@ std::vector<Seed> leak(const Situation &s)
 
 std::vector<Seed> lift(const Situation &)
 {
-    // A light load on strong gear, to ask whether a lift may be planned at all.
-    return {{{}, {}, {{u"unit_weight"_s, u"1 kg"_s}, {u"rigging_weight"_s, u"1 kg"_s}, {u"hoist_limit"_s, u"100 kg"_s}, {u"sling_limit"_s, u"100 kg"_s},
-                      {u"hoist_due"_s, u"9999-12-31"_s}, {u"sling_due"_s, u"9999-12-31"_s}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"90 °"_s},
+    // More than any weight record gives a unit, on far stronger gear, to ask whether a lift may be planned at all.
+    return {{{}, {}, {{u"unit_weight"_s, u"1000000 kg"_s}, {u"rigging_weight"_s, u"1 kg"_s}, {u"hoist_limit"_s, u"100000000 kg"_s}, {u"sling_limit"_s, u"100000000 kg"_s},
+                      {u"hoist_due"_s, u"9999-12-31"_s}, {u"sling_due"_s, u"9999-12-31"_s}, {u"points"_s, 2}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"90 °"_s},
                       {u"span"_s, u"2 m"_s}, {u"centre"_s, u"1 m"_s}}}};
 }
 

@@ -31,18 +31,16 @@ Strain strainOf(const Rational &margin)
     return margin < core::measure::leastMarginPercent ? Strain::Little : Strain::Fine;
 }
 
-QString in(const Rational &coherent, const core::Quantity &like) { return core::measure::shownIn(coherent, *core::findUnit(like.unit()), 2); }
-
 QString ofLimit(const Rational &load, const core::Quantity &limit)
 {
-    return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 of %2")).arg(in(load, limit), limit.text());
+    return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 of %2")).arg(core::measure::loadText(load, limit), limit.text());
 }
 
-QString marginText(const Rational &margin)
+QString marginLine(const Rational &margin)
 {
     if (margin < 0)
-        return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 over")).arg(core::measure::shown(-margin, u"%"_s, 1));
-    return tr(QT_TRANSLATE_NOOP("LiftPicture", "margin %1")).arg(core::measure::shown(margin, u"%"_s, 1));
+        return tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 over")).arg(core::measure::marginText(-margin));
+    return tr(QT_TRANSLATE_NOOP("LiftPicture", "margin %1")).arg(core::measure::marginText(margin));
 }
 
 enum class Weight { Normal, Bold };
@@ -61,7 +59,7 @@ void addStrain(Lines &lines, const Rational &margin)
 {
     const Strain strain = strainOf(margin);
     const Tone tone = strain == Strain::Over ? Tone::Alarm : strain == Strain::Little ? Tone::Caution : Tone::Plain;
-    lines.push_back({marginText(margin), Weight::Normal, tone});
+    lines.push_back({marginLine(margin), Weight::Normal, tone});
     if (strain == Strain::Over)
         lines.push_back({tr(QT_TRANSLATE_NOOP("LiftPicture", "over its limit")), Weight::Bold, tone, strain});
     if (strain == Strain::Little)
@@ -112,8 +110,8 @@ Lines pointLines(const Lift &lift, const LiftCheck &check, std::size_t index)
         return lines;
     const core::measure::PointLoad &point = check.points[index];
     const char *const leg = core::measure::carryingLegs(lift.plan) == 1 ? QT_TRANSLATE_NOOP("LiftPicture", "leg %1") : QT_TRANSLATE_NOOP("LiftPicture", "each leg %1");
-    lines.push_back({tr(QT_TRANSLATE_NOOP("LiftPicture", "carries %1")).arg(in(point.share, lift.plan.unitWeight))});
-    lines.push_back({tr(leg).arg(in(point.legTension, lift.plan.slingLimit))});
+    lines.push_back({tr(QT_TRANSLATE_NOOP("LiftPicture", "carries %1")).arg(core::measure::loadText(point.share, lift.plan.unitWeight))});
+    lines.push_back({tr(leg).arg(core::measure::loadText(point.legTension, lift.plan.slingLimit))});
     lines.push_back({tr(QT_TRANSLATE_NOOP("LiftPicture", "limit %1")).arg(lift.plan.slingLimit.text()), Weight::Normal, Tone::Quiet});
     addStrain(lines, point.margin);
     return lines;
@@ -388,7 +386,7 @@ void Drawing::layDistances(double y)
     m_made.distances = DistanceLine{y + 0.45 * m_em, m_made.points[0].x(), middle, m_made.points[1].x()};
     const double textTop = y + 0.9 * m_em;
     const Line left{points.centreFromLeft.text()};
-    const Line right{in(points.span.coherent() - points.centreFromLeft.coherent(), points.span)};
+    const Line right{core::measure::shownIn(points.span.coherent() - points.centreFromLeft.coherent(), *core::findUnit(points.span.unit()), 2)};
     const Line whole{tr(QT_TRANSLATE_NOOP("LiftPicture", "%1 between the points")).arg(points.span.text()), Weight::Normal, Tone::Quiet};
     placeBlock({left}, QRectF(m_area.left(), textTop, middle - gap - m_area.left(), m_line), (m_made.points[0].x() + middle) / 2, Qt::AlignHCenter);
     placeBlock({right}, QRectF(middle + gap, textTop, m_area.right() - middle - gap, m_line), (m_made.points[1].x() + middle) / 2, Qt::AlignHCenter);

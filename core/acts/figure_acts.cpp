@@ -50,6 +50,7 @@ std::vector<Act> figureActs()
                 field("sling"_L1, FieldType::Text, always, QT_TRANSLATE_NOOP("Field", "Sling, as marked on it")),
                 quantity("sling_limit"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Working load limit of one leg, on its tag")),
                 field("sling_due"_L1, FieldType::Date, always, QT_TRANSLATE_NOOP("Field", "Sling inspected until")),
+                field("points"_L1, FieldType::Integer, always, QT_TRANSLATE_NOOP("Field", "Number of lifting points")),
                 field("legs"_L1, FieldType::Integer, always, QT_TRANSLATE_NOOP("Field", "Legs at each lifting point")),
                 quantity("angle_from_horizontal"_L1, Dimension::Angle, always, QT_TRANSLATE_NOOP("Field", "Angle of the legs from the horizontal")),
                 quantity("span"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Between the two lifting points")),
@@ -70,7 +71,8 @@ std::vector<Act> figureActs()
                 quantity("incoming_arm"_L1, length, always, QT_TRANSLATE_NOOP("Field", "Arm of the incoming unit")),
                 quantity("aircraft_weight"_L1, mass, always, QT_TRANSLATE_NOOP("Field", "Empty weight before")),
                 quantity("aircraft_moment"_L1, Dimension::Moment, known, QT_TRANSLATE_NOOP("Field", "Empty moment before")),
-                quantity("aircraft_centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity before"))},
+                quantity("aircraft_centre"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Centre of gravity before")),
+                quantity("mac"_L1, length, known, QT_TRANSLATE_NOOP("Field", "Mean aerodynamic chord, if known"))},
                &noCautions, {{"aircraft_weight"_L1, "weight_change"_L1}}),
     };
 }

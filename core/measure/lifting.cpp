@@ -18,10 +18,6 @@ QString tr(const char *text) { return QCoreApplication::translate("Measure", tex
 
 tl::unexpected<QString> no(const QString &sentence) { return tl::unexpected<QString>(sentence); }
 
-const Unit &unitOf(const Quantity &quantity) { return *findUnit(quantity.unit()); }
-
-QString inUnitOf(const Rational &coherent, const Quantity &like) { return shownIn(coherent, unitOf(like)); }
-
 bool isPositive(const Quantity &quantity, Dimension dimension) { return quantity.dimension() == dimension && quantity.coherent() > 0; }
 
 QString tooFlat()
@@ -73,10 +69,10 @@ void judge(LiftCheck &check, const QString &what, const Rational &load, const Qu
     const Rational margin = marginPercent(load, limit.coherent());
     if (margin < 0)
         check.refusals << tr(QT_TRANSLATE_NOOP("Measure", "%1 would carry %2, over its working load limit of %3. Do not lift; take stronger equipment, or steeper slings."))
-                              .arg(what, inUnitOf(load, limit), limit.text());
+                              .arg(what, loadText(load, limit), limit.text());
     else if (margin < leastMarginPercent)
         check.warnings << tr(QT_TRANSLATE_NOOP("Measure", "%1 would carry %2 of %3, which leaves %4; under 20 % is little, for weights and angles are seldom known well."))
-                              .arg(what, inUnitOf(load, limit), limit.text(), shown(margin, u"%"_s, 1));
+                              .arg(what, loadText(load, limit), limit.text(), marginText(margin));
 }
 
 QString theHoist() { return tr(QT_TRANSLATE_NOOP("Measure", "The hoist")); }
@@ -144,10 +140,10 @@ QString inFormula(QString shownNumber) { return shownNumber.remove(u"≈ "_s); }
 
 void showHoist(Working &working, const LiftPlan &plan, const HoistLoad &hoist)
 {
-    const QString load = inUnitOf(hoist.load, plan.hoistLimit);
+    const QString load = loadText(hoist.load, plan.hoistLimit);
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Load on the hoist, H")), u"H = W + G"_s, plan.unitWeight.text() + u" + "_s + plan.riggingWeight.text(), load});
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Margin of the hoist")), u"(WLL − H) / WLL · 100"_s, u"(%1 − %2) / %1 · 100"_s.arg(plan.hoistLimit.text(), inFormula(load)),
-                             shown(hoist.margin, u"%"_s, 1)});
+                             marginText(hoist.margin)});
 }
 
 QString slopeText(const LegSlope &slope)
@@ -169,17 +165,17 @@ void showFactor(Working &working, const LegSlope &slope, const Rational &factor)
 void showPoint(Working &working, const LiftPlan &plan, const PointLoad &point, std::size_t index, std::size_t count)
 {
     const QString name = pointName(index, count);
-    const QString share = inUnitOf(point.share, plan.unitWeight);
+    const QString share = loadText(point.share, plan.unitWeight);
     if (plan.points) {
         const QString formula = index == 0 ? u"R = W · (L − x) / L"_s : u"R = W · x / L"_s;
         const QString numbers = index == 0 ? u"%1 · (%2 − %3) / %2"_s : u"%1 · %3 / %2"_s;
         working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Share of %1, R")).arg(name), formula,
                                  numbers.arg(plan.unitWeight.text(), plan.points->span.text(), plan.points->centreFromLeft.text()), share});
     }
-    const QString tension = inUnitOf(point.legTension, plan.slingLimit);
+    const QString tension = loadText(point.legTension, plan.slingLimit);
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Tension of a leg at %1, T")).arg(name), u"T = R · k / n"_s, u"%1 · k / %2"_s.arg(inFormula(share), QString::number(carryingLegs(plan))), tension});
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Margin of a leg at %1")).arg(name), u"(WLL − T) / WLL · 100"_s, u"(%1 − %2) / %1 · 100"_s.arg(plan.slingLimit.text(), inFormula(tension)),
-                             shown(point.margin, u"%"_s, 1)});
+                             marginText(point.margin)});
 }
 
 } // namespace
@@ -212,6 +208,10 @@ Measured<Rational> legTension(const Rational &share, qint64 legs, const Rational
         return no(noLegs(legs));
     return share * factor / legs;
 }
+
+QString loadText(const Rational &load, const Quantity &like) { return shownIn(load, *findUnit(like.unit()), 2); }
+
+QString marginText(const Rational &margin) { return shown(margin, u"%"_s, 1); }
 
 Rational marginPercent(const Rational &load, const Rational &limit) { return (limit - load) / limit * 100; }
 

@@ -74,6 +74,12 @@ Measured<Rational> legTension(const Rational &share, qint64 legs, const Rational
 /// Under which checkLift warns, in percent of the limit: weights and angles are seldom known well. Common practice.
 constexpr int leastMarginPercent = 20;
 
+/// A load as every screen and every page shows it: in the unit of what it is held against, to two places, "≈" before it where it is
+/// rounded. What is compared is never rounded.
+QString loadText(const Rational &load, const Quantity &like);
+/// What is left of a limit as it is shown: to one place, with `%`.
+QString marginText(const Rational &margin);
+
 /// What is left of a limit, as a percent of it: 0 at the limit, negative above it. The limit is above 0.
 Rational marginPercent(const Rational &load, const Rational &limit);
 

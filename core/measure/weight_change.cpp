@@ -44,6 +44,7 @@ struct ShownIn {
     {
         return shown(coherent / (Rational(weight->factor) * Rational(arm->factor)), weight->symbol + u'·' + arm->symbol);
     }
+    static QString bracketed(const QString &text) { return text.startsWith(u'-') ? u'(' + text + u')' : text; }
     /// With its sign: a difference.
     QString change(const QString &text, const Rational &value) const
     {
@@ -63,6 +64,18 @@ QString weighedText(const Weighed &thing, const ShownIn &in)
 QString balanceText(const Balance &balance, const ShownIn &in)
 {
     return tr(QT_TRANSLATE_NOOP("Measure", "%1, moment %2, centre of gravity at %3")).arg(in.ofWeight(balance.weight), in.ofMoment(balance.moment), in.ofArm(balance.centre()));
+}
+
+/// Of the chord: four places, so that what is near 0.05 % is told from it.
+QString percentText(const Rational &percent) { return shown(percent, u"%"_s); }
+
+/// `+0.02 in, ≈ 0.0238 % of the mean aerodynamic chord`, the latter where a chord is given.
+QString shiftText(const WeightChange &change, const ShownIn &in)
+{
+    const QString shift = in.change(in.ofArm(change.shift), change.shift);
+    if (!change.byCentre)
+        return shift;
+    return tr(QT_TRANSLATE_NOOP("Measure", "%1, %2 of the mean aerodynamic chord")).arg(shift, percentText(change.byCentre->percentOfChord));
 }
 
 } // namespace
@@ -109,15 +122,35 @@ WeightVerdict weightVerdict(const Rational &change, const Rational &emptyWeight)
     const qint64 limit = band == std::end(bands) ? negligibleAbove : band->negligible;
     const Rational size = change < 0 ? -change : change;
     WeightVerdict verdict{size <= pounds(limit), pounds(limit), {}};
-    verdict.said = verdict.isNegligible ? tr(QT_TRANSLATE_NOOP("Measure", "Negligible change of weight: %1 lb or less at this empty weight.")).arg(limit)
+    verdict.said = verdict.isNegligible ? tr(QT_TRANSLATE_NOOP("Measure", "The change of weight is within the limit of %1 lb at this empty weight.")).arg(limit)
                                         : tr(QT_TRANSLATE_NOOP("Measure", "Not negligible: more than %1 lb at this empty weight. Have the weight record revised.")).arg(limit);
     if (band != std::end(bands) && emptyWeight == pounds(band->upTo))
         verdict.said += u' ' + tr(QT_TRANSLATE_NOOP("Measure", "The text puts exactly %1 lb in no band, so the stricter one is taken.")).arg(band->upTo);
     return verdict;
 }
 
+CentreVerdict centreVerdict(const Rational &shift, const Rational &chord)
+{
+    const Rational percent = shift / chord * 100;
+    const Rational size = percent < 0 ? -percent : percent;
+    const bool isNegligible = size < Rational(5) / 100;
+    const char *const said = isNegligible ? QT_TRANSLATE_NOOP("Measure", "The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.")
+                                          : QT_TRANSLATE_NOOP("Measure", "Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.");
+    return {isNegligible, percent, tr(said).arg(percentText(percent))};
+}
+
+QStringList WeightChange::said() const
+{
+    QStringList all;
+    if (isNegligible())
+        all << tr(QT_TRANSLATE_NOOP("Measure", "Negligible, by weight and by centre of gravity."));
+    return all << byWeight.said << (byCentre ? byCentre->said : tr(QT_TRANSLATE_NOOP("Measure", "The shift of the centre of gravity is still to be judged: no mean aerodynamic chord is given.")));
+}
+
 Measured<WeightChange> weightChange(const UnitSwap &swap)
 {
+    if (swap.chord && (swap.chord->dimension() != Dimension::Length || swap.chord->coherent() <= 0))
+        return no(tr(QT_TRANSLATE_NOOP("Measure", "A mean aerodynamic chord of %1 is none. Give the length from the aircraft's data, or leave it out.")).arg(swap.chord->text()));
     const auto before = balanceOf(swap.emptyWeight, swap.momentOrCentre);
     if (!before)
         return no(before.error());
@@ -125,7 +158,9 @@ Measured<WeightChange> weightChange(const UnitSwap &swap)
     if (!after)
         return no(after.error());
     const Rational weight = after->weight - before->weight;
-    return WeightChange{weight, after->moment - before->moment, *before, *after, weightVerdict(weight, before->weight)};
+    const Rational shift = after->centre() - before->centre();
+    return WeightChange{weight, after->moment - before->moment, *before, *after, shift, weightVerdict(weight, before->weight),
+                        swap.chord ? std::optional(centreVerdict(shift, swap.chord->coherent())) : std::nullopt};
 }
 
 Measured<Working> weightChangeWorking(const UnitSwap &swap)
@@ -145,8 +180,14 @@ Measured<Working> weightChangeWorking(const UnitSwap &swap)
         {tr(QT_TRANSLATE_NOOP("Measure", "New moment, M")), u"M = M₀ + ΔM"_s, in.ofMoment(change->before.moment) + u" + ("_s + moment + u')', in.ofMoment(change->after.moment)},
         {tr(QT_TRANSLATE_NOOP("Measure", "New centre of gravity")), u"M / W"_s, in.ofMoment(change->after.moment) + u" / "_s + in.ofWeight(change->after.weight), in.ofArm(change->after.centre())},
     };
-    working.answer = tr(QT_TRANSLATE_NOOP("Measure", "%1 and %2. %3")).arg(weight, moment, change->verdict.said);
-    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "A negligible change of weight says nothing of the centre of gravity, which has limits of its own. The equipment list and the weight record are revised by those who are licensed for it."));
+    const QString shift = in.change(in.ofArm(change->shift), change->shift);
+    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Shift of the centre of gravity, s")), u"s = M / W − M₀ / W₀"_s,
+                             in.ofArm(change->after.centre()) + u" − "_s + in.bracketed(in.ofArm(change->before.centre())), shift});
+    if (change->byCentre)
+        working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Shift in percent of the mean aerodynamic chord, c")), u"s / c · 100"_s, shift + u" / "_s + swap.chord->text() + u" · 100"_s,
+                                 percentText(change->byCentre->percentOfChord)});
+    working.answer = tr(QT_TRANSLATE_NOOP("Measure", "%1 and %2. %3")).arg(weight, moment, change->said().join(u' '));
+    working.notes << tr(QT_TRANSLATE_NOOP("Measure", "Negligible is what is so in weight and in centre of gravity. The limits forward and aft of the centre of gravity are others, and are not looked at here; nor is a rotorcraft's range. The equipment list and the weight record are revised by those who are licensed for it."));
     working.sources << u"AC 43.13-1B (9/27/01, change 1) par. 10-2 c, 10-2 h"_s;
     return working;
 }
@@ -164,8 +205,8 @@ Measured<QStringList> weightRecordEntry(const UnitSwap &swap)
         tr(QT_TRANSLATE_NOOP("Measure", "Difference in moment: %1")).arg(in.change(in.ofMoment(change->moment), change->moment)),
         tr(QT_TRANSLATE_NOOP("Measure", "Before: %1")).arg(balanceText(change->before, in)),
         tr(QT_TRANSLATE_NOOP("Measure", "After: %1")).arg(balanceText(change->after, in)),
-        change->verdict.said,
-    };
+        tr(QT_TRANSLATE_NOOP("Measure", "Shift of the centre of gravity: %1")).arg(shiftText(*change, in)),
+    } + change->said();
 }
 
 } // namespace core::measure

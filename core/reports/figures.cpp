@@ -20,7 +20,6 @@ using namespace Qt::StringLiterals;
 using namespace reporting;
 
 QString in(const Rational &coherent, const Quantity &like, int places = 2) { return measure::shownIn(coherent, *findUnit(like.unit()), places); }
-QString percent(const Rational &margin) { return measure::shown(margin, u"%"_s, 1); }
 
 /// With its sign, since it is a difference.
 QString signedText(const Rational &change, const QString &text)
@@ -55,7 +54,7 @@ QString liftResult(const JobFigure &figure)
     const measure::LiftCheck check = measure::checkLift(*plan);
     if (!check.isAllowed())
         return inWords(QT_TRANSLATE_NOOP("Report", "Do not lift. %1")).arg(check.refusals.join(u' '));
-    return inWords(QT_TRANSLATE_NOOP("Report", "margin of the hoist %1, of a leg %2")).arg(percent(check.hoist->margin), percent(*leastLegMargin(check)));
+    return inWords(QT_TRANSLATE_NOOP("Report", "margin of the hoist %1, of a leg %2")).arg(measure::marginText(check.hoist->margin), measure::marginText(*leastLegMargin(check)));
 }
 
 /// One for each point, the left one first: `154.3 kg / 126.25 kg`.
@@ -63,7 +62,7 @@ QString ofPoints(const measure::LiftCheck &check, const Quantity &like, Rational
 {
     QStringList parts;
     for (const measure::PointLoad &point : check.points)
-        parts << in(point.*part, like);
+        parts << measure::loadText(point.*part, like);
     return parts.join(u" / "_s);
 }
 
@@ -75,9 +74,9 @@ std::vector<QString> liftCells(const json::Object &body, const std::optional<mea
             body.text(u"rigging_weight"),
             body.text(u"hoist"),
             body.text(u"hoist_due"),
-            check.hoist ? in(check.hoist->load, plan->hoistLimit) : QString(),
+            check.hoist ? measure::loadText(check.hoist->load, plan->hoistLimit) : QString(),
             body.text(u"hoist_limit"),
-            check.hoist ? percent(check.hoist->margin) : QString(),
+            check.hoist ? measure::marginText(check.hoist->margin) : QString(),
             body.text(u"sling"),
             body.text(u"sling_due"),
             QString::number(body.integer(u"legs").value_or(0)),
@@ -85,7 +84,7 @@ std::vector<QString> liftCells(const json::Object &body, const std::optional<mea
             plan ? ofPoints(check, plan->unitWeight, &measure::PointLoad::share) : QString(),
             plan ? ofPoints(check, plan->slingLimit, &measure::PointLoad::legTension) : QString(),
             body.text(u"sling_limit"),
-            legMargin ? percent(*legMargin) : QString()};
+            legMargin ? measure::marginText(*legMargin) : QString()};
 }
 
 // Servicing.
@@ -139,7 +138,7 @@ QString weightResult(const JobFigure &figure)
         return change.error();
     const measure::UnitSwap swap = *swapIn(figure.body);
     return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2. %3"))
-        .arg(signedText(change->weight, in(change->weight, swap.emptyWeight)), signedText(change->moment, momentText(change->moment, swap)), change->verdict.said);
+        .arg(signedText(change->weight, in(change->weight, swap.emptyWeight)), signedText(change->moment, momentText(change->moment, swap)), change->said().join(u' '));
 }
 
 std::vector<QString> weightCells(const json::Object &body)
@@ -156,7 +155,7 @@ std::vector<QString> weightCells(const json::Object &body)
     cells.push_back(signedText(change->moment, momentText(change->moment, swap)));
     cells.push_back(in(change->after.weight, swap.emptyWeight));
     cells.push_back(in(change->after.centre(), swap.incoming.arm, 4));
-    cells.push_back(change->verdict.said);
+    cells.push_back(change->said().join(u' '));
     return cells;
 }
 
@@ -285,7 +284,7 @@ Report weightReport()
                            {"moment"_L1, QT_TRANSLATE_NOOP("Report", "Change of moment"), 13},
                            {"weight_after"_L1, QT_TRANSLATE_NOOP("Report", "Empty weight after"), 12},
                            {"centre_after"_L1, QT_TRANSLATE_NOOP("Report", "Centre of gravity after"), 0},
-                           {"verdict"_L1, QT_TRANSLATE_NOOP("Report", "Of the weight alone"), 0}}),
+                           {"verdict"_L1, QT_TRANSLATE_NOOP("Report", "Whether it is negligible"), 0}}),
             &weightRows};
 }
 

@@ -203,7 +203,7 @@ void TestMeasuringSheet::liftOverItsLimitIsNotSigned()
     begin("lift.planned"_L1);
     const std::pair<const char16_t *, const char16_t *> fields[] = {{u"unit_weight", u"486 kg"}, {u"rigging_weight", u"38 kg"}, {u"hoist", u"HO-2"}, {u"hoist_limit", u"500 kg"},
                                                                    {u"hoist_due", u"2099-01-01"}, {u"sling", u"SL-7"}, {u"sling_limit", u"400 kg"}, {u"sling_due", u"2099-01-01"},
-                                                                   {u"legs", u"2"}, {u"angle_from_horizontal", u"60 °"}, {u"span", u"1200 mm"}, {u"centre", u"540 mm"}, {u"reference", u"71-00"}};
+                                                                   {u"points", u"2"}, {u"legs", u"2"}, {u"angle_from_horizontal", u"60 °"}, {u"span", u"1200 mm"}, {u"centre", u"540 mm"}, {u"reference", u"71-00"}};
     auto *unit = named<QWidget>(*m_sheet, u"unit"_s)->findChild<QComboBox *>();
     unit->setCurrentIndex(unit->findData(u"outgoing"_s));
     for (const auto &[field, text] : fields)

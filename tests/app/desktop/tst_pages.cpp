@@ -88,7 +88,7 @@ struct Figures : Desk {
     {
         json(u"lift.planned"_s, {{u"unit"_s, u"outgoing"_s}, {u"unit_weight"_s, u"360 kg"_s}, {u"rigging_weight"_s, u"40 kg"_s}, {u"hoist"_s, u"HO-1"_s},
                                  {u"hoist_limit"_s, u"1000 kg"_s}, {u"hoist_due"_s, u"2099-06-30"_s}, {u"sling"_s, u"SL-3"_s}, {u"sling_limit"_s, u"600 kg"_s},
-                                 {u"sling_due"_s, u"2099-05-31"_s}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"30 °"_s}, {u"span"_s, u"1200 mm"_s},
+                                 {u"sling_due"_s, u"2099-05-31"_s}, {u"points"_s, 2}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"30 °"_s}, {u"span"_s, u"1200 mm"_s},
                                  {u"centre"_s, u"400 mm"_s}, {u"reference"_s, u"task 71-00"_s}});
         json(u"weight.recorded"_s, {{u"outgoing_weight"_s, u"360 kg"_s}, {u"outgoing_arm"_s, u"6.5 m"_s}, {u"incoming_weight"_s, u"366 kg"_s}, {u"incoming_arm"_s, u"6.5 m"_s},
                                     {u"aircraft_weight"_s, u"12000 kg"_s}, {u"aircraft_centre"_s, u"7 m"_s}, {u"reference"_s, u"task 08-10"_s}});

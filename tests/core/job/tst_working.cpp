@@ -47,6 +47,11 @@ private slots:
         row("a lift over its limit", "", "Ana plans hoist_limit=500_kg", "500 kg", "");
         row("servicing", "", "Ana services", "9 L", "");
         row("a weight change", "", "Ana weighs", "6.5 lb", "");
+        row("a lift on two points of which only the number is told", "", "Ana plans points=2", "", "");
+        row("a lift on one point with a length between two", "", "Ana plans span=2_m centre=1_m", "", "");
+        row("a lift on three points", "", "Ana plans points=3", "", "");
+        row("drops by the list's number", "Ana lists X1 requirements=leak leak_rate=2_mL/min leak_drops_per_ml=15; Ana disconnects X1; Ben reconnects X1", "Ben checks X1 rate= drops=12_drops/min", "q = n / d = 12 drops/min / 15 = 0.8 mL/min", "");
+        row("drops by the checker's own number", "Ana lists X1 requirements=leak leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1", "Ben checks X1 rate= drops=12_drops/min drops_per_ml=15", "15 drops to the millilitre is the checker's own number", "");
         row("a rate of leak", "Ana lists X1 requirements=leak leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1", "Ben checks X1 rate=1_mL/min", "1 mL/min", "");
     }
     void answers()
@@ -73,9 +78,9 @@ private slots:
         QTest::addColumn<QString>("before");
         QTest::addColumn<QString>("draft");
         QTest::newRow("bonding") << u"Ana disconnects B1; Ana reconnects B1"_s << u"Ana measures B1"_s;
-        QTest::newRow("lift") << QString() << u"Ana plans span=2_m centre=1_m"_s;
+        QTest::newRow("lift") << QString() << u"Ana plans points=2 span=2_m centre=1_m"_s;
         QTest::newRow("servicing") << QString() << u"Ana services"_s;
-        QTest::newRow("weight") << QString() << u"Ana weighs"_s;
+        QTest::newRow("weight") << QString() << u"Ana weighs mac=84_in"_s;
         QTest::newRow("leak") << u"Ana lists X1 requirements=leak leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1"_s << u"Ben checks X1 rate=1_mL/min"_s;
     }
     void halfFilledForms()

@@ -601,7 +601,7 @@ void ReportsTest::liftsOfAnotherMaking()
     ledgers.say(u"ana"_s, u"lift.planned"_s, {}, {{u"unit"_s, u"outgoing"_s}, {u"unit_weight"_s, u"heavy"_s}});
     ledgers.say(u"ana"_s, u"lift.planned"_s, {},
                 {{u"unit"_s, u"incoming"_s}, {u"unit_weight"_s, u"900 kg"_s}, {u"rigging_weight"_s, u"50 kg"_s}, {u"hoist_limit"_s, u"900 kg"_s}, {u"hoist_due"_s, u"2027-01-01"_s},
-                 {u"sling_limit"_s, u"1000 kg"_s}, {u"sling_due"_s, u"2027-01-01"_s}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"90 °"_s}});
+                 {u"sling_limit"_s, u"1000 kg"_s}, {u"sling_due"_s, u"2027-01-01"_s}, {u"points"_s, 1}, {u"legs"_s, 1}, {u"angle_from_horizontal"_s, u"90 °"_s}});
     const JobRecord record = ledgers.record();
     QCOMPARE(column(record, u"lifts", "hoist_load"_L1), (QStringList{QString(), u"950 kg"_s}));
     QCOMPARE(column(record, u"lifts", "hoist_margin"_L1), (QStringList{QString(), u"≈ -5.6 %"_s}));

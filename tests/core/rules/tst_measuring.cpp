@@ -146,9 +146,42 @@ private slots:
         row("a lift of the day before", "", {}, "Ana plans day=2026-02-28", "lift.day");
         row("one leg on one point at an angle", "", {}, "Ana plans legs=1 sling_limit=900_kg", "lift.limits");
         row("one leg on one point hanging straight", "", {}, "Ana plans legs=1 sling_limit=900_kg angle_from_horizontal=90_°", "");
-        row("the centre of gravity between the points", "", {}, "Ana plans span=2_m centre=0.5_m", "");
-        row("the centre of gravity outside them", "", {}, "Ana plans span=2_m centre=-0.1_m", "lift.limits");
-        row("half of the two points", "", {}, "Ana plans span=2_m", "lift.points");
+        row("the centre of gravity between the points", "", {}, "Ana plans points=2 span=2_m centre=0.5_m", "");
+        row("the centre of gravity outside them", "", {}, "Ana plans points=2 span=2_m centre=-0.1_m", "lift.limits");
+        // The left leg carries 500 · (2 − 0.5) / 2 / sin 60° = 433.02 kg; of two legs at each of two points one is reckoned with: common practice.
+        row("one leg at each of two points, within its limit", "", {}, "Ana plans points=2 legs=1 span=2_m centre=0.5_m sling_limit=434_kg", "");
+        row("two legs at each of two points, within the limit of one", "", {}, "Ana plans points=2 legs=2 span=2_m centre=0.5_m sling_limit=434_kg", "");
+        row("two legs at each of two points, within the limit of both alone", "", {}, "Ana plans points=2 legs=2 span=2_m centre=0.5_m sling_limit=433_kg", "lift.limits");
+        row("two points told by their length alone", "", {}, "Ana plans points=2 span=2_m", "lift.points");
+        row("two points told by the centre of gravity alone", "", {}, "Ana plans points=2 centre=1_m", "lift.points");
+        row("two points of which nothing is told", "", {}, "Ana plans points=2", "lift.points");
+        row("one point with a length between two", "", {}, "Ana plans points=1 span=2_m", "lift.points");
+        row("one point with a centre of gravity beside it", "", {}, "Ana plans points=1 centre=1_m", "lift.points");
+        row("one point with both", "", {}, "Ana plans points=1 span=2_m centre=1_m", "lift.points");
+        row("no point", "", {}, "Ana plans points=0", "lift.points");
+        row("three points", "", {}, "Ana plans points=3 span=2_m centre=1_m", "lift.points");
+        row("how many points is not said", "", {}, "Ana plans points=", "form.missing");
+
+        // What a unit weighs is one figure, in the weight record and at the hook: common practice. 612.0 lb and 618.5 lb are 277.598… and 280.546880845 kg.
+        const QString weighed = u"Ana weighs"_s;
+        row("lifted with what the record gives it", "", weighed, "Ana plans unit_weight=612.0_lb", "");
+        row("lifted with more", "", weighed, "Ana plans unit_weight=613_lb", "");
+        row("lifted with less than the record gives it", "", weighed, "Ana plans unit_weight=611.9_lb", "lift.weight");
+        row("lifted with less by the last place, in another unit", "", weighed, "Ana plans unit=incoming unit_weight=280.546880844_kg", "lift.weight");
+        row("lifted with as much in another unit", "", weighed, "Ana plans unit=incoming unit_weight=280.546880845_kg", "");
+        row("lifted with what the other unit weighs", "", weighed, "Ana plans unit=incoming unit_weight=612.0_lb", "lift.weight");
+        row("lifted with less than a record that was struck", "", u"Ana weighs; Ana strikes entry=12"_s, "Ana plans unit_weight=611.9_lb", "");
+        const QString lifted = u"Ana plans unit_weight=612_lb"_s;
+        row("recorded as it was lifted", "", lifted, "Ana weighs", "");
+        row("recorded as less than it was lifted", "", lifted, "Ana weighs outgoing_weight=611_lb", "");
+        row("recorded as more than it was lifted", "", lifted, "Ana weighs outgoing_weight=612.1_lb", "weight.as-lifted");
+        row("the other unit recorded as more", "", lifted, "Ana weighs incoming_weight=700_lb", "");
+        row("recorded as more than one of two lifts", "", lifted + u"; Ana plans unit_weight=700_lb"_s, "Ana weighs outgoing_weight=650_lb", "weight.as-lifted");
+        row("recorded as more than a lift that was struck", "", lifted + u"; Ana strikes entry=12"_s, "Ana weighs outgoing_weight=650_lb", "");
+        row("weighed twice", "", weighed, "Ana weighs", "weight.once");
+        row("weighed anew once the first is struck", "", u"Ana weighs; Ana strikes entry=12"_s, "Ana weighs", "");
+        row("a chord of nought", "", {}, "Ana weighs mac=0_in", "weight.balance");
+        row("a chord", "", {}, "Ana weighs mac=84_in", "");
         row("planned by a stranger", "", {}, "Rae plans", "crew.member crew.authorised");
         row("filled to the least", "", {}, "Ana services quantity=8.0_L", "");
         row("filled below it", "", {}, "Ana services quantity=7.99_L", "servicing.band");
@@ -338,7 +371,7 @@ private slots:
     void zEveryRuleWasSeenRefusing()
     {
         for (const char *name : {"torque.pass", "torque.order", "torque.drag", "torque.nut", "wrench.adapter", "wrench.setting", "torque.turn", "listing.passes", "listing.order",
-                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "lift.day", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
+                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "lift.day", "lift.weight", "weight.once", "weight.as-lifted", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
     }
 
