@@ -152,7 +152,7 @@ Drafts leakDrafts(const Play &play, const Step &step)
         Object body{{u"how"_s, step.words}};
         const auto &limit = item.listed.leak;
         if (limit && !limit->worstClass.isEmpty())
-            body.set(u"class"_s, core::dryLeak());
+            core::setDryLeak(body, play.state().facts.leakScheme);
         if (limit && limit->rate)
             body.set(u"rate"_s, u"0 "_s + limit->rate->unit());
         return std::vector{draft(step.who, u"leak.checked"_s, item.listed.id.text(), std::move(body))};

@@ -35,7 +35,7 @@ const std::vector<ActionLine> &actions()
         {"torque.applied"_L1, Over::Items, "T", &seeds::torque, {"fastener"_L1, "value"_L1, "prevailing"_L1, "turn"_L1}, Brings::Nothing, &asksForTorque},
         {"bonding.measured"_L1, Over::Items, "B", &seeds::bonding, {"value"_L1, "second_reading"_L1}, Brings::Nothing, &asksForBonding},
         {"safetying.applied"_L1, Over::Items, "S", &seeds::safety, {"method"_L1}, Brings::Nothing, &asksForSafetying},
-        {"leak.checked"_L1, Over::Items, "L", &seeds::leak, {"class"_L1, "rate"_L1}, Brings::Nothing, &asksForLeakCheck},
+        {"leak.checked"_L1, Over::Items, "L", &seeds::leak, {"size"_L1, "flow"_L1, "class"_L1, "rate"_L1}, Brings::Nothing, &asksForLeakCheck},
         {"torque.taken_over"_L1, Over::Item, "", &seeds::takeOverTorque, {}, Brings::Nothing, &hasTorque},
         {"inspection.accepted"_L1, Over::Item, "A", &seeds::accept, {}, Brings::Nothing, &always},
         {"inspection.rejected"_L1, Over::Item, "X", &seeds::reject, {}, Brings::Nothing, &always},

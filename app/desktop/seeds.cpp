@@ -191,10 +191,10 @@ std::vector<Seed> bonding(const Situation &s)
 
 std::vector<Seed> leak(const Situation &s)
 {
-    return forEachItem(s, [](const core::InterfaceState &item, Seed &seed) {
+    return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
         seed.probe = {{u"how"_s, text("watched")}};
         if (item.listed.leak && !item.listed.leak->worstClass.isEmpty())
-            seed.probe.set(u"class"_s, core::dryLeak());
+            core::setDryLeak(seed.probe, s.job.facts.leakScheme);
         if (item.listed.leak && item.listed.leak->rate)
             seed.probe.set(u"rate"_s, u"0 "_s + item.listed.leak->rate->unit());
     });

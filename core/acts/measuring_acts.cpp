@@ -148,7 +148,7 @@ std::vector<Act> measuringActs()
           quantity("size"_L1, Dimension::Length, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Wet area, across; 0: dry")),
           choice("flow"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "The liquid"), {"still"_L1, "drips or pools"_L1}),
           field("minutes"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Minutes after wiping dry")),
-          field("class"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak class seen; of a scheme without sizes")),
+          field("class"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak class seen, where the scheme has no sizes")),
           quantity("rate"_L1, Dimension::VolumeRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Leak measured")),
           quantity("drops"_L1, Dimension::DropRate, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops counted")),
           field("drops_per_ml"_L1, FieldType::Decimal, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Drops in a millilitre")), helpers, doneAt},

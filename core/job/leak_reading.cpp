@@ -81,7 +81,17 @@ Measured<LeakScheme> leakSchemeIn(const json::Object &body)
     return scheme;
 }
 
-QString leakBoundInWords(const SizeBound &upper) { return (upper.edge == Edge::Excluded ? QString(under) : QString()) + upper.size.text(); }
+void setDryLeak(json::Object &body, const LeakScheme &scheme)
+{
+    if (scheme.hasSizes()) {
+        body.set(u"size"_s, u"0 mm"_s);
+        body.set(u"flow"_s, u"still"_s);
+    } else {
+        body.set(u"class"_s, dryLeak());
+    }
+    if (scheme.minutes)
+        body.set(u"minutes"_s, *scheme.minutes);
+}
 
 std::optional<measure::LeakLook> leakLookIn(const json::Object &body)
 {

@@ -18,8 +18,8 @@ QString dryLeak();
 /// one fewer than the classes; minutes of 0; sizes or minutes without classes; and what measure::faultOf() refuses.
 measure::Measured<measure::LeakScheme> leakSchemeIn(const json::Object &body);
 
-/// The size in the form of `leak_up_to`, as a class ends with it.
-QString leakBoundInWords(const measure::SizeBound &upper);
+/// Tells in a leak check that nothing shows, as the scheme takes it: a size of 0 that is still, after its minutes; or the word.
+void setDryLeak(json::Object &body, const measure::LeakScheme &scheme);
 
 /// What a leak check saw, where it tells both size and flow.
 std::optional<measure::LeakLook> leakLookIn(const json::Object &body);

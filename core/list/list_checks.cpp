@@ -44,8 +44,8 @@ const std::vector<RowRule> &rowRules()
         {{"torque_prevailing_min"_L1}, &rules::turnAndDragAreSound, u"torque_prevailing_min"_s},
         {{"torque_prevailing_min"_L1, "torque_prevailing_max"_L1}, &rules::turnAndDragAreSound, u"torque_prevailing_max"_s},
         {{"bonding_readings"_L1}, &rules::bondingReadingsAreSound, u"bonding_readings"_s},
-        {{"leak_class"_L1}, &rules::leakLimitIsSound, u"leak_class"_s},
-        {{"leak_rate"_L1}, &rules::leakLimitIsSound, u"leak_rate"_s},
+        {{"leak_class"_L1, "leak_rate"_L1}, &rules::leakClassIsSound, u"leak_class"_s},
+        {{"leak_rate"_L1}, &rules::leakRateIsSound, u"leak_rate"_s},
         {{"leak_rate"_L1, "leak_drops_per_ml"_L1}, &rules::dropSizeIsSound, u"leak_drops_per_ml"_s},
         {{"inspections"_L1}, &rules::inspectionsAreOneOrTwo, u"inspections"_s},
     };

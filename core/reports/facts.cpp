@@ -3,7 +3,6 @@
 
 #include <QStringList>
 
-#include "core/job/leak_reading.hpp"
 #include "core/reports/report_rows.hpp"
 
 namespace core {
@@ -55,7 +54,7 @@ QString leakSchemeText(const JobFacts &facts)
     const measure::LeakScheme &scheme = facts.leakScheme;
     QStringList classes;
     for (const measure::LeakClass &one : scheme.classes)
-        classes << (one.upper ? inWords(QT_TRANSLATE_NOOP("Report", "%1 (up to %2)")).arg(one.name, leakBoundInWords(*one.upper)) : one.name);
+        classes << (one.upper ? inWords(one.upper->edge == measure::Edge::Included ? QT_TRANSLATE_NOOP("Report", "%1 (up to %2)") : QT_TRANSLATE_NOOP("Report", "%1 (under %2)")).arg(one.name, one.upper->size.text()) : one.name);
     const QString listed = scheme.name.isEmpty() ? classes.join(u", "_s) : inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(scheme.name, classes.join(u", "_s));
     return scheme.minutes ? inWords(QT_TRANSLATE_NOOP("Report", "%1; %2 minutes after wiping dry")).arg(listed, QString::number(*scheme.minutes)) : listed;
 }

@@ -23,6 +23,8 @@ QString leakLimitText(const InterfaceState *item)
         parts << inWords(QT_TRANSLATE_NOOP("Report", "%1 at worst")).arg(limit.worstClass);
     if (limit.rate)
         parts << inWords(QT_TRANSLATE_NOOP("Report", "at most %1")).arg(limit.rate->text());
+    if (limit.dropsPerMillilitre)
+        parts << inWords(QT_TRANSLATE_NOOP("Report", "%1 drops to the millilitre")).arg(limit.dropsPerMillilitre->text());
     return parts.join(u", "_s);
 }
 

@@ -141,21 +141,37 @@ std::optional<Refusal> dropSizeIsSound(const Case &c)
     return why ? std::optional(refuse(c, *why)) : std::nullopt;
 }
 
-std::optional<Refusal> leakLimitIsSound(const Case &c)
+std::optional<Refusal> leakRateIsSound(const Case &c)
 {
-    if (isNegative(quantityIn(c.draft.body, u"leak_rate", Dimension::VolumeRate)))
-        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "A rate of leak is not below 0.")));
-    if (const auto refused = dropSizeIsSound(c))
-        return refused;
+    if (!isNegative(quantityIn(c.draft.body, u"leak_rate", Dimension::VolumeRate)))
+        return std::nullopt;
+    return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "A rate of leak is not below 0.")));
+}
+
+std::optional<Refusal> leakClassIsSound(const Case &c)
+{
     const QString worst = c.text(u"leak_class");
     QStringList classes;
     for (const measure::LeakClass &one : c.job.facts.leakScheme.classes)
         classes << one.name;
-    if (worst.isEmpty() || classes.contains(worst))
+    if (worst.isEmpty())
         return std::nullopt;
     if (classes.empty())
         return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "This job was opened without a scheme of leak classes, so \"%1\" says nothing. Give a rate.")).arg(worst));
-    return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no leak class of this job; they are: %2.")).arg(worst, classes.join(u", "_s)));
+    if (!classes.contains(worst))
+        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no leak class of this job; they are: %2.")).arg(worst, classes.join(u", "_s)));
+    if (worst == classes.back() && !c.draft.body.contains(u"leak_rate"))
+        return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is the worst class of this job, so it limits nothing. Give a lesser one, or a rate beside it.")).arg(worst));
+    return std::nullopt;
+}
+
+std::optional<Refusal> leakLimitIsSound(const Case &c)
+{
+    for (const auto &refused : {leakRateIsSound(c), dropSizeIsSound(c), leakClassIsSound(c)}) {
+        if (refused)
+            return refused;
+    }
+    return std::nullopt;
 }
 
 const Rule specsWhole{"listing.whole"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Half a limit would be read as none."), &specsAreWhole};

@@ -27,7 +27,11 @@ std::optional<Refusal> turnAndDragAreSound(const Case &c);
 std::optional<Refusal> bondingReadingsAreSound(const Case &c);
 /// Drops to the millilitre belong to a rate, and lie where measure::whyNoDropSize() has them.
 std::optional<Refusal> dropSizeIsSound(const Case &c);
-/// A leak's worst class is one of the job's, a rate is not below zero, and dropSizeIsSound().
+/// A rate of leak is not below zero.
+std::optional<Refusal> leakRateIsSound(const Case &c);
+/// A leak's worst class is one of the job's, and not the worst of them unless a rate limits it besides.
+std::optional<Refusal> leakClassIsSound(const Case &c);
+/// All three.
 std::optional<Refusal> leakLimitIsSound(const Case &c);
 
 extern const Rule specsWhole, passesSound, orderSound, turnAndDragSound, bondingReadingsSound, leakLimitSound;

@@ -72,6 +72,12 @@ QString leakInWords(const core::LeakReading &leak)
     QStringList parts;
     if (!leak.leakClass.isEmpty())
         parts << leak.leakClass;
+    if (leak.size)
+        parts << ItemFacts::tr("%1 across").arg(leak.size->text());
+    if (leak.flow == core::measure::Flow::DripsOrPools)
+        parts << ItemFacts::tr("drips or pools");
+    if (leak.minutes)
+        parts << ItemFacts::tr("%1 min after wiping dry").arg(*leak.minutes);
     if (leak.rate)
         parts << leak.rate->text();
     if (leak.dropsPerMillilitre)
@@ -97,6 +103,8 @@ QString leakLimitInWords(const core::LeakLimit &limit)
         parts << limit.worstClass;
     if (limit.rate)
         parts << limit.rate->text();
+    if (limit.dropsPerMillilitre)
+        parts << ItemFacts::tr("%1 drops to the millilitre").arg(limit.dropsPerMillilitre->text());
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -113,13 +113,15 @@ void Bench::furnish()
         m_trouble = closed.error().message;
 }
 
-std::optional<core::LedgerId> Bench::openJob(session::Session &session)
+std::optional<core::LedgerId> Bench::openJob(session::Session &session, const core::json::Object &more)
 {
     const core::json::Array zones{core::json::Object{{u"name"_s, u"Left"_s}, {u"technician"_s, u"ana"_s}}, core::json::Object{{u"name"_s, u"Right"_s}}};
     core::json::Object body{{u"title"_s, u"Engine change, left"_s}, {u"work_order"_s, u"WO-1"_s}, {u"aircraft"_s, u"Freighter 07"_s},
                             {u"aircraft_type"_s, u"Ostrel 40F"_s}, {u"maintenance_data"_s, u"MM 71-00"_s}, {u"revision"_s, u"14"_s},
                             {u"unit"_s, u"Engine no. 1"_s}, {u"outgoing_serial"_s, u"K-1"_s}, {u"incoming_serial"_s, u"K-2"_s},
                             {u"lead"_s, u"ana"_s}, {u"crew"_s, core::json::arrayOf({u"ana"_s, u"ben"_s})}, {u"zones"_s, zones}};
+    for (const auto &[name, value] : more.members())
+        body.set(name, value);
     const auto done = session.newJob({person(u"ana"_s), session.now(), u"job.opened"_s, {}, std::move(body)}, {person(u"ana"_s), pinOf(u"ana"_s)});
     if (done)
         return done->front().said.ledger;

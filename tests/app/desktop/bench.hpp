@@ -30,8 +30,8 @@ public:
     /// Signs one draft as another program would. What was refused; empty when it was signed.
     static QString say(session::Session &session, const core::LedgerId &ledger, const QString &who, const QString &kind,
                        const std::optional<QString> &subject, core::json::Object body);
-    /// Opens a job with zones Left and Right, led by ana, and returns its ledger.
-    std::optional<core::LedgerId> openJob(session::Session &session);
+    /// Opens a job with zones Left and Right, led by ana, and with more members where they are given; returns its ledger.
+    std::optional<core::LedgerId> openJob(session::Session &session, const core::json::Object &more = {});
 
 private:
     void furnish();

@@ -44,6 +44,7 @@ private slots:
     void adapterChangesTheSetting();
     void readingsAreJudgedAsTyped();
     void onePassAtATime();
+    void leakIsClassedByWhatWasSeen();
     void liftOverItsLimitIsNotSigned();
     void unitTypedWithTheNumber();
     void whatToMindStandsThereFromTheStart_data();
@@ -74,7 +75,10 @@ void TestMeasuringSheet::init()
     QCOMPARE(m_bench->trouble(), QString());
     m_session = m_bench->another();
     QVERIFY(m_session);
-    const auto ledger = m_bench->openJob(*m_session);
+    const auto ledger = m_bench->openJob(*m_session, {{u"leak_scheme"_s, u"FAA-H-8083-31 ch. 14"_s},
+                                                      {u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s, u"heavy seep"_s, u"running leak"_s})},
+                                                      {u"leak_up_to"_s, core::json::arrayOf({u"under 0.75 in"_s, u"under 1.5 in"_s, u"4 in"_s})},
+                                                      {u"leak_minutes"_s, 30}});
     QVERIFY2(ledger, qPrintable(m_bench->trouble()));
     const auto say = [&](const QString &kind, const QString &subject, Object body) { QCOMPARE(Bench::say(*m_session, *ledger, u"ana"_s, kind, subject, std::move(body)), QString()); };
     const auto list = [&](const QString &id, Object more) {
@@ -88,6 +92,7 @@ void TestMeasuringSheet::init()
     };
     list(u"D1"_s, {{u"torque_fasteners"_s, 1}});
     list(u"D2"_s, {{u"torque_fasteners"_s, 3}, {u"torque_passes"_s, core::json::arrayOf({u"50"_s, u"100"_s})}, {u"torque_order"_s, core::json::arrayOf({u"2"_s, u"3"_s, u"1"_s})}});
+    list(u"D3"_s, {{u"requirements"_s, core::json::arrayOf({u"leak"_s})}, {u"torque_fasteners"_s, 1}, {u"leak_class"_s, u"seep"_s}});
     QVERIFY(m_session->openJob(*ledger));
 
     m_ask = std::make_unique<ScriptedAsk>();
@@ -196,6 +201,35 @@ void TestMeasuringSheet::onePassAtATime()
     QTRY_VERIFY((m_sheet = m_window->findChild<desktop::SignSheet *>()) != nullptr);
     QCOMPARE(value(u"pass"_s), u"2"_s);
     QVERIFY2(working().contains(u"20 to 25 N·m"), qPrintable(working()));
+}
+
+/// FAA-H-8083-31 ch. 14: 3/4 to 1 1/2 in is a seep, what drips runs; looked at 30 minutes after wiping dry.
+void TestMeasuringSheet::leakIsClassedByWhatWasSeen()
+{
+    begin("leak.checked"_L1, "D3");
+    type(u"how"_s, u"boost pump on"_s);
+    type(u"size"_s, u"1 in"_s);
+    auto *flow = named<QWidget>(*m_sheet, u"flow"_s)->findChild<QComboBox *>();
+    if (!flow)
+        flow = named<QComboBox>(*m_sheet, u"flow"_s);
+    flow->setCurrentIndex(flow->findData(u"still"_s));
+    QVERIFY2(problem().contains(u"30 minutes"), qPrintable(problem()));
+    type(u"minutes"_s, u"29"_s);
+    QVERIFY2(problem().contains(u"look again"), qPrintable(problem()));
+    type(u"minutes"_s, u"30"_s);
+    QCOMPARE(problem(), QString());
+    QVERIFY2(working().contains(u"\"seep\" is within the limit."), qPrintable(working()));
+    flow->setCurrentIndex(flow->findData(u"drips or pools"_s));
+    QVERIFY2(problem().contains(u"running leak"), qPrintable(problem()));
+    QVERIFY2(working().contains(u"worse than the limit"), qPrintable(working()));
+    flow->setCurrentIndex(flow->findData(u"still"_s));
+    type(u"class"_s, u"stain"_s);
+    QVERIFY2(problem().contains(u"follows from the size"), qPrintable(problem()));
+    type(u"class"_s, QString());
+    const Object body = sign();
+    QCOMPARE(body.text(u"size"), u"1 in"_s);
+    QVERIFY(!body.contains(u"class"));
+    QCOMPARE(m_session->state()->item(item("D3"))->leak->leakClass, u"seep"_s);
 }
 
 void TestMeasuringSheet::liftOverItsLimitIsNotSigned()

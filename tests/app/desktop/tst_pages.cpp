@@ -375,6 +375,8 @@ void TstPages::inspectorSeesHowItWasMeasured_data()
     QTest::addColumn<QString>("fact");
     QTest::newRow("a bond, its leads zeroed") << u"Ana lists X1 requirements=bonding bonding_max=3 bonding_unit=mΩ; Ana disconnects X1; Ben reconnects X1; Ben measures X1 value=1.5 lead_zero=0.02_mΩ"_s
                                               << u"1.5 mΩ · leads together 0.02 mΩ · BM1"_s;
+    QTest::newRow("a leak in drops of the list's size") << u"Ana lists X1 requirements=leak leak_rate=2_mL/min leak_drops_per_ml=15; Ana disconnects X1; Ben reconnects X1; Ben checks X1 rate= drops=6_drops/min how=pump_on_for_5_min"_s
+                                                        << u"6 drops/min · 15 drops to the millilitre · pump on for 5 min"_s;
     QTest::newRow("a leak in drops") << u"Ana lists X1 requirements=leak leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1; Ben checks X1 rate= drops=6_drops/min drops_per_ml=20 how=pump_on_for_5_min"_s
                                      << u"6 drops/min · 20 drops to the millilitre · pump on for 5 min"_s;
 }

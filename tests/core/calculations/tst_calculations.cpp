@@ -207,10 +207,10 @@ private slots:
         row("both rates", "leak-rate", "rate=1 mL/min; drops=2 drops/min; limit=1 mL/min", "rate", "either");
         row("no limit", "leak-rate", "rate=1 mL/min", "limit", "either");
         row("a scheme that the table does not have", "leak-class", "scheme=NASA; size=1 in; flow=still", "scheme", "FAA, large jet 1968");
+        row("no minutes where the scheme has them", "leak-class", "scheme=FAA; size=1 in; flow=still; worst=seep", "minutes", "30 minutes");
         row("a class of another scheme", "leak-class", "scheme=FAA; size=1 in; flow=still; worst=class II", "worst", "no class");
         row("moment and centre", "weight-change", "outgoing_weight=612 lb; outgoing_arm=120 in; incoming_weight=618 lb; incoming_arm=120 in; aircraft_weight=41250 lb; aircraft_centre=118 in; aircraft_moment=1 lb·in", "aircraft_moment", "one of them");
     }
-        row("no minutes where the scheme has them", "leak-class", "scheme=FAA; size=1 in; flow=still; worst=seep", "minutes", "30 minutes");
     void badInputIsToldInWords()
     {
         QFETCH(QString, name);
@@ -359,15 +359,15 @@ private slots:
         row("dry", "leak-class", "scheme=FAA; size=0 in; flow=still; minutes=30", "answer: \"dry\"");
         row("not dry", "leak-class", "scheme=FAA; size=0.01 in; flow=still; minutes=30", "refused: \"stain\" is worse than the limit, \"dry\"");
         row("drops, by a scheme without sizes", "leak-class", "scheme=US Army checks; size=1 in; flow=drips or pools; worst=class III", "answer: \"class III\"");
-        row("a size, by a scheme without sizes", "leak-class", "scheme=US Army checks; size=1 in; flow=still; worst=class III", "refused: The scheme \"US Army checks\" does not class by size");
-        row("drops and a flow, their number not known", "leak-rate", "drops=12 drops/min; limit=1 mL/min", "refused: ");
-        row("drops at a limit in drops", "leak-rate", "drops=12 drops/min; drop_limit=12 drops/min", "answer: ");
         row("28-11-0 (1968): not over 1 1/2 in is a stain", "leak-class", "scheme=large jet 1968; size=1.5 in; flow=still; worst=stain", "answer: \"stain\"");
         row("28-11-0 (1968): over it is not", "leak-class", "scheme=large jet 1968; size=1.51 in; flow=still; worst=stain", "refused: \"seep\" is worse");
         row("28-11-0 (1968): no larger than 6 in is a heavy seep", "leak-class", "scheme=large jet 1968; size=6 in; flow=still; worst=heavy seep", "answer: \"heavy seep\"");
         row("28-11-0 (1968): beyond it runs", "leak-class", "scheme=large jet 1968; size=6.01 in; flow=still; worst=heavy seep", "refused: \"running leak\"");
         row("finer drops than any edge gives", "leak-rate", "drops=12 drops/min; drops_per_ml=60.1; limit=1 mL/min", "refused: 60.1 drops to the millilitre");
         row("drops of the finest tips", "leak-rate", "drops=60 drops/min; drops_per_ml=60; limit=1 mL/min", "answer:");
+        row("a size, by a scheme without sizes", "leak-class", "scheme=US Army checks; size=1 in; flow=still; worst=class III", "refused: The scheme \"US Army checks\" does not class by size");
+        row("drops and a flow, their number not known", "leak-rate", "drops=12 drops/min; limit=1 mL/min", "refused: ");
+        row("drops at a limit in drops", "leak-rate", "drops=12 drops/min; drop_limit=12 drops/min", "answer: ");
         row("a flow over a limit in drops", "leak-rate", "rate=0.61 mL/min; drop_limit=12 drops/min; drops_per_ml=20", "refused: ");
         row("at the least", "servicing", "quantity=8 L; least=8 L; most=9 L", "answer: ");
         row("at the most, in other units", "servicing", "quantity=1 US gal; least=1 L; most=3.785411784 L", "answer: ");

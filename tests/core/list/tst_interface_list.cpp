@@ -201,6 +201,12 @@ void InterfaceListTest::whatIsRefused_data()
     QTest::addRow("a field too few") << u"id,name,kind,zone\nE1,a,drain\n"_s << u"2:0 2:4"_s << u"3 fields"_s;
     QTest::addRow("a field too many") << u"id,name,kind,zone\nE1,a,drain,Left,b\n"_s << u"2:0"_s << u"5 fields"_s;
     QTest::addRow("a quote that never closes") << QString(u"id,name,kind,zone\nE1,\"a,drain,Left\n"_s) << u"2:2"_s << u"never closes"_s;
+    const QString leakHeader = u"id,name,kind,zone,requirements,leak_class,leak_rate,leak_drops_per_ml\n"_s;
+    QTest::addRow("drops finer than from any edge") << leakHeader + u"E1,a,drain,Left,leak,,1 mL/min,60.1\n"_s << u"2:8"_s << u"from no edge"_s;
+    QTest::addRow("drops without a rate that they turn into") << leakHeader + u"E1,a,drain,Left,leak,stain,,20\n"_s << u"2:8"_s << u"limits none"_s;
+    QTest::addRow("a leak rate below nought") << leakHeader + u"E1,a,drain,Left,leak,,-1 mL/min,20\n"_s << u"2:7"_s << u"not below 0"_s;
+    QTest::addRow("a leak class that the job does not have") << leakHeader + u"E1,a,drain,Left,leak,weep,,\n"_s << u"2:6"_s << u"stain, seep"_s;
+    QTest::addRow("the worst class, which limits nothing") << leakHeader + u"E1,a,drain,Left,leak,seep,,\n"_s << u"2:6"_s << u"limits nothing"_s;
     row("no id", u",a,drain,Left,,,,,,,,,,,,,,,,,,"_s, u"2:1"_s, u"id"_s);
     row("no name", u"E1,,drain,Left,,,,,,,,,,,,,,,,,,"_s, u"2:2"_s, u"empty"_s);
     row("unknown kind", u"E1,a,drains,Left,none,,,,,,,,,,,,,,,,,"_s, u"2:3"_s, u"drains"_s);

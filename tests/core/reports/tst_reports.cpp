@@ -101,6 +101,7 @@ private slots:
     void bondingByItsLimit_data();
     void bondingByItsLimit();
     void leaksAgainstTheirLimit();
+    void leaksBySize();
     void liftsAsPlanned();
     void liftsOfAnotherMaking();
     void servicingAgainstItsBand_data();
@@ -381,7 +382,8 @@ void ReportsTest::whatReadingsWereJudgedBy()
 {
     Unasked ledgers;
     ledgers.say(u"ana"_s, u"job.opened"_s, {},
-                {{u"title"_s, u"Engine change"_s}, {u"acceptance"_s, u"guarded"_s}, {u"torque_skips"_s, u"asked"_s}, {u"leak_scheme"_s, u"FAA"_s}, {u"leak_classes"_s, json::arrayOf({u"stain"_s, u"seep"_s})}});
+                {{u"title"_s, u"Engine change"_s}, {u"acceptance"_s, u"guarded"_s}, {u"torque_skips"_s, u"asked"_s}, {u"leak_scheme"_s, u"FAA"_s}, {u"leak_classes"_s, json::arrayOf({u"stain"_s, u"seep"_s})},
+                 {u"leak_up_to"_s, json::arrayOf({u"under 0.75 in"_s})}, {u"leak_minutes"_s, 30}});
     ledgers.onRegister(u"tool.registered"_s, u"TW8"_s,
                        {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"graduation"_s, u"0.5"_s}, {u"deviation"_s, u"4"_s}, {u"deviation_source"_s, u"class A"_s}, {u"length"_s, u"320 mm"_s}});
     ledgers.say(u"ana"_s, u"torque.applied"_s, u"E1"_s, {{u"tool"_s, u"TW8"_s}});
@@ -391,7 +393,7 @@ void ReportsTest::whatReadingsWereJudgedBy()
         facts << row.cells.front() + u": "_s + row.cells.back();
     QVERIFY2(facts.contains(u"Torque readings are accepted: with a guard band as wide as what the tool may be off"_s), qPrintable(facts.join(u'\n')));
     QVERIFY2(facts.contains(u"Fasteners are taken: out of their order with a reason"_s), qPrintable(facts.join(u'\n')));
-    QVERIFY2(facts.contains(u"Leak classes, the least first: FAA: stain, seep"_s), qPrintable(facts.join(u'\n')));
+    QVERIFY2(facts.contains(u"Leak classes, the least first: FAA: stain (under 0.75 in), seep; 30 minutes after wiping dry"_s), qPrintable(facts.join(u'\n')));
     QCOMPARE(column(record, u"tools", "graduation"_L1), QStringList{u"0.5 N·m"_s});
     QCOMPARE(column(record, u"tools", "deviation"_L1), QStringList{u"± 4 %, class A"_s});
     QCOMPARE(column(record, u"tools", "length"_L1), QStringList{u"320 mm"_s});
@@ -570,6 +572,24 @@ void ReportsTest::leaksAgainstTheirLimit()
     QCOMPARE(cells("class"_L1), (QStringList{u"stain"_s, u"dry"_s, QString()}));
     QCOMPARE(cells("rate"_L1), (QStringList{u"6 drops/min, 20 to the millilitre"_s, u"0 mL/min"_s, QString()}));
     QCOMPARE(cells("worth"_L1).mid(0, 2), (QStringList{u"voided later"_s, u"counts"_s})); // the later check is the one that counts
+}
+
+/// What was seen stands beside the class that follows from it: FAA-H-8083-31 ch. 14, less than 3/4 in is a stain.
+void ReportsTest::leaksBySize()
+{
+    Unasked ledgers;
+    ledgers.say(u"ana"_s, u"job.opened"_s, {},
+                {{u"leak_scheme"_s, u"FAA"_s}, {u"leak_classes"_s, json::arrayOf({u"stain"_s, u"seep"_s})}, {u"leak_up_to"_s, json::arrayOf({u"under 0.75 in"_s})}, {u"leak_minutes"_s, 30}});
+    ledgers.say(u"ana"_s, u"interface.listed"_s, u"E1"_s,
+                {{u"name"_s, u"Fuel line"_s}, {u"requirements"_s, json::arrayOf({u"leak"_s})}, {u"leak_class"_s, u"stain"_s}, {u"leak_rate"_s, u"5 mL/min"_s}, {u"leak_drops_per_ml"_s, u"15"_s}});
+    ledgers.say(u"ana"_s, u"leak.checked"_s, u"E1"_s, {{u"how"_s, u"Pump on."_s}, {u"size"_s, u"0.7 in"_s}, {u"flow"_s, u"still"_s}, {u"minutes"_s, 31}, {u"drops"_s, u"6 drops/min"_s}});
+    ledgers.say(u"ana"_s, u"leak.checked"_s, u"E1"_s, {{u"how"_s, u"Pump on."_s}, {u"size"_s, u"0 in"_s}, {u"flow"_s, u"still"_s}, {u"minutes"_s, 30}, {u"rate"_s, u"0 mL/min"_s}});
+    ledgers.say(u"ana"_s, u"leak.checked"_s, u"E1"_s, {{u"how"_s, u"Pump on."_s}, {u"size"_s, u"0.1 in"_s}, {u"flow"_s, u"drips or pools"_s}, {u"minutes"_s, 30}});
+    const JobRecord record = ledgers.record();
+    QCOMPARE(column(record, u"leaks", "class"_L1), (QStringList{u"stain; 0.7 in, still; 31 min after wiping dry"_s, u"dry; 0 in, still; 30 min after wiping dry"_s,
+                                                                u"seep; 0.1 in, drips or pools; 30 min after wiping dry"_s}));
+    QCOMPARE(column(record, u"leaks", "limit"_L1).front(), u"stain at worst, at most 5 mL/min, 15 drops to the millilitre"_s);
+    QCOMPARE(column(record, u"leaks", "rate"_L1), (QStringList{u"6 drops/min, 15 to the millilitre"_s, u"0 mL/min"_s, QString()}));
 }
 
 /// R = W · (L − x) / L at the left point, T = R / n straight down: 360 kg, 400 of 1200 mm from the left, one leg at each.

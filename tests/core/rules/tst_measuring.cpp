@@ -297,6 +297,11 @@ private slots:
         row("a leak class of another scheme", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=weep", "listing.leak");
         row("a leak class where the job has no scheme", "", {}, "Ana lists X2 requirements=leak leak_class=stain", "listing.leak");
         row("a rate below nought", "", {}, "Ana lists X2 requirements=leak leak_rate=-1_mL/min", "listing.leak");
+        row("the worst class, which limits nothing", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=seep", "listing.leak");
+        row("the worst class beside a rate", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=seep leak_rate=1_mL/min", "");
+        row("drops to the millilitre as from the finest tips", "", {}, "Ana lists X2 requirements=leak leak_rate=1_mL/min leak_drops_per_ml=60", "");
+        row("finer drops", "", {}, "Ana lists X2 requirements=leak leak_rate=1_mL/min leak_drops_per_ml=60.1", "listing.leak");
+        row("drops to the millilitre beside no rate", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=stain leak_drops_per_ml=20", "listing.leak");
         row("asks for a leak check without a limit", "", {}, "Ana lists X2 requirements=leak", "listing.requirements");
     }
     void eachRule()
@@ -355,9 +360,6 @@ private slots:
         story::Story tale(u"Ana lists X1 requirements=torque torque_fasteners=1 torque_min=180 torque_max=200 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1"_s);
         core::Draft draft = tale.drafts(u"Ben torques X1 fastener=1 value=190 tool=TW6"_s).front();
         draft.at = *core::Instant::parse(u"2026-03-03T08:00:00Z");
-        row("drops to the millilitre as from the finest tips", "", {}, "Ana lists X2 requirements=leak leak_rate=1_mL/min leak_drops_per_ml=60", "");
-        row("finer drops", "", {}, "Ana lists X2 requirements=leak leak_rate=1_mL/min leak_drops_per_ml=60.1", "listing.leak");
-        row("drops to the millilitre beside no rate", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=stain leak_drops_per_ml=20", "listing.leak");
         if (!doneAt.isEmpty())
             draft.body.set(u"done_at"_s, doneAt);
         core::Register reg = tale.reg();

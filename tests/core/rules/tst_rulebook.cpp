@@ -360,6 +360,37 @@ private slots:
         }
         opening.body.set(u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s}));
         QVERIFY(core::admit(fresh, story.reg(), opening).empty());
+        // Sizes: one fewer than the classes, lengths, rising; minutes only with classes.
+        const auto refused = [&](const QStringList &upTo) {
+            opening.body.set(u"leak_up_to"_s, core::json::arrayOf({upTo.begin(), upTo.end()}));
+            const std::vector<core::Refusal> all = core::admit(fresh, story.reg(), opening);
+            return all.empty() ? QString() : all.front().rule;
+        };
+        QCOMPARE(refused({u"0.75 in"_s}), QString());
+        QCOMPARE(refused({u"under 0.75 in"_s}), QString());
+        for (const QStringList &upTo : {QStringList{u"0.75 in"_s, u"1.5 in"_s}, QStringList{u"0.75"_s}, QStringList{u"0.75 lb"_s}, QStringList{u"below 0.75 in"_s}, QStringList{u"under  0.75 in"_s},
+                                        QStringList{u"-1 in"_s}, QStringList{u"0 in"_s}, QStringList{u"under 0 in"_s}})
+            QVERIFY2(refused(upTo) == u"job.leak-classes", qPrintable(upTo.join(u", ")));
+        opening.body.set(u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s, u"heavy seep"_s, u"running leak"_s}));
+        QCOMPARE(refused({u"under 0.75 in"_s, u"1.5 in"_s, u"102 mm"_s}), QString());
+        QCOMPARE(refused({u"0.75 in"_s, u"0.75 in"_s, u"4 in"_s}), u"job.leak-classes"_s);
+        QCOMPARE(refused({u"under 0.75 in"_s, u"0.75 in"_s, u"4 in"_s}), u"job.leak-classes"_s);
+        QCOMPARE(refused({u"0.75 in"_s, u"1.5 in"_s, u"38.1 mm"_s}), u"job.leak-classes"_s); // 1.5 in again
+        QCOMPARE(refused({u"0.75 in"_s, u"1.5 in"_s}), u"job.leak-classes"_s);
+        opening.body.remove(u"leak_up_to"_s);
+        opening.body.set(u"leak_minutes"_s, 30);
+        QVERIFY(core::admit(fresh, story.reg(), opening).empty());
+        opening.body.set(u"leak_minutes"_s, 0);
+        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.leak-classes"_s);
+        opening.body.set(u"leak_minutes"_s, 30);
+        opening.body.remove(u"leak_classes"_s);
+        QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.leak-classes"_s);
+        opening.body.remove(u"leak_minutes"_s);
+        QCOMPARE(refused({u"0.75 in"_s}), u"job.leak-classes"_s);
+        opening.body.remove(u"leak_up_to"_s);
+        opening.body.set(u"leak_classes"_s, core::json::arrayOf({u"stain"_s, QString(u""_s)}));
+        QVERIFY(!core::admit(fresh, story.reg(), opening).empty());
+        opening.body.set(u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s}));
         opening.body.remove(u"leak_scheme"_s);
         QCOMPARE(core::admit(fresh, story.reg(), opening).front().rule, u"job.leak-classes"_s);
         opening.body.remove(u"leak_classes"_s);

@@ -73,7 +73,12 @@ const std::vector<Published> &published()
         {"MIL-B-5087B class R, from memory", "bonding_limits", "class-r", "limit=2.5 comparison=at~most", "from memory"},
         {"A sling maker's chart of angles", "sling_angles", "45", "angle_from_horizontal=45 angle_from_vertical=45 tension_factor=1.414 capacity_factor=0.707", "read"},
         {"A sling maker's chart of angles", "sling_angles", "30", "angle_from_horizontal=30 angle_from_vertical=60 tension_factor=2 capacity_factor=0.500", "read"},
-        {"FAA-H-8083-31 chapter 14", "leak_classes", "faa-3", "class=heavy~seep above=1.5 up_to=4 observation_time=30~min", "read"},
+        {"FAA-H-8083-31 chapter 14", "leak_classes", "faa-3", "class=heavy~seep above=1.5 above_edge=included up_to=4 observation_time=30~min", "read"},
+        {"FAA-H-8083-31 chapter 14: less than 3/4 in", "leak_classes", "faa-1", "class=stain up_to=0.75 up_to_edge=excluded", "read"},
+        {"FAA-H-8083-31 chapter 14: 1 1/2 in stands in two classes", "leak_classes", "faa-2", "above_edge=included up_to=1.5 up_to_edge=included", "read"},
+        {"28-11-0 of a large jet (15 Nov 1968): not over", "leak_classes", "jet-1", "class=stain up_to=1.5 up_to_edge=included", "read"},
+        {"28-11-0 of a large jet (15 Nov 1968): no larger than", "leak_classes", "jet-3", "class=heavy~seep above_edge=excluded up_to=6 up_to_edge=included", "read"},
+        {"28-11-0 of a large jet (15 Nov 1968): anything beyond", "leak_classes", "jet-4", "class=running~leak above=6 above_edge=excluded", "read"},
         {"28-11-0 of a large jet (15 Nov 1968)", "leak_classes", "jet-2", "class=seep above=1.5 up_to=4", "read"},
         {"NAVEDTRA 14315 chapter 4", "leak_classes", "navy-4", "class=running~leak above= up_to=", "read"},
         {"TM 10-5430-238-12&P work package 0009", "leak_classes", "army-3", "class=class~III criterion=drops~fall", "read"},
@@ -257,6 +262,11 @@ void PublishedTablesTest::leakClassesFollowOneAnother()
         QCOMPARE(table->number(row, u"order")->digits(), before ? table->number(*before, u"order")->digits() + 1 : 1);
         if (before && !table->text(row, u"above").isEmpty())
             QCOMPARE(table->text(row, u"above"), table->text(*before, u"up_to"));
+        // An edge stands beside each size and nowhere else; of two neighbours at least one has the size between them.
+        QCOMPARE(table->text(row, u"above").isEmpty(), table->text(row, u"above_edge").isEmpty());
+        QCOMPARE(table->text(row, u"up_to").isEmpty(), table->text(row, u"up_to_edge").isEmpty());
+        if (before && !table->text(row, u"above").isEmpty())
+            QVERIFY2(table->text(row, u"above_edge") == u"included" || table->text(*before, u"up_to_edge") == u"included", qPrintable(row.id));
         QVERIFY2(!table->text(row, u"above").isEmpty() || !table->text(row, u"criterion").isEmpty() || row.seen == core::Seen::FromMemory, qPrintable(row.id));
         last.insert(scheme, &row);
     }
