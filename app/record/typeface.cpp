@@ -10,6 +10,8 @@
 #include <QGuiApplication>
 #include <QTextLayout>
 
+#include "core/measure/working.hpp"
+
 namespace record {
 
 namespace {
@@ -77,7 +79,8 @@ QStringList Typefaces::wrapped(const QString &text, Face face, double width) con
 {
     QStringList lines;
     for (const QString &paragraph : text.split(u'\n')) {
-        QTextLayout layout(paragraph, font(face));
+        // Broken as with no-break spaces, and written as it is, so that a search of the file finds "22.5 N·m".
+        QTextLayout layout(core::measure::unbroken(paragraph), font(face));
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
         // The writer spaces letters as the font was designed; rounded to whole pixels, a line would come out too long.

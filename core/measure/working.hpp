@@ -49,6 +49,11 @@ QString shown(const Rational &value, const QString &unit, int places = 4);
 /// A coherent value shown in a unit of its dimension.
 QString shownIn(const Rational &coherent, const Unit &unit, int places = 4);
 
+/// A text as it is laid out in lines for reading: none ends between a number and its unit, inside a unit (`US gal`), or after "≈". Those
+/// blanks become no-break spaces, so the text keeps its length and looks the same. Only for laying out: never for what is signed,
+/// exported or searched.
+QString unbroken(QString text);
+
 /// Each step as a line of plain text.
 QStringList stepsOf(const Working &working);
 /// The working as lines of plain text: each step, then the answer, then the notes.

@@ -14,6 +14,7 @@
 
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/theme.hpp"
+#include "core/measure/working.hpp"
 
 namespace desktop {
 
@@ -28,6 +29,7 @@ public:
         QStyledItemDelegate::initStyleOption(option, index);
         option->state &= ~QStyle::State_HasFocus;
         option->features |= QStyleOptionViewItem::WrapText;
+        option->text = core::measure::unbroken(option->text);
         if (index.column() == 0 && index.data(RowModel::AlarmRole).toBool())
             option->palette.setColor(QPalette::Text, alarmColour(shadeAround(option->widget)));
     }

@@ -220,6 +220,11 @@ void TstLiftPicture::numbersOfTheCheck()
                                     u"Outgoing unit, 360 kg"_s, u"400 mm"_s, u"800 mm"_s, u"1200 mm between the points"_s, u"carries 240 kg"_s, u"carries 120 kg"_s, u"leg 480 kg"_s,
                                     u"leg 240 kg"_s, u"limit 600 kg"_s, u"margin 20 %"_s})
         QVERIFY2(texts.contains(expected), qPrintable(expected + u" in "_s + texts.join(u" | "_s)));
+    // As in the working and on paper: 240 / sin 60° is 277.128….
+    const Made uneven{.centre = u"400 mm"_s};
+    const QString leg = core::measure::liftWorking(liftOf(uneven).plan).steps[4].result;
+    QCOMPARE(leg, u"≈ 277.13 kg"_s);
+    QVERIFY(textsOf(laid(uneven)).contains(u"leg "_s + leg));
     QVERIFY(textsOf(laid({.legs = 2})).contains(u"2 legs a point"_s));
     QVERIFY(textsOf(laid({.legs = 4})).contains(u"4 legs a point, 2 carrying"_s));
     // With two points one leg of each is reckoned with, however many there are: 240 / sin 30° again.

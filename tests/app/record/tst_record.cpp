@@ -70,6 +70,7 @@ private slots:
     void narrowColumnsStandUnderTheirRow();
     void oneCellLongerThanAPage();
     void headingStandsOverItsFirstRow();
+    void unitsStayWithTheirNumbers();
     void interfacesAsCsv();
 
 private:
@@ -342,6 +343,23 @@ void RecordTest::headingStandsOverItsFirstRow()
             const auto has = [&](const QString &text) { return std::any_of(sheet.runs.begin(), sheet.runs.end(), [&](const record::Run &run) { return run.text == text; }); };
             QCOMPARE(has(u"Heading"_s), has(u"Group"_s));
             QVERIFY(!has(u"Heading"_s) || std::any_of(sheet.runs.begin(), sheet.runs.end(), [](const record::Run &run) { return run.text.startsWith(u"Row of"); }));
+        }
+    }
+}
+
+/// At every width that holds the longest figure; and what is written has plain blanks, so that it is found.
+void RecordTest::unitsStayWithTheirNumbers()
+{
+    const auto faces = record::Typefaces::find();
+    QVERIFY(faces);
+    const QString text = u"154.3 kg / 126.25 kg left with ≈ 26.7 % of 2.3 US gal"_s;
+    const double least = faces->width(u"126.25 kg "_s, record::Face::Cell);
+    for (double width = least; width < 6 * least; width += 1) {
+        const QStringList lines = faces->wrapped(text, record::Face::Cell, width);
+        QCOMPARE(lines.join(u' '), text);
+        for (const QString &line : lines) {
+            const bool endsInHalf = line.back().isDigit() || line.endsWith(u'≈') || line.endsWith(u"US"_s);
+            QVERIFY2(!endsInHalf, qPrintable(lines.join(u'|')));
         }
     }
 }

@@ -379,6 +379,17 @@ private slots:
         QCOMPARE(liftWorking(changed(u"unit=0 kg"_s)).steps.size(), 0U);
     }
 
+    /// One number of places wherever a load is shown, and what is compared is not rounded: 300 / sin 60° is 346.410161….
+    void loadsAreShownToTwoPlaces()
+    {
+        QCOMPARE(loadText(checkLift(goodLift()).points[0].legTension, goodLift().slingLimit), u"≈ 346.41 kg"_s);
+        QCOMPARE(liftWorking(goodLift()).steps[4].result, u"≈ 346.41 kg"_s);
+        QCOMPARE(loadText(*legTension(quantity(u"346.41 lb"_s).coherent(), 1, 1), quantity(u"1 lb"_s)), u"346.41 lb"_s);
+        QCOMPARE(marginText(checkLift(goodLift()).points[0].margin), u"≈ 30.7 %"_s);
+        QVERIFY(checkLift(changed(u"sling=346.4101616 kg"_s)).isAllowed());
+        QVERIFY(!checkLift(changed(u"sling=346.4101615 kg"_s)).isAllowed());
+    }
+
     /// Common practice: a stiff load may hang on two of all its legs.
     void twoOfAllLegsAreReckonedWith_data()
     {
