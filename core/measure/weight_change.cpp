@@ -44,7 +44,7 @@ struct ShownIn {
     {
         return shown(coherent / (Rational(weight->factor) * Rational(arm->factor)), weight->symbol + u'·' + arm->symbol);
     }
-    static QString bracketed(const QString &text) { return text.startsWith(u'-') ? u'(' + text + u')' : text; }
+    static QString bracketed(const QString &text) { return text.startsWith(u'-') || text.startsWith(u"≈ -") ? u'(' + text + u')' : text; }
     /// With its sign: a difference.
     QString change(const QString &text, const Rational &value) const
     {

@@ -292,6 +292,12 @@ private slots:
         QCOMPARE(weightChangeWorking(withChord)->steps.back().numbers, u"≈ -0.0205 in / 84 in · 100"_s);
         QCOMPARE(weightChangeWorking(withChord)->steps.back().result, u"≈ -0.0244 %"_s);
         QCOMPARE(weightRecordEntry(withChord)->at(6), u"Shift of the centre of gravity: ≈ -0.0205 in, ≈ -0.0244 % of the mean aerodynamic chord"_s);
+        // Ahead of the datum: −10 in, and −10000000 / 41250 = −242.4242… in.
+        for (const auto &[before, shownAs] : {std::pair{u"-10 in"_s, u"(-10 in)"_s}, {u"-10000000 lb·in"_s, u"(≈ -242.4242 in)"_s}}) {
+            UnitSwap ahead = engineSwap();
+            ahead.momentOrCentre = quantity(before);
+            QVERIFY2(weightChangeWorking(ahead)->steps.back().numbers.endsWith(u" − "_s + shownAs), qPrintable(weightChangeWorking(ahead)->steps.back().numbers));
+        }
         QVERIFY2(working->answer.startsWith(u"+6.5 lb and +780 lb·in. Not negligible: more than 2 lb"_s), qPrintable(working->answer));
         QVERIFY(working->sources.join(u' ').contains(u"AC 43.13-1B"_s));
     }
