@@ -189,10 +189,10 @@ private slots:
         row("a band the wrong way round", "wrench-setting", "least=60.1 N·m; most=60 N·m; range_min=10 N·m; range_max=100 N·m; graduation=1 N·m", "least", "above the most");
         row("a least below nought", "torque-reading", "least=-1 N·m; most=60 N·m; indicated=20 N·m; acceptance=simple", "least", "below 0");
         row("a most of nought", "torque-reading", "least=0 N·m; most=0 N·m; indicated=0 N·m; acceptance=simple", "most", "no torque");
-        row("a drag below nought", "torque-reading", "least=1 N·m; most=60 N·m; prevailing=-1 N·m; indicated=20 N·m; acceptance=simple", "prevailing", "below 0");
+        row("a drag below nought", "torque-reading", "least=1 N·m; most=60 N·m; prevailing=-1 N·m; indicated=20 N·m; acceptance=simple", "prevailing", "is none");
         row("a reading below nought", "torque-reading", "least=1 N·m; most=60 N·m; indicated=-20 N·m; acceptance=simple", "indicated", "below 0");
-        row("a deviation below nought", "torque-reading", "least=1 N·m; most=60 N·m; indicated=20 N·m; deviation=-4; acceptance=simple", "deviation", "measures nothing");
-        row("a deviation of all", "tool-check", "range_max=100 N·m; setting=50 N·m; deviation=100", "deviation", "measures nothing");
+        row("a deviation below nought", "torque-reading", "least=1 N·m; most=60 N·m; indicated=20 N·m; deviation=-4; acceptance=simple", "deviation", "No tool may be off");
+        row("a deviation of all", "tool-check", "range_max=100 N·m; setting=50 N·m; deviation=100", "deviation", "No tool may be off");
         row("another acceptance", "torque-reading", "least=1 N·m; most=60 N·m; indicated=20 N·m; acceptance=generous", "acceptance", "one of: simple, guarded");
         row("no range", "wrench-setting", "least=50 N·m; most=60 N·m; range_min=100 N·m; range_max=10 N·m; graduation=1 N·m", "range_max", "no range");
         row("a step of nought", "wrench-setting", "least=50 N·m; most=60 N·m; range_min=10 N·m; range_max=100 N·m; graduation=0 N·m", "graduation", "no step");
