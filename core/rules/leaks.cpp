@@ -100,14 +100,12 @@ std::optional<QString> whyBothCannotBe(const Case &c)
 {
     const json::Object &body = c.draft.body;
     const auto rate = leakRateIn(body);
-    if (!rate)
+    if (!rate || rate->coherent() <= 0)
         return std::nullopt;
-    if (rate->value().isNegative())
-        return inWords(QT_TRANSLATE_NOOP("Rule", "A leak of %1 is none. Say what was measured.")).arg(rate->text());
-    if (rate->coherent() > 0 && isToldDry(body))
+    if (isToldDry(body))
         return inWords(QT_TRANSLATE_NOOP("Rule", "%1 cannot be dry and leak %2. Say which it is.")).arg(c.itemName(), rate->text());
-    if (rate->coherent() > 0 && rate->dimension() == Dimension::DropRate && body.text(u"flow") == u"still")
-        return inWords(QT_TRANSLATE_NOOP("Rule", "%1 drips: %2 were counted. Say so of the liquid.")).arg(c.itemName(), rate->text());
+    if (body.text(u"flow") == u"still")
+        return inWords(QT_TRANSLATE_NOOP("Rule", "%1 leaks %2, so the liquid is not still. Say that it drips or pools.")).arg(c.itemName(), rate->text());
     return std::nullopt;
 }
 

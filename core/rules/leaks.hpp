@@ -19,7 +19,7 @@ std::optional<Refusal> leakIsAskedFor(const Case &c);
 /// where it has a number.
 std::optional<Refusal> leakIsTold(const Case &c);
 /// It was looked as late as the scheme says; the class is one of the job's and no worse than the limit; the rate is at most the limit,
-/// drops turned by the list's number, else by the checker's own. Neither dry nor still is what drips.
+/// drops turned by the list's number, else by the checker's own. Where a rate above 0 is told, nothing is dry or still.
 std::optional<Refusal> leakIsWithinLimit(const Case &c);
 
 /// A leak check comes after the torque: before it, dryness proves nothing.

@@ -120,9 +120,7 @@ private slots:
     {
         QFETCH(QString, seen);
         QFETCH(QString, found);
-        const story::Story told(u"Ana lists X1 requirements=leak leak_class=seep"_s,
-                                {{u"leak_scheme"_s, u"FAA"_s}, {u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s, u"heavy seep"_s, u"running leak"_s})},
-                                 {u"leak_up_to"_s, core::json::arrayOf({u"under 0.75 in"_s, u"under 1.5 in"_s, u"4 in"_s})}, {u"leak_minutes"_s, 30}});
+        const story::Story told(u"Ana lists X1 requirements=leak leak_class=seep"_s, faa());
         core::json::Object body;
         for (const core::TypedField &one : calculating::typed(seen)) {
             if (one.name == u"minutes"_s)
@@ -139,7 +137,28 @@ private slots:
         QCOMPARE(inside->steps.empty() ? QString() : inside->steps.front().result, found);
     }
 
+    /// Class and rate are both limited: the sheet shows both ways, and answers both.
+    void classAndRate()
+    {
+        const story::Story told(u"Ana lists X1 requirements=leak leak_class=seep leak_rate=1_mL/min"_s, faa());
+        const auto inside = core::workingOf(told.job(), told.reg(),
+                                            draft(u"leak.checked"_s, u"X1"_s, {{u"size"_s, u"1 in"_s}, {u"flow"_s, u"still"_s}, {u"minutes"_s, 30}, {u"rate"_s, u"0 mL/min"_s}}));
+        QVERIFY(inside);
+        const Working byClass = calculating::work(u"leak-class"_s, u"scheme=FAA; worst=seep; size=1 in; flow=still; minutes=30"_s)->working;
+        const Working byRate = calculating::work(u"leak-rate"_s, u"rate=0 mL/min; limit=1 mL/min"_s)->working;
+        QCOMPARE(inside->answer, byClass.answer + u' ' + byRate.answer);
+        QCOMPARE(inside->steps.size(), byClass.steps.size() + byRate.steps.size());
+        QCOMPARE(inside->steps.back(), byRate.steps.back());
+    }
+
 private:
+    /// FAA-H-8083-31 ch. 14, as a job is opened with it.
+    static core::json::Object faa()
+    {
+        return {{u"leak_scheme"_s, u"FAA"_s}, {u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s, u"heavy seep"_s, u"running leak"_s})},
+                {u"leak_up_to"_s, core::json::arrayOf({u"under 0.75 in"_s, u"under 1.5 in"_s, u"4 in"_s})}, {u"leak_minutes"_s, 30}};
+    }
+
     static core::Draft draft(const QString &kind, const std::optional<QString> &subject, const core::json::Object &body)
     {
         return {*core::PersonId::parse(u"ana"), *core::Instant::parse(u"2026-03-02T08:00:00Z"), kind, subject, body};

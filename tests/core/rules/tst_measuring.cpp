@@ -273,6 +273,7 @@ private slots:
         row("both limits met", jet, both, "Ben checks X1 size=1_in flow=drips_or_pools rate= drops=20_drops/min", "");
         row("the rate not met", jet, both, "Ben checks X1 size=1_in flow=drips_or_pools rate= drops=21_drops/min", "leak.limit");
         row("drops were counted, and it is still", jet, both, "Ben checks X1 size=1_in flow=still rate= drops=1_drops/min", "leak.limit");
+        row("a flow was measured, and it is still", jet, both, "Ben checks X1 size=1_in flow=still rate=0.5_mL/min", "leak.limit");
         row("no drops in a minute, and it is still", jet, both, "Ben checks X1 size=1_in flow=still rate= drops=0_drops/min", "");
         row("no rate told", "", rated, "Ben checks X1 rate=", "leak.told");
 
