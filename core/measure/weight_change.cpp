@@ -44,7 +44,8 @@ struct ShownIn {
     {
         return shown(coherent / (Rational(weight->factor) * Rational(arm->factor)), weight->symbol + u'·' + arm->symbol);
     }
-    static QString bracketed(const QString &text) { return text.startsWith(u'-') || text.startsWith(u"≈ -") ? u'(' + text + u')' : text; }
+    /// A shift of the centre of gravity, which is small beside an arm: to six places.
+    QString ofShift(const Rational &metres) const { return change(shownIn(metres, *arm, 6), metres); }
     /// With its sign: a difference.
     QString change(const QString &text, const Rational &value) const
     {
@@ -72,7 +73,7 @@ QString percentText(const Rational &percent) { return shown(percent, u"%"_s); }
 /// `+0.02 in, ≈ 0.0238 % of the mean aerodynamic chord`, the latter where a chord is given.
 QString shiftText(const WeightChange &change, const ShownIn &in)
 {
-    const QString shift = in.change(in.ofArm(change.shift), change.shift);
+    const QString shift = in.ofShift(change.shift);
     if (!change.byCentre)
         return shift;
     return tr(QT_TRANSLATE_NOOP("Measure", "%1, %2 of the mean aerodynamic chord")).arg(shift, percentText(change.byCentre->percentOfChord));
@@ -180,9 +181,9 @@ Measured<Working> weightChangeWorking(const UnitSwap &swap)
         {tr(QT_TRANSLATE_NOOP("Measure", "New moment, M")), u"M = M₀ + ΔM"_s, in.ofMoment(change->before.moment) + u" + ("_s + moment + u')', in.ofMoment(change->after.moment)},
         {tr(QT_TRANSLATE_NOOP("Measure", "New centre of gravity")), u"M / W"_s, in.ofMoment(change->after.moment) + u" / "_s + in.ofWeight(change->after.weight), in.ofArm(change->after.centre())},
     };
-    const QString shift = in.change(in.ofArm(change->shift), change->shift);
-    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Shift of the centre of gravity, s")), u"s = M / W − M₀ / W₀"_s,
-                             in.ofArm(change->after.centre()) + u" − "_s + in.bracketed(in.ofArm(change->before.centre())), shift});
+    const QString shift = in.ofShift(change->shift);
+    working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Shift of the centre of gravity, s")), u"s = (ΔM − Δw · M₀ / W₀) / W"_s,
+                             u"(%1 − (%2) · (%3)) / %4"_s.arg(moment, weight, in.ofArm(change->before.centre()), in.ofWeight(change->after.weight)), shift});
     if (change->byCentre)
         working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Shift in percent of the mean aerodynamic chord, c")), u"s / c · 100"_s, shift + u" / "_s + swap.chord->text() + u" · 100"_s,
                                  percentText(change->byCentre->percentOfChord)});

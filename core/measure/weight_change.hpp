@@ -93,7 +93,7 @@ Measured<WeightChange> weightChange(const UnitSwap &swap);
 Measured<Working> weightChangeWorking(const UnitSwap &swap);
 
 /// Lines for the aircraft's weight record, one fact each, in the same units: out, in, difference, before, after, shift, and whether
-/// weight and shift are negligible. Rounded to four places
+/// weight and shift are negligible. Rounded to four places, the shift to six,
 /// only as they are written, and then marked "≈".
 Measured<QStringList> weightRecordEntry(const UnitSwap &swap);
 
