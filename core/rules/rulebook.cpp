@@ -49,15 +49,15 @@ const std::vector<const Rule *> &always()
 const JobPages &jobPages()
 {
     static const JobPages pages = {
-        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &inspectionCount}},
+        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &inspectionCount}},
         {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &disconnectedOnce, &accessOff, &tagUnique}},
         {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &findingNew}},
         {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &reconnectedWhenOff, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew}},
         {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},
         {"photo.attached", {&listed, &takesPart}},
-        {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
+        {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueDragKept, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
         {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &measuredWhenJoined, &takeOver}},
-        {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},
+        {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondedAfterTorque, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},
         {"leak.checked", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &leakAsked, &leakTold, &leakAfterTorque, &leakLimit}},
         {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &safetyingAsked, &safetiedAfterTorque}},
         {"inspection.accepted", {&listed, &secured, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
@@ -89,7 +89,7 @@ const RegisterPages &registerPages()
         {"key.replaced", {&founded, &registerClock, &administers, &personKnown, &keyNew}},
         {"authorisation.granted", {&founded, &registerClock, &administers, &authorisationNew, &granteeKnown, &dates}},
         {"authorisation.withdrawn", {&founded, &registerClock, &administers, &authorisationOpen}},
-        {"tool.registered", {&founded, &registerClock, &administers, &toolNew, &toolRangeSound, &toolFiguresSound}},
+        {"tool.registered", {&founded, &registerClock, &administers, &toolNew, &toolRangeSound, &toolFiguresSound, &torqueToolTold}},
         {"tool.calibrated", {&founded, &registerClock, &administers, &toolKnown, &dates, &toolFiguresSound}},
         {"tool.withdrawn", {&founded, &registerClock, &administers, &toolKnown}},
     };

@@ -264,7 +264,7 @@ private slots:
         row("TX-02 computed from its inputs: NAVEDTRA 14315 ch. 3, fig. 3-44", "wrench-setting", setting(u"100"_s, u"lbf·in"_s, u"12 in"_s, u"6 in"_s, u"0"_s), 1, "66.67", "0.01");
         row("TX-03 published: TM 9-2350-277-40&P WP 0004", "wrench-setting", setting(u"40"_s, u"lbf·ft"_s, u"12 in"_s, u"4 in"_s, u"0"_s), 1, "30", "0.0001");
         row("TX-04 published, rounded: TM 5-3805-274-13&P WP 0051", "wrench-setting", setting(u"19"_s, u"lbf·ft"_s, u"22 in"_s, u"3 in"_s, u"0"_s), 1, "17", "0.5");
-        row("TX-05 published: AC 43.13-1B fig. 7-2 (from memory)", "wrench-setting", setting(u"135"_s, u"lbf·in"_s, u"10 in"_s, u"1.5 in"_s, u"0"_s), 1, "117.39", "0.005");
+        row("TX-05 published, set to 117: R66 maintenance manual (25 October 2010) ch. 20, fig. 20-1", "wrench-setting", setting(u"135"_s, u"lbf·in"_s, u"10 in"_s, u"1.5 in"_s, u"0"_s), 1, "117.39", "0.005");
         row("TX-12 published: table of angles, 0°", "wrench-setting", setting(u"100"_s, u"lbf·ft"_s, u"18 in"_s, u"3 in"_s, u"0"_s), 1, "85.71", "0.005");
         row("TX-14 published: NAVEDTRA 14008 ch. 2, at a right angle nothing changes", "wrench-setting", setting(u"100"_s, u"lbf·ft"_s, u"18 in"_s, u"3 in"_s, u"90"_s), 1, "100", "0.005");
         row("TX-15 computed: NAVEDTRA 14008 ch. 2, pointing back", "wrench-setting", setting(u"100"_s, u"lbf·ft"_s, u"18 in"_s, u"3 in"_s, u"180"_s), 1, "120", "0.0002");

@@ -348,7 +348,7 @@ void ReportsTest::peopleAsTheRegisterKnowsThem()
 void ReportsTest::toolsAsTheRegisterKnowsThem()
 {
     Unasked ledgers;
-    ledgers.onRegister(u"tool.registered"_s, u"TW1"_s, {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, u"5"_s}, {u"range_max"_s, u"50"_s}, {u"unit"_s, u"N·m"_s}});
+    ledgers.onRegister(u"tool.registered"_s, u"TW1"_s, {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, u"5"_s}, {u"range_max"_s, u"50"_s}, {u"unit"_s, u"N·m"_s}, {u"torque_type"_s, u"indicating"_s}});
     ledgers.onRegister(u"tool.registered"_s, u"JK1"_s, {{u"name"_s, u"Jack"_s}});
     ledgers.onRegister(u"tool.registered"_s, u"HF1"_s, {{u"name"_s, u"Half a range"_s}, {u"range_min"_s, u"5"_s}, {u"unit"_s, u"N·m"_s}});
     for (const QString &tool : {u"TW1"_s, u"JK1"_s, u"HF1"_s, u"TW9"_s, u" "_s, u"TW1"_s})
@@ -385,7 +385,7 @@ void ReportsTest::whatReadingsWereJudgedBy()
                 {{u"title"_s, u"Engine change"_s}, {u"acceptance"_s, u"guarded"_s}, {u"torque_skips"_s, u"asked"_s}, {u"leak_scheme"_s, u"FAA"_s}, {u"leak_classes"_s, json::arrayOf({u"stain"_s, u"seep"_s})},
                  {u"leak_up_to"_s, json::arrayOf({u"under 0.75 in"_s})}, {u"leak_minutes"_s, 30}});
     ledgers.onRegister(u"tool.registered"_s, u"TW8"_s,
-                       {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"graduation"_s, u"0.5"_s}, {u"deviation"_s, u"4"_s}, {u"deviation_source"_s, u"class A"_s}, {u"length"_s, u"320 mm"_s}});
+                       {{u"name"_s, u"Wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"100"_s}, {u"unit"_s, u"N·m"_s}, {u"torque_type"_s, u"indicating"_s}, {u"graduation"_s, u"0.5"_s}, {u"deviation"_s, u"4"_s}, {u"deviation_source"_s, u"class A"_s}, {u"length"_s, u"320 mm"_s}});
     ledgers.say(u"ana"_s, u"torque.applied"_s, u"E1"_s, {{u"tool"_s, u"TW8"_s}});
     const JobRecord record = ledgers.record();
     QStringList facts;
@@ -475,7 +475,7 @@ void ReportsTest::handoverOfAnotherMaking()
 void ReportsTest::torqueWithAllThatWasTold()
 {
     Unasked ledgers;
-    ledgers.onRegister(u"tool.registered"_s, u"TW1"_s, {{u"name"_s, u"Torque wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"200"_s}, {u"unit"_s, u"lbf·in"_s}});
+    ledgers.onRegister(u"tool.registered"_s, u"TW1"_s, {{u"name"_s, u"Torque wrench"_s}, {u"range_min"_s, u"20"_s}, {u"range_max"_s, u"200"_s}, {u"unit"_s, u"lbf·in"_s}, {u"torque_type"_s, u"indicating"_s}});
     ledgers.say(u"ana"_s, u"interface.listed"_s, u"E1"_s,
                 {{u"name"_s, u"Clamp"_s}, {u"requirements"_s, json::arrayOf({u"torque"_s})}, {u"torque_fasteners"_s, 2}, {u"torque_min"_s, u"110.0"_s}, {u"torque_max"_s, u"120"_s},
                  {u"torque_unit"_s, u"lbf·in"_s}, {u"torque_prevailing"_s, u"added"_s}, {u"torque_passes"_s, json::arrayOf({u"50"_s, u"100"_s})}});

@@ -69,6 +69,13 @@ private slots:
         row("a drag below nought", "", nut, "Ben torques X1 fastener=1 value=60 prevailing=-1_lbf·in tool=TW6", "torque.drag");
         row("a drag just below the torque", "", nut, "Ben torques X1 fastener=1 value=110 prevailing=49.9_lbf·in tool=TW6", "");
         row("a drag as large as the torque", "", nut, "Ben torques X1 fastener=1 value=110 prevailing=50_lbf·in tool=TW6", "torque.drag");
+        const QString limited = joined("torque_fasteners=1 torque_min=50 torque_max=70 torque_prevailing=added torque_prevailing_max=30_lbf·in");
+        row("a drag at the greatest of the list", "", limited, "Ben torques X1 fastener=1 value=90 prevailing=30_lbf·in tool=TW6", "");
+        row("a drag above the greatest of the list", "", limited, "Ben torques X1 fastener=1 value=90 prevailing=30.1_lbf·in tool=TW6", "torque.drag");
+        // A drag is measured before the nut seats, so there is one a fastener: common practice.
+        const QString dragged = joined("torque_fasteners=1 torque_min=100 torque_max=130 torque_passes=50,100 torque_prevailing=added") + u"; Ben torques X1 fastener=1 pass=1 value=65 prevailing=8_lbf·in tool=TW6"_s;
+        row("the last pass with the drag of the first", "", dragged, "Ben torques X1 fastener=1 pass=2 value=115 prevailing=8_lbf·in tool=TW6", "");
+        row("the last pass with another drag", "", dragged, "Ben torques X1 fastener=1 pass=2 value=115 prevailing=9_lbf·in tool=TW6", "torque.drag-kept");
         row("a drag without a unit", "", nut, "Ben torques X1 fastener=1 value=60 prevailing=8 tool=TW6", "form.value");
         row("a drag that is in the band already", "", joined("torque_fasteners=1 torque_min=50 torque_max=70 torque_prevailing=included"), "Ben torques X1 fastener=1 value=78 prevailing=8_lbf·in tool=TW6", "torque.band");
 
@@ -98,6 +105,12 @@ private slots:
         row("the same length in another unit", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=254_mm extension=38.1_mm extension_angle=0_° tool=TW6", "");
         row("reaching back to the grip", "", adapted, "Ben torques X1 fastener=1 value=117 setting=117_lbf·in wrench_length=10_in extension=10_in extension_angle=180_° tool=TW6", "wrench.adapter");
         row("without an adapter, set inside the band", "", adapted, "Ben torques X1 fastener=1 value=135 setting=135_lbf·in tool=TW6", "");
+        // Type II of ISO 6789 clicks at what it is set to.
+        row("a setting wrench, in the band, its setting not told", "", adapted, "Ben torques X1 fastener=1 value=135 tool=TC1", "");
+        row("a setting wrench, between two marks", "", adapted, "Ben torques X1 fastener=1 value=135.5 tool=TC1", "wrench.setting");
+        row("an indicating wrench, between two marks", "", adapted, "Ben torques X1 fastener=1 value=135.5 tool=TW6", "");
+        row("a setting wrench that showed what it was set to", "", adapted, "Ben torques X1 fastener=1 value=135 setting=135_lbf·in tool=TC1", "");
+        row("a setting wrench that showed something else", "", adapted, "Ben torques X1 fastener=1 value=136 setting=135_lbf·in tool=TC1", "wrench.setting");
         row("without an adapter, set outside", "", adapted, "Ben torques X1 fastener=1 value=135 setting=138_lbf·in tool=TW6", "wrench.setting");
 
         // 4 % of the reading (ISO 6789:2003, type II class A over 10 N·m) kept off each edge: w = U of ILAC-G8:09/2019.
@@ -121,8 +134,13 @@ private slots:
         row("a jumper exactly at its limit", "", jumper, "Ben measures X1 value=3.0", "");
         row("a frame exactly at its limit", "", frame, "Ben measures X1 value=2.5", "bonding.limit");
         row("a frame just below", "", frame, "Ben measures X1 value=2.49", "");
+        row("what the leads showed left out", "", jumper, "Ben measures X1 value=1.5 lead_zero=", "form.missing");
         row("leads that read less than the bond", "", jumper, "Ben measures X1 value=1.5 lead_zero=0.02_mΩ", "");
         row("leads that read more than the bond", "", jumper, "Ben measures X1 value=1.5 lead_zero=1.6_mΩ", "bonding.lead-zero");
+        // AC 43.13-1B (9/8/98) par. 11-188 j: after all mechanical connections are complete.
+        const QString strap = u"Ana lists X1 requirements=bonding,torque bonding_max=3 bonding_unit=mΩ torque_fasteners=2 torque_min=50 torque_max=70 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1; Ben torques X1 fastener=1 tool=TW6"_s;
+        row("a strap measured before its last bolt", "", strap, "Ben measures X1", "bonding.after-torque");
+        row("a strap measured after it", "", strap + u"; Ben torques X1 fastener=2 tool=TW6"_s, "Ben measures X1", "");
         const QString twice = u"Ana lists X1 requirements=bonding bonding_max=3 bonding_unit=mΩ bonding_readings=2; Ana disconnects X1; Ben reconnects X1"_s;
         row("two readings where two are asked for", "", twice, "Ben measures X1 value=1.5 second_reading=1.6_mΩ", "");
         row("leads that read more than the lower of two", "", twice, "Ben measures X1 value=2.4 second_reading=0.5_mΩ lead_zero=0.6_mΩ", "bonding.lead-zero");
@@ -278,22 +296,29 @@ private slots:
         row("no rate told", "", rated, "Ben checks X1 rate=", "leak.told");
 
         // What a list may ask for.
-        row("passes that fall", "", {}, "Ana lists X2 torque_passes=60,30,100", "listing.passes");
-        row("once more round at the end", "", {}, "Ana lists X2 torque_passes=30,100,100", "");
-        row("a pass of nought", "", {}, "Ana lists X2 torque_passes=0,100", "listing.passes");
-        row("passes that end early", "", {}, "Ana lists X2 torque_passes=30,60", "listing.passes");
-        row("a pass beyond the final torque", "", {}, "Ana lists X2 torque_passes=30,110", "listing.passes");
-        row("eleven passes", "", {}, "Ana lists X2 torque_passes=1,2,3,4,5,6,7,8,9,10,100", "listing.passes");
-        row("ten passes", "", {}, "Ana lists X2 torque_passes=1,2,3,4,5,6,7,8,9,100", "");
-        row("each fastener once", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=3,1,2", "");
-        row("one fastener forgotten", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=3,1", "listing.order");
-        row("one fastener twice", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=3,1,1", "listing.order");
-        row("an order of words", "", {}, "Ana lists X2 torque_fasteners=3 torque_order=round", "listing.order");
-        row("half a turn", "", {}, "Ana lists X2 torque_turn_min=60_°", "listing.turn-and-drag");
-        row("a turn upside down", "", {}, "Ana lists X2 torque_turn_min=60_° torque_turn_max=50_°", "listing.turn-and-drag");
-        row("a least drag below nought", "", {}, "Ana lists X2 torque_prevailing_min=-1_lbf·in", "listing.turn-and-drag");
-        row("two bonding readings", "", {}, "Ana lists X2 bonding_readings=2", "");
-        row("three bonding readings", "", {}, "Ana lists X2 bonding_readings=3", "listing.bonding-readings");
+        row("passes that fall", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_passes=60,30,100", "listing.passes");
+        row("once more round at the end", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_passes=30,100,100", "");
+        row("a pass of nought", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_passes=0,100", "listing.passes");
+        row("passes that end early", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_passes=30,60", "listing.passes");
+        row("a pass beyond the final torque", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_passes=30,110", "listing.passes");
+        row("eleven passes", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_passes=1,2,3,4,5,6,7,8,9,10,100", "listing.passes");
+        row("ten passes", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_passes=1,2,3,4,5,6,7,8,9,100", "");
+        row("each fastener once", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_order=3,1,2", "");
+        row("one fastener forgotten", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_order=3,1", "listing.order");
+        row("one fastener twice", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_order=3,1,1", "listing.order");
+        row("an order of words", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_order=round", "listing.order");
+        row("half a turn", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_turn_min=60_°", "listing.turn-and-drag");
+        row("a turn upside down", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_turn_min=60_° torque_turn_max=50_°", "listing.turn-and-drag");
+        row("a least drag below nought", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_prevailing_min=-1_lbf·in", "listing.turn-and-drag");
+        row("a least drag of nought", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_prevailing_min=0_lbf·in", "listing.turn-and-drag");
+        row("a greatest drag of nought", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_prevailing_max=0_lbf·in", "listing.turn-and-drag");
+        row("drags upside down", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_prevailing_min=9_lbf·in torque_prevailing_max=8_lbf·in", "listing.turn-and-drag");
+        row("one drag and no other", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_prevailing_min=8_lbf·in torque_prevailing_max=8_lbf·in", "");
+        row("a full turn", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_turn_min=60_° torque_turn_max=360_°", "");
+        row("over a full turn", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_turn_min=60_° torque_turn_max=361_°", "listing.turn-and-drag");
+        row("a turn from nought", "", {}, "Ana lists X2 torque_fasteners=3 torque_min=8 torque_max=9 torque_unit=N·m torque_turn_min=0_° torque_turn_max=60_°", "listing.turn-and-drag");
+        row("two bonding readings", "", {}, "Ana lists X2 bonding_max=3 bonding_unit=mΩ bonding_readings=2", "");
+        row("three bonding readings", "", {}, "Ana lists X2 bonding_max=3 bonding_unit=mΩ bonding_readings=3", "listing.bonding-readings");
         row("a leak class of the job", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=stain", "");
         row("a leak class of another scheme", "leak_scheme=FAA-H-8083-31 leak_classes=stain,seep", {}, "Ana lists X2 requirements=leak leak_class=weep", "listing.leak");
         row("a leak class where the job has no scheme", "", {}, "Ana lists X2 requirements=leak leak_class=stain", "listing.leak");
@@ -335,6 +360,47 @@ private slots:
         QCOMPARE(story.refusedBy(), u"torque.order"_s);
     }
 
+    /// A later pass rests on the earlier ones: where a reading of these was a mistake, the later ones are made again.
+    void strikingAnEarlyPassTakesTheLaterOnes()
+    {
+        Story story(u"Ana lists X1 requirements=torque torque_fasteners=2 torque_min=180 torque_max=200 torque_unit=lbf·in torque_passes=50,100; Ana disconnects X1; Ben reconnects X1; "
+                    "Ben torques X1 pass=1 value=95 tool=TW6; Ben torques X1 pass=2 value=190 tool=TW6"_s);
+        const qint64 firstReading = story.item(u"X1"_s).torque.front().mark.seq;
+        story.tell(u"Ben strikes entry=%1"_s.arg(firstReading));
+        QCOMPARE(story.refusedSentence(), QString());
+        QCOMPARE(story.item(u"X1"_s).torque.size(), 1U);
+        story.tell(u"Ben torques X1 fastener=1 pass=1 value=95 tool=TW6; Ben torques X1 fastener=2 pass=2 value=190 tool=TW6"_s);
+        QCOMPARE(story.refusedSentence(), QString());
+        QCOMPARE(story.stage(u"X1"_s), u"reconnected"_s);
+        story.tell(u"Ben torques X1 fastener=1 pass=2 value=190 tool=TW6"_s);
+        QCOMPARE(story.stage(u"X1"_s), u"secured"_s);
+    }
+
+    /// A bond that was measured over bolts of which one turns out not to be torqued has to be measured again.
+    void strikingATorqueTakesTheBond()
+    {
+        Story story(u"Ana lists X1 requirements=bonding,torque bonding_max=3 bonding_unit=mΩ torque_fasteners=1 torque_min=50 torque_max=70 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1; "
+                    "Ben torques X1 tool=TW6; Ben measures X1"_s);
+        QCOMPARE(story.stage(u"X1"_s), u"secured"_s);
+        story.tell(u"Ben strikes entry=%1"_s.arg(story.item(u"X1"_s).torque.front().mark.seq));
+        QVERIFY(!story.item(u"X1"_s).bonding);
+    }
+
+    /// What a tool may be off is asked for the day of the work: its certificate of then, not of the day of signing.
+    void guardBandOfTheDayOfWork()
+    {
+        Story tale(u"Ana lists X1 requirements=torque torque_fasteners=1 torque_min=100 torque_max=130 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1"_s, {{u"acceptance"_s, u"guarded"_s}});
+        core::Register reg = tale.reg();
+        core::Tool &tool = reg.tools.at(*core::ToolId::parse(u"TW6"));
+        tool.calibrations = {{QDate(2026, 1, 2), QDate(2026, 3, 2), u"C1"_s, core::Decimal::parse(u"4")}, {QDate(2026, 3, 3), QDate(2026, 12, 31), u"C2"_s, core::Decimal::parse(u"1")}};
+        core::Draft draft = tale.drafts(u"Ben torques X1 fastener=1 value=127 tool=TW6"_s).front();
+        draft.at = *core::Instant::parse(u"2026-03-03T08:00:00Z");
+        const auto asked = [&] { return core::rules::torqueIsInBand({tale.job(), reg, draft, tale.job().item(*core::InterfaceId::parse(u"X1"))}).has_value(); };
+        QVERIFY(!asked());
+        draft.body.set(u"done_at"_s, u"2026-03-02T23:00:00.000Z"_s);
+        QVERIFY(asked());
+    }
+
     /// Whose marks somebody took over is known anew once the joint is torqued from its beginning.
     void takingOverEndsWithANewBeginning()
     {
@@ -374,7 +440,7 @@ private slots:
     void zEveryRuleWasSeenRefusing()
     {
         for (const char *name : {"torque.pass", "torque.order", "torque.drag", "torque.nut", "wrench.adapter", "wrench.setting", "torque.turn", "listing.passes", "listing.order",
-                                 "listing.turn-and-drag", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "lift.day", "lift.weight", "weight.once", "weight.as-lifted", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
+                                 "listing.turn-and-drag", "torque.drag-kept", "bonding.after-torque", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "lift.day", "lift.weight", "weight.once", "weight.as-lifted", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
     }
 

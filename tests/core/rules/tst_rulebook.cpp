@@ -106,7 +106,7 @@ private slots:
         row("bonding exactly at the limit", lead, "Ben measures B1 value=2.5", "");
         row("bonding at the limit in ohm", lead, "Ben measures B1 value=0.0025 unit=Ω", "");
         row("bonding just over", lead, "Ben measures B1 value=2.51", "bonding.limit");
-        row("bonding below nought", lead, "Ben measures B1 value=-0.5", "bonding.limit tool.range");
+        row("bonding below nought", lead, "Ben measures B1 value=-0.5", "bonding.limit bonding.lead-zero tool.range");
         row("bonding before it is joined", "Ana disconnects B1", "Ben measures B1", "sequence.measured-when-joined");
         row("bonding nobody asked for", "Ana disconnects K1; Ana reconnects K1", "Ben measures K1", "bonding.limit");
 
@@ -152,11 +152,18 @@ private slots:
         row("a band of one value", "", "Ana lists X1 torque_fasteners=1 torque_min=9 torque_max=9 torque_unit=N·m", "");
         row("a band in ohms", "", "Ana lists X1 torque_fasteners=1 torque_min=8 torque_max=9 torque_unit=Ω", "form.value");
         row("a band from below nought", "", "Ana lists X1 torque_fasteners=1 torque_min=-1 torque_max=9 torque_unit=N·m", "listing.limits");
-        row("a band from nought", "", "Ana lists X1 torque_fasteners=1 torque_min=0 torque_max=9 torque_unit=N·m", "");
-        row("two hundred fasteners", "", "Ana lists X1 torque_fasteners=200", "");
-        row("two hundred and one", "", "Ana lists X1 torque_fasteners=201", "listing.limits");
-        row("a million fasteners", "", "Ana lists X1 torque_fasteners=1000000", "listing.limits");
-        row("bonding of nought", "", "Ana lists X1 bonding_max=0 bonding_unit=mΩ", "");
+        row("a band from nought", "", "Ana lists X1 torque_fasteners=1 torque_min=0 torque_max=9 torque_unit=N·m", "listing.limits");
+        row("a band from just above it", "", "Ana lists X1 torque_fasteners=1 torque_min=0.9 torque_max=9 torque_unit=N·m", "");
+        row("a band with a slipped decimal", "", "Ana lists X1 torque_fasteners=1 torque_min=0.9 torque_max=9.01 torque_unit=N·m", "listing.limits");
+        row("two hundred fasteners", "", "Ana lists X1 torque_fasteners=200 torque_min=8 torque_max=9 torque_unit=N·m", "");
+        row("two hundred and one", "", "Ana lists X1 torque_fasteners=201 torque_min=8 torque_max=9 torque_unit=N·m", "listing.limits");
+        row("a million fasteners", "", "Ana lists X1 torque_fasteners=1000000 torque_min=8 torque_max=9 torque_unit=N·m", "listing.limits");
+        row("a torque without its unit", "", "Ana lists X1 torque_fasteners=1 torque_min=8 torque_max=9", "listing.whole");
+        row("passes of no torque", "", "Ana lists X1 torque_passes=50,100", "listing.whole");
+        row("a bonding limit without its unit", "", "Ana lists X1 bonding_max=2.5", "listing.whole");
+        row("two readings of no limit", "", "Ana lists X1 bonding_readings=2", "listing.whole");
+        row("bonding of nought", "", "Ana lists X1 bonding_max=0 bonding_unit=mΩ", "listing.limits");
+        row("bonding just above nought", "", "Ana lists X1 bonding_max=0.1 bonding_unit=mΩ", "");
         row("bonding below nought, as a limit", "", "Ana lists X1 bonding_max=-0.1 bonding_unit=mΩ", "listing.limits");
         row("bonding in newton metres", "", "Ana lists X1 bonding_max=9 bonding_unit=N·m", "form.value");
         row("behind what is listed", "", "Ana lists X1 access=A1", "");
@@ -437,7 +444,7 @@ private slots:
                                          u"closure.nothing-loose"_s, u"closure.something-listed"_s, u"closure.release-authority"_s,
                                          u"inspection.authorised"_s, u"independence.own-work"_s, u"independence.own-group"_s,
                                          u"independence.second-person"_s, u"person.enrolled"_s, u"handover.list"_s};
-        const QSet<QString> measuring = {u"torque.pass"_s, u"torque.order"_s, u"torque.drag"_s, u"torque.nut"_s, u"wrench.adapter"_s, u"wrench.setting"_s, u"torque.turn"_s,
+        const QSet<QString> measuring = {u"torque.pass"_s, u"torque.order"_s, u"torque.drag"_s, u"torque.drag-kept"_s, u"torque.nut"_s, u"bonding.after-torque"_s, u"wrench.adapter"_s, u"wrench.setting"_s, u"torque.turn"_s,
                                          u"listing.passes"_s, u"listing.order"_s, u"listing.turn-and-drag"_s, u"listing.bonding-readings"_s, u"listing.leak"_s, u"leak.asked-for"_s, u"leak.told"_s, u"leak.after-torque"_s, u"leak.limit"_s, u"bonding.readings"_s, u"bonding.lead-zero"_s, u"lift.limits"_s, u"lift.points"_s, u"lift.day"_s, u"lift.weight"_s, u"weight.once"_s, u"weight.as-lifted"_s, u"servicing.band"_s, u"weight.balance"_s}; // tst_measuring
         for (const core::Rule *rule : core::allRules())
             QVERIFY2(namesSeenRefusing().contains(rule->name) || measuring.contains(rule->name) || elsewhere.contains(rule->name), rule->name.data());
