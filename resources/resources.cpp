@@ -73,4 +73,14 @@ core::Result<core::LookUpTables> loadTables()
     return core::LookUpTables::of(std::move(tables));
 }
 
+core::Result<std::vector<core::NamedHold>> loadHoldPoints()
+{
+    readyResources();
+    const QString path = QStringLiteral(":/hold_points.json");
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return core::failure(core::ErrorCode::Io, QCoreApplication::translate("Hold", "The standard hold points cannot be read. Install the program again."), {path, std::nullopt, std::nullopt});
+    return core::parseHoldSet(file.readAll(), path);
+}
+
 } // namespace resources

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/holds/hold_set.hpp"
 #include "core/kinds/kinds.hpp"
 #include "core/tables/look_up_tables.hpp"
 #include "core/value/result.hpp"
@@ -22,5 +23,8 @@ core::Result<core::Kinds> loadKinds();
 /// Every look-up table of the catalogue. A file that is missing or not as it must be fails the whole, naming the file: a figure
 /// that nobody can trace is worse than none.
 core::Result<core::LookUpTables> loadTables();
+
+/// The standard set of hold points, for a job that is opened. The lead may set others, or strike what does not fit, before it matters.
+core::Result<std::vector<core::NamedHold>> loadHoldPoints();
 
 } // namespace resources

@@ -33,6 +33,7 @@ enum class FieldType {
     Digest,
     PublicKey,
     Texts,
+    Statements, ///< texts that a person ticks one by one, from those that the thing in question asks for
     People,
     Interfaces,
     Records, ///< an array of objects, checked by the act's own rules
@@ -54,13 +55,13 @@ struct Field {
 enum class LedgerSort { Job, Register };
 
 /// What the entry's subject must name.
-enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool };
+enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool, NewTemporary, Temporary, HoldPoint, NewTest };
 
 /// One kind of entry: its form, and what it does to a job. Its rules stand in rules/rulebook.cpp.
 struct Act {
     QLatin1String kind;
     LedgerSort ledger;
-    QLatin1String meaning; ///< of the signature: `performed`, `inspected`, `recorded`, `released`
+    QLatin1String meaning; ///< of the signature: `performed`, `inspected`, `confirmed`, `passed`, `recorded`, `released`
     SubjectSort subject;
     const char *verb; ///< on a button: "Disconnect"
     const char *done; ///< in a timeline: "Disconnected"
@@ -86,6 +87,11 @@ std::vector<Act> jobActs();
 std::vector<Act> interfaceActs();
 std::vector<Act> measuringActs();
 std::vector<Act> figureActs();
+std::vector<Act> temporaryActs();
+std::vector<Act> holdActs();
+std::vector<Act> walkRoundActs();
+std::vector<Act> unitActs();
+std::vector<Act> testActs();
 std::vector<Act> inspectionActs();
 std::vector<Act> findingActs();
 std::vector<Act> handoverActs();

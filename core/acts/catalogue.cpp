@@ -12,7 +12,7 @@ const std::vector<Act> &acts()
 {
     static const std::vector<Act> all = [] {
         std::vector<Act> list;
-        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &inspectionActs, &findingActs, &handoverActs, &registerActs}) {
+        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &inspectionActs, &findingActs, &handoverActs, &registerActs}) {
             for (Act &act : rows())
                 list.push_back(std::move(act));
         }
@@ -38,6 +38,10 @@ QString meaningInWords(QStringView meaning)
         return QCoreApplication::translate("Meaning", "I did this work and it is complete as stated.");
     if (meaning == u"inspected")
         return QCoreApplication::translate("Meaning", "I inspected this myself and had no hand in the work.");
+    if (meaning == u"confirmed")
+        return QCoreApplication::translate("Meaning", "I looked at this myself, and somebody else had undone it.");
+    if (meaning == u"passed")
+        return QCoreApplication::translate("Meaning", "I looked at what this hold point asks for, and it is so.");
     if (meaning == u"released")
         return QCoreApplication::translate("Meaning", "I release this job: every item is restored and inspected.");
     return QCoreApplication::translate("Meaning", "I state this as a record of the job.");

@@ -22,7 +22,7 @@ bool list(JobState &job, const Statement &said)
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
     job.items.push_back({.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {},
                          .torque = {}, .bonding = {}, .safetying = {}, .leak = {}, .acceptances = {}, .rejection = {}, .disturbed = {},
-                         .actors = {}, .torqueTakenOverBy = {}, .photos = {}});
+                         .actors = {}, .torqueTakenOverBy = {}, .photos = {}, .walkedRound = {}, .stillAttached = {}});
     return true;
 }
 
@@ -34,6 +34,8 @@ bool undo(JobState &job, const Statement &said, bool foundOpen)
     const QString tag = said.body.text(u"tag");
     item->removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), foundOpen};
     item->restoration.reset();
+    item->walkedRound.reset();
+    item->stillAttached.reset();
     voidWhatWasShown(*item);
     if (!foundOpen) // whoever found it open did not open it
         addActors(*item, said);

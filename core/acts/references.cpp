@@ -31,7 +31,11 @@ QString sortOfSubject(SubjectSort subject)
     case SubjectSort::NewFinding:
     case SubjectSort::Finding:
     case SubjectSort::NewAuthorisation:
-    case SubjectSort::Authorisation: return {};
+    case SubjectSort::Authorisation:
+    case SubjectSort::NewTemporary:
+    case SubjectSort::Temporary:
+    case SubjectSort::HoldPoint:
+    case SubjectSort::NewTest: return {};
     }
     Q_UNREACHABLE();
 }

@@ -66,6 +66,7 @@ json::Value valueOf(const Field &field, const QString &text)
     case FieldType::PublicKey:
     case FieldType::People:
     case FieldType::Interfaces:
+    case FieldType::Statements:
     case FieldType::Records: return text;
     }
     Q_UNREACHABLE();

@@ -29,4 +29,21 @@ QString nextFinding(const JobState &job)
     return QStringLiteral("F%1").arg(number);
 }
 
+QString nextTemporary(const JobState &job)
+{
+    auto number = job.temporaries.size() + 1;
+    while (job.temporary(*TemporaryId::parse(QStringLiteral("T%1").arg(number))))
+        ++number;
+    return QStringLiteral("T%1").arg(number);
+}
+
+QString nextTest(const JobState &job)
+{
+    const auto isTaken = [&](const QString &text) { return std::any_of(job.tests.begin(), job.tests.end(), [&](const JobTest &test) { return test.id.text() == text; }); };
+    auto number = job.tests.size() + 1;
+    while (isTaken(QStringLiteral("R%1").arg(number)))
+        ++number;
+    return QStringLiteral("R%1").arg(number);
+}
+
 } // namespace core

@@ -15,4 +15,10 @@ QString nextTag(const JobState &job);
 /// The next finding number: `F1`, `F2` …
 QString nextFinding(const JobState &job);
 
+/// A number for a temporary item that the job has not used: `T3`.
+QString nextTemporary(const JobState &job);
+
+/// The same for a test: `R1`, `R2` …
+QString nextTest(const JobState &job);
+
 } // namespace core

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "core/holds/standing.hpp"
 #include "core/job/stage.hpp"
 #include "core/requirements/catalogue.hpp"
 
@@ -29,6 +30,8 @@ void addItem(LooseEnds &ends, const InterfaceState &item)
         ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 is on the list and was never disconnected. Disconnect it, or strike its listing if it stays on."), tr("a technician; or the lead, by striking the listing")));
         return;
     case Stage::Disconnected:
+        if (item.stillAttached)
+            ends.push_back({QStringLiteral("loose.attached"), item.listed.id.text(), tr("%1 was found still attached: %2").arg(item.listed.name, item.stillAttached->what), technician()});
         ends.push_back(endOf(item, QStringLiteral("loose.disconnected"), tr("%1 is disconnected."), technician()));
         return;
     case Stage::Reconnected:
@@ -40,6 +43,40 @@ void addItem(LooseEnds &ends, const InterfaceState &item)
                              item.acceptances.empty() ? tr("%1 waits for its inspection.") : tr("%1 waits for its second inspection, by another person."), inspector()));
         return;
     case Stage::Inspected: return;
+    }
+}
+
+void addTemporaries(LooseEnds &ends, const JobState &job, const Register &reg)
+{
+    for (const TemporaryItem &item : job.temporaries) {
+        if (item.removed)
+            continue;
+        const QString owner = isLockout(item.sort) ? reg.nameOf(item.owner) : technician();
+        ends.push_back({QStringLiteral("loose.temporary"), item.id.text(), tr("%1 (%2) is still applied.").arg(item.id.text(), item.name), owner});
+    }
+}
+
+void addHolds(LooseEnds &ends, const JobState &job)
+{
+    for (const HoldPoint &hold : job.holds) {
+        const HoldStanding standing = standingOf(job, hold);
+        if (standing.state == HoldState::Passed)
+            continue;
+        const QString why = standing.state == HoldState::Void ? tr("The hold point %1 (%2) has to be passed again. %3").arg(hold.id.text(), hold.title, standing.undermined)
+                                                              : tr("The hold point %1 (%2) has not been passed. %3").arg(hold.id.text(), hold.title, standing.firstMissing());
+        ends.push_back({QStringLiteral("loose.hold"), hold.id.text(), why.trimmed(), tr("somebody with authority to %1").arg(hold.authority)});
+    }
+}
+
+void addTests(LooseEnds &ends, const JobState &job)
+{
+    for (const JobTest *test : lastTests(job)) {
+        const auto voided = whyVoid(job, *test);
+        if (test->hasPassed && !voided)
+            continue;
+        const QString why = test->hasPassed ? tr("The %1 of %2 (%3) is void and has to be made again. %4").arg(test->what, test->name, test->id.text(), *voided)
+                                            : tr("The %1 of %2 (%3) has failed and has to be made again.").arg(test->what, test->name, test->id.text());
+        ends.push_back({QStringLiteral("loose.test"), test->id.text(), why, technician()});
     }
 }
 
@@ -60,6 +97,9 @@ LooseEnds looseEnds(const JobState &job, const Register &reg)
         return ends;
     for (const InterfaceState &item : job.items)
         addItem(ends, item);
+    addTemporaries(ends, job, reg);
+    addHolds(ends, job);
+    addTests(ends, job);
     addFindings(ends, job);
     if (const Handover *pending = job.pendingHandover())
         ends.push_back({QStringLiteral("loose.handover"), pending->to.text(), tr("The handover to %1 has not been accepted.").arg(reg.nameOf(pending->to)), reg.nameOf(pending->to)});

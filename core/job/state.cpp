@@ -7,6 +7,18 @@
 
 namespace core {
 
+namespace {
+
+/// The one of that id, or nullptr.
+template <class Things, class AnyId>
+auto withId(Things &things, const AnyId &id) -> decltype(things.data())
+{
+    const auto at = std::find_if(things.begin(), things.end(), [&](const auto &one) { return one.id == id; });
+    return at == things.end() ? nullptr : &*at;
+}
+
+} // namespace
+
 const InterfaceState *JobState::item(const InterfaceId &id) const
 {
     const auto at = itemAt.constFind(id);
@@ -19,11 +31,11 @@ InterfaceState *JobState::item(const InterfaceId &id)
     return at == itemAt.constEnd() ? nullptr : &items.edit(static_cast<std::size_t>(*at));
 }
 
-const Finding *JobState::finding(const FindingId &id) const
-{
-    const auto at = std::find_if(findings.begin(), findings.end(), [&](const Finding &f) { return f.id == id; });
-    return at == findings.end() ? nullptr : &*at;
-}
+const Finding *JobState::finding(const FindingId &id) const { return withId(findings, id); }
+const TemporaryItem *JobState::temporary(const TemporaryId &id) const { return withId(temporaries, id); }
+TemporaryItem *JobState::temporary(const TemporaryId &id) { return withId(temporaries, id); }
+const HoldPoint *JobState::hold(const HoldId &id) const { return withId(holds, id); }
+HoldPoint *JobState::hold(const HoldId &id) { return withId(holds, id); }
 
 const Handover *JobState::pendingHandover() const
 {

@@ -11,6 +11,11 @@
 #include <set>
 #include <vector>
 
+#include "core/job/hold_point.hpp"
+#include "core/job/job_test.hpp"
+#include "core/job/mark.hpp"
+#include "core/job/temporary.hpp"
+#include "core/job/unit.hpp"
 #include "core/ledger/entry.hpp"
 #include "core/measure/bonding.hpp"
 #include "core/measure/leak.hpp"
@@ -19,14 +24,6 @@
 #include "core/value/series.hpp"
 
 namespace core {
-
-/// Who did something, when, and the entry that says so.
-struct Mark {
-    qint64 seq;
-    PersonId by;
-    Instant at;
-    bool operator==(const Mark &) const = default;
-};
 
 /// What becomes of the drag that a self-locking nut has while it is run down.
 enum class Prevailing {
@@ -157,6 +154,13 @@ struct Rejection {
     bool operator==(const Rejection &) const = default;
 };
 
+/// What somebody on the walk-round found to hold an item that was logged as disconnected.
+struct StillAttached {
+    Mark mark;
+    QString what;
+    bool operator==(const StillAttached &) const = default;
+};
+
 struct Photo {
     Mark mark;
     Digest digest;
@@ -182,6 +186,8 @@ struct InterfaceState {
     std::set<PersonId> actors;          ///< all who had a hand in it, over all shifts
     std::set<PersonId> torqueTakenOverBy; ///< who accepted another's marked fasteners by signature
     std::vector<Photo> photos;
+    std::optional<Mark> walkedRound;            ///< who confirmed it free since it was undone
+    std::optional<StillAttached> stillAttached; ///< until it is freed
     bool operator==(const InterfaceState &) const = default;
 };
 
@@ -270,6 +276,10 @@ struct JobState {
     QHash<QString, InterfaceId> tagAt;    ///< every tag ever hung, so that none is used twice
     std::vector<Finding> findings;
     std::vector<Handover> handovers;
+    std::vector<TemporaryItem> temporaries; ///< in the order in which they were applied
+    std::vector<HoldPoint> holds;           ///< in the order in which they were set
+    UnitChange unit;
+    std::vector<JobTest> tests; ///< in the order of their entries
     std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;
@@ -279,6 +289,10 @@ struct JobState {
     /// The same, to be changed.
     InterfaceState *item(const InterfaceId &id);
     const Finding *finding(const FindingId &id) const;
+    const TemporaryItem *temporary(const TemporaryId &id) const;
+    TemporaryItem *temporary(const TemporaryId &id);
+    const HoldPoint *hold(const HoldId &id) const;
+    HoldPoint *hold(const HoldId &id);
     /// The handover that waits for its acceptance, or nullptr.
     const Handover *pendingHandover() const;
     bool operator==(const JobState &) const = default;

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 
+#include "core/job/temporary.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/value/json.hpp"
 
@@ -118,14 +119,17 @@ QString kindSortText(KindSort sort)
 {
     switch (sort) {
     case KindSort::Interface: return QStringLiteral("interface");
+    case KindSort::Temporary: return QStringLiteral("temporary");
     }
     Q_UNREACHABLE();
 }
 
 std::optional<KindSort> parseKindSort(QStringView text)
 {
-    if (text == kindSortText(KindSort::Interface))
-        return KindSort::Interface;
+    for (const KindSort sort : {KindSort::Interface, KindSort::Temporary}) {
+        if (text == kindSortText(sort))
+            return sort;
+    }
     return std::nullopt;
 }
 
@@ -150,7 +154,12 @@ Result<Kind> parseKind(QByteArrayView json, const QString &fileName)
     if (!isKindId(id) || id + QStringLiteral(".json") != fileName.section(u'/', -1))
         members.fault(QStringLiteral("id"), tr("lower-case letters, digits and underscores, and the file named after it"));
     if (!sort)
-        members.fault(QStringLiteral("sort"), kindSortText(KindSort::Interface));
+        members.fault(QStringLiteral("sort"), tr("%1 or %2").arg(kindSortText(KindSort::Interface), kindSortText(KindSort::Temporary)));
+    const auto &sorts = allTemporarySorts();
+    if (sort == KindSort::Temporary && std::none_of(sorts.begin(), sorts.end(), [&](TemporarySort one) { return temporaryKindId(one) == id; }))
+        members.fault(QStringLiteral("id"), tr("a sort of temporary items that the program has"));
+    if (sort == KindSort::Temporary && !asked.empty())
+        members.fault(QStringLiteral("requirements"), tr("none on a temporary item"));
     if (lookAt.empty())
         members.fault(QStringLiteral("look_at"), tr("at least one thing that an inspector looks at"));
     checkRequirements(members, asked);

@@ -17,6 +17,7 @@ namespace core {
 /// What sort of thing a kind describes. Stable texts, see kindSortText().
 enum class KindSort {
     Interface, ///< one connection between the unit and the aircraft
+    Temporary, ///< put on for the job, to come off again: a TemporarySort, of which this is the id
 };
 
 QString kindSortText(KindSort sort);
@@ -32,7 +33,7 @@ struct Verbs {
     bool operator==(const Verbs &) const = default;
 };
 
-/// One kind of interface, as a file of resources/kinds describes it.
+/// One kind of interface or temporary item, as a file of resources/kinds describes it.
 struct Kind {
     QString id; ///< stable text in lists, entries and authorisations: `fuel_line`
     KindSort sort;
@@ -46,7 +47,8 @@ struct Kind {
 
 /// Reads one kind: a JSON object with the members id, sort, name, verbs {off, off_done, on, on_done}, requirements, look_at
 /// and, where the work can hurt somebody, caution. Refuses (BadInput, naming file and member) anything missing, unknown, empty
-/// or of the wrong type, a requirement that the program does not have, and an id that is not the file's name.
+/// or of the wrong type, a requirement that the program does not have, any on a temporary item, a sort of these that there is not, and an id
+/// that is not the file's name.
 Result<Kind> parseKind(QByteArrayView json, const QString &fileName);
 
 } // namespace core

@@ -126,6 +126,7 @@ CellValue cellValue(const Field &field, const csv::Field &cell)
     case FieldType::Tool:
     case FieldType::Digest:
     case FieldType::PublicKey: return otherIn(field, text);
+    case FieldType::Statements:
     case FieldType::Records: return expected(text, tr("nothing: a list cannot hold this"));
     }
     Q_UNREACHABLE();

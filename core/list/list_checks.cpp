@@ -111,11 +111,14 @@ void checkRequirements(const ListedRow &row, Cells cells, ListFaults &faults)
 
 void checkKind(const ListedRow &row, const ListContext &context, ListFaults &faults)
 {
-    if (row.listing.kind.isEmpty() || context.kinds.find(row.listing.kind))
+    const Kind *known = context.kinds.find(row.listing.kind);
+    if (row.listing.kind.isEmpty() || (known && known->sort == KindSort::Interface))
         return;
     QStringList ids;
-    for (const Kind &kind : context.kinds.all())
-        ids << kind.id;
+    for (const Kind &kind : context.kinds.all()) {
+        if (kind.sort == KindSort::Interface)
+            ids << kind.id;
+    }
     faults.add(row.row, u"kind"_s, tr("There is no kind \"%1\". Expected: one of %2.").arg(row.listing.kind, ids.join(u", "_s)));
 }
 

@@ -13,7 +13,7 @@ const std::vector<Report> &reports()
     static const std::vector<Report> all = {
         factsReport(),   peopleReport(), toolsReport(), interfacesReport(), lifeReport(),        torqueReport(),   bondingReport(),
         leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(),
-        entriesReport(),
+        holdsReport(),   temporariesReport(), unitReport(), testsReport(), entriesReport(),
     };
     return all;
 }

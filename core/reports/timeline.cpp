@@ -109,6 +109,7 @@ QString valueText(const Field &field, const json::Value &value, const Register &
     case FieldType::Texts:
     case FieldType::People:
     case FieldType::Interfaces:
+    case FieldType::Statements:
     case FieldType::Records: return text;
     }
     Q_UNREACHABLE();

@@ -3,7 +3,10 @@
 
 #include "core/rules/corrections.hpp"
 
+#include <algorithm>
+
 #include "core/acts/act.hpp"
+#include "core/holds/standing.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -22,6 +25,32 @@ bool isInspectorsWord(const Line &line)
 {
     const Act *act = findAct(line.kind);
     return act && act->meaning == "inspected"_L1;
+}
+
+/// An acceptance, and the item that it was of.
+struct Acceptance {
+    const InterfaceState *item;
+    qint64 seq;
+};
+
+/// The acceptance of an item or its twin that this entry set aside, or nothing.
+std::optional<Acceptance> acceptanceVoidedBy(const Case &c, const Line &line)
+{
+    constexpr QLatin1String voiding[] = {"interface.disconnected"_L1, "interface.found_open"_L1, "interface.disturbed"_L1};
+    const auto id = InterfaceId::parse(line.subject.value_or(QString()));
+    const InterfaceState *struck = id ? c.job.item(*id) : nullptr;
+    if (!struck || std::none_of(std::begin(voiding), std::end(voiding), [&](QLatin1String kind) { return line.kind == kind; }))
+        return std::nullopt;
+    for (const Line &one : c.job.lines) {
+        if (one.seq >= line.seq || one.standing != Standing::Stands || one.kind != u"inspection.accepted")
+            continue;
+        const auto otherId = InterfaceId::parse(one.subject.value_or(QString()));
+        const InterfaceState *other = otherId ? c.job.item(*otherId) : nullptr;
+        const bool isTwin = other && !struck->listed.twinGroup.isEmpty() && other->listed.twinGroup == struck->listed.twinGroup;
+        if (other && (other == struck || isTwin))
+            return Acceptance{other, one.seq};
+    }
+    return std::nullopt;
 }
 
 /// An inspector's word is set aside by a named level alone, and by nobody who had a hand in the item.
@@ -65,6 +94,8 @@ std::optional<Refusal> strikerMay(const Case &c)
         return std::nullopt;
     if (isInspectorsWord(*line))
         return mayOverrule(c, *line);
+    if (acceptanceVoidedBy(c, *line)) // a rule of its own
+        return std::nullopt;
     if (c.job.lead == c.draft.author)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is struck by %2, who made it, or by the lead.")).arg(line->seq).arg(c.reg.nameOf(line->author)),
@@ -83,9 +114,44 @@ std::optional<Refusal> listingIsUntouched(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was undone in this job, so it stays on the list until it is restored and inspected.")).arg(id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")));
 }
 
+std::optional<Refusal> struckHoldMatters(const Case &c)
+{
+    const Line *line = named(c);
+    if (!line || (line->kind != u"hold.set" && line->kind != u"hold.passed"))
+        return std::nullopt;
+    const auto id = HoldId::parse(line->subject.value_or(QString()));
+    const HoldPoint *hold = id ? c.job.hold(*id) : nullptr;
+    if (!hold)
+        return std::nullopt;
+    if (line->kind == u"hold.set" && hold->passed)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The hold point %1 was passed in entry %2, so what it asks for stays.")).arg(hold->id.text()).arg(hold->passed->seq), {});
+    const auto behind = std::find_if(c.job.lines.begin(), c.job.lines.end(), [&](const Line &one) {
+        return one.seq > line->seq && one.standing == Standing::Stands && isBehind(c.job, *hold, one.kind, one.subject);
+    });
+    if (behind == c.job.lines.end())
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 was made behind the hold point %2. What was let through cannot be called back; strike that entry first, if it was a mistake.")).arg(behind->seq).arg(hold->id.text()), {});
+}
+
+std::optional<Refusal> strikeBringsNoAcceptanceBack(const Case &c)
+{
+    const Line *line = named(c);
+    const auto voided = line ? acceptanceVoidedBy(c, *line) : std::nullopt;
+    if (!voided)
+        return std::nullopt;
+    const Need need{.authority = Authority::Overrule, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
+    if (authorisationFor(c.reg, c.draft.author, need) && !voided->item->actors.contains(c.draft.author))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 set aside the inspection of %2 (entry %3); striking it would bring that back. Leave it, restore what it says, and have the item inspected again; or let somebody with authority to overrule, who had no hand in it, strike it."))
+                          .arg(line->seq).arg(voided->item->listed.id.text()).arg(voided->seq),
+                   inWords(QT_TRANSLATE_NOOP("Rule", "an inspector, by inspecting it again; or a person with authority to overrule")));
+}
+
 const Rule strikeExists{"strike.stands"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Only what counts can be taken back."), &struckEntryExists};
 const Rule strikeable{"strike.kind"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The frame of the record is not up for correction."), &entryMayBeStruck};
 const Rule strikeBy{"strike.by"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An inspector's word is not set aside by those who were inspected."), &strikerMay};
+const Rule strikeHold{"strike.hold"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What a gate let through does not go back behind it."), &struckHoldMatters};
+const Rule strikeAcceptance{"strike.acceptance"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Whoever wished an inspection back could say that nothing had happened."), &strikeBringsNoAcceptanceBack};
 const Rule strikeListing{"strike.listing"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Striking a listing must not make an open joint disappear."), &listingIsUntouched};
 
 } // namespace core::rules

@@ -18,6 +18,11 @@ std::optional<Refusal> strikerMay(const Case &c);
 /// A listing is struck only while nothing was done to the interface: otherwise an open joint would vanish from the list.
 std::optional<Refusal> listingIsUntouched(const Case &c);
 
-extern const Rule strikeExists, strikeable, strikeBy, strikeListing;
+/// A hold point that was passed, and a passing behind which something was done, stay.
+std::optional<Refusal> struckHoldMatters(const Case &c);
+/// An acceptance that an entry voided does not come back by striking it, but by the word of the named level.
+std::optional<Refusal> strikeBringsNoAcceptanceBack(const Case &c);
+
+extern const Rule strikeExists, strikeable, strikeBy, strikeListing, strikeHold, strikeAcceptance;
 
 } // namespace core::rules

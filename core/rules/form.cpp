@@ -62,7 +62,8 @@ bool isOfType(const Field &field, const json::Value &value)
     case FieldType::Tool: return isId(value);
     case FieldType::Digest: return text && Digest::parse(*text);
     case FieldType::PublicKey: return text && PublicKey::parse(*text);
-    case FieldType::Texts: return isArrayOf(value, isText);
+    case FieldType::Texts:
+    case FieldType::Statements: return isArrayOf(value, isText);
     case FieldType::People:
     case FieldType::Interfaces: return isArrayOf(value, isId);
     case FieldType::Records: return isArrayOf(value, [](const json::Value &v) { return v.object() != nullptr; });
@@ -97,6 +98,7 @@ QString expected(const Field &field)
     case FieldType::Tool: return inWords(QT_TRANSLATE_NOOP("Rule", "a tool's id"));
     case FieldType::Digest: return inWords(QT_TRANSLATE_NOOP("Rule", "a SHA-256 digest in 64 lower-case hex digits"));
     case FieldType::PublicKey: return inWords(QT_TRANSLATE_NOOP("Rule", "an Ed25519 public key in 64 lower-case hex digits"));
+    case FieldType::Statements: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of texts, each of them looked at and confirmed"));
     case FieldType::Texts: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of texts"));
     case FieldType::People: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of people's ids"));
     case FieldType::Interfaces: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of interfaces' ids"));

@@ -13,6 +13,7 @@
 #include "core/rules/figures.hpp"
 #include "core/rules/findings.hpp"
 #include "core/rules/handovers.hpp"
+#include "core/rules/holds.hpp"
 #include "core/rules/independence.hpp"
 #include "core/rules/leaks.hpp"
 #include "core/rules/listed_limits.hpp"
@@ -22,7 +23,11 @@
 #include "core/rules/people.hpp"
 #include "core/rules/register_rules.hpp"
 #include "core/rules/sequence.hpp"
+#include "core/rules/temporary.hpp"
+#include "core/rules/tests.hpp"
 #include "core/rules/tightening.hpp"
+#include "core/rules/unit.hpp"
+#include "core/rules/walk_round.hpp"
 
 namespace core {
 
@@ -42,7 +47,7 @@ using RegisterPages = std::vector<Page<RegisterRule>>;
 /// Asked of every entry of a job that is open.
 const std::vector<const Rule *> &always()
 {
-    static const std::vector<const Rule *> rules = {&open, &notClosed, &clock, &enrolled, &peopleKnown};
+    static const std::vector<const Rule *> rules = {&open, &notClosed, &clock, &enrolled, &peopleKnown, &holdGate};
     return rules;
 }
 
@@ -60,6 +65,18 @@ const JobPages &jobPages()
         {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondedAfterTorque, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},
         {"leak.checked", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &leakAsked, &leakTold, &leakAfterTorque, &leakLimit}},
         {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &safetyingAsked, &safetiedAfterTorque}},
+        {"temporary.applied", {&ofTheCrew, &mayWork, &lateEntry, &temporaryNew}},
+        {"temporary.removed", {&ofTheCrew, &mayWork, &lateEntry, &temporaryApplied, &lockoutOwn}},
+        {"temporary.handed_over", {&ofTheCrew, &temporaryApplied, &lockoutTo}},
+        {"unit.removed", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitFree}},
+        {"unit.received", {&takesPart, &unitOrder, &unitSerial}},
+        {"unit.positioned", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitBlanks}},
+        {"test.recorded", {&ofTheCrew, &mayWork, &testNew, &testCovers, &testValues, &testReopens}},
+        {"hold.set", {&leads, &holdSound, &holdInTime}},
+        {"hold.passed", {&holdKnown, &holdOnce, &holdAuthority, &holdIndependent, &holdConditions, &holdStatements}},
+        {"walkround.free", {&listed, &takesPart, &walkOff, &walkFree, &walkAnother}},
+        {"walkround.attached", {&listed, &takesPart, &walkOff}},
+        {"interface.freed", {&listed, &ofTheCrew, &mayWork, &walkOff, &walkAttached}},
         {"inspection.accepted", {&listed, &secured, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
         {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftDay, &liftWeight, &liftSafe}},
@@ -69,7 +86,7 @@ const JobPages &jobPages()
         {"finding.closed", {&findingOpen, &findingCloser}},
         {"handover.given", {&leads, &handoverOnce, &handoverTo, &handoverList}},
         {"handover.accepted", {&handoverPending, &handoverBy}},
-        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing}},
+        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing, &strikeHold, &strikeAcceptance}},
         {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose}},
     };
     return pages;

@@ -10,6 +10,7 @@
 #include "core/acts/act.hpp"
 #include "core/job/torque_plan.hpp"
 #include "core/measure/nut_drag.hpp"
+#include "core/rules/measuring.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -157,6 +158,8 @@ std::optional<Refusal> settingServes(const Case &c)
         const auto clicked = Quantity::parse(c.text(u"value"), c.text(u"unit"));
         if (set && clicked && clicked->dimension() == Dimension::Torque && *set != *clicked)
             return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 clicks at what it is set to, %2; it cannot have shown %3. Correct the one that is wrong.")).arg(tool->id.text(), set->text(), clicked->text()));
+        if (!set && torqueIsInBand(c)) // which says all there is to say
+            return std::nullopt;
         set = clicked;
     }
     if (!spec || !set || set->dimension() != Dimension::Torque)

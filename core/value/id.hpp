@@ -42,5 +42,8 @@ using InterfaceId = Id<struct InterfaceTag>;
 using LedgerId = Id<struct LedgerTag>;
 using FindingId = Id<struct FindingTag>;
 using AuthorisationId = Id<struct AuthorisationTag>;
+using HoldId = Id<struct HoldTag>;
+using TemporaryId = Id<struct TemporaryTag>;
+using TestId = Id<struct TestTag>;
 
 } // namespace core

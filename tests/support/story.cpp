@@ -34,6 +34,11 @@ constexpr Verb verbs[] = {
     {"raises"_L1, "finding.raised"_L1},        {"clears"_L1, "finding.closed"_L1},              {"hands-over"_L1, "handover.given"_L1},
     {"takes-shift"_L1, "handover.accepted"_L1}, {"strikes"_L1, "entry.struck"_L1},               {"closes"_L1, "job.closed"_L1},
     {"opens"_L1, "job.opened"_L1},             {"checks"_L1, "leak.checked"_L1},
+    {"applies"_L1, "temporary.applied"_L1},    {"removes"_L1, "temporary.removed"_L1},          {"gives"_L1, "temporary.handed_over"_L1},
+    {"sets"_L1, "hold.set"_L1},                {"passes"_L1, "hold.passed"_L1},                 {"confirms-free"_L1, "walkround.free"_L1},
+    {"takes-off"_L1, "unit.removed"_L1},       {"receives"_L1, "unit.received"_L1},              {"positions"_L1, "unit.positioned"_L1},
+    {"tests"_L1, "test.recorded"_L1},
+    {"finds-attached"_L1, "walkround.attached"_L1}, {"frees"_L1, "interface.freed"_L1},
     {"plans"_L1, "lift.planned"_L1},           {"services"_L1, "servicing.recorded"_L1},        {"weighs"_L1, "weight.recorded"_L1},
 };
 
@@ -46,6 +51,15 @@ QLatin1String kindOf(const QString &verb)
     qFatal("No such verb in a story: %s", qPrintable(verb));
 }
 
+/// Objects are written as JSON, without blanks; `_` stays what it is.
+Value recordsOf(const QString &json)
+{
+    const auto read = core::json::parseObject(QByteArray("{\"records\":" + json.toUtf8() + '}'));
+    if (!read)
+        qFatal("No records in a story: %s", qPrintable(json));
+    return *read->find(u"records");
+}
+
 Value valueOf(core::FieldType type, const QString &text)
 {
     QStringList parts = text.split(u',', Qt::SkipEmptyParts);
@@ -53,17 +67,19 @@ Value valueOf(core::FieldType type, const QString &text)
     case core::FieldType::Integer: return text.toLongLong();
     case core::FieldType::Flag: return text == u"yes";
     case core::FieldType::Texts:
+    case core::FieldType::Statements:
     case core::FieldType::People:
     case core::FieldType::Interfaces: return core::json::arrayOf({parts.begin(), parts.end()});
     default: return text;
     }
 }
 
-void setMember(Object &body, const core::Act &act, const QString &name, const QString &text)
+void setMember(Object &body, const core::Act &act, const QString &name, const QString &written)
 {
+    const QString text = QString(written).replace(u'_', u' ');
     for (const core::Field &field : act.fields) {
         if (field.name == name)
-            return body.set(name, valueOf(field.type, text));
+            return body.set(name, field.type == core::FieldType::Records ? recordsOf(written) : valueOf(field.type, text));
     }
     body.set(name, text);
 }
@@ -126,6 +142,22 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return {{u"description"_s, u"chafed hose"_s}};
     if (kind == "finding.closed"_L1)
         return {{u"disposition"_s, u"rectified"_s}, {u"authority"_s, u"AMM 71-00"_s}};
+    if (kind == "temporary.applied"_L1)
+        return {{u"sort"_s, u"isolation"_s}, {u"name"_s, u"fuel valve shut and locked"_s}};
+    if (kind == "test.recorded"_L1)
+        return {{u"what"_s, u"ground run"_s}, {u"name"_s, u"engine"_s}, {u"result"_s, u"passed"_s}, {u"reference"_s, u"AMM 71-00"_s}};
+    if (kind == "unit.removed"_L1)
+        return {{u"serial"_s, job.facts.outgoingSerial}, {u"openings_blanked"_s, 4}, {u"tag"_s, u"U-17"_s}};
+    if (kind == "unit.received"_L1)
+        return {{u"serial"_s, job.facts.incomingSerial}, {u"certificate"_s, u"CRS-9"_s}, {u"shipping_blanks"_s, 6}, {u"configuration"_s, u"same as the outgoing unit"_s}};
+    if (kind == "unit.positioned"_L1)
+        return {{u"serial"_s, job.facts.incomingSerial}, {u"shipping_blanks_removed"_s, job.unit.in ? job.unit.in->shippingBlanks : 0}};
+    if (kind == "walkround.attached"_L1)
+        return {{u"what"_s, u"one bolt behind the duct."_s}};
+    if (kind == "interface.freed"_L1)
+        return {{u"what"_s, u"the bolt behind the duct"_s}};
+    if (kind == "hold.set"_L1)
+        return {{u"title"_s, u"Everything free"_s}, {u"authority"_s, u"lead"_s}};
     if (kind == "handover.given"_L1)
         return {{u"to"_s, u"Lee"_s}, {u"crew"_s, core::json::arrayOf({u"Lee"_s, u"Max"_s})}, {u"open"_s, core::openAtHandover(job)}};
     if (kind == "handover.accepted"_L1)
@@ -189,7 +221,7 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
     core::Draft draft{*author, m_now, kind, subject, careful(kind, m_fold.state(), item)};
     for (const QString &word : words) {
         const QString name = word.section(u'=', 0, 0);
-        const QString value = word.section(u'=', 1).replace(u'_', u' ');
+        const QString value = word.section(u'=', 1);
         if (name == u"at")
             draft.at = *core::Instant::parse(value);
         else if (value.isEmpty())
@@ -197,6 +229,10 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
         else
             setMember(draft.body, act, name, value);
     }
+    const auto holdId = core::HoldId::parse(subject.value_or(QString()));
+    const core::HoldPoint *hold = holdId ? m_fold.state().hold(*holdId) : nullptr;
+    if (kind == "hold.passed"_L1 && hold && !hold->statements.empty() && !draft.body.contains(u"confirmed"))
+        draft.body.set(u"confirmed"_s, core::json::arrayOf(hold->statements));
     if (kind != "torque.applied"_L1 || draft.body.contains(u"fastener"))
         return {draft};
     return item && item->listed.torque ? everyFastener(draft, *item) : std::vector<core::Draft>();

@@ -137,7 +137,7 @@ private slots:
         row("rejected after acceptance", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Eva rejects K1 back_to=disconnected", "K1", "disconnected");
         row("disturbed after acceptance", "Ana disconnects D1; Ana reconnects D1; Ana torques D1; Ana safeties D1; Cho accepts D1; Ben disturbs D1", "D1", "reconnected");
         row("a half torque started again", "Ana disconnects D1; Ana reconnects D1; Ana torques D1 fastener=1; Ben torques D1 fastener=1", "D1", "reconnected");
-        row("work that followed an acceptance, its disturbance struck", "Ana disconnects B1; Ana reconnects B1; Ana measures B1; Ben accepts B1; Ana disturbs B1; Ben measures B1; Ana strikes entry=16", "B1", "secured");
+        row("work that followed an acceptance, its disturbance struck", "Ana disconnects B1; Ana reconnects B1; Ana measures B1; Ben accepts B1; Ana disturbs B1; Ben measures B1; Ove strikes entry=16", "B1", "secured");
         row("one of its two torque readings struck", "Ana disconnects D1; Ana reconnects D1; Ana torques D1; Ana safeties D1; Ana strikes entry=14", "D1", "reconnected");
     }
     void stagesAlongTheWay()

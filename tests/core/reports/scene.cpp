@@ -217,6 +217,22 @@ void Scene::work()
         inspect(item);
     figures();
     say(u"cho"_s, u"finding.closed"_s, u"F1"_s, {{u"disposition"_s, u"rectified"_s}, {u"authority"_s, u"task 36-11, step 9"_s}, {u"remarks"_s, u"Clamp renewed."_s}});
+    gates();
+}
+
+/// A gate that is passed, what was applied for the job, the incoming unit, and a run.
+void Scene::gates()
+{
+    say(u"mia"_s, u"hold.set"_s, u"last"_s,
+        {{u"title"_s, u"Last look"_s}, {u"authority"_s, u"work"_s}, {u"conditions"_s, Array{Object{{u"what"_s, u"interfaces"_s}, {u"stage"_s, u"inspected"_s}}}},
+         {u"gates"_s, Array{Object{{u"act"_s, u"job.closed"_s}}}}, {u"statements"_s, arrayOf({u"Nothing lies loose in the bay."_s})}});
+    say(u"ana"_s, u"temporary.applied"_s, u"T1"_s, {{u"sort"_s, u"isolation"_s}, {u"name"_s, u"Fuel valve shut and locked"_s}, {u"tag"_s, u"L-4"_s}});
+    say(u"mia"_s, u"temporary.removed"_s, u"T1"_s, {{u"reason"_s, u"Ana has left; the bay was searched."_s}});
+    say(u"cho"_s, u"unit.received"_s, {}, {{u"serial"_s, u"E-0577"_s}, {u"certificate"_s, u"RC-1"_s}, {u"shipping_blanks"_s, Value(12)}, {u"configuration"_s, u"same state"_s}});
+    say(u"ben"_s, u"test.recorded"_s, u"R1"_s,
+        {{u"what"_s, u"ground run"_s}, {u"name"_s, u"engine"_s}, {u"result"_s, u"passed"_s}, {u"reference"_s, u"task 71-00"_s},
+         {u"values"_s, Array{Object{{u"name"_s, u"Vibration"_s}, {u"read"_s, u"0.4 mm"_s}, {u"most"_s, u"0.9 mm"_s}}}}});
+    say(u"ana"_s, u"hold.passed"_s, u"last"_s, {{u"confirmed"_s, arrayOf({u"Nothing lies loose in the bay."_s})}});
 }
 
 void Scene::close()

@@ -42,6 +42,7 @@ private:
     void restore(const core::InterfaceState &item);
     void inspect(const core::InterfaceState &item);
     void figures();
+    void gates();
 
     core::Instant m_now;
     core::Register m_register;

@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/rules/unit.hpp"
+
+#include "core/job/stage.hpp"
+#include "core/rules/words.hpp"
+
+namespace core::rules {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString technician() { return inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")); }
+
+bool isRemoval(const Case &c) { return c.draft.kind == u"unit.removed"; }
+
+} // namespace
+
+std::optional<Refusal> serialIsTheJobs(const Case &c)
+{
+    const QString asked = isRemoval(c) ? c.job.facts.outgoingSerial : c.job.facts.incomingSerial;
+    if (c.text(u"serial") == asked)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This job is about the unit %1; the plate is said to read %2. Read it again. If the unit is another one, this is another job.")).arg(asked, c.text(u"serial")), technician());
+}
+
+std::optional<Refusal> unitMovesInOrder(const Case &c)
+{
+    const UnitChange &unit = c.job.unit;
+    const QString kind = c.draft.kind;
+    const std::optional<Mark> done = kind == u"unit.removed" ? (unit.off ? std::optional(unit.off->mark) : std::nullopt)
+                                     : kind == u"unit.received" ? (unit.in ? std::optional(unit.in->mark) : std::nullopt)
+                                                                : (unit.up ? std::optional(unit.up->mark) : std::nullopt);
+    if (done)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "That was said by %1 in entry %2. If it was wrong, strike that.")).arg(c.reg.nameOf(done->by)).arg(done->seq), technician());
+    if (kind != u"unit.positioned")
+        return std::nullopt;
+    if (!unit.off)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The outgoing unit is not off yet.")), technician());
+    if (!unit.in)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The incoming unit was not received yet: its plate, its certificate and its blanks are looked at first.")), technician());
+    return std::nullopt;
+}
+
+std::optional<Refusal> nothingHoldsTheUnit(const Case &c)
+{
+    for (const InterfaceState &item : c.job.items) {
+        if (stageOf(item) != Stage::Disconnected || item.stillAttached)
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 (%2) is not logged as free, so the unit cannot be off. Log what was undone first.")).arg(item.listed.id.text(), item.listed.name), technician());
+    }
+    return std::nullopt;
+}
+
+std::optional<Refusal> shippingBlanksAreOut(const Case &c)
+{
+    const qint64 counted = c.job.unit.in ? c.job.unit.in->shippingBlanks : 0;
+    const auto removed = c.draft.body.integer(u"shipping_blanks_removed");
+    if (!c.job.unit.in || removed == counted)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 shipping blanks were counted on the unit, and %2 are said to be removed. Find the difference before it goes up: a blank left in is found by the engine.")).arg(counted).arg(removed.value_or(0)), technician());
+}
+
+const Rule unitSerial{"unit.serial"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The wrong unit fits as well as the right one."), &serialIsTheJobs};
+const Rule unitOrder{"unit.order"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One place, one unit."), &unitMovesInOrder};
+const Rule unitFree{"unit.free"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The one bolt that everybody left to the others tears out what it holds."), &nothingHoldsTheUnit};
+const Rule unitBlanks{"unit.shipping-blanks"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was put in for the journey must come out before the work."), &shippingBlanksAreOut};
+
+} // namespace core::rules

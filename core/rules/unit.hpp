@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+/// The plate says the number that the job was opened with.
+std::optional<Refusal> serialIsTheJobs(const Case &c);
+/// Off once, received once, in its place once, in this order.
+std::optional<Refusal> unitMovesInOrder(const Case &c);
+/// A unit of which something is still logged as connected does not come off.
+std::optional<Refusal> nothingHoldsTheUnit(const Case &c);
+/// As many shipping blanks come off as were counted.
+std::optional<Refusal> shippingBlanksAreOut(const Case &c);
+
+extern const Rule unitSerial, unitOrder, unitFree, unitBlanks;
+
+} // namespace core::rules
