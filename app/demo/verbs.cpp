@@ -73,14 +73,19 @@ Done records(Play &play, const Step &step)
     const auto figures = bytes ? core::json::parseObject(*bytes) : core::failure(bytes.error());
     if (!figures)
         return core::failure(figures.error());
-    const core::json::Value *named = figures->find(step.what.front());
-    const core::json::Value *content = named && named->object() ? named->object()->find(u"body") : nullptr;
-    if (!content || !content->object())
-        return core::failure(core::ErrorCode::NotFound, tr("The demo has no figure %1.").arg(step.what.front()));
-    Object body = *content->object();
-    setDays(body, u"hoist_due"_s, play.day);
-    setDays(body, u"sling_due"_s, play.day);
-    return say(play, {draft(step.who, named->object()->text(u"kind"), std::nullopt, std::move(body))});
+    std::vector<core::Draft> drafts;
+    for (const QString &name : step.what) {
+        const core::json::Value *named = figures->find(name);
+        const core::json::Value *content = named && named->object() ? named->object()->find(u"body") : nullptr;
+        if (!content || !content->object())
+            return core::failure(core::ErrorCode::NotFound, tr("The demo has no figure %1.").arg(name));
+        Object body = *content->object();
+        setDays(body, u"hoist_due"_s, play.day);
+        setDays(body, u"sling_due"_s, play.day);
+        const QString subject = named->object()->text(u"subject");
+        drafts.push_back(draft(step.who, named->object()->text(u"kind"), subject.isEmpty() ? std::nullopt : std::optional(subject), std::move(body)));
+    }
+    return say(play, drafts);
 }
 
 Done checks(Play &play, const Step &step) { return sayAll(play, leakDrafts(play, step)); }
@@ -209,7 +214,11 @@ constexpr Verb verbs[] = {
 const Verb *findVerb(QStringView word)
 {
     const auto at = std::find_if(std::begin(verbs), std::end(verbs), [&](const Verb &verb) { return verb.word == word; });
-    return at == std::end(verbs) ? nullptr : at;
+    if (at != std::end(verbs))
+        return at;
+    const auto &gates = gateVerbs();
+    const auto gate = std::find_if(gates.begin(), gates.end(), [&](const Verb &verb) { return verb.word == word; });
+    return gate == gates.end() ? nullptr : &*gate;
 }
 
 } // namespace demo

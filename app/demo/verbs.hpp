@@ -16,6 +16,9 @@ struct Verb {
     core::Result<void> (*act)(Play &, const Step &);
 };
 
+/// Verbs of hold points, temporary items and the walk-round.
+const std::vector<Verb> &gateVerbs();
+
 /// The verb of that word, or nullptr.
 const Verb *findVerb(QStringView word);
 

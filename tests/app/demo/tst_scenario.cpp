@@ -176,8 +176,8 @@ void TstScenario::stopsInTheMiddle()
     QCOMPARE(told.trouble, QString());
     QVERIFY(!told.job().closed);
     const core::LooseEnds ends = core::looseEnds(told.job(), told.session->reg());
-    const std::set<QString> expected = {u"loose.untouched"_s, u"loose.disconnected"_s, u"loose.torque"_s, u"loose.bonding"_s,
-                                        u"loose.safetying"_s, u"loose.inspection"_s, u"loose.finding"_s};
+    const std::set<QString> expected = {u"loose.disconnected"_s, u"loose.torque"_s, u"loose.bonding"_s,
+                                        u"loose.safetying"_s, u"loose.inspection"_s, u"loose.finding"_s,  u"loose.leak"_s, u"loose.temporary"_s, u"loose.hold"_s};
     QCOMPARE(rulesOf(ends), expected);
     QCOMPARE(faultsOf(*told.store, *told.played), QStringList());
 }

@@ -1,0 +1,80 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/demo/verbs.hpp"
+
+#include <algorithm>
+
+#include "core/job/stage.hpp"
+#include "resources/resources.hpp"
+
+namespace demo {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+using core::json::Object;
+using Done = core::Result<void>;
+
+Done setsHolds(Play &play, const Step &step)
+{
+    const auto holds = resources::loadHoldPoints();
+    const auto who = core::PersonId::parse(step.who);
+    if (!holds || !who)
+        return core::failure(holds ? core::Error{core::ErrorCode::BadInput, step.who, {}} : holds.error());
+    return say(play, core::holdDrafts(*holds, *who, core::Instant::fromMilliseconds(0)));
+}
+
+/// Confirms each statement of the hold point.
+Done passes(Play &play, const Step &step)
+{
+    const auto id = core::HoldId::parse(step.what.front());
+    const core::HoldPoint *hold = id ? play.state().hold(*id) : nullptr;
+    Object body;
+    if (hold && !hold->statements.empty())
+        body.set(u"confirmed"_s, core::json::arrayOf(hold->statements));
+    if (!step.words.isEmpty())
+        body.set(u"remarks"_s, step.words);
+    return say(play, {draft(step.who, u"hold.passed"_s, step.what.front(), std::move(body))});
+}
+
+/// Goes round everything that is off and that nobody has confirmed free, but the mounts; one entry each.
+Done walksRound(Play &play, const Step &step)
+{
+    std::vector<core::Draft> drafts;
+    for (const core::InterfaceState &item : play.state().items) {
+        const bool isDue = core::stageOf(item) == core::Stage::Disconnected && !item.walkedRound && !item.stillAttached && item.listed.kind != u"mount";
+        const bool isNamed = step.what.empty() || std::find(step.what.begin(), step.what.end(), item.listed.id.text()) != step.what.end();
+        if (isDue && isNamed && !item.actors.contains(*core::PersonId::parse(step.who)))
+            drafts.push_back(draft(step.who, u"walkround.free"_s, item.listed.id.text(), {}));
+    }
+    return say(play, drafts);
+}
+
+Done findsAttached(Play &play, const Step &step) { return say(play, {draft(step.who, u"walkround.attached"_s, step.what.front(), {{u"what"_s, step.words}})}); }
+Done frees(Play &play, const Step &step) { return say(play, {draft(step.who, u"interface.freed"_s, step.what.front(), {{u"what"_s, step.words}})}); }
+
+/// The same act on each temporary item named.
+Done onEach(Play &play, const Step &step, const QString &kind, const Object &body)
+{
+    std::vector<core::Draft> drafts;
+    for (const QString &id : step.what)
+        drafts.push_back(draft(step.who, kind, id, body));
+    return say(play, drafts);
+}
+
+Done removes(Play &play, const Step &step) { return onEach(play, step, u"temporary.removed"_s, {}); }
+Done gives(Play &play, const Step &step) { return onEach(play, step, u"temporary.handed_over"_s, {{u"to"_s, step.choice}}); }
+
+} // namespace
+
+const std::vector<Verb> &gateVerbs()
+{
+    static const std::vector<Verb> verbs = {
+        {"sets_holds"_L1, &setsHolds}, {"passes"_L1, &passes}, {"walks_round"_L1, &walksRound}, {"finds_attached"_L1, &findsAttached},
+        {"frees"_L1, &frees},          {"removes"_L1, &removes}, {"gives"_L1, &gives},
+    };
+    return verbs;
+}
+
+} // namespace demo
