@@ -22,6 +22,8 @@ bool asksForTorque(const core::InterfaceState &item) { return core::asksFor(item
 bool asksForBonding(const core::InterfaceState &item) { return core::asksFor(item.listed, "bonding"_L1); }
 bool asksForSafetying(const core::InterfaceState &item) { return core::asksFor(item.listed, "safetying"_L1); }
 bool asksForLeakCheck(const core::InterfaceState &item) { return core::asksFor(item.listed, "leak"_L1); }
+bool isOff(const core::InterfaceState &item) { return core::stageOf(item) == core::Stage::Disconnected; }
+bool wasFoundAttached(const core::InterfaceState &item) { return item.stillAttached.has_value(); }
 bool hasTorque(const core::InterfaceState &item) { return !item.torque.empty(); }
 
 } // namespace
@@ -37,6 +39,17 @@ const std::vector<ActionLine> &actions()
         {"safetying.applied"_L1, Over::Items, "S", &seeds::safety, {"method"_L1}, Brings::Nothing, &asksForSafetying},
         {"leak.checked"_L1, Over::Items, "L", &seeds::leak, {"size"_L1, "flow"_L1, "class"_L1, "rate"_L1}, Brings::Nothing, &asksForLeakCheck},
         {"torque.taken_over"_L1, Over::Item, "", &seeds::takeOverTorque, {}, Brings::Nothing, &hasTorque},
+        {"walkround.free"_L1, Over::Items, "", &seeds::confirmFree, {}, Brings::Nothing, &isOff},
+        {"walkround.attached"_L1, Over::Item, "", &seeds::stillAttached, {}, Brings::Nothing, &isOff},
+        {"interface.freed"_L1, Over::Item, "", &seeds::freed, {}, Brings::Nothing, &wasFoundAttached},
+        {"temporary.applied"_L1, Over::Job, "", &seeds::applyTemporary, {}, Brings::Nothing, &always},
+        {"temporary.removed"_L1, Over::Subject, "", &seeds::removeTemporary, {}, Brings::Nothing, &always},
+        {"temporary.handed_over"_L1, Over::Subject, "", &seeds::handOverTemporary, {}, Brings::Nothing, &always},
+        {"unit.removed"_L1, Over::Job, "", &seeds::unitRemoved, {}, Brings::Nothing, &always},
+        {"unit.received"_L1, Over::Job, "", &seeds::unitReceived, {}, Brings::Nothing, &always},
+        {"unit.positioned"_L1, Over::Job, "", &seeds::unitPositioned, {}, Brings::Nothing, &always},
+        {"test.recorded"_L1, Over::Job, "", &seeds::recordTest, {}, Brings::Nothing, &always},
+        {"hold.passed"_L1, Over::Subject, "", &seeds::passHold, {}, Brings::Nothing, &always},
         {"inspection.accepted"_L1, Over::Item, "A", &seeds::accept, {}, Brings::Nothing, &always},
         {"inspection.rejected"_L1, Over::Item, "X", &seeds::reject, {}, Brings::Nothing, &always},
         {"interface.disturbed"_L1, Over::Item, "U", &seeds::disturb, {}, Brings::Nothing, &always},
@@ -63,8 +76,15 @@ const ActionLine &actionFor(QLatin1String kind)
     return *at;
 }
 
-QString actionText(const ActionLine &action, const core::Kinds &kinds, const core::JobState &job, const std::vector<core::InterfaceId> &items)
+QString actionText(const ActionLine &action, const core::Kinds &kinds, const core::JobState &job, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject)
 {
+    if (action.kind == "temporary.removed"_L1) {
+        const auto id = core::TemporaryId::parse(subject.value_or(QString()));
+        const core::TemporaryItem *item = id ? job.temporary(*id) : nullptr;
+        const core::Kind *kind = item ? kinds.find(core::temporaryKindId(item->sort)) : nullptr;
+        if (kind)
+            return kind->verbs.off.left(1).toUpper() + kind->verbs.off.mid(1);
+    }
     QString own;
     for (const core::InterfaceId &id : items) {
         const core::InterfaceState *item = job.item(id);
@@ -139,6 +159,7 @@ core::json::Value anyValue(const core::Field &field, const Situation &s)
     case core::FieldType::Digest:
     case core::FieldType::PublicKey: return core::Digest().hex();
     case core::FieldType::Texts:
+    case core::FieldType::Statements:
     case core::FieldType::People:
     case core::FieldType::Interfaces:
     case core::FieldType::Records: return core::json::Array();

@@ -43,8 +43,9 @@ const std::vector<ActionLine> &actions();
 /// The action that makes entries of that kind. It exists, or the program is wrong.
 const ActionLine &actionFor(QLatin1String kind);
 
-/// The words on the button: the kind's own verb where all chosen items share one ("Pull"), the act's otherwise.
-QString actionText(const ActionLine &action, const core::Kinds &kinds, const core::JobState &job, const std::vector<core::InterfaceId> &items);
+/// The words on the button: the kind's own verb where all chosen items share one ("Release"), or the temporary item has one ("Pull"), the act's
+/// otherwise.
+QString actionText(const ActionLine &action, const core::Kinds &kinds, const core::JobState &job, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject = {});
 
 /// The icon, named after the kind of entry.
 QString iconPath(const ActionLine &action);

@@ -31,6 +31,7 @@ struct Seed {
     core::json::Object body;  ///< prefilled
     core::json::Object probe; ///< likely values of what a person will type, to ask the rules with
     QString part{};           ///< tells several entries of one item apart: "Fastener 3"
+    std::vector<QString> statements{}; ///< that a field of statements lets tick
 };
 
 struct ActionLine;

@@ -10,6 +10,7 @@
 #include "core/job/draft_help.hpp"
 #include "core/job/leak_reading.hpp"
 #include "core/job/loose_ends.hpp"
+#include "core/job/reached.hpp"
 #include "core/job/torque_plan.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
@@ -221,6 +222,70 @@ std::vector<Seed> safety(const Situation &s)
         if (!item.listed.safetying.isEmpty())
             seed.body = {{u"method"_s, item.listed.safetying}};
     });
+}
+
+std::vector<Seed> applyTemporary(const Situation &s) { return {{core::nextTemporary(s.job), {}, {{u"sort"_s, u"isolation"_s}, {u"name"_s, text("what")}}}}; }
+
+std::vector<Seed> removeTemporary(const Situation &s)
+{
+    const auto id = core::TemporaryId::parse(s.subject.value_or(QString()));
+    const core::TemporaryItem *item = id ? s.job.temporary(*id) : nullptr;
+    Seed seed{s.subject, {}, {}};
+    // What is somebody else's lockout asks for a reason; the rules say whose word it takes.
+    if (item && core::isLockout(item->sort) && s.person && *s.person != item->owner)
+        seed.probe.set(u"reason"_s, text("reason"));
+    return {seed};
+}
+
+std::vector<Seed> handOverTemporary(const Situation &s)
+{
+    Seed seed{s.subject, {}, {}};
+    const auto other = std::find_if(s.job.crew.begin(), s.job.crew.end(), [&](const core::PersonId &one) { return one != s.person; });
+    if (other != s.job.crew.end())
+        seed.probe.set(u"to"_s, other->text());
+    return {seed};
+}
+
+// A plate is read, not taken over: the serial number is typed.
+std::vector<Seed> unitRemoved(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.outgoingSerial}, {u"tag"_s, text("tag")}}}}; }
+std::vector<Seed> unitReceived(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.incomingSerial}, {u"certificate"_s, text("certificate")}, {u"configuration"_s, text("same")}}}}; }
+std::vector<Seed> unitPositioned(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.incomingSerial}, {u"shipping_blanks_removed"_s, s.job.unit.in ? s.job.unit.in->shippingBlanks : 0}}}}; }
+
+std::vector<Seed> recordTest(const Situation &s)
+{
+    Seed seed{core::nextTest(s.job), {}, {{u"what"_s, u"ground run"_s}, {u"name"_s, text("unit")}, {u"result"_s, u"passed"_s}, {u"reference"_s, text("task")}}};
+    // Whether a test may be recorded at all is asked of one that covers what is restored.
+    std::vector<QString> restored;
+    for (const core::InterfaceState &item : s.job.items) {
+        if (core::restoredWith(item))
+            restored.push_back(item.listed.id.text());
+    }
+    seed.probe.set(u"covers"_s, core::json::arrayOf(restored));
+    return {seed};
+}
+
+std::vector<Seed> passHold(const Situation &s)
+{
+    const auto id = core::HoldId::parse(s.subject.value_or(QString()));
+    const core::HoldPoint *hold = id ? s.job.hold(*id) : nullptr;
+    Seed seed{s.subject, {}, {}};
+    if (hold && !hold->statements.empty()) {
+        seed.statements = hold->statements;
+        seed.probe.set(u"confirmed"_s, core::json::arrayOf(hold->statements));
+    }
+    return {seed};
+}
+
+std::vector<Seed> confirmFree(const Situation &s) { return forEachItem(s, [](const core::InterfaceState &, Seed &) {}); }
+
+std::vector<Seed> stillAttached(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &, Seed &seed) { seed.probe = {{u"what"_s, text("what")}}; });
+}
+
+std::vector<Seed> freed(const Situation &s)
+{
+    return forEachItem(s, [](const core::InterfaceState &, Seed &seed) { seed.probe = {{u"what"_s, text("what")}}; });
 }
 
 std::vector<Seed> accept(const Situation &s) { return forEachItem(s, [](const core::InterfaceState &, Seed &) {}); }

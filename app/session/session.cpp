@@ -60,7 +60,12 @@ core::Refusals Session::ask(const core::Draft &draft) const
     return core::admit(fold() ? fold()->state() : core::JobState(), reg(), now);
 }
 
-Signed Session::newJob(const core::Draft &opened, const Signer &signer) { return sign(newLedgerId(), {opened}, signer); }
+Signed Session::newJob(const core::Draft &opened, const Signer &signer, const std::vector<core::Draft> &next)
+{
+    std::vector<core::Draft> drafts{opened};
+    drafts.insert(drafts.end(), next.begin(), next.end());
+    return sign(newLedgerId(), drafts, signer);
+}
 
 core::LedgerId Session::newLedgerId() { return *core::LedgerId::parse(QUuid::createUuid().toString(QUuid::WithoutBraces)); }
 

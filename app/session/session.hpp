@@ -69,8 +69,9 @@ public:
     /// The same with a key that is fetched once every draft was admitted. All drafts are by one author.
     Signed sign(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const KeySource &key);
 
-    /// Opens a job: signs the draft of `job.opened` as the first entry of a new ledger. The ledger's name is in the entry.
-    Signed newJob(const core::Draft &opened, const Signer &signer);
+    /// Opens a job: signs the draft of `job.opened` as the first entry of a new ledger, and `next` behind it, its hold points. The ledger's
+    /// name is in the entry.
+    Signed newJob(const core::Draft &opened, const Signer &signer, const std::vector<core::Draft> &next = {});
 
     /// A name for a ledger that nobody else has: a random UUID (RFC 4122).
     static core::LedgerId newLedgerId();

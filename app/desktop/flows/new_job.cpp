@@ -3,6 +3,7 @@
 
 #include "app/desktop/flows/new_job.hpp"
 
+#include <QCheckBox>
 #include <QCoreApplication>
 #include <QFormLayout>
 #include <QPlainTextEdit>
@@ -14,6 +15,8 @@
 #include "app/desktop/parts/words.hpp"
 #include "core/acts/act.hpp"
 #include "core/job/admit.hpp"
+#include "core/value/error_words.hpp"
+#include "resources/resources.hpp"
 
 namespace desktop {
 
@@ -71,6 +74,14 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
     addRow(rows, NewJob::tr("Zones"), zones);
     column->addWidget(form);
     column->addLayout(rows);
+    const auto holds = resources::loadHoldPoints();
+    auto *standard = new QCheckBox(area);
+    standard->setObjectName(u"standardHolds"_s);
+    standard->setText(holds ? NewJob::tr("With the %n standard hold points", nullptr, static_cast<int>(holds->size())) : core::errorInWords(holds.error()));
+    standard->setToolTip(NewJob::tr("Signed gates: safe to start, all free, lowering, lifting, mounts, last look, power, closure. The lead may strike or change one before it matters."));
+    standard->setChecked(holds.has_value());
+    standard->setEnabled(holds.has_value());
+    column->addWidget(standard);
 
     const auto draft = [=, &session](const core::PersonId &author) {
         core::json::Object body = form->bodies().front();
@@ -79,9 +90,19 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
     };
     SheetPlan plan{NewJob::tr("New job"), core::meaningInWords(QString(act.meaning)), NewJob::tr("Open the job and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return form->firstGap(); };
-    plan.words = [=, &session, &act] { return QStringList{doneOf(act) + u'\n' + bodyInWords(act, form->bodies().front(), session.reg())}; };
+    plan.words = [=, &session, &act] {
+        QStringList lines{doneOf(act) + u'\n' + bodyInWords(act, form->bodies().front(), session.reg())};
+        if (holds && standard->isChecked()) {
+            for (const core::NamedHold &hold : *holds)
+                lines << NewJob::tr("Hold point set: %1").arg(hold.body.text(u"title"));
+        }
+        return lines;
+    };
     plan.whyNot = [=, &session](const core::PersonId &author) { return core::admit(core::JobState(), session.reg(), draft(author)); };
-    plan.take = [=, &session](const session::Signer &signer) { return session.newJob(draft(signer.person), signer); };
+    plan.take = [=, &session](const session::Signer &signer) {
+        const bool isWanted = holds && standard->isChecked();
+        return session.newJob(draft(signer.person), signer, isWanted ? core::holdDrafts(*holds, signer.person, session.now()) : std::vector<core::Draft>());
+    };
     return plan;
 }
 

@@ -129,14 +129,16 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return draftsOf(kind, seeds, form->bodies(), author, m_session.now());
     };
     SheetPlan plan;
-    plan.title = actionText(action, m_kinds, situation.job, situation.items);
+    plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
         plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));
+    else if (action.over == Over::Subject && situation.subject)
+        plan.title = tr("%1: %2").arg(plan.title, subjectInWords(situation.subject, situation.job));
     else if (situation.items.size() > 1 && action.over == Over::Items)
         plan.title = tr("%1: %2 items").arg(plan.title).arg(situation.items.size());
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
-    plan.cautions = cautionsFor(situation.items) + act.cautions();
+    plan.cautions = cautionsFor(situation) + act.cautions();
     plan.form = form;
     plan.firstGap = [form] { return form->firstGap(); };
     plan.workings = [this, form, seeds, kind = action.kind] {
@@ -188,10 +190,14 @@ FieldForm *Signing::makeForm(const FieldForm::Plan &plan)
     return form;
 }
 
-QStringList Signing::cautionsFor(const std::vector<core::InterfaceId> &items) const
+QStringList Signing::cautionsFor(const Situation &situation) const
 {
     QStringList cautions;
-    for (const core::InterfaceId &id : items) {
+    const auto temporaryId = core::TemporaryId::parse(situation.subject.value_or(QString()));
+    const core::TemporaryItem *temporary = temporaryId ? situation.job.temporary(*temporaryId) : nullptr;
+    if (const core::Kind *kind = temporary ? m_kinds.find(core::temporaryKindId(temporary->sort)) : nullptr)
+        cautions << kind->caution;
+    for (const core::InterfaceId &id : situation.items) {
         const core::InterfaceState *item = m_feed.state()->item(id);
         const core::Kind *kind = item ? m_kinds.find(item->listed.kind) : nullptr;
         if (kind && !kind->caution.isEmpty() && !cautions.contains(kind->caution))

@@ -50,7 +50,7 @@ private:
     SheetPlan planFor(const ActionLine &action, const Situation &situation, const std::optional<Photo> &photo);
     /// With the look-up tables of its fields.
     FieldForm *makeForm(const FieldForm::Plan &plan);
-    QStringList cautionsFor(const std::vector<core::InterfaceId> &items) const;
+    QStringList cautionsFor(const Situation &situation) const;
 
     session::Session &m_session;
     JobFeed &m_feed;

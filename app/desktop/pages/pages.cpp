@@ -8,10 +8,14 @@
 #include "app/desktop/pages/figures/figures_page.hpp"
 #include "app/desktop/pages/findings/findings_page.hpp"
 #include "app/desktop/pages/handover/handover_page.hpp"
+#include "app/desktop/pages/holds/holds_page.hpp"
 #include "app/desktop/pages/inspect/inspect_page.hpp"
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
+#include "app/desktop/pages/temporaries/temporaries_page.hpp"
+#include "app/desktop/pages/unit/unit_page.hpp"
+#include "app/desktop/pages/walk_round/walk_round_page.hpp"
 
 namespace desktop {
 
@@ -34,6 +38,10 @@ const std::vector<PageLine> &pages()
         {"handover"_L1, QT_TRANSLATE_NOOP("Page", "Handover"), "Ctrl+5", &HandoverPage::make, &HandoverPage::waiting},
         {"record"_L1, QT_TRANSLATE_NOOP("Page", "Record"), "Ctrl+6", &RecordPage::make, &nothing},
         {"figures"_L1, QT_TRANSLATE_NOOP("Page", "Lifts, fluids"), "Ctrl+7", &FiguresPage::make, &nothing},
+        {"holds"_L1, QT_TRANSLATE_NOOP("Page", "Hold points"), "Ctrl+8", &HoldsPage::make, &HoldsPage::waiting},
+        {"walk-round"_L1, QT_TRANSLATE_NOOP("Page", "Walk-round"), "Ctrl+9", &WalkRoundPage::make, &WalkRoundPage::waiting},
+        {"temporaries"_L1, QT_TRANSLATE_NOOP("Page", "Applied"), "Ctrl+0", &TemporariesPage::make, &TemporariesPage::waiting},
+        {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
     };
     return all;
 }

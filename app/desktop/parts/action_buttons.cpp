@@ -69,7 +69,7 @@ QString ActionButtons::leadingAct() const
 void ActionButtons::dress(const Row &row, const QString &reason, bool isLeading)
 {
     const QString key = QString::fromLatin1(row.action->shortcut);
-    const QString text = actionText(*row.action, m_kinds, *m_feed.state(), m_items);
+    const QString text = actionText(*row.action, m_kinds, *m_feed.state(), m_items, m_subject);
     row.button->setText(key.isEmpty() ? text : tr("%1   %2").arg(text, key));
     const bool isMain = isLeading && reason.isEmpty();
     const QIcon icon(iconPath(*row.action));

@@ -5,12 +5,15 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QGridLayout>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 
 #include <algorithm>
 
+#include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 
 namespace desktop {
@@ -258,9 +261,56 @@ private:
     QListWidget *m_list;
 };
 
+/// Each statement with a box of its own, as large as a finger; none is ticked beforehand, and none ticks them all.
+class StatementsEditor : public FieldEditor {
+public:
+    StatementsEditor(const std::vector<QString> &statements, QWidget *parent) : FieldEditor(parent), m_statements(statements)
+    {
+        auto *rows = new QGridLayout(this);
+        rows->setContentsMargins(0, 0, 0, 0);
+        rows->setColumnStretch(1, 1);
+        for (int row = 0; row < static_cast<int>(statements.size()); ++row) {
+            const QString &statement = statements[static_cast<std::size_t>(row)];
+            auto *box = new QCheckBox(this);
+            box->setObjectName(QStringLiteral("statement.%1").arg(row));
+            box->setAccessibleName(statement);
+            box->setMinimumSize(touchHeight(fontMetrics()), touchHeight(fontMetrics()));
+            auto *words = new QLabel(statement, this);
+            words->setWordWrap(true);
+            words->setBuddy(box);
+            rows->addWidget(box, row, 0, Qt::AlignTop);
+            rows->addWidget(words, row, 1, Qt::AlignVCenter);
+            connect(box, &QCheckBox::toggled, this, &FieldEditor::edited);
+            m_boxes.push_back(box);
+        }
+        if (!m_boxes.empty())
+            setFocusProxy(m_boxes.front());
+    }
+    std::optional<Value> value() const override
+    {
+        std::vector<QString> ticked;
+        for (std::size_t i = 0; i < m_boxes.size(); ++i) {
+            if (m_boxes[i]->isChecked())
+                ticked.push_back(m_statements[i]);
+        }
+        return ticked.empty() ? std::nullopt : std::optional<Value>(core::json::arrayOf(ticked));
+    }
+    void setValue(const Value &value) override
+    {
+        const auto *array = value.array();
+        for (std::size_t i = 0; i < m_boxes.size(); ++i)
+            m_boxes[i]->setChecked(array && std::find(array->begin(), array->end(), Value(m_statements[i])) != array->end());
+    }
+    QWidget *control() override { return m_boxes.empty() ? static_cast<QWidget *>(this) : m_boxes.front(); }
+
+private:
+    std::vector<QString> m_statements;
+    std::vector<QCheckBox *> m_boxes;
+};
+
 } // namespace
 
-FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &reg, const core::JobState *job, QWidget *parent)
+FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &reg, const core::JobState *job, const std::vector<QString> &statements, QWidget *parent)
 {
     switch (field.type) {
     case FieldType::Text:
@@ -277,6 +327,7 @@ FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &r
     case FieldType::Interface:
     case FieldType::Tool: return new ChoiceEditor(field, reg, job, parent);
     case FieldType::Quantity: return new QuantityEditor(field, parent);
+    case FieldType::Statements: return statements.empty() ? nullptr : new StatementsEditor(statements, parent);
     case FieldType::People: return new PeopleEditor(field, reg, parent);
     case FieldType::Digest:
     case FieldType::PublicKey:

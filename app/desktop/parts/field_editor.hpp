@@ -19,7 +19,8 @@ class FieldEditor : public QWidget {
 
 public:
     /// The editor for a field; nullptr for what no person types (digests, keys, records).
-    static FieldEditor *make(const core::Field &field, const core::Register &reg, const core::JobState *job, QWidget *parent);
+    /// `statements` are those that a field of that type lets tick.
+    static FieldEditor *make(const core::Field &field, const core::Register &reg, const core::JobState *job, const std::vector<QString> &statements, QWidget *parent);
 
     /// What was typed, or nothing while it is empty. Half-typed values come out as text, so that the form's rule names them.
     virtual std::optional<core::json::Value> value() const = 0;

@@ -4,6 +4,7 @@
 #include "app/desktop/parts/sign_sheet.hpp"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QFrame>
@@ -133,6 +134,8 @@ void SignSheet::addForm()
         connect(list, &QListWidget::itemChanged, this, &SignSheet::judge);
     for (QPlainTextEdit *text : m_plan.form->findChildren<QPlainTextEdit *>())
         connect(text, &QPlainTextEdit::textChanged, this, &SignSheet::judge);
+    for (QCheckBox *box : m_plan.form->findChildren<QCheckBox *>())
+        connect(box, &QCheckBox::toggled, this, &SignSheet::judge);
     if (const auto *form = qobject_cast<FieldForm *>(m_plan.form))
         connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
 }

@@ -77,6 +77,7 @@ QString valueInWords(const core::Field &field, const core::json::Value &value, c
     case core::FieldType::Quantity:
     case core::FieldType::Interface:
     case core::FieldType::Texts:
+    case core::FieldType::Statements:
     case core::FieldType::People:
     case core::FieldType::Interfaces: break;
     }
@@ -110,7 +111,15 @@ QString subjectInWords(const std::optional<QString> &subject, const core::JobSta
         return {};
     const auto id = core::InterfaceId::parse(*subject);
     const core::InterfaceState *item = id ? job.item(*id) : nullptr;
-    return item ? itemInWords(*item) : *subject;
+    if (item)
+        return itemInWords(*item);
+    const auto temporaryId = core::TemporaryId::parse(*subject);
+    if (const core::TemporaryItem *temporary = temporaryId ? job.temporary(*temporaryId) : nullptr)
+        return temporary->id.text() + u' ' + temporary->name;
+    const auto holdId = core::HoldId::parse(*subject);
+    if (const core::HoldPoint *hold = holdId ? job.hold(*holdId) : nullptr)
+        return hold->title;
+    return *subject;
 }
 
 QString spreadsheetColumn(qint64 column)

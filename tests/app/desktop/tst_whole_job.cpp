@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QImage>
 #include <QLabel>
@@ -205,6 +206,8 @@ void TstWholeJob::fromImportToClosure()
     pick(*sheet(), "lead", u"ana"_s);
     named<QWidget>(*sheet(), "crew")->findChild<QListWidget *>()->item(0)->setCheckState(Qt::Checked);
     named<QPlainTextEdit>(*sheet(), "zones")->setPlainText(u"Left: ana\nRight"_s);
+    QVERIFY(named<QCheckBox>(*sheet(), "standardHolds")->isChecked());
+    named<QCheckBox>(*sheet(), "standardHolds")->click(); // a short job, without gates
     QCOMPARE(sign(u"ana"_s), QString());
 
     // They take the list.
@@ -240,6 +243,7 @@ void TstWholeJob::fromImportToClosure()
     press(page("list"), "bonding.measured");
     QTRY_VERIFY(sheet());
     type(*sheet(), "value", u"1.2"_s);
+    type(*sheet(), "lead_zero", u"0.02 mohm"_s);
     QCOMPARE(sign(u"ana"_s), QString());
     choose({u"F1"_s});
     press(page("list"), "safetying.applied");

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "app/desktop/pages/page.hpp"
+
+class QLabel;
+
+namespace desktop {
+
+class ActionButtons;
+class RowTable;
+
+/// The signed gates of the job: which are passed, what each asks for, and what of it is not so yet.
+class HoldsPage : public Page {
+    Q_OBJECT
+
+public:
+    explicit HoldsPage(const PageTools &tools, QWidget *parent = nullptr);
+    static Page *make(const PageTools &tools, QWidget *parent) { return new HoldsPage(tools, parent); }
+    /// Those that may be passed as far as their conditions go, or have to be passed again.
+    static qsizetype waiting(const PageTools &tools);
+
+private:
+    void refresh();
+    void showChosen();
+
+    RowTable *m_rows;
+    QLabel *m_title;
+    QLabel *m_behind;
+    RowTable *m_conditions;
+    ActionButtons *m_actions;
+};
+
+} // namespace desktop

@@ -1,0 +1,298 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+
+#include "app/desktop/flows/signing.hpp"
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/pages/holds/holds_page.hpp"
+#include "app/desktop/pages/temporaries/temporaries_page.hpp"
+#include "app/desktop/pages/walk_round/walk_round_page.hpp"
+#include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/sign_sheet.hpp"
+#include "core/holds/standing.hpp"
+#include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/scripted_ask.hpp"
+
+using namespace Qt::StringLiterals;
+using core::json::Array;
+using core::json::arrayOf;
+using core::json::Object;
+
+namespace {
+
+template <class Widget>
+Widget *named(const QWidget &in, const QString &name)
+{
+    auto *found = in.findChild<Widget *>(name);
+    if (!found)
+        qFatal("no widget %s", qPrintable(name));
+    return found;
+}
+
+core::InterfaceId item(const char *id) { return *core::InterfaceId::parse(QString::fromLatin1(id)); }
+
+QString cell(desktop::RowTable &table, const QString &key, int column) { return table.model().rows()[static_cast<std::size_t>(table.model().rowOf(key))].cells[column]; }
+
+} // namespace
+
+/// Hold points, temporary items and the walk-round, through the pages and the sheets on which they are signed.
+class TestGates : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init();
+    void cleanup();
+    void eachIsTickedOnItsOwn();
+    void ticksAreOnePersonsLook();
+    void ownWorkIsNotTicked();
+    void stillAttachedGoesBackToTheCrew();
+    void holdPointShowsWhatIsMissing();
+    void statementsAreTickedOneByOne();
+    void underminedIsShownAsVoid();
+    void whatIsAppliedIsRemovedByItsOwner();
+
+private:
+    void say(const QString &who, const QString &kind, const std::optional<QString> &subject, Object body);
+    void refresh();
+    /// Fills in who signs, presses the button, and gives what the sheet then says is wrong; empty when it was signed.
+    QString sign(const QString &who);
+    desktop::SignSheet *sheet();
+    template <class ThePage>
+    ThePage &page()
+    {
+        if (!m_page)
+            m_page.reset(new ThePage({*m_feed, *m_signing, *m_selection, *m_ask, m_bench->kinds(), {}}));
+        m_page->show();
+        return static_cast<ThePage &>(*m_page);
+    }
+
+    std::unique_ptr<Bench> m_bench;
+    std::unique_ptr<session::Session> m_session;
+    std::unique_ptr<ScriptedAsk> m_ask;
+    std::unique_ptr<QWidget> m_window;
+    std::unique_ptr<desktop::JobFeed> m_feed;
+    std::unique_ptr<desktop::Selection> m_selection;
+    std::unique_ptr<desktop::Page> m_page;
+    desktop::Signing *m_signing = nullptr;
+    std::optional<core::LedgerId> m_ledger;
+};
+
+void TestGates::init()
+{
+    m_bench = std::make_unique<Bench>();
+    QCOMPARE(m_bench->trouble(), QString());
+    m_session = m_bench->another();
+    QVERIFY(m_session);
+    m_ledger = m_bench->openJob(*m_session);
+    QVERIFY2(m_ledger, qPrintable(m_bench->trouble()));
+    for (const QString &id : {u"D1"_s, u"D2"_s, u"M1"_s})
+        say(u"ana"_s, u"interface.listed"_s, id, {{u"name"_s, id}, {u"kind"_s, id.startsWith(u'M') ? u"mount"_s : u"drain"_s}, {u"zone"_s, u"Left"_s}});
+    say(u"ana"_s, u"hold.set"_s, u"free"_s,
+        {{u"title"_s, u"All free"_s}, {u"authority"_s, u"lead"_s},
+         {u"conditions"_s, Array{Object{{u"what"_s, u"interfaces"_s}, {u"stage"_s, u"walked_round"_s}, {u"kinds"_s, arrayOf({u"drain"_s})}}}},
+         {u"gates"_s, Array{Object{{u"act"_s, u"interface.disconnected"_s}, {u"kinds"_s, arrayOf({u"mount"_s})}}}},
+         {u"statements"_s, arrayOf({u"The hoist has the load."_s, u"Nobody stands under it."_s})}});
+    for (const QString &id : {u"D1"_s, u"D2"_s})
+        say(u"ana"_s, u"interface.disconnected"_s, id, {{u"tag"_s, id}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}});
+    QVERIFY(m_session->openJob(*m_ledger));
+    m_ask = std::make_unique<ScriptedAsk>();
+    m_window = std::make_unique<QWidget>();
+    m_window->show();
+    m_feed = std::make_unique<desktop::JobFeed>();
+    m_selection = std::make_unique<desktop::Selection>();
+    m_signing = new desktop::Signing(*m_session, *m_feed, m_bench->kinds(), *m_ask, m_window.get());
+    connect(m_signing, &desktop::Signing::hasSigned, this, &TestGates::refresh);
+    refresh();
+}
+
+void TestGates::cleanup()
+{
+    m_page.reset();
+    m_window.reset();
+    m_selection.reset();
+    m_feed.reset();
+    m_session.reset();
+    m_bench.reset();
+}
+
+void TestGates::say(const QString &who, const QString &kind, const std::optional<QString> &subject, Object body)
+{
+    QCOMPARE(Bench::say(*m_session, *m_ledger, who, kind, subject, std::move(body)), QString());
+    m_session->lock(); // nobody sits at the computer yet
+    if (m_feed)
+        refresh();
+}
+
+void TestGates::refresh()
+{
+    QVERIFY(m_session->refresh());
+    m_feed->take(m_session->state(), m_session->said(), m_session->reg());
+    m_feed->tellPersonChanged();
+}
+
+desktop::SignSheet *TestGates::sheet()
+{
+    const auto openOne = [&]() -> desktop::SignSheet * {
+        for (auto *one : m_window->findChildren<desktop::SignSheet *>()) {
+            if (one->isVisible())
+                return one;
+        }
+        return nullptr;
+    };
+    [&] { QTRY_VERIFY(openOne() != nullptr); }();
+    return openOne();
+}
+
+QString TestGates::sign(const QString &who)
+{
+    desktop::SignSheet *open = sheet();
+    auto *person = named<QWidget>(*open, u"person"_s);
+    auto *line = qobject_cast<QLineEdit *>(person);
+    (line ? line : person->findChild<QLineEdit *>())->setText(who);
+    named<QLineEdit>(*open, u"secret"_s)->setText(Bench::pinOf(who));
+    named<QPushButton>(*open, u"sign"_s)->click();
+    const QString problem = open->isVisible() ? named<QLabel>(*open, u"problem"_s)->text() : QString();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the sheet goes once it has signed
+    return problem;
+}
+
+void TestGates::eachIsTickedOnItsOwn()
+{
+    auto &round = page<desktop::WalkRoundPage>();
+    auto *rows = named<desktop::RowTable>(round, u"round"_s);
+    auto *signTicked = named<QPushButton>(round, u"signTicked"_s);
+    QCOMPARE(rows->model().rowCount(), 2);
+    QVERIFY(!signTicked->isEnabled());
+    QCOMPARE(rows->chosen(), u"D1"_s);
+    QTest::keyClick(&rows->view(), Qt::Key_Space);
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"ticked"_s);
+    QCOMPARE(cell(*rows, u"D2"_s, 0), u"not yet"_s);
+    QCOMPARE(rows->chosen(), u"D2"_s); // on to the next
+    // Choosing all of them ticks none of them.
+    rows->view().selectAll();
+    QCOMPARE(cell(*rows, u"D2"_s, 0), u"not yet"_s);
+    signTicked->click();
+    QCOMPARE(sign(u"cho"_s), QString());
+    QVERIFY(m_session->state()->item(item("D1"))->walkedRound);
+    QVERIFY(!m_session->state()->item(item("D2"))->walkedRound);
+    QCOMPARE(m_session->said().back().kind, u"walkround.free"_s);
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"free"_s);
+    QVERIFY(!signTicked->isEnabled());
+}
+
+void TestGates::ticksAreOnePersonsLook()
+{
+    auto &round = page<desktop::WalkRoundPage>();
+    auto *rows = named<desktop::RowTable>(round, u"round"_s);
+    named<QPushButton>(round, u"tick"_s)->click();
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"ticked"_s);
+    // Ben signs something else meanwhile: he is at the computer now, and looks for himself.
+    m_signing->begin(desktop::actionFor("finding.raised"_L1), {});
+    named<QWidget>(*sheet(), u"description"_s)->findChild<QLineEdit *>()->setText(u"scratch"_s);
+    QCOMPARE(sign(u"ben"_s), QString());
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"not yet"_s);
+}
+
+void TestGates::ownWorkIsNotTicked()
+{
+    auto &round = page<desktop::WalkRoundPage>();
+    m_signing->begin(desktop::actionFor("finding.raised"_L1), {});
+    named<QWidget>(*sheet(), u"description"_s)->findChild<QLineEdit *>()->setText(u"scratch"_s);
+    QCOMPARE(sign(u"ana"_s), QString()); // Ana undid both
+    QVERIFY(!named<QPushButton>(round, u"tick"_s)->isEnabled());
+    QTest::keyClick(&named<desktop::RowTable>(round, u"round"_s)->view(), Qt::Key_Space);
+    QCOMPARE(cell(*named<desktop::RowTable>(round, u"round"_s), u"D1"_s, 0), u"not yet"_s);
+}
+
+void TestGates::stillAttachedGoesBackToTheCrew()
+{
+    auto &round = page<desktop::WalkRoundPage>();
+    auto *rows = named<desktop::RowTable>(round, u"round"_s);
+    named<QPushButton>(round, u"walkround.attached"_s)->click();
+    named<QWidget>(*sheet(), u"what"_s)->findChild<QLineEdit *>()->setText(u"one bolt behind it"_s);
+    QCOMPARE(sign(u"cho"_s), QString());
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"still attached"_s);
+    QVERIFY(cell(*rows, u"D1"_s, 3).contains(u"one bolt behind it"));
+    QVERIFY(!named<QPushButton>(round, u"tick"_s)->isEnabled());
+    QVERIFY(named<QPushButton>(round, u"interface.freed"_s)->isVisible());
+}
+
+void TestGates::holdPointShowsWhatIsMissing()
+{
+    auto &holds = page<desktop::HoldsPage>();
+    auto *rows = named<desktop::RowTable>(holds, u"holds"_s);
+    auto *conditions = named<desktop::RowTable>(holds, u"conditions"_s);
+    QCOMPARE(cell(*rows, u"free"_s, 1), u"waits"_s);
+    QCOMPARE(rows->chosen(), u"free"_s);
+    QCOMPARE(conditions->model().rowCount(), 3);
+    QCOMPARE(cell(*conditions, u"0"_s, 0), u"no"_s);
+    QVERIFY(cell(*conditions, u"0"_s, 2).contains(u"D1"));
+    auto *pass = named<QPushButton>(holds, u"hold.passed"_s);
+    QVERIFY(!pass->isEnabled());
+    QVERIFY2(pass->toolTip().contains(u"cannot be passed yet"), qPrintable(pass->toolTip()));
+    for (const QString &id : {u"D1"_s, u"D2"_s})
+        say(u"cho"_s, u"walkround.free"_s, id, {});
+    QCOMPARE(cell(*rows, u"free"_s, 1), u"ready to pass"_s);
+    QCOMPARE(cell(*conditions, u"0"_s, 0), u"yes"_s);
+    QVERIFY(pass->isEnabled());
+}
+
+void TestGates::statementsAreTickedOneByOne()
+{
+    for (const QString &id : {u"D1"_s, u"D2"_s})
+        say(u"cho"_s, u"walkround.free"_s, id, {});
+    auto &holds = page<desktop::HoldsPage>();
+    named<QPushButton>(holds, u"hold.passed"_s)->click();
+    auto *first = named<QCheckBox>(*sheet(), u"statement.0"_s);
+    auto *second = named<QCheckBox>(*sheet(), u"statement.1"_s);
+    QVERIFY(!first->isChecked() && !second->isChecked());
+    QVERIFY(first->height() >= 44 && !first->accessibleName().isEmpty());
+    first->click();
+    QVERIFY2(sign(u"ana"_s).contains(u"Nobody stands under it."), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
+    second->click();
+    QCOMPARE(sign(u"ana"_s), QString());
+    QVERIFY(m_session->state()->hold(*core::HoldId::parse(u"free"))->passed);
+    QCOMPARE(cell(*named<desktop::RowTable>(holds, u"holds"_s), u"free"_s, 1), u"passed"_s);
+}
+
+void TestGates::underminedIsShownAsVoid()
+{
+    for (const QString &id : {u"D1"_s, u"D2"_s})
+        say(u"cho"_s, u"walkround.free"_s, id, {});
+    say(u"ana"_s, u"hold.passed"_s, u"free"_s, {{u"confirmed"_s, arrayOf({u"The hoist has the load."_s, u"Nobody stands under it."_s})}});
+    say(u"cho"_s, u"walkround.attached"_s, u"D1"_s, {{u"what"_s, u"a clamp"_s}});
+    auto &holds = page<desktop::HoldsPage>();
+    QCOMPARE(cell(*named<desktop::RowTable>(holds, u"holds"_s), u"free"_s, 1), u"void, pass again"_s);
+    QCOMPARE(m_signing->whyNot(desktop::actionFor("interface.disconnected"_L1), {item("M1")}).front().rule, u"hold.gate"_s);
+}
+
+void TestGates::whatIsAppliedIsRemovedByItsOwner()
+{
+    auto &applied = page<desktop::TemporariesPage>();
+    auto *rows = named<desktop::RowTable>(applied, u"temporaries"_s);
+    named<QPushButton>(applied, u"temporary.applied"_s)->click();
+    named<QWidget>(*sheet(), u"name"_s)->findChild<QLineEdit *>()->setText(u"fuel valve shut"_s);
+    auto *sort = named<QWidget>(*sheet(), u"sort"_s)->findChild<QComboBox *>();
+    sort->setCurrentIndex(sort->findData(u"isolation"_s));
+    QCOMPARE(sign(u"ben"_s), QString());
+    QCOMPARE(rows->model().rowCount(), 1);
+    rows->choose(u"T1"_s);
+    auto *remove = named<QPushButton>(applied, u"temporary.removed"_s);
+    QVERIFY2(remove->text().startsWith(u"Clear"), qPrintable(remove->text())); // the kind's own word
+    m_session->lock(); // somebody else comes to the computer
+    refresh();
+    remove->click();
+    QVERIFY2(sign(u"ana"_s).contains(u"Ben Orr's"), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
+    QCOMPARE(sign(u"ben"_s), QString());
+    QCOMPARE(cell(*rows, u"T1"_s, 1), u"removed"_s);
+}
+
+QTEST_MAIN(TestGates)
+#include "tst_gates.moc"
