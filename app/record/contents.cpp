@@ -263,6 +263,9 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setLooseEnds(flow, job);
     setReport(flow, job, u"people", tr("Nobody the register knows took part."));
     setReport(flow, job, u"tools", tr("No measuring tool was used."));
+    setReport(flow, job, u"unit");
+    setReport(flow, job, u"hold_points");
+    setReport(flow, job, u"temporary_items");
     setReport(flow, job, u"interfaces", tr("No interface was listed."));
     flow.space(4 * point);
     flow.paragraph(countsText(job));
@@ -273,6 +276,7 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setLifts(flow, job);
     setReport(flow, job, u"servicing");
     setWeight(flow, job);
+    setReport(flow, job, u"tests");
     setReport(flow, job, u"inspections", tr("No inspection was recorded."));
     setReport(flow, job, u"findings", tr("No finding was raised."));
     setReport(flow, job, u"handovers", tr("The job was not handed over."));

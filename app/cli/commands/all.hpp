@@ -13,6 +13,7 @@ Command demoCommand();
 Command jobsCommand();
 Command showCommand();
 Command looseEndsCommand();
+Command holdsCommand();
 Command registerCommand();
 Command listImportCommand();
 Command listExportCommand();

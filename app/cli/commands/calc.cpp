@@ -105,6 +105,7 @@ QString takes(const core::Field &field)
     case core::FieldType::PublicKey:
     case core::FieldType::People:
     case core::FieldType::Interfaces:
+    case core::FieldType::Statements:
     case core::FieldType::Records: return tr(QT_TRANSLATE_NOOP("Cli", "a text"));
     }
     Q_UNREACHABLE();

@@ -23,6 +23,7 @@ private slots:
     void answersInJson_data();
     void answersInJson();
     void errorsGoToStderr();
+    void holdPointsAreNamed();
     void looseEndsAreNamed();
     void showsOneInterface();
     void listComesBack();
@@ -117,6 +118,8 @@ void TstCommands::answersInJson_data()
     QTest::addRow("jobs") << u"jobs {open} --json"_s << u"jobs"_s;
     QTest::addRow("show") << u"show {open} --json --entries"_s << u"entries"_s;
     QTest::addRow("loose-ends") << u"loose-ends {open} --json"_s << u"loose_ends"_s;
+    QTest::addRow("holds") << u"holds {open} --json"_s << u"hold_points"_s;
+    QTest::addRow("holds, the standard set") << u"holds {open} --standard okafor --json"_s << u"drafts"_s;
     QTest::addRow("register") << u"register {open} --json"_s << u"tools"_s;
     QTest::addRow("list-export") << u"list-export {open} --json"_s << u"csv"_s;
     QTest::addRow("list-import") << u"list-import {open} {folder}/faulty.csv --by tanaka --dry-run --json"_s << u"faults"_s;
@@ -144,6 +147,17 @@ void TstCommands::errorsGoToStderr()
     QCOMPARE(error->object()->text(u"code"), u"not_found"_s);
 }
 
+/// Every hold point with what it asks for; those of a closed job are all passed.
+void TstCommands::holdPointsAreNamed()
+{
+    const Said open = remateCli({u"holds"_s, at(u"open.remate"_s)});
+    QCOMPARE(open.exit, 1);
+    for (const char *part : {"free  passed", "power  waits", "! Every interface (except access panel) is restored, all but the leak check.", "? Everybody is clear, told, and accounted for."})
+        QVERIFY2(open.out.contains(part), (QByteArray(part) + open.out).constData());
+    const Said closed = remateCli({u"holds"_s, at(u"closed.remate"_s)});
+    QVERIFY2(closed.exit == 0, closed.out.constData());
+}
+
 void TstCommands::looseEndsAreNamed()
 {
     const Said said = remateCli({u"loose-ends"_s, at(u"open.remate"_s)});
@@ -158,8 +172,8 @@ void TstCommands::showsOneInterface()
     const core::json::Value *entries = json.find(u"entries");
     QVERIFY(interfaces && entries);
     QCOMPARE(interfaces->array()->size(), 1u);
-    // Listed, disconnected, reconnected, torqued, rejected.
-    QCOMPARE(entries->array()->size(), 5u);
+    // Listed, disconnected, confirmed free, reconnected, torqued, rejected.
+    QCOMPARE(entries->array()->size(), 6u);
 }
 
 void TstCommands::listComesBack()
