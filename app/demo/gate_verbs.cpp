@@ -66,6 +66,20 @@ Done onEach(Play &play, const Step &step, const QString &kind, const Object &bod
 Done removes(Play &play, const Step &step) { return onEach(play, step, u"temporary.removed"_s, {}); }
 Done gives(Play &play, const Step &step) { return onEach(play, step, u"temporary.handed_over"_s, {{u"to"_s, step.choice}}); }
 
+Done refusesHandover(Play &play, const Step &step)
+{
+    const core::Handover *pending = play.state().pendingHandover();
+    return say(play, {draft(step.who, u"handover.refused"_s, std::nullopt, {{u"given"_s, pending ? pending->given.seq : 0}, {u"reason"_s, step.words}})});
+}
+
+/// The last follow-up that is still due.
+Done finishes(Play &play, const Step &step)
+{
+    const auto &all = play.state().followUps;
+    const auto last = std::find_if(all.rbegin(), all.rend(), [](const core::FollowUp &one) { return !one.done; });
+    return say(play, {draft(step.who, u"followup.done"_s, std::nullopt, {{u"entry"_s, last == all.rend() ? 0 : last->mark.seq}, {u"how"_s, step.words}})});
+}
+
 } // namespace
 
 const std::vector<Verb> &gateVerbs()
@@ -73,6 +87,7 @@ const std::vector<Verb> &gateVerbs()
     static const std::vector<Verb> verbs = {
         {"sets_holds"_L1, &setsHolds}, {"passes"_L1, &passes}, {"walks_round"_L1, &walksRound}, {"finds_attached"_L1, &findsAttached},
         {"frees"_L1, &frees},          {"removes"_L1, &removes}, {"gives"_L1, &gives},
+        {"refuses_handover"_L1, &refusesHandover}, {"finishes"_L1, &finishes},
     };
     return verbs;
 }

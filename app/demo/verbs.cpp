@@ -82,6 +82,7 @@ Done records(Play &play, const Step &step)
         Object body = *content->object();
         setDays(body, u"hoist_due"_s, play.day);
         setDays(body, u"sling_due"_s, play.day);
+        setDays(body, u"due"_s, play.day);
         const QString subject = named->object()->text(u"subject");
         drafts.push_back(draft(step.who, named->object()->text(u"kind"), subject.isEmpty() ? std::nullopt : std::optional(subject), std::move(body)));
     }

@@ -62,6 +62,8 @@ const std::vector<ActionLine> &actions()
         {"weight.recorded"_L1, Over::Job, "", &seeds::weight, {}, Brings::Nothing, &always},
         {"handover.given"_L1, Over::Job, "", &seeds::handOver, {}, Brings::Nothing, &always},
         {"handover.accepted"_L1, Over::Job, "", &seeds::acceptHandover, {}, Brings::Nothing, &always},
+        {"handover.refused"_L1, Over::Job, "", &seeds::refuseHandover, {}, Brings::Nothing, &always},
+        {"followup.set"_L1, Over::Job, "", &seeds::setFollowUp, {}, Brings::Nothing, &always},
         {"entry.struck"_L1, Over::Subject, "", &seeds::strike, {}, Brings::Nothing, &always},
         {"job.closed"_L1, Over::Job, "", &seeds::closeJob, {}, Brings::Nothing, &always},
     };

@@ -344,6 +344,21 @@ std::vector<Seed> acceptHandover(const Situation &s)
     return {{{}, {{u"given"_s, pending ? pending->given.seq : 0}}, {}}};
 }
 
+std::vector<Seed> refuseHandover(const Situation &s)
+{
+    std::vector<Seed> seeds = acceptHandover(s);
+    seeds.front().probe = {{u"reason"_s, text("reason")}};
+    return seeds;
+}
+
+std::vector<Seed> setFollowUp(const Situation &s)
+{
+    Seed seed{{}, {}, {{u"what"_s, text("what")}, {u"due"_s, u"9999-12-31"_s}, {u"reference"_s, text("task")}}};
+    if (!s.items.empty())
+        seed.body.set(u"interface"_s, s.items.front().text());
+    return {seed};
+}
+
 std::vector<Seed> strike(const Situation &s)
 {
     return {{{}, {{u"entry"_s, s.subject.value_or(QString()).toLongLong()}}, {{u"reason"_s, text("reason")}}}};

@@ -41,6 +41,8 @@ std::vector<Seed> raiseFinding(const Situation &s);
 std::vector<Seed> closeFinding(const Situation &s);
 std::vector<Seed> handOver(const Situation &s);
 std::vector<Seed> acceptHandover(const Situation &s);
+std::vector<Seed> refuseHandover(const Situation &s);
+std::vector<Seed> setFollowUp(const Situation &s);
 std::vector<Seed> strike(const Situation &s);
 std::vector<Seed> closeJob(const Situation &s);
 

@@ -168,15 +168,16 @@ void setVerdict(Flow &flow, const core::JobRecord &job)
     const core::Entry *entry = job.entry(closed->seq);
     const QString statement = entry ? entry->said.body.text(u"statement") : QString();
     const QString remarks = entry ? entry->said.body.text(u"remarks") : QString();
+    const QString limitation = entry ? entry->said.body.text(u"limitation") : QString();
     QString text = tr("Released by %1 on %2 with entry %3.").arg(job.registerAt(closed->seq).nameOf(closed->by), core::momentText(closed->at)).arg(closed->seq);
-    for (const QString &more : {statement, remarks}) {
+    for (const QString &more : {statement, limitation, remarks}) {
         if (!more.isEmpty())
             text += u'\n' + more;
     }
     QStringList deferred;
     for (const core::Finding &finding : job.job().findings) {
         if (finding.disposition == u"deferred")
-            deferred << finding.id.text();
+            deferred << tr("%1 until %2").arg(finding.id.text(), finding.limit.toString(Qt::ISODate));
     }
     if (!deferred.isEmpty())
         text += u'\n' + tr("Limited closure: deferred findings are carried on: %1.").arg(deferred.join(u", "_s));
@@ -279,6 +280,7 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setReport(flow, job, u"tests");
     setReport(flow, job, u"inspections", tr("No inspection was recorded."));
     setReport(flow, job, u"findings", tr("No finding was raised."));
+    setReport(flow, job, u"follow_ups");
     setReport(flow, job, u"handovers", tr("The job was not handed over."));
     setReport(flow, job, u"entries");
 }

@@ -93,6 +93,7 @@ std::vector<Act> walkRoundActs();
 std::vector<Act> unitActs();
 std::vector<Act> testActs();
 std::vector<Act> inspectionActs();
+std::vector<Act> followUpActs();
 std::vector<Act> findingActs();
 std::vector<Act> handoverActs();
 std::vector<Act> registerActs();

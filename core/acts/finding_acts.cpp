@@ -33,6 +33,7 @@ bool close(JobState &job, const Statement &said)
     at->disposition = said.body.text(u"disposition");
     at->authority = said.body.text(u"authority");
     at->remarks = said.body.text(u"remarks");
+    at->limit = QDate::fromString(said.body.text(u"limit"), Qt::ISODate);
     return true;
 }
 
@@ -51,6 +52,7 @@ std::vector<Act> findingActs()
          {choice("disposition"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Disposition"),
                  {"rectified"_L1, "within limits"_L1, "deferred"_L1}),
           field("authority"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Authority reference")),
+          field("limit"_L1, FieldType::Date, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Deferred until, at most")),
           field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
          &close, &noCautions, {}},
     };

@@ -32,6 +32,16 @@ bool accept(JobState &job, const Statement &said)
     return true;
 }
 
+bool refuse(JobState &job, const Statement &said)
+{
+    if (!job.pendingHandover())
+        return false;
+    Handover &handover = job.handovers.back();
+    handover.refused = markOf(said);
+    handover.refusedBecause = said.body.text(u"reason");
+    return true;
+}
+
 } // namespace
 
 std::vector<Act> handoverActs()
@@ -49,6 +59,11 @@ std::vector<Act> handoverActs()
          {field("given"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry that handed over")),
           field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
          &accept, &noCautions, {}},
+        {"handover.refused"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Refuse the handover"),
+         QT_TRANSLATE_NOOP("Act", "Handover refused"),
+         {field("given"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry that handed over")),
+          field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Why it is refused"))},
+         &refuse, &noCautions, {}},
     };
 }
 

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 #include "core/acts/listing.hpp"
 #include "core/acts/reopen.hpp"
 
@@ -90,7 +92,12 @@ bool attachPhoto(JobState &job, const Statement &said)
     InterfaceState *item = itemOf(job, said);
     if (!digest || !item)
         return false;
-    item->photos.push_back({markOf(said), *digest, said.body.text(u"media_type"), said.body.text(u"caption"), said.body.text(u"moment")});
+    const Photo photo{markOf(said), *digest, said.body.text(u"media_type"), said.body.text(u"caption"), said.body.text(u"moment")};
+    item->photos.push_back(photo);
+    const auto id = FindingId::parse(said.body.text(u"finding"));
+    const auto finding = std::find_if(job.findings.begin(), job.findings.end(), [&](const Finding &one) { return id && one.id == *id; });
+    if (finding != job.findings.end())
+        finding->photos.push_back(photo);
     return true;
 }
 
@@ -181,7 +188,8 @@ std::vector<Act> interfaceActs()
          {field("sha256"_L1, FieldType::Digest, Needed::Always, QT_TRANSLATE_NOOP("Field", "Digest")),
           field("media_type"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "File type")),
           field("caption"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Caption")),
-          choice("moment"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Taken"), {"before"_L1, "after"_L1, "other"_L1})},
+          choice("moment"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Taken"), {"before"_L1, "after"_L1, "other"_L1}),
+          field("finding"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Of the finding"))},
          &attachPhoto, &noCautions, {}},
     };
 }

@@ -86,6 +86,7 @@ std::vector<Act> jobActs()
         {"job.closed"_L1, LedgerSort::Job, "released"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Close the job"),
          QT_TRANSLATE_NOOP("Act", "Job closed"),
          {field("statement"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Release statement")),
+          field("limitation"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Limitation, where findings are deferred")),
           field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"))},
          &close, &noCautions, {}},
     };

@@ -8,6 +8,7 @@
 #include "core/holds/standing.hpp"
 #include "core/job/stage.hpp"
 #include "core/requirements/catalogue.hpp"
+#include "core/requirements/torque.hpp"
 
 namespace core {
 
@@ -119,8 +120,35 @@ json::Array openAtHandover(const JobState &job)
             for (const auto &[requirement, sentence] : stillToShow(item))
                 missing.push_back(requirement->name);
             record.set(QStringLiteral("missing"), json::arrayOf(missing));
+            // Half done is the state that the next shift must not take for done.
+            if (item.listed.torque && !item.torque.empty()) {
+                const auto all = static_cast<qint64>(torqueSteps(*item.listed.torque).size());
+                const auto left = static_cast<qint64>(torqueStepsLeft(item).size());
+                if (left > 0) {
+                    record.set(QStringLiteral("torqued"), all - left);
+                    record.set(QStringLiteral("of"), all);
+                }
+            }
         }
+        if (item.stillAttached)
+            record.set(QStringLiteral("attached"), item.stillAttached->what);
         open.emplace_back(std::move(record));
+    }
+    for (const TemporaryItem &item : job.temporaries) {
+        if (!item.removed)
+            open.emplace_back(json::Object{{QStringLiteral("temporary"), item.id.text()}, {QStringLiteral("name"), item.name}, {QStringLiteral("owner"), item.owner.text()}});
+    }
+    for (const HoldPoint &hold : job.holds) {
+        if (standingOf(job, hold).state == HoldState::Void)
+            open.emplace_back(json::Object{{QStringLiteral("hold_point"), hold.id.text()}, {QStringLiteral("state"), QStringLiteral("void")}});
+    }
+    for (const JobTest *test : lastTests(job)) {
+        if (!test->hasPassed || whyVoid(job, *test))
+            open.emplace_back(json::Object{{QStringLiteral("test"), test->id.text()}, {QStringLiteral("state"), test->hasPassed ? QStringLiteral("void") : QStringLiteral("failed")}});
+    }
+    for (const Finding &finding : job.findings) {
+        if (!finding.closed)
+            open.emplace_back(json::Object{{QStringLiteral("finding"), finding.id.text()}, {QStringLiteral("description"), finding.description}});
     }
     return open;
 }

@@ -39,7 +39,7 @@ HoldPoint *JobState::hold(const HoldId &id) { return withId(holds, id); }
 
 const Handover *JobState::pendingHandover() const
 {
-    return !handovers.empty() && !handovers.back().accepted ? &handovers.back() : nullptr;
+    return !handovers.empty() && !handovers.back().accepted && !handovers.back().refused ? &handovers.back() : nullptr;
 }
 
 } // namespace core

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <QDate>
 #include <QHash>
 #include <QString>
 
@@ -200,6 +201,8 @@ struct Finding {
     QString disposition; ///< `rectified`, `within limits`, `deferred`; empty while open
     QString authority;   ///< reference of who or what allowed it
     QString remarks;
+    QDate limit{};                ///< until which it may be deferred
+    std::vector<Photo> photos{};
     bool operator==(const Finding &) const = default;
 };
 
@@ -209,7 +212,19 @@ struct Handover {
     std::vector<PersonId> crew; ///< the incoming crew
     std::optional<Mark> accepted;
     QString remarks;
+    std::optional<Mark> refused{}; ///< by the incoming lead, who then does not lead
+    QString refusedBecause{};
     bool operator==(const Handover &) const = default;
+};
+
+/// Something that is due after closure: a torque to be checked again after some hours, a look after the first flight.
+struct FollowUp {
+    Mark mark;
+    QString text;
+    QDate due;
+    std::optional<InterfaceId> item;
+    std::optional<Mark> done;
+    bool operator==(const FollowUp &) const = default;
 };
 
 struct Zone {
@@ -278,6 +293,7 @@ struct JobState {
     std::vector<Handover> handovers;
     std::vector<TemporaryItem> temporaries; ///< in the order in which they were applied
     std::vector<HoldPoint> holds;           ///< in the order in which they were set
+    std::vector<FollowUp> followUps; ///< in the order of their entries
     UnitChange unit;
     std::vector<JobTest> tests; ///< in the order of their entries
     std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries

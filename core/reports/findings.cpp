@@ -15,6 +15,11 @@ QString signedText(const JobRecord &record, const Mark &mark)
     return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at));
 }
 
+QString dispositionText(const Finding &finding)
+{
+    return finding.limit.isValid() ? inWords(QT_TRANSLATE_NOOP("Report", "%1 until %2")).arg(finding.disposition, finding.limit.toString(Qt::ISODate)) : finding.disposition;
+}
+
 std::vector<ReportRow> findingRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
@@ -22,7 +27,7 @@ std::vector<ReportRow> findingRows(const JobRecord &record)
         const QString open = inWords(QT_TRANSLATE_NOOP("Report", "OPEN"));
         rows.push_back({{},
                         {finding.id.text(), finding.item ? finding.item->text() : QString(), finding.description,
-                         signedText(record, finding.raised), finding.closed ? finding.disposition : open, finding.authority, finding.remarks,
+                         signedText(record, finding.raised), finding.closed ? dispositionText(finding) : open, finding.authority, finding.remarks,
                          finding.closed ? signedText(record, *finding.closed) : QString()}});
     }
     return rows;

@@ -17,6 +17,27 @@ QString signedText(const JobRecord &record, const Mark &mark)
     return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at));
 }
 
+/// One of the things that were handed over.
+QString openItemText(const json::Object &item)
+{
+    if (item.contains(u"temporary"))
+        return inWords(QT_TRANSLATE_NOOP("Report", "%1 applied (%2)")).arg(item.text(u"temporary"), item.text(u"name"));
+    if (item.contains(u"hold_point"))
+        return inWords(QT_TRANSLATE_NOOP("Report", "hold point %1 %2")).arg(item.text(u"hold_point"), item.text(u"state"));
+    if (item.contains(u"test"))
+        return inWords(QT_TRANSLATE_NOOP("Report", "test %1 %2")).arg(item.text(u"test"), item.text(u"state"));
+    if (item.contains(u"finding"))
+        return inWords(QT_TRANSLATE_NOOP("Report", "finding %1 open (%2)")).arg(item.text(u"finding"), item.text(u"description"));
+    QString text = inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(item.text(u"interface"), item.text(u"stage"));
+    if (item.contains(u"torqued"))
+        text = inWords(QT_TRANSLATE_NOOP("Report", "%1, torqued %2 of %3")).arg(text).arg(item.integer(u"torqued").value_or(0)).arg(item.integer(u"of").value_or(0));
+    if (item.contains(u"attached"))
+        text = inWords(QT_TRANSLATE_NOOP("Report", "%1, still attached: %2")).arg(text, item.text(u"attached"));
+    const std::vector<QString> texts = item.texts(u"missing");
+    const QString missing = QStringList(texts.begin(), texts.end()).join(u", "_s);
+    return missing.isEmpty() ? text : inWords(QT_TRANSLATE_NOOP("Report", "%1, still to show: %2")).arg(text, missing);
+}
+
 /// What the outgoing lead signed as open: `E12 disconnected; E13 reconnected, still to show: torque, safetying`.
 QString openText(const JobRecord &record, const Handover &handover)
 {
@@ -28,10 +49,7 @@ QString openText(const JobRecord &record, const Handover &handover)
             const json::Object *item = element.object();
             if (!item)
                 continue;
-            const QString stage = inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(item->text(u"interface"), item->text(u"stage"));
-            const std::vector<QString> texts = item->texts(u"missing");
-            const QString missing = QStringList(texts.begin(), texts.end()).join(u", "_s);
-            parts << (missing.isEmpty() ? stage : inWords(QT_TRANSLATE_NOOP("Report", "%1, still to show: %2")).arg(stage, missing));
+            parts << openItemText(*item);
         }
     }
     return parts.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Report", "nothing")) : parts.join(u"; "_s);
@@ -50,7 +68,9 @@ std::vector<ReportRow> handoverRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
     for (const Handover &handover : record.job().handovers) {
-        const QString accepted = handover.accepted ? signedText(record, *handover.accepted) : inWords(QT_TRANSLATE_NOOP("Report", "NOT ACCEPTED"));
+        const QString accepted = handover.accepted  ? signedText(record, *handover.accepted)
+                                 : handover.refused ? inWords(QT_TRANSLATE_NOOP("Report", "REFUSED by %1: %2")).arg(signedText(record, *handover.refused), handover.refusedBecause)
+                                                    : inWords(QT_TRANSLATE_NOOP("Report", "NOT ACCEPTED"));
         rows.push_back({{},
                         {signedText(record, handover.given), crewText(record, handover), openText(record, handover), handover.remarks, accepted}});
     }

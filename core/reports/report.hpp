@@ -59,6 +59,7 @@ Report holdsReport();
 Report temporariesReport();
 Report unitReport();
 Report testsReport();
+Report followUpsReport();
 Report findingsReport();
 Report handoversReport();
 Report entriesReport();

@@ -12,6 +12,9 @@ std::optional<Refusal> nothingIsLoose(const Case &c);
 /// A job without a list has nothing to release.
 std::optional<Refusal> somethingWasListed(const Case &c);
 
-extern const Rule closureNothingLoose, closureSomething;
+/// A closure with something deferred says that it is limited, and how.
+std::optional<Refusal> limitationIsTold(const Case &c);
+
+extern const Rule closureLimited, closureNothingLoose, closureSomething;
 
 } // namespace core::rules

@@ -62,6 +62,31 @@ std::optional<Refusal> findingIsClosedByInspector(const Case &c)
     return std::nullopt;
 }
 
+std::optional<Refusal> deferralHasALimit(const Case &c)
+{
+    const bool isDeferred = c.text(u"disposition") == u"deferred";
+    const QDate limit = QDate::fromString(c.text(u"limit"), Qt::ISODate);
+    const QString inspector = inWords(QT_TRANSLATE_NOOP("Rule", "the inspector who disposes of it"));
+    if (!isDeferred)
+        return limit.isValid() ? std::optional(refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Only what is deferred has a last day. Leave it out, or defer the finding.")), inspector)) : std::nullopt;
+    if (limit.isValid() && limit >= c.draft.at.utcDate())
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A finding is deferred until a day at most, which its authority names, and which is not past.")), inspector);
+}
+
+std::optional<Refusal> photosFindingIsOnTheItem(const Case &c)
+{
+    const QString text = c.text(u"finding");
+    const auto id = FindingId::parse(text);
+    const Finding *finding = id ? c.job.finding(*id) : nullptr;
+    if (text.isEmpty() || (finding && (!finding->item || (c.item && *finding->item == c.item->listed.id))))
+        return std::nullopt;
+    return refusal(c, finding ? inWords(QT_TRANSLATE_NOOP("Rule", "Finding %1 is on %2, not on %3.")).arg(text, finding->item->text(), c.itemName()) : inWords(QT_TRANSLATE_NOOP("Rule", "There is no finding %1.")).arg(text),
+                   inWords(QT_TRANSLATE_NOOP("Rule", "whoever attaches the photo")));
+}
+
+const Rule findingOfPhoto{"finding.photo"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A picture of something else proves nothing."), &photosFindingIsOnTheItem};
+const Rule findingDeferral{"finding.deferral"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is deferred without end is forgotten."), &deferralHasALimit};
 const Rule findingNew{"finding.number"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One number, one finding."), &findingIsNew};
 const Rule findingItem{"finding.interface"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A finding on nothing is found by nobody."), &findingsInterfaceIsListed};
 const Rule findingOpen{"finding.open"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A disposition is given once."), &findingIsOpen};

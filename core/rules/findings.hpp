@@ -13,6 +13,12 @@ std::optional<Refusal> findingIsOpen(const Case &c);
 /// A finding is closed by an authorised inspector who had no hand in the interface that it is on.
 std::optional<Refusal> findingIsClosedByInspector(const Case &c);
 
-extern const Rule findingNew, findingItem, findingOpen, findingCloser;
+/// What is deferred has a last day that is still to come, and nothing else has one.
+std::optional<Refusal> deferralHasALimit(const Case &c);
+
+/// A photo that is said to be of a finding shows the item that it is on.
+std::optional<Refusal> photosFindingIsOnTheItem(const Case &c);
+
+extern const Rule findingOfPhoto, findingDeferral, findingNew, findingItem, findingOpen, findingCloser;
 
 } // namespace core::rules

@@ -12,6 +12,7 @@
 #include "core/rules/corrections.hpp"
 #include "core/rules/figures.hpp"
 #include "core/rules/findings.hpp"
+#include "core/rules/follow_ups.hpp"
 #include "core/rules/handovers.hpp"
 #include "core/rules/holds.hpp"
 #include "core/rules/independence.hpp"
@@ -59,7 +60,7 @@ const JobPages &jobPages()
         {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &findingNew}},
         {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &reconnectedWhenOff, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew}},
         {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},
-        {"photo.attached", {&listed, &takesPart}},
+        {"photo.attached", {&listed, &takesPart, &findingOfPhoto}},
         {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueDragKept, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
         {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &measuredWhenJoined, &takeOver}},
         {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondedAfterTorque, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},
@@ -83,11 +84,14 @@ const JobPages &jobPages()
         {"servicing.recorded", {&ofTheCrew, &mayWork, &servicingBand}},
         {"weight.recorded", {&takesPart, &weightSound, &weightOnce, &weightAsLifted}},
         {"finding.raised", {&takesPart, &findingNew, &findingItem}},
-        {"finding.closed", {&findingOpen, &findingCloser}},
+        {"finding.closed", {&findingOpen, &findingCloser, &findingDeferral}},
+        {"followup.set", {&takesPart, &findingItem, &followUpDue}},
+        {"followup.done", {&takesPart, &followUpOpen}},
         {"handover.given", {&leads, &handoverOnce, &handoverTo, &handoverList}},
         {"handover.accepted", {&handoverPending, &handoverBy}},
+        {"handover.refused", {&handoverPending, &handoverBy}},
         {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing, &strikeHold, &strikeAcceptance}},
-        {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose}},
+        {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose, &closureLimited}},
     };
     return pages;
 }

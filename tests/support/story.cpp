@@ -37,6 +37,7 @@ constexpr Verb verbs[] = {
     {"applies"_L1, "temporary.applied"_L1},    {"removes"_L1, "temporary.removed"_L1},          {"gives"_L1, "temporary.handed_over"_L1},
     {"sets"_L1, "hold.set"_L1},                {"passes"_L1, "hold.passed"_L1},                 {"confirms-free"_L1, "walkround.free"_L1},
     {"takes-off"_L1, "unit.removed"_L1},       {"receives"_L1, "unit.received"_L1},              {"positions"_L1, "unit.positioned"_L1},
+    {"refuses-shift"_L1, "handover.refused"_L1}, {"follows-up"_L1, "followup.set"_L1},           {"finishes"_L1, "followup.done"_L1},
     {"tests"_L1, "test.recorded"_L1},
     {"finds-attached"_L1, "walkround.attached"_L1}, {"frees"_L1, "interface.freed"_L1},
     {"plans"_L1, "lift.planned"_L1},           {"services"_L1, "servicing.recorded"_L1},        {"weighs"_L1, "weight.recorded"_L1},
@@ -162,6 +163,12 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return {{u"to"_s, u"Lee"_s}, {u"crew"_s, core::json::arrayOf({u"Lee"_s, u"Max"_s})}, {u"open"_s, core::openAtHandover(job)}};
     if (kind == "handover.accepted"_L1)
         return {{u"given"_s, job.pendingHandover() ? job.pendingHandover()->given.seq : 0}};
+    if (kind == "handover.refused"_L1)
+        return {{u"given"_s, job.pendingHandover() ? job.pendingHandover()->given.seq : 0}, {u"reason"_s, u"the tags do not agree"_s}};
+    if (kind == "followup.set"_L1)
+        return {{u"reference"_s, u"AMM 71-00"_s}};
+    if (kind == "followup.done"_L1)
+        return {{u"how"_s, u"torqued again"_s}};
     if (kind == "entry.struck"_L1)
         return {{u"reason"_s, u"wrong item"_s}};
     if (kind == "job.closed"_L1)

@@ -12,6 +12,7 @@
 #include "app/desktop/pages/inspect/inspect_page.hpp"
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
+#include "app/desktop/pages/next/next_page.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/temporaries/temporaries_page.hpp"
 #include "app/desktop/pages/unit/unit_page.hpp"
@@ -41,6 +42,7 @@ const std::vector<PageLine> &pages()
         {"holds"_L1, QT_TRANSLATE_NOOP("Page", "Hold points"), "Ctrl+8", &HoldsPage::make, &HoldsPage::waiting},
         {"walk-round"_L1, QT_TRANSLATE_NOOP("Page", "Walk-round"), "Ctrl+9", &WalkRoundPage::make, &WalkRoundPage::waiting},
         {"temporaries"_L1, QT_TRANSLATE_NOOP("Page", "Applied"), "Ctrl+0", &TemporariesPage::make, &TemporariesPage::waiting},
+        {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing},
         {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
     };
     return all;

@@ -5,6 +5,7 @@
 
 #include "core/job/draft_help.hpp"
 #include "core/job/loose_ends.hpp"
+#include "core/job/next_to_restore.hpp"
 #include "core/job/stage.hpp"
 #include "core/job/summary.hpp"
 #include "tests/support/story.hpp"
@@ -50,6 +51,50 @@ private slots:
         story.tell(u"Rae strikes entry=%1"_s.arg(story.fold().head().seq));
         QCOMPARE(story.refusedBy(), u"job.closed strike.kind"_s);
         QVERIFY(core::summaryOf(story.job(), story.reg()).isClosed);
+    }
+
+    /// Closed with something deferred: limited, and it says so. 14 CFR 145 and UK/EU 145.A.50(e) put incomplete work on the release (from memory).
+    void aLimitedClosureSaysSo()
+    {
+        Story story(wholeJob + u"; Ben raises F9; Cho clears F9 disposition=deferred limit=2026-04-01"_s);
+        QCOMPARE(story.refusedSentence(), QString());
+        story.tell(u"Rae closes"_s);
+        QCOMPARE(story.refusedBy(), u"closure.limited"_s);
+        story.tell(u"Rae closes limitation=F9_until_1_April"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        Story whole(wholeJob + u"; Rae closes limitation=nothing"_s);
+        QCOMPARE(whole.refusedBy(), u"closure.limited"_s);
+    }
+
+    /// What goes on next: what came off last, and only what nothing stands in front of.
+    void nextToRestoreIsTheReverseOfRemoval()
+    {
+        const auto order = [](const QString &text) {
+            const Story story(text);
+            QStringList lines;
+            for (const core::NextStep &step : core::nextToRestore(story.job(), story.reg()))
+                lines << step.item.text() + (step.inTheWay.empty() ? u""_s : u"!"_s);
+            return lines.join(u' ');
+        };
+        QCOMPARE(order(u"Ana disconnects D1; Ana disconnects C1; Ana disconnects K1"_s), u"K1 C1 D1"_s);
+        // A1 covers D2, which goes on and is inspected before it.
+        QCOMPARE(order(u"Ana disconnects A1; Ana disconnects D2; Ana disconnects K1"_s), u"K1 D2 A1!"_s);
+        QCOMPARE(order(u"Ana disconnects A1; Ana disconnects D2; Ana reconnects D2"_s), u"A1!"_s);
+        QCOMPARE(order(u"Ana disconnects A1; Ana disconnects D2; Ana reconnects D2; Cho accepts D2"_s), u"A1"_s);
+        // Behind a hold point.
+        QCOMPARE(order(uR"(Ana sets join conditions=[{"what":"unit","stage":"positioned"}] gates=[{"act":"interface.reconnected","kinds":["clamp"]}]; Ana disconnects D1; Ana disconnects K1)"_s), u"D1 K1!"_s);
+        const Story story(u"Ana disconnects K1"_s);
+        QCOMPARE(core::nextToRestore(story.job(), story.reg()).front().technician, core::PersonId::parse(u"Ben"));
+    }
+
+    /// What the next shift has to know is counted, not remembered: what is applied, half done, failed, open.
+    void handoverListsAllThatIsOpen()
+    {
+        Story story(u"Ana applies T1; Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1; Ana disconnects K1; Ben finds-attached K1; Ben raises F9"_s);
+        QCOMPARE(story.refusedSentence(), QString());
+        const QByteArray list = core::json::canonical(core::json::Object{{u"open"_s, core::openAtHandover(story.job())}});
+        for (const char *part : {R"("temporary":"T1")", R"("of":2)", R"("torqued":1)", R"("attached":"one bolt behind the duct.")", R"("finding":"F9")"})
+            QVERIFY2(list.contains(part), list.constData());
     }
 
     /// One thing less than the whole job, and the loose end that stands for it.

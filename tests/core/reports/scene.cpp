@@ -232,6 +232,7 @@ void Scene::gates()
     say(u"ben"_s, u"test.recorded"_s, u"R1"_s,
         {{u"what"_s, u"ground run"_s}, {u"name"_s, u"engine"_s}, {u"result"_s, u"passed"_s}, {u"reference"_s, u"task 71-00"_s},
          {u"values"_s, Array{Object{{u"name"_s, u"Vibration"_s}, {u"read"_s, u"0.4 mm"_s}, {u"most"_s, u"0.9 mm"_s}}}}});
+    say(u"mia"_s, u"followup.set"_s, {}, {{u"what"_s, u"Look at the clamps of the bleed duct."_s}, {u"due"_s, u"2026-04-01"_s}, {u"interface"_s, job().items[0].listed.id.text()}, {u"reference"_s, u"task 36-11"_s}});
     say(u"ana"_s, u"hold.passed"_s, u"last"_s, {{u"confirmed"_s, arrayOf({u"Nothing lies loose in the bay."_s})}});
 }
 

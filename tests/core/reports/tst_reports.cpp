@@ -281,9 +281,10 @@ void ReportsTest::whatIsOpenSaysSo()
     scene::Scene scene;
     scene.open(3);
     scene.say(u"ben"_s, u"finding.raised"_s, u"F1"_s, {{u"description"_s, u"Chafed."_s}});
-    scene.say(u"lee"_s, u"handover.given"_s, {}, {{u"to"_s, u"mia"_s}, {u"open"_s, json::Array()}});
+    scene.say(u"lee"_s, u"handover.given"_s, {}, {{u"to"_s, u"mia"_s}, {u"open"_s, openAtHandover(scene.job())}});
     const JobRecord record = scene.record();
     QVERIFY(!record.isClosed());
+    QCOMPARE(column(record, u"handovers", "open"_L1), QStringList{u"finding F1 open (Chafed.)"_s});
     QCOMPARE(column(record, u"interfaces", "undone_by"_L1), (QStringList{QString(), QString(), QString()}));
     QCOMPARE(column(record, u"interfaces", "stage"_L1), (QStringList{u"Connected"_s, u"Connected"_s, u"Connected"_s}));
     QVERIFY(column(record, u"facts", "value"_L1).contains(u"NOT CLOSED"_s));

@@ -229,6 +229,24 @@ private slots:
         row("a disconnection struck that voided an inspection", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Ben disconnects K1", "Ben strikes entry=15", "strike.acceptance");
         row("a disturbance struck that voided a twin's inspection", "Ana disconnects F1; Ana reconnects F1; Ana torques F1; Cho accepts F1; Ana disconnects F2; Ana reconnects F2; Ana disturbs F2", "Ana strikes entry=18", "strike.acceptance");
         row("the same by the named level", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Ana disturbs K1", "Ove strikes entry=15", "");
+        row("deferred until a day to come", "Ben raises F9", "Cho clears F9 disposition=deferred limit=2026-03-02", "");
+        row("deferred until yesterday", "Ben raises F9", "Cho clears F9 disposition=deferred limit=2026-03-01", "finding.deferral");
+        row("deferred without end", "Ben raises F9", "Cho clears F9 disposition=deferred", "finding.deferral");
+        row("rectified, with a last day", "Ben raises F9", "Cho clears F9 limit=2026-03-02", "finding.deferral");
+        row("a photo of a finding on it", "Ben raises F9 interface=D1", "Ben photographs D1 finding=F9", "");
+        row("a photo of a finding on another", "Ben raises F9 interface=K1", "Ben photographs D1 finding=F9", "finding.photo");
+        row("a photo of no finding", "", "Ben photographs D1 finding=F9", "finding.photo");
+        row("a follow-up", "", "Ana follows-up what=torque_again due=2026-03-02", "");
+        row("a follow-up due yesterday", "", "Ana follows-up what=torque_again due=2026-03-01", "followup.due");
+        row("a follow-up on nothing", "", "Ana follows-up what=torque_again due=2026-03-02 interface=Z9", "finding.interface");
+        row("a follow-up done", "Ana follows-up what=torque_again due=2026-03-02", "Ana finishes entry=12", "");
+        row("a follow-up done twice", "Ana follows-up what=torque_again due=2026-03-02; Ana finishes entry=12", "Ben finishes entry=12", "followup.open");
+        row("a handover refused", "Ana hands-over", "Lee refuses-shift", "");
+        row("a handover refused by another", "Ana hands-over", "Ben refuses-shift", "handover.accepted-by");
+        row("a handover refused that nobody gave", "", "Lee refuses-shift", "handover.pending");
+        row("handed over again after it was refused", "Ana hands-over; Lee refuses-shift", "Ana hands-over", "");
+        row("taken after it was refused", "Ana hands-over; Lee refuses-shift", "Lee takes-shift", "handover.pending");
+        row("the lead leads on after a refusal", "Ana hands-over; Lee refuses-shift", "Lee hands-over to=Ana", "crew.lead");
         row("a photo", "", "Ben photographs D1", "");
         row("a photo by a stranger", "", "Rae photographs D1", "crew.takes-part");
         row("disturbed while joined", joined, "Ben disturbs D1", "");
@@ -446,7 +464,7 @@ private slots:
     void zEveryRuleWasSeenRefusing()
     {
         const QSet<QString> elsewhere = {u"job.opened-once"_s, u"job.open"_s, u"job.closed"_s, u"job.opened-by-lead"_s, u"job.zones"_s, u"job.leak-classes"_s, // above and tst_closure
-                                         u"closure.nothing-loose"_s, u"closure.something-listed"_s, u"closure.release-authority"_s,
+                                         u"closure.nothing-loose"_s, u"closure.limited"_s, u"closure.something-listed"_s, u"closure.release-authority"_s,
                                          u"inspection.authorised"_s, u"independence.own-work"_s, u"independence.own-group"_s,
                                          u"independence.second-person"_s, u"person.enrolled"_s, u"handover.list"_s};
         const QSet<QString> measuring = {u"torque.pass"_s, u"torque.order"_s, u"torque.drag"_s, u"torque.drag-kept"_s, u"torque.nut"_s, u"bonding.after-torque"_s, u"wrench.adapter"_s, u"wrench.setting"_s, u"torque.turn"_s,

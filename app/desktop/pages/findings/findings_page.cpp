@@ -32,7 +32,7 @@ FindingsPage::FindingsPage(const PageTools &tools, QWidget *parent) : Page(tools
     m_rows = new RowTable({{tr("Number"), 10}, {tr("State"), 16}, {tr("Item"), 28}, {tr("What was found"), 0}, {tr("Disposition"), 30}, {tr("Raised"), 30}},
                           tr("Findings"), tr("No finding was raised in this job. Raise one for damage or a discrepancy; it stays open until an inspector disposes of it."), this);
     m_rows->setObjectName(u"findings"_s);
-    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"finding.closed"_L1, "finding.raised"_L1}, this);
+    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"finding.closed"_L1, "finding.raised"_L1, "followup.set"_L1}, this);
     column->addWidget(makeLabel(tr("Findings"), "title", this));
     column->addWidget(m_rows, 1);
     m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);

@@ -20,6 +20,44 @@ namespace desktop {
 
 using namespace Qt::StringLiterals;
 
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(HandoverPage)
+};
+
+/// An interface that is open or half done, with what is still to show.
+Row itemRow(const core::json::Object &open, const core::InterfaceState &item, const core::Register &reg)
+{
+    QStringList missing;
+    if (open.contains(u"torqued"))
+        missing << Words::tr("torqued %1 of %2").arg(open.integer(u"torqued").value_or(0)).arg(open.integer(u"of").value_or(0));
+    for (const auto &[requirement, sentence] : item.restoration ? core::stillToShow(item) : decltype(core::stillToShow(item))())
+        missing << QCoreApplication::translate("Requirement", requirement->title).toLower();
+    if (item.stillAttached)
+        missing << Words::tr("still attached: %1").arg(item.stillAttached->what);
+    const core::Mark &mark = item.restoration ? item.restoration->mark : item.removal->mark;
+    return {item.listed.id.text(), {item.listed.id.text(), item.listed.name, item.listed.zone, core::stageWord(core::stageOf(item)), missing.join(QStringLiteral(", ")), markInWords(mark, reg)}, false, item.stillAttached.has_value()};
+}
+
+Row rowOf(const core::json::Object &open, const core::JobState &job, const core::Register &reg)
+{
+    const auto id = core::InterfaceId::parse(open.text(u"interface"));
+    const core::InterfaceState *item = id ? job.item(*id) : nullptr;
+    if (item)
+        return itemRow(open, *item, reg);
+    const auto temporaryId = core::TemporaryId::parse(open.text(u"temporary"));
+    if (const core::TemporaryItem *temporary = temporaryId ? job.temporary(*temporaryId) : nullptr)
+        return {temporary->id.text(), {temporary->id.text(), temporary->name, temporary->zone, Words::tr("applied"), core::isLockout(temporary->sort) ? Words::tr("whose: %1").arg(reg.nameOf(temporary->owner)) : QString(), markInWords(temporary->applied, reg)}};
+    const auto findingId = core::FindingId::parse(open.text(u"finding"));
+    if (const core::Finding *finding = findingId ? job.finding(*findingId) : nullptr)
+        return {finding->id.text(), {finding->id.text(), finding->description, finding->item ? finding->item->text() : QString(), Words::tr("finding, open"), {}, markInWords(finding->raised, reg)}};
+    const QString name = open.text(open.contains(u"test") ? u"test" : u"hold_point");
+    return {name, {name, subjectInWords(name, job), {}, open.text(u"state"), {}, {}}, false, true};
+}
+
+} // namespace
+
 qsizetype HandoverPage::waiting(const PageTools &tools) { return tools.feed.state() && tools.feed.state()->pendingHandover() ? 1 : 0; }
 
 HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools, parent)
@@ -30,7 +68,7 @@ HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools
                           tr("Open and half done"), tr("Nothing is open or half done."), this);
     m_open->setObjectName(u"open"_s);
     m_past = new RowTable({{tr("Given"), 50}, {tr("To"), 24}, {tr("Accepted"), 50}, {tr("Remarks"), 0}}, tr("Handovers so far"), tr("No shift has been handed over in this job."), this);
-    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"handover.accepted"_L1, "handover.given"_L1}, this);
+    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"handover.accepted"_L1, "handover.refused"_L1, "handover.given"_L1}, this);
     column->addWidget(makeLabel(tr("Handover"), "title", this));
     column->addWidget(m_state);
     column->addWidget(m_open, 3);
@@ -52,19 +90,10 @@ void HandoverPage::refresh()
         const QString lead = job->lead ? feed().reg().nameOf(*job->lead) : tr("nobody");
         m_state->setText(pending ? tr("%1 handed over to %2, who has not accepted yet. %1 still answers for the job.").arg(feed().reg().nameOf(pending->given.by), feed().reg().nameOf(pending->to))
                                  : tr("%1 leads. These items would be handed over now:").arg(lead));
-        for (const core::json::Value &value : core::openAtHandover(*job)) {
-            const auto id = core::InterfaceId::parse(value.object()->text(u"interface"));
-            const core::InterfaceState *item = id ? job->item(*id) : nullptr;
-            if (!item)
-                continue;
-            QStringList missing;
-            for (const auto &[requirement, sentence] : item->restoration ? core::stillToShow(*item) : decltype(core::stillToShow(*item))())
-                missing << QCoreApplication::translate("Requirement", requirement->title).toLower();
-            const core::Mark &mark = item->restoration ? item->restoration->mark : item->removal->mark;
-            open.push_back({id->text(), {id->text(), item->listed.name, item->listed.zone, core::stageWord(core::stageOf(*item)), missing.join(QStringLiteral(", ")), markInWords(mark, feed().reg())}});
-        }
+        for (const core::json::Value &value : core::openAtHandover(*job))
+            open.push_back(rowOf(*value.object(), *job, feed().reg()));
         for (const core::Handover &handover : job->handovers)
-            past.push_back({QString::number(handover.given.seq), {markInWords(handover.given, feed().reg()), feed().reg().nameOf(handover.to), handover.accepted ? markInWords(*handover.accepted, feed().reg()) : tr("not yet"), handover.remarks}, false, false});
+            past.push_back({QString::number(handover.given.seq), {markInWords(handover.given, feed().reg()), feed().reg().nameOf(handover.to), handover.accepted ? markInWords(*handover.accepted, feed().reg()) : handover.refused ? tr("refused: %1").arg(handover.refusedBecause) : tr("not yet"), handover.remarks}, false, false});
     }
     m_open->take(open);
     m_past->take(past);
