@@ -11,12 +11,15 @@
 
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
+#include "app/desktop/pages/handover/handover_page.hpp"
 #include "app/desktop/pages/holds/holds_page.hpp"
+#include "app/desktop/pages/next/next_page.hpp"
 #include "app/desktop/pages/temporaries/temporaries_page.hpp"
 #include "app/desktop/pages/walk_round/walk_round_page.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "core/holds/standing.hpp"
+#include "core/job/loose_ends.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
@@ -57,6 +60,8 @@ private slots:
     void statementsAreTickedOneByOne();
     void underminedIsShownAsVoid();
     void whatIsAppliedIsRemovedByItsOwner();
+    void nextShowsWhatStandsInTheWay();
+    void handoverIsRefusedWithAReason();
 
 private:
     void say(const QString &who, const QString &kind, const std::optional<QString> &subject, Object body);
@@ -292,6 +297,35 @@ void TestGates::whatIsAppliedIsRemovedByItsOwner()
     QVERIFY2(sign(u"ana"_s).contains(u"Ben Orr's"), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
     QCOMPARE(sign(u"ben"_s), QString());
     QCOMPARE(cell(*rows, u"T1"_s, 1), u"removed"_s);
+}
+
+void TestGates::nextShowsWhatStandsInTheWay()
+{
+    auto &next = page<desktop::NextPage>();
+    auto *rows = named<desktop::RowTable>(next, u"next"_s);
+    QCOMPARE(rows->model().rows().front().key, u"D2"_s); // what came off last
+    QVERIFY(cell(*rows, u"D2"_s, 4).isEmpty());
+    say(u"cho"_s, u"walkround.attached"_s, u"D2"_s, {{u"what"_s, u"a bolt behind it"_s}});
+    QCOMPARE(rows->model().rows().front().key, u"D1"_s);
+    QCOMPARE(cell(*rows, u"D2"_s, 4), u"a bolt behind it"_s);
+    auto *zone = named<QComboBox>(next, u"zone"_s);
+    zone->setCurrentIndex(zone->findData(u"Right"_s));
+    QCOMPARE(rows->model().rowCount(), 0);
+}
+
+void TestGates::handoverIsRefusedWithAReason()
+{
+    auto &handover = page<desktop::HandoverPage>();
+    say(u"ana"_s, u"temporary.applied"_s, u"T1"_s, {{u"sort"_s, u"isolation"_s}, {u"name"_s, u"fuel valve shut"_s}});
+    auto *open = named<desktop::RowTable>(handover, u"open"_s);
+    QCOMPARE(cell(*open, u"T1"_s, 3), u"applied"_s);
+    QCOMPARE(cell(*open, u"T1"_s, 4), u"whose: Ana Sol"_s);
+    say(u"ana"_s, u"handover.given"_s, {}, {{u"to"_s, u"ben"_s}, {u"open"_s, core::openAtHandover(*m_session->state())}});
+    named<QPushButton>(handover, u"handover.refused"_s)->click();
+    named<QWidget>(*sheet(), u"reason"_s)->findChild<QLineEdit *>()->setText(u"one tag too few"_s);
+    QCOMPARE(sign(u"ben"_s), QString());
+    QVERIFY(!m_session->state()->pendingHandover());
+    QCOMPARE(m_session->state()->lead, core::PersonId::parse(u"ana"));
 }
 
 QTEST_MAIN(TestGates)
