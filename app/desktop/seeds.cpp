@@ -251,6 +251,17 @@ std::vector<Seed> unitRemoved(const Situation &s) { return {{{}, {}, {{u"serial"
 std::vector<Seed> unitReceived(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.incomingSerial}, {u"certificate"_s, text("certificate")}, {u"configuration"_s, text("same")}}}}; }
 std::vector<Seed> unitPositioned(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.incomingSerial}, {u"shipping_blanks_removed"_s, s.job.unit.in ? s.job.unit.in->shippingBlanks : 0}}}}; }
 
+std::vector<Seed> listAccessory(const Situation &s) { return {{core::nextAccessory(s.job), {}, {{u"name"_s, text("name")}, {u"part"_s, text("part")}, {u"serial"_s, text("serial")}}}}; }
+
+std::vector<Seed> placeAccessory(const Situation &s)
+{
+    const auto id = core::AccessoryId::parse(s.subject.value_or(QString()));
+    const core::Accessory *accessory = id ? s.job.accessory(*id) : nullptr;
+    return {{s.subject, {}, {{u"serial"_s, accessory ? accessory->serial : QString()}, {u"reason"_s, text("reason")}}}};
+}
+
+std::vector<Seed> reverse(const Situation &) { return {{{}, {}, {{u"reason"_s, text("reason")}}}}; }
+
 std::vector<Seed> recordTest(const Situation &s)
 {
     Seed seed{core::nextTest(s.job), {}, {{u"what"_s, u"ground run"_s}, {u"name"_s, text("unit")}, {u"result"_s, u"passed"_s}, {u"reference"_s, text("task")}}};

@@ -51,6 +51,8 @@ core::Draft grantDraft(const core::PersonId &author, const Grant &grant);
 core::Draft withdrawGrantDraft(const core::PersonId &author, const core::AuthorisationId &id, const QString &reason);
 /// A tool that measures nothing has no range. Its calibrations and withdrawal are drafts of their own.
 core::Draft toolDraft(const core::PersonId &author, const core::Tool &tool);
+/// That a tool was found out of tolerance, having been right on the day `after` for the last time.
+core::Draft doubtDraft(const core::PersonId &author, const core::ToolId &id, QDate after, const QString &found, const QString &certificate);
 core::Draft calibrationDraft(const core::PersonId &author, const core::ToolId &id, const core::Calibration &calibration);
 core::Draft withdrawToolDraft(const core::PersonId &author, const core::ToolId &id, const QString &reason);
 

@@ -57,6 +57,12 @@ core::Draft toolDraft(const core::PersonId &author, const core::Tool &tool)
     return {author, unset(), QStringLiteral("tool.registered"), tool.id.text(), std::move(body)};
 }
 
+core::Draft doubtDraft(const core::PersonId &author, const core::ToolId &id, QDate after, const QString &found, const QString &certificate)
+{
+    return {author, unset(), QStringLiteral("tool.doubted"), id.text(),
+            {{QStringLiteral("after"), after.toString(Qt::ISODate)}, {QStringLiteral("found"), found}, {QStringLiteral("certificate"), certificate}}};
+}
+
 core::Draft calibrationDraft(const core::PersonId &author, const core::ToolId &id, const core::Calibration &calibration)
 {
     core::json::Object body{{QStringLiteral("on"), calibration.on.toString(Qt::ISODate)},

@@ -55,7 +55,7 @@ struct Field {
 enum class LedgerSort { Job, Register };
 
 /// What the entry's subject must name.
-enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool, NewTemporary, Temporary, HoldPoint, NewTest };
+enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool, NewTemporary, Temporary, HoldPoint, NewTest, NewAccessory, Accessory };
 
 /// One kind of entry: its form, and what it does to a job. Its rules stand in rules/rulebook.cpp.
 struct Act {
@@ -92,6 +92,7 @@ std::vector<Act> holdActs();
 std::vector<Act> walkRoundActs();
 std::vector<Act> unitActs();
 std::vector<Act> testActs();
+std::vector<Act> accessoryActs();
 std::vector<Act> inspectionActs();
 std::vector<Act> followUpActs();
 std::vector<Act> findingActs();

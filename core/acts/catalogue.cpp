@@ -12,7 +12,7 @@ const std::vector<Act> &acts()
 {
     static const std::vector<Act> all = [] {
         std::vector<Act> list;
-        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &inspectionActs, &followUpActs, &findingActs, &handoverActs, &registerActs}) {
+        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &accessoryActs, &inspectionActs, &followUpActs, &findingActs, &handoverActs, &registerActs}) {
             for (Act &act : rows())
                 list.push_back(std::move(act));
         }

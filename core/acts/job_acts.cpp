@@ -51,6 +51,15 @@ bool close(JobState &job, const Statement &said)
 /// Striking is taken by the fold itself, since it changes which entries count.
 bool strike(JobState &, const Statement &) { return true; }
 
+/// The same unit is refitted: what was undone still has to be restored and inspected, item by item.
+bool reverse(JobState &job, const Statement &said)
+{
+    if (job.reversed)
+        return false;
+    job.reversed = markOf(said);
+    return true;
+}
+
 } // namespace
 
 std::vector<Act> jobActs()
@@ -83,6 +92,10 @@ std::vector<Act> jobActs()
          {field("entry"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry number")),
           field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reason"))},
          &strike, &noCautions, {}},
+        {"job.reversed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Give the change up"),
+         QT_TRANSLATE_NOOP("Act", "Change given up, the outgoing unit goes back on"),
+         {field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Why the change is given up"))},
+         &reverse, &noCautions, {}},
         {"job.closed"_L1, LedgerSort::Job, "released"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Close the job"),
          QT_TRANSLATE_NOOP("Act", "Job closed"),
          {field("statement"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Release statement")),

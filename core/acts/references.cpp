@@ -35,7 +35,9 @@ QString sortOfSubject(SubjectSort subject)
     case SubjectSort::NewTemporary:
     case SubjectSort::Temporary:
     case SubjectSort::HoldPoint:
-    case SubjectSort::NewTest: return {};
+    case SubjectSort::NewTest:
+    case SubjectSort::NewAccessory:
+    case SubjectSort::Accessory: return {};
     }
     Q_UNREACHABLE();
 }

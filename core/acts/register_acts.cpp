@@ -69,6 +69,10 @@ std::vector<Act> registerActs()
                      field("due"_L1, FieldType::Date, Needed::Always, QT_TRANSLATE_NOOP("Field", "Calibration due")),
                      field("certificate"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Certificate"), "certificate"_L1),
                      field("deviation"_L1, FieldType::Decimal, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Deviation on the certificate, % of the reading"))}),
+        registerAct("tool.doubted"_L1, SubjectSort::Tool, QT_TRANSLATE_NOOP("Act", "Found out of tolerance"), QT_TRANSLATE_NOOP("Act", "Tool found out of tolerance"),
+                    {field("after"_L1, FieldType::Date, Needed::Always, QT_TRANSLATE_NOOP("Field", "Last day on which it was known to be right")),
+                     field("found"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What was found")),
+                     field("certificate"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Certificate"), "certificate"_L1)}),
         registerAct("tool.withdrawn"_L1, SubjectSort::Tool, QT_TRANSLATE_NOOP("Act", "Withdraw the tool"),
                     QT_TRANSLATE_NOOP("Act", "Tool withdrawn"), {reason}),
     };

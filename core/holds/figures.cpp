@@ -70,6 +70,20 @@ ConditionFound weighedFound(const JobState &job, const HoldCondition &condition)
     return last(job, condition, "weight.recorded"_L1, u"", tr(QT_TRANSLATE_NOOP("Hold", "No weight change is recorded.")));
 }
 
+QString accessoriesSaid(const HoldCondition &) { return tr(QT_TRANSLATE_NOOP("Hold", "Every accessory has moved, or is declared to leave with the outgoing unit.")); }
+
+ConditionFound accessoriesFound(const JobState &job, const HoldCondition &)
+{
+    ConditionFound found;
+    for (const Accessory &accessory : job.accessories) {
+        if (!accessory.isPlaced())
+            found.missing << tr(QT_TRANSLATE_NOOP("Hold", "%1 (%2) is not placed.")).arg(accessory.id.text(), accessory.name);
+        else
+            found.restsOn = std::max(found.restsOn, accessory.moved ? accessory.moved->seq : accessory.left->seq);
+    }
+    return found;
+}
+
 QString findingsSaid(const HoldCondition &) { return tr(QT_TRANSLATE_NOOP("Hold", "No finding is open.")); }
 
 ConditionFound findingsFound(const JobState &job, const HoldCondition &)
@@ -113,6 +127,7 @@ std::vector<ConditionKind> figureConditions()
         {"lift_planned"_L1, {}, &liftFault, &liftSaid, &liftFound},
         {"serviced"_L1, {}, &servicedFault, &servicedSaid, &servicedFound},
         {"weighed"_L1, {}, &nameless, &weighedSaid, &weighedFound},
+        {"accessories_placed"_L1, {}, &nameless, &accessoriesSaid, &accessoriesFound},
         {"findings_closed"_L1, {}, &nameless, &findingsSaid, &findingsFound},
         {"passed"_L1, {}, &passedFault, &passedSaid, &passedFound},
     };

@@ -37,6 +37,14 @@ QString nextTemporary(const JobState &job)
     return QStringLiteral("T%1").arg(number);
 }
 
+QString nextAccessory(const JobState &job)
+{
+    auto number = job.accessories.size() + 1;
+    while (job.accessory(*AccessoryId::parse(QStringLiteral("AC%1").arg(number))))
+        ++number;
+    return QStringLiteral("AC%1").arg(number);
+}
+
 QString nextTest(const JobState &job)
 {
     const auto isTaken = [&](const QString &text) { return std::any_of(job.tests.begin(), job.tests.end(), [&](const JobTest &test) { return test.id.text() == text; }); };

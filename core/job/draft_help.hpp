@@ -18,6 +18,9 @@ QString nextFinding(const JobState &job);
 /// A number for a temporary item that the job has not used: `T3`.
 QString nextTemporary(const JobState &job);
 
+/// The same for an accessory: `AC1`, `AC2` …
+QString nextAccessory(const JobState &job);
+
 /// The same for a test: `R1`, `R2` …
 QString nextTest(const JobState &job);
 

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include "core/holds/standing.hpp"
+#include "core/job/doubtful.hpp"
 #include "core/job/stage.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
@@ -69,6 +70,14 @@ void addHolds(LooseEnds &ends, const JobState &job)
     }
 }
 
+void addAccessories(LooseEnds &ends, const JobState &job)
+{
+    for (const Accessory &accessory : job.accessories) {
+        if (!accessory.isPlaced())
+            ends.push_back({QStringLiteral("loose.accessory"), accessory.id.text(), tr("%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.").arg(accessory.name, accessory.part, accessory.serial), technician()});
+    }
+}
+
 void addTests(LooseEnds &ends, const JobState &job)
 {
     for (const JobTest *test : lastTests(job)) {
@@ -96,10 +105,14 @@ LooseEnds looseEnds(const JobState &job, const Register &reg)
     LooseEnds ends;
     if (job.closed)
         return ends;
-    for (const InterfaceState &item : job.items)
+    for (const InterfaceState &item : job.items) {
         addItem(ends, item);
+        if (const auto why = whyInDoubt(item, reg))
+            ends.push_back({QStringLiteral("loose.in-doubt"), item.listed.id.text(), tr("%1: %2").arg(item.listed.name, *why), technician()});
+    }
     addTemporaries(ends, job, reg);
     addHolds(ends, job);
+    addAccessories(ends, job);
     addTests(ends, job);
     addFindings(ends, job);
     if (const Handover *pending = job.pendingHandover())

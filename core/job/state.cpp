@@ -34,6 +34,8 @@ InterfaceState *JobState::item(const InterfaceId &id)
 const Finding *JobState::finding(const FindingId &id) const { return withId(findings, id); }
 const TemporaryItem *JobState::temporary(const TemporaryId &id) const { return withId(temporaries, id); }
 TemporaryItem *JobState::temporary(const TemporaryId &id) { return withId(temporaries, id); }
+const Accessory *JobState::accessory(const AccessoryId &id) const { return withId(accessories, id); }
+Accessory *JobState::accessory(const AccessoryId &id) { return withId(accessories, id); }
 const HoldPoint *JobState::hold(const HoldId &id) const { return withId(holds, id); }
 HoldPoint *JobState::hold(const HoldId &id) { return withId(holds, id); }
 

@@ -12,6 +12,7 @@
 #include <set>
 #include <vector>
 
+#include "core/job/accessory.hpp"
 #include "core/job/hold_point.hpp"
 #include "core/job/job_test.hpp"
 #include "core/job/mark.hpp"
@@ -294,6 +295,8 @@ struct JobState {
     std::vector<TemporaryItem> temporaries; ///< in the order in which they were applied
     std::vector<HoldPoint> holds;           ///< in the order in which they were set
     std::vector<FollowUp> followUps; ///< in the order of their entries
+    std::vector<Accessory> accessories; ///< in the order of their listing
+    std::optional<Mark> reversed; ///< the change was given up: the outgoing unit goes back on
     UnitChange unit;
     std::vector<JobTest> tests; ///< in the order of their entries
     std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries
@@ -307,6 +310,8 @@ struct JobState {
     const Finding *finding(const FindingId &id) const;
     const TemporaryItem *temporary(const TemporaryId &id) const;
     TemporaryItem *temporary(const TemporaryId &id);
+    const Accessory *accessory(const AccessoryId &id) const;
+    Accessory *accessory(const AccessoryId &id);
     const HoldPoint *hold(const HoldId &id) const;
     HoldPoint *hold(const HoldId &id);
     /// The handover that waits for its acceptance, or nullptr.

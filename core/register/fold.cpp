@@ -97,6 +97,13 @@ void withdrawTool(Register &reg, const Statement &said)
         reg.tools.at(*id).withdrawn = said.at;
 }
 
+void doubtTool(Register &reg, const Statement &said)
+{
+    const auto id = ToolId::parse(said.subject.value_or(QString()));
+    if (id && reg.tools.contains(*id))
+        reg.tools.at(*id).doubts.push_back({dateOf(said.body, u"after"), said.at, said.body.text(u"found"), said.body.text(u"certificate")});
+}
+
 struct Fold {
     QLatin1String kind;
     void (*take)(Register &, const Statement &);
@@ -111,6 +118,7 @@ constexpr Fold folds[] = {
     {QLatin1String("tool.registered"), &registerTool},
     {QLatin1String("tool.calibrated"), &calibrate},
     {QLatin1String("tool.withdrawn"), &withdrawTool},
+    {QLatin1String("tool.doubted"), &doubtTool},
 };
 
 } // namespace

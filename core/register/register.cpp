@@ -146,6 +146,27 @@ std::optional<TorqueToolType> parseTorqueToolType(QStringView text)
     return std::nullopt;
 }
 
+const Doubt *doubtOn(const Tool &tool, QDate day)
+{
+    for (const Doubt &doubt : tool.doubts) {
+        if (day > doubt.after && day <= doubt.at.utcDate())
+            return &doubt;
+    }
+    return nullptr;
+}
+
+const Doubt *openDoubt(const Tool &tool)
+{
+    if (tool.doubts.empty())
+        return nullptr;
+    const Doubt &last = tool.doubts.back();
+    for (const Calibration &calibration : tool.calibrations) {
+        if (calibration.on >= last.at.utcDate())
+            return nullptr;
+    }
+    return &last;
+}
+
 std::optional<Decimal> deviationOn(const Tool &tool, QDate day)
 {
     const Calibration *calibration = calibrationOn(tool, day);

@@ -61,6 +61,15 @@ struct Calibration {
     bool operator==(const Calibration &) const = default;
 };
 
+/// A tool that was found out of tolerance: whatever it measured after it was last known to be right is in doubt.
+struct Doubt {
+    QDate after; ///< the last day on which it was known to be right
+    Instant at;  ///< when that was said
+    QString found;
+    QString certificate;
+    bool operator==(const Doubt &) const = default;
+};
+
 /// How a torque tool tells what it gives: ISO 6789 type I and type II.
 enum class TorqueToolType {
     Indicating, ///< type I: a scale or display shows what the fastener gets
@@ -79,6 +88,7 @@ struct Tool {
     QString deviationSource{};            ///< the standard and class that say so
     std::optional<Quantity> length{};     ///< of a wrench: middle of the grip to the square drive
     std::optional<TorqueToolType> torqueType{}; ///< of a tool for torque
+    std::vector<Doubt> doubts{};
     bool operator==(const Tool &) const = default;
 };
 
@@ -126,6 +136,10 @@ std::optional<TorqueToolType> parseTorqueToolType(QStringView text);
 
 /// The calibration that covers the day, or nullptr.
 const Calibration *calibrationOn(const Tool &tool, QDate day);
+/// The doubt that covers the day, or nullptr: after the day on which the tool was last known to be right, up to when it was found out.
+const Doubt *doubtOn(const Tool &tool, QDate day);
+/// The last doubt of a tool that has not been calibrated since, or nullptr.
+const Doubt *openDoubt(const Tool &tool);
 /// What the tool may be off, in percent of the reading: as the certificate that covers the day states it, else by its class.
 std::optional<Decimal> deviationOn(const Tool &tool, QDate day);
 

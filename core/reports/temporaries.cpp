@@ -42,6 +42,17 @@ std::vector<ReportRow> unitRows(const JobRecord &record)
             inWords(QT_TRANSLATE_NOOP("Report", "certificate %1; %2 shipping blanks; %3")).arg(unit.in->certificate).arg(unit.in->shippingBlanks).arg(unit.in->configuration), unit.in->mark);
     if (unit.up)
         add(inWords(QT_TRANSLATE_NOOP("Report", "Incoming unit in its place")), unit.up->serial, inWords(QT_TRANSLATE_NOOP("Report", "%1 shipping blanks removed")).arg(unit.up->shippingBlanksRemoved), unit.up->mark);
+    if (record.job().reversed)
+        add(inWords(QT_TRANSLATE_NOOP("Report", "CHANGE GIVEN UP")), record.job().facts.outgoingSerial, inWords(QT_TRANSLATE_NOOP("Report", "the outgoing unit goes back on")), *record.job().reversed);
+    for (const Accessory &accessory : record.job().accessories) {
+        const QString part = inWords(QT_TRANSLATE_NOOP("Report", "%1, part %2")).arg(accessory.name, accessory.part);
+        QString where = accessory.moved  ? inWords(QT_TRANSLATE_NOOP("Report", "moved to the incoming unit"))
+                        : accessory.left ? inWords(QT_TRANSLATE_NOOP("Report", "left with the outgoing unit: %1")).arg(accessory.leftBecause)
+                                         : inWords(QT_TRANSLATE_NOOP("Report", "NOT PLACED"));
+        if (!accessory.replacement.isEmpty())
+            where = inWords(QT_TRANSLATE_NOOP("Report", "%1; serial number %2 instead")).arg(where, accessory.replacement);
+        add(part, accessory.serial, where, accessory.moved ? *accessory.moved : accessory.left ? *accessory.left : accessory.listed);
+    }
     return rows;
 }
 

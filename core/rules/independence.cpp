@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/job/doubtful.hpp"
 #include "core/job/stage.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/rules/words.hpp"
@@ -38,6 +39,12 @@ std::optional<Refusal> isSecured(const Case &c)
     for (const auto &[requirement, sentence] : open)
         sentences << sentence;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is not ready for inspection. %2")).arg(c.itemName(), sentences.join(u' ')), technician);
+}
+
+std::optional<Refusal> nothingIsInDoubt(const Case &c)
+{
+    const auto why = c.item ? whyInDoubt(*c.item, c.reg) : std::nullopt;
+    return why ? std::optional(refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2")).arg(c.itemName(), *why), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")))) : std::nullopt;
 }
 
 std::optional<Refusal> isJoinedForInspection(const Case &c)
@@ -93,6 +100,7 @@ std::optional<Refusal> isNotInspectedYet(const Case &c)
 }
 
 const Rule secured{"inspection.secured"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An inspector signs for a finished joint, not for a promised one."), &isSecured};
+const Rule notInDoubt{"inspection.in-doubt"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A reading is as good as the tool turns out to be."), &nothingIsInDoubt};
 const Rule somethingToInspect{"inspection.joined"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A rejection says what is wrong with a joint that was made."), &isJoinedForInspection};
 const Rule inspectAuthorised{"inspection.authorised"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Each inspector's authorisation has limits and dates."), &inspectorIsAuthorised};
 const Rule ownWork{"independence.own-work"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Nobody sees their own mistake."), &inspectorHadNoHand};

@@ -25,6 +25,9 @@ std::optional<Refusal> inspectorIsAnother(const Case &c);
 /// What is inspected already takes no further acceptance.
 std::optional<Refusal> isNotInspectedYet(const Case &c);
 
-extern const Rule secured, somethingToInspect, inspectAuthorised, ownWork, ownGroup, secondPerson, inspectedOnce;
+/// No reading on it was taken with a tool that was found out of tolerance later.
+std::optional<Refusal> nothingIsInDoubt(const Case &c);
+
+extern const Rule notInDoubt, secured, somethingToInspect, inspectAuthorised, ownWork, ownGroup, secondPerson, inspectedOnce;
 
 } // namespace core::rules

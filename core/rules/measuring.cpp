@@ -144,6 +144,8 @@ std::optional<Refusal> toolIsInCalibration(const Case &c)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The register has no tool \"%1\".")).arg(c.text(u"tool")), keeper);
     if (tool->withdrawn && c.draft.at >= *tool->withdrawn)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 was withdrawn on %2.")).arg(tool->id.text(), tool->withdrawn->utcDate().toString(Qt::ISODate)), keeper);
+    if (const Doubt *doubt = openDoubt(*tool); doubt && c.draft.at >= doubt->at)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tool %1 was found out of tolerance (%2) and has not been calibrated since.")).arg(tool->id.text(), doubt->found), keeper);
     // In calibration when it was used, and still when that is signed.
     const auto done = Instant::parseLedger(c.text(u"done_at"));
     const QDate signedOn = c.draft.at.utcDate();

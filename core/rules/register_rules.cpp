@@ -179,6 +179,15 @@ const RegisterRule toolNew{"tool.new"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A readin
 const RegisterRule toolKnown{"tool.in-use"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A calibration belongs to a tool that is used."), &toolIsInUse};
 const RegisterRule toolRangeSound{"tool.range-sound"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Readings are checked against the range, so it must be one."), &toolRangeIsSound};
 
+std::optional<Refusal> doubtIsAboutThePast(const Register &, const Draft &draft)
+{
+    const QDate after = QDate::fromString(draft.body.text(u"after"), Qt::ISODate);
+    if (after < draft.at.utcDate())
+        return std::nullopt;
+    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "The last day on which the tool was known to be right lies before today; usually it is that of its last good calibration.")));
+}
+
+const RegisterRule doubtPast{"tool.doubt"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was measured in between has to be found again."), &doubtIsAboutThePast};
 const RegisterRule torqueToolTold{"tool.torque-type"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What a tool clicks at and what it shows are two things to check."), &torqueToolIsTold};
 const RegisterRule toolFiguresSound{"tool.figures-sound"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A wrong length or deviation makes every reading wrong."), &toolFiguresAreSound};
 

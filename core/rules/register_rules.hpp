@@ -32,7 +32,10 @@ std::optional<Refusal> toolFiguresAreSound(const Register &reg, const Draft &dra
 /// A torque tool says of which type it is, and one that is set has marks.
 std::optional<Refusal> torqueToolIsTold(const Register &reg, const Draft &draft);
 
+/// A tool is doubted from a day that is past.
+std::optional<Refusal> doubtIsAboutThePast(const Register &reg, const Draft &draft);
+
 extern const RegisterRule notFounded, founder, founded, registerClock, administers, personNew, personKnown, keyNew, authorisationNew, granteeKnown, dates,
-    authorisationOpen, toolNew, toolKnown, toolRangeSound, toolFiguresSound, torqueToolTold;
+    authorisationOpen, toolNew, toolKnown, toolRangeSound, toolFiguresSound, torqueToolTold, doubtPast;
 
 } // namespace core::rules

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "core/rules/accessories.hpp"
 #include "core/rules/balance.hpp"
 #include "core/rules/closure.hpp"
 #include "core/rules/corrections.hpp"
@@ -73,12 +74,16 @@ const JobPages &jobPages()
         {"unit.received", {&takesPart, &unitOrder, &unitSerial}},
         {"unit.positioned", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitBlanks}},
         {"test.recorded", {&ofTheCrew, &mayWork, &testNew, &testCovers, &testValues, &testReopens}},
+        {"accessory.listed", {&takesPart, &accessoryNew}},
+        {"accessory.moved", {&ofTheCrew, &mayWork, &accessoryOpen, &accessorySerial, &accessoryFree}},
+        {"accessory.left", {&ofTheCrew, &mayWork, &accessoryOpen, &accessorySerial, &accessoryReplacement}},
+        {"job.reversed", {&leads, &reversedOnce}},
         {"hold.set", {&leads, &holdSound, &holdInTime}},
         {"hold.passed", {&holdKnown, &holdOnce, &holdAuthority, &holdIndependent, &holdConditions, &holdStatements}},
         {"walkround.free", {&listed, &takesPart, &walkOff, &walkFree, &walkAnother}},
         {"walkround.attached", {&listed, &takesPart, &walkOff}},
         {"interface.freed", {&listed, &ofTheCrew, &mayWork, &walkOff, &walkAttached}},
-        {"inspection.accepted", {&listed, &secured, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
+        {"inspection.accepted", {&listed, &secured, &notInDoubt, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
         {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftDay, &liftWeight, &liftSafe}},
         {"servicing.recorded", {&ofTheCrew, &mayWork, &servicingBand}},
@@ -112,6 +117,7 @@ const RegisterPages &registerPages()
         {"authorisation.withdrawn", {&founded, &registerClock, &administers, &authorisationOpen}},
         {"tool.registered", {&founded, &registerClock, &administers, &toolNew, &toolRangeSound, &toolFiguresSound, &torqueToolTold}},
         {"tool.calibrated", {&founded, &registerClock, &administers, &toolKnown, &dates, &toolFiguresSound}},
+        {"tool.doubted", {&founded, &registerClock, &administers, &toolKnown, &doubtPast}},
         {"tool.withdrawn", {&founded, &registerClock, &administers, &toolKnown}},
     };
     return pages;

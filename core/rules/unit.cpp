@@ -20,7 +20,9 @@ bool isRemoval(const Case &c) { return c.draft.kind == u"unit.removed"; }
 
 std::optional<Refusal> serialIsTheJobs(const Case &c)
 {
-    const QString asked = isRemoval(c) ? c.job.facts.outgoingSerial : c.job.facts.incomingSerial;
+    // A change that was given up puts the outgoing unit back.
+    const bool isOutgoing = isRemoval(c) || (c.job.reversed && c.draft.kind == u"unit.positioned");
+    const QString asked = isOutgoing ? c.job.facts.outgoingSerial : c.job.facts.incomingSerial;
     if (c.text(u"serial") == asked)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This job is about the unit %1; the plate is said to read %2. Read it again. If the unit is another one, this is another job.")).arg(asked, c.text(u"serial")), technician());
@@ -39,7 +41,7 @@ std::optional<Refusal> unitMovesInOrder(const Case &c)
         return std::nullopt;
     if (!unit.off)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The outgoing unit is not off yet.")), technician());
-    if (!unit.in)
+    if (!unit.in && !c.job.reversed)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The incoming unit was not received yet: its plate, its certificate and its blanks are looked at first.")), technician());
     return std::nullopt;
 }
@@ -55,13 +57,25 @@ std::optional<Refusal> nothingHoldsTheUnit(const Case &c)
 
 std::optional<Refusal> shippingBlanksAreOut(const Case &c)
 {
-    const qint64 counted = c.job.unit.in ? c.job.unit.in->shippingBlanks : 0;
+    // The outgoing unit that goes back has the blanks of its own openings.
+    const UnitChange &unit = c.job.unit;
+    const qint64 counted = c.job.reversed && unit.off ? unit.off->openingsBlanked : unit.in ? unit.in->shippingBlanks : 0;
     const auto removed = c.draft.body.integer(u"shipping_blanks_removed");
-    if (!c.job.unit.in || removed == counted)
+    if ((!unit.in && !c.job.reversed) || removed == counted)
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 shipping blanks were counted on the unit, and %2 are said to be removed. Find the difference before it goes up: a blank left in is found by the engine.")).arg(counted).arg(removed.value_or(0)), technician());
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 blanks were counted on the unit, and %2 are said to be removed. Find the difference before it goes up: a blank left in is found by the engine.")).arg(counted).arg(removed.value_or(0)), technician());
 }
 
+std::optional<Refusal> isNotReversedYet(const Case &c)
+{
+    if (c.job.unit.up)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The incoming unit hangs in its place. To take it off again is a job of its own.")), inWords(QT_TRANSLATE_NOOP("Rule", "the lead, by opening a follow-on job")));
+    if (!c.job.reversed)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The change was given up already, by %1 in entry %2.")).arg(c.reg.nameOf(c.job.reversed->by)).arg(c.job.reversed->seq), {});
+}
+
+const Rule reversedOnce{"job.reversed-once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A job that is given up is not deleted: what was undone closes in full."), &isNotReversedYet};
 const Rule unitSerial{"unit.serial"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The wrong unit fits as well as the right one."), &serialIsTheJobs};
 const Rule unitOrder{"unit.order"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One place, one unit."), &unitMovesInOrder};
 const Rule unitFree{"unit.free"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The one bolt that everybody left to the others tears out what it holds."), &nothingHoldsTheUnit};

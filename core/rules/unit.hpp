@@ -16,6 +16,9 @@ std::optional<Refusal> nothingHoldsTheUnit(const Case &c);
 /// As many shipping blanks come off as were counted.
 std::optional<Refusal> shippingBlanksAreOut(const Case &c);
 
-extern const Rule unitSerial, unitOrder, unitFree, unitBlanks;
+/// Given up once, and before the incoming unit hangs.
+std::optional<Refusal> isNotReversedYet(const Case &c);
+
+extern const Rule reversedOnce, unitSerial, unitOrder, unitFree, unitBlanks;
 
 } // namespace core::rules

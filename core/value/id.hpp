@@ -45,5 +45,6 @@ using AuthorisationId = Id<struct AuthorisationTag>;
 using HoldId = Id<struct HoldTag>;
 using TemporaryId = Id<struct TemporaryTag>;
 using TestId = Id<struct TestTag>;
+using AccessoryId = Id<struct AccessoryTag>;
 
 } // namespace core

@@ -38,6 +38,8 @@ constexpr Verb verbs[] = {
     {"sets"_L1, "hold.set"_L1},                {"passes"_L1, "hold.passed"_L1},                 {"confirms-free"_L1, "walkround.free"_L1},
     {"takes-off"_L1, "unit.removed"_L1},       {"receives"_L1, "unit.received"_L1},              {"positions"_L1, "unit.positioned"_L1},
     {"refuses-shift"_L1, "handover.refused"_L1}, {"follows-up"_L1, "followup.set"_L1},           {"finishes"_L1, "followup.done"_L1},
+    {"lists-accessory"_L1, "accessory.listed"_L1}, {"moves"_L1, "accessory.moved"_L1},             {"leaves"_L1, "accessory.left"_L1},
+    {"gives-up"_L1, "job.reversed"_L1},
     {"tests"_L1, "test.recorded"_L1},
     {"finds-attached"_L1, "walkround.attached"_L1}, {"frees"_L1, "interface.freed"_L1},
     {"plans"_L1, "lift.planned"_L1},           {"services"_L1, "servicing.recorded"_L1},        {"weighs"_L1, "weight.recorded"_L1},
@@ -152,7 +154,8 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
     if (kind == "unit.received"_L1)
         return {{u"serial"_s, job.facts.incomingSerial}, {u"certificate"_s, u"CRS-9"_s}, {u"shipping_blanks"_s, 6}, {u"configuration"_s, u"same as the outgoing unit"_s}};
     if (kind == "unit.positioned"_L1)
-        return {{u"serial"_s, job.facts.incomingSerial}, {u"shipping_blanks_removed"_s, job.unit.in ? job.unit.in->shippingBlanks : 0}};
+        return {{u"serial"_s, job.reversed ? job.facts.outgoingSerial : job.facts.incomingSerial},
+                {u"shipping_blanks_removed"_s, job.reversed && job.unit.off ? job.unit.off->openingsBlanked : job.unit.in ? job.unit.in->shippingBlanks : 0}};
     if (kind == "walkround.attached"_L1)
         return {{u"what"_s, u"one bolt behind the duct."_s}};
     if (kind == "interface.freed"_L1)
@@ -169,6 +172,14 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return {{u"reference"_s, u"AMM 71-00"_s}};
     if (kind == "followup.done"_L1)
         return {{u"how"_s, u"torqued again"_s}};
+    if (kind == "accessory.listed"_L1)
+        return {{u"name"_s, u"starter-generator"_s}, {u"part"_s, u"SG-200"_s}, {u"serial"_s, u"S-1"_s}};
+    if (kind == "accessory.moved"_L1)
+        return {{u"serial"_s, u"S-1"_s}};
+    if (kind == "accessory.left"_L1)
+        return {{u"serial"_s, u"S-1"_s}, {u"reason"_s, u"time expired"_s}};
+    if (kind == "job.reversed"_L1)
+        return {{u"reason"_s, u"the incoming unit is of another state"_s}};
     if (kind == "entry.struck"_L1)
         return {{u"reason"_s, u"wrong item"_s}};
     if (kind == "job.closed"_L1)

@@ -14,6 +14,7 @@ Command jobsCommand();
 Command showCommand();
 Command looseEndsCommand();
 Command holdsCommand();
+Command whereUsedCommand();
 Command registerCommand();
 Command listImportCommand();
 Command listExportCommand();

@@ -96,6 +96,12 @@ core::Result<std::vector<core::Draft>> draftsOf(const Arguments &arguments, cons
         drafts.push_back(session::toolDraft(author, *tool));
     if (*calibration)
         drafts.push_back(session::calibrationDraft(author, *id, **calibration));
+    if (arguments.has(u"doubted-after"_s)) {
+        const auto after = dayIn(arguments.text(u"doubted-after"_s));
+        if (!after)
+            return core::failure(after.error());
+        drafts.push_back(session::doubtDraft(author, *id, *after, arguments.text(u"found"_s), arguments.text(u"certificate"_s)));
+    }
     if (drafts.empty())
         return core::failure(core::ErrorCode::BadInput, tr("The register has tool %1 already, and no calibration was given.").arg(id->text()));
     return drafts;
@@ -131,6 +137,8 @@ Command toolCommand()
              value("deviation-source"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "The standard and class that say so.")),
              value("calibrated"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The day on which it was calibrated.")),
              value("due"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The last day on which it may be used.")),
+             value("doubted-after"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The tool was found out of tolerance: the last day on which it was known to be right.")),
+             value("found"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "What was found then.")),
              value("certificate"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "The certificate of the calibration.")), administratorOption(), pinFileOption()},
             Fonts::NotNeeded,
             &run};

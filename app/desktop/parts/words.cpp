@@ -116,6 +116,9 @@ QString subjectInWords(const std::optional<QString> &subject, const core::JobSta
     const auto temporaryId = core::TemporaryId::parse(*subject);
     if (const core::TemporaryItem *temporary = temporaryId ? job.temporary(*temporaryId) : nullptr)
         return temporary->id.text() + u' ' + temporary->name;
+    const auto accessoryId = core::AccessoryId::parse(*subject);
+    if (const core::Accessory *accessory = accessoryId ? job.accessory(*accessoryId) : nullptr)
+        return accessory->id.text() + u' ' + accessory->name;
     const auto holdId = core::HoldId::parse(*subject);
     if (const core::HoldPoint *hold = holdId ? job.hold(*holdId) : nullptr)
         return hold->title;

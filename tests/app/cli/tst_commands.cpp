@@ -23,6 +23,7 @@ private slots:
     void answersInJson_data();
     void answersInJson();
     void errorsGoToStderr();
+    void whereUsedNamesEveryEntry();
     void holdPointsAreNamed();
     void looseEndsAreNamed();
     void showsOneInterface();
@@ -120,6 +121,7 @@ void TstCommands::answersInJson_data()
     QTest::addRow("loose-ends") << u"loose-ends {open} --json"_s << u"loose_ends"_s;
     QTest::addRow("holds") << u"holds {open} --json"_s << u"hold_points"_s;
     QTest::addRow("holds, the standard set") << u"holds {open} --standard okafor --json"_s << u"drafts"_s;
+    QTest::addRow("where-used") << u"where-used {closed} --tool TW-15 --kind torque.applied --json"_s << u"uses"_s;
     QTest::addRow("register") << u"register {open} --json"_s << u"tools"_s;
     QTest::addRow("list-export") << u"list-export {open} --json"_s << u"csv"_s;
     QTest::addRow("list-import") << u"list-import {open} {folder}/faulty.csv --by tanaka --dry-run --json"_s << u"faults"_s;
@@ -145,6 +147,24 @@ void TstCommands::errorsGoToStderr()
     const core::json::Value *error = json.find(u"error");
     QVERIFY2(error && error->object(), said.err.constData());
     QCOMPARE(error->object()->text(u"code"), u"not_found"_s);
+}
+
+/// A recalled wrench, over every job: the demo's mounts and the joints of its range were torqued with TW-15.
+void TstCommands::whereUsedNamesEveryEntry()
+{
+    const auto uses = [&](const QString &more) {
+        const core::json::Object json = remateCli(words(u"where-used {closed} --json "_s + more)).json();
+        const core::json::Value *list = json.find(u"uses");
+        return list && list->array() ? static_cast<qint64>(list->array()->size()) : -1;
+    };
+    const qint64 torqued = uses(u"--tool TW-15 --kind torque.applied"_s);
+    QVERIFY(torqued >= 12);
+    QVERIFY(uses(u"--tool TW-15"_s) > torqued); // and the register's own words on it
+    QCOMPARE(uses(u"--tool TW-15 --kind torque.applied --until 2001-01-01"_s), 0);
+    QCOMPARE(uses(u"--tool TW-15 --kind torque.applied --from 2001-01-01"_s), torqued);
+    QCOMPARE(uses(u"--tool TW-99"_s), 0);
+    QCOMPARE(remateCli(words(u"where-used {closed}"_s)).exit, 2);
+    QCOMPARE(remateCli(words(u"where-used {closed} --tool TW-15 --person novak"_s)).exit, 2);
 }
 
 /// Every hold point with what it asks for; those of a closed job are all passed.

@@ -144,7 +144,8 @@ void TstScenario::tellsEverything()
     QCOMPARE(closed().trouble, QString());
     const std::set<QString> said = kindsSaid(*closed().session);
     for (const core::Act &act : core::acts()) {
-        if (act.ledger == core::LedgerSort::Job)
+        // A change that is carried through is not given up.
+        if (act.ledger == core::LedgerSort::Job && act.kind != "job.reversed"_L1)
             QVERIFY2(said.contains(act.kind), act.kind.data());
     }
     const core::JobState &job = closed().job();

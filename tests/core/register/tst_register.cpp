@@ -72,6 +72,10 @@ private slots:
         row("calibrated", u"Root"_s, "tool.calibrated", u"TW2"_s, calibration(u"2026-03-01"_s, u"2027-02-28"_s), "");
         row("due before it was made", u"Root"_s, "tool.calibrated", u"TW2"_s, calibration(u"2026-03-01"_s, u"2026-02-28"_s), "register.dates");
         row("a withdrawn tool calibrated", u"Root"_s, "tool.calibrated", u"TW3"_s, calibration(u"2026-03-01"_s, u"2027-02-28"_s), "tool.in-use");
+        const auto doubt = [](const QString &after) { return Object{{u"after"_s, after}, {u"found"_s, u"Reads 6 % low."_s}, {u"certificate"_s, u"CC-10"_s}}; };
+        row("a tool found out of tolerance", u"Root"_s, "tool.doubted", u"TW1"_s, doubt(u"2026-01-02"_s), "");
+        row("found out, and right until today", u"Root"_s, "tool.doubted", u"TW1"_s, doubt(u"2999-01-01"_s), "tool.doubt");
+        row("a withdrawn tool found out", u"Root"_s, "tool.doubted", u"TW3"_s, doubt(u"2026-01-02"_s), "tool.in-use");
         row("a tool withdrawn", u"Root"_s, "tool.withdrawn", u"TW1"_s, reason, "");
         row("a tool withdrawn twice", u"Root"_s, "tool.withdrawn", u"TW3"_s, reason, "tool.in-use");
         row("a tool that there is not, withdrawn", u"Root"_s, "tool.withdrawn", u"TW9"_s, reason, "tool.in-use");

@@ -229,6 +229,7 @@ private slots:
         row("lift_planned", "incoming", "Ana plans", "Ana plans unit=incoming");
         row("serviced", "engine oil", "Ana services system=gearbox", "Ana services");
         row("weighed", "", "", "Ana weighs");
+        row("accessories_placed", "", "Ana lists-accessory AC1; Ana receives", "Ana lists-accessory AC1; Ana receives; Ben moves AC1");
         row("findings_closed", "", "Ben raises F9", "Ben raises F9; Cho clears F9");
         row("tested", "ground run", "Ana disconnects K1; Ana reconnects K1; Ana tests R1 covers=K1; Ben disturbs K1", "Ana disconnects K1; Ana reconnects K1; Ana tests R1 covers=K1");
         row("removed", "isolation", "Ana applies I1", "Ana applies I1; Ana removes I1");
@@ -260,7 +261,7 @@ private slots:
     {
         for (const char *name : {"hold.gate", "hold.conditions", "hold.statements", "hold.authority", "hold.once", "hold.known", "hold.independent", "hold.in-time", "hold.sound", "strike.hold"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-        QCOMPARE(core::conditionKinds().size(), 10U);
+        QCOMPARE(core::conditionKinds().size(), 11U);
     }
 };
 

@@ -4,6 +4,9 @@
 #include <QSet>
 #include <QTest>
 
+#include "core/job/admit.hpp"
+#include "core/job/doubtful.hpp"
+#include "core/job/loose_ends.hpp"
 #include "core/rules/measuring.hpp"
 #include "tests/support/story.hpp"
 
@@ -399,6 +402,49 @@ private slots:
         QVERIFY(!asked());
         draft.body.set(u"done_at"_s, u"2026-03-02T23:00:00.000Z"_s);
         QVERIFY(asked());
+    }
+
+    /// A wrench that turns out to be wrong: what was torqued with it since it was known to be right is open again, however it was inspected.
+    /// Source: readings of a tool found out of tolerance are looked at again: common practice.
+    void aToolFoundOutOfToleranceOpensWhatItMeasured()
+    {
+        Story tale(u"Ana lists X1 requirements=torque torque_fasteners=1 torque_min=180 torque_max=200 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1; Ben torques X1 fastener=1 value=190 tool=TW6"_s);
+        QCOMPARE(tale.refusedSentence(), QString());
+        core::Register reg = tale.reg();
+        const auto doubt = [&](const QString &after, const QString &at) {
+            reg.tools.at(*core::ToolId::parse(u"TW6")).doubts = {{QDate::fromString(after, Qt::ISODate), *core::Instant::parse(at), u"Reads 6 % low."_s, u"CC-10"_s}};
+        };
+        const auto isInDoubt = [&] { return core::whyInDoubt(tale.item(u"X1"_s), reg).has_value(); };
+        QVERIFY(!isInDoubt());
+        doubt(u"2026-01-02"_s, u"2026-03-05T08:00:00Z"_s);
+        QVERIFY(isInDoubt());
+        // Read on the last day on which it was known to be right, and after it was found out: neither is in doubt.
+        doubt(u"2026-03-02"_s, u"2026-03-05T08:00:00Z"_s);
+        QVERIFY(!isInDoubt());
+        doubt(u"2026-01-02"_s, u"2026-03-01T08:00:00Z"_s);
+        QVERIFY(!isInDoubt());
+
+        doubt(u"2026-01-02"_s, u"2026-03-02T07:00:00Z"_s);
+        QVERIFY(isInDoubt());
+        const auto refusedBy = [&](core::Draft draft) {
+            draft.at = *core::Instant::parse(u"2026-03-02T08:00:00Z");
+            QStringList names;
+            for (const core::Refusal &refusal : core::admit(tale.job(), reg, draft))
+                names << refusal.rule;
+            return names.join(u' ');
+        };
+        QCOMPARE(refusedBy(tale.drafts(u"Cho accepts X1"_s).front()), u"inspection.in-doubt"_s);
+        bool isLoose = false;
+        for (const core::LooseEnd &end : core::looseEnds(tale.job(), reg))
+            isLoose = isLoose || (end.rule == u"loose.in-doubt" && end.subject == u"X1");
+        QVERIFY(isLoose);
+        // It measures nothing more until it is calibrated anew; disturbed and torqued with another, the item is out of doubt.
+        tale.tell(u"Ben disturbs X1"_s);
+        QVERIFY(!isInDoubt());
+        QCOMPARE(refusedBy(tale.drafts(u"Ben torques X1 fastener=1 value=190 tool=TW6"_s).front()), u"tool.calibration"_s);
+        QCOMPARE(refusedBy(tale.drafts(u"Ben torques X1 fastener=1 value=190 tool=TW5"_s).front()), QString());
+        reg.tools.at(*core::ToolId::parse(u"TW6")).calibrations.push_back({QDate(2026, 3, 2), QDate(2026, 12, 31), u"C2"_s});
+        QCOMPARE(refusedBy(tale.drafts(u"Ben torques X1 fastener=1 value=190 tool=TW6"_s).front()), QString());
     }
 
     /// Whose marks somebody took over is known anew once the joint is torqued from its beginning.

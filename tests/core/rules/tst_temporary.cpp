@@ -84,6 +84,31 @@ private slots:
         row("in its place before it was received", away.constData(), "Ben positions", "unit.order");
         row("in its place before the other is off", "Ana receives", "Ben positions", "unit.order");
         row("in its place with a blank missing", (away + "; Ana receives").constData(), "Ben positions shipping_blanks_removed=5", "unit.shipping-blanks");
+        row("an accessory listed", "", "Ana lists-accessory AC1 interfaces=D1", "");
+        row("an accessory's number twice", "Ana lists-accessory AC1", "Ana lists-accessory AC1 serial=S-2", "accessory.new");
+        row("an accessory's plate twice", "Ana lists-accessory AC1", "Ana lists-accessory AC2", "accessory.new");
+        row("an accessory with the unit's plate", "", "Ana lists-accessory AC1 serial=E-100", "accessory.new");
+        row("an accessory on no interface of the list", "", "Ana lists-accessory AC1 interfaces=Z9", "accessory.new");
+        // Accessories that are serviceable move to the new unit: common practice.
+        row("an accessory moved", "Ana lists-accessory AC1; Ana receives", "Ben moves AC1", "");
+        row("an accessory moved, never listed", "Ana receives", "Ben moves AC1", "accessory.open");
+        row("an accessory moved twice", "Ana lists-accessory AC1; Ana receives; Ben moves AC1", "Ben moves AC1", "accessory.open");
+        row("an accessory moved, another plate", "Ana lists-accessory AC1; Ana receives", "Ben moves AC1 serial=S-7", "accessory.serial");
+        row("an accessory moved before the incoming unit is there", "Ana lists-accessory AC1", "Ben moves AC1", "accessory.free");
+        row("an accessory moved that was never undone", "Ana lists-accessory AC1 interfaces=D1; Ana receives", "Ben moves AC1", "accessory.free");
+        row("an accessory moved, undone before", "Ana lists-accessory AC1 interfaces=D1; Ana receives; Ana disconnects D1", "Ben moves AC1", "");
+        row("an accessory leaves", "Ana lists-accessory AC1", "Ben leaves AC1", "");
+        row("an accessory leaves after it moved", "Ana lists-accessory AC1; Ana receives; Ben moves AC1", "Ben leaves AC1", "accessory.open");
+        row("replaced, with its certificate", "Ana lists-accessory AC1", "Ben leaves AC1 replacement=S-9 certificate=RC-9", "");
+        row("replaced, without one", "Ana lists-accessory AC1", "Ben leaves AC1 replacement=S-9", "accessory.replacement");
+        row("replaced by what is elsewhere", "Ana lists-accessory AC1; Ana lists-accessory AC2 serial=S-2", "Ben leaves AC1 replacement=S-2 certificate=RC-9", "accessory.replacement");
+        row("given up", "", "Ana gives-up", "");
+        row("given up by a technician", "", "Ben gives-up", "crew.lead");
+        row("given up twice", "Ana gives-up", "Ana gives-up", "job.reversed-once");
+        row("given up when the incoming unit hangs", (away + "; Ana receives; Ben positions").constData(), "Ana gives-up", "job.reversed-once");
+        row("given up, and the outgoing unit back in its place", (away + "; Ana gives-up").constData(), "Ben positions", "");
+        row("given up, and the incoming unit in its place", (away + "; Ana receives; Ana gives-up").constData(), "Ben positions serial=E-200 shipping_blanks_removed=4", "unit.serial");
+        row("given up, and a blank of its openings left in", (away + "; Ana gives-up").constData(), "Ben positions shipping_blanks_removed=3", "unit.shipping-blanks");
         row("in its place, another plate", (away + "; Ana receives").constData(), "Ben positions serial=X-1", "unit.serial");
     }
     void eachRule()
@@ -133,7 +158,7 @@ private slots:
     /// Runs last.
     void zEveryRuleWasSeenRefusing()
     {
-        for (const char *name : {"temporary.new", "temporary.applied", "lockout.own", "lockout.to", "walkround.off", "walkround.free", "walkround.attached", "walkround.second-person", "unit.serial", "unit.order", "unit.free", "unit.shipping-blanks"})
+        for (const char *name : {"temporary.new", "temporary.applied", "lockout.own", "lockout.to", "walkround.off", "walkround.free", "walkround.attached", "walkround.second-person", "unit.serial", "unit.order", "unit.free", "unit.shipping-blanks", "accessory.new", "accessory.open", "accessory.serial", "accessory.free", "accessory.replacement", "job.reversed-once"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
     }
 };

@@ -113,7 +113,8 @@ QWidget *PeoplePage::makeTools()
     m_tools = new RowTable({{tr("Id"), 16}, {tr("Name"), 0}, {tr("Usable range"), 34}, {tr("Calibrated"), 30}, {tr("Certificate"), 22}, {tr("State"), 22}}, tr("Tools"), tr("No tool is registered. Torque and bonding are measured with registered tools in calibration alone."), area);
     m_tools->setObjectName(u"tools"_s);
     column->addWidget(m_tools, 1);
-    column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("With&draw the tool …"), [this] { withdrawTool(); }}}));
+    column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("Found &out of tolerance …"), [this] { doubtTool(); }},
+                                   {tr("With&draw the tool …"), [this] { withdrawTool(); }}}));
     return area;
 }
 
@@ -197,6 +198,19 @@ void PeoplePage::calibrate()
 {
     if (!m_tools->chosen().isEmpty())
         m_signing.beginRegister("tool.calibrated"_L1, {{m_tools->chosen(), {{u"on"_s, m_session.now().utcDate().toString(Qt::ISODate)}}, {}}});
+}
+
+void PeoplePage::doubtTool()
+{
+    const auto id = core::ToolId::parse(m_tools->chosen());
+    const core::Tool *tool = id ? m_session.reg().tool(*id) : nullptr;
+    if (!tool)
+        return;
+    // It was right when it was last calibrated, if nothing else is known.
+    core::json::Object body;
+    if (!tool->calibrations.empty())
+        body.set(u"after"_s, tool->calibrations.back().on.toString(Qt::ISODate));
+    m_signing.beginRegister("tool.doubted"_L1, {{tool->id.text(), body, {}}});
 }
 
 void PeoplePage::withdrawTool()

@@ -34,6 +34,7 @@ private:
     void withdrawAuthorisation();
     void registerTool();
     void calibrate();
+    void doubtTool();
     void withdrawTool();
 
     session::Session &m_session;

@@ -34,14 +34,15 @@ UnitPage::UnitPage(const PageTools &tools, QWidget *parent) : Page(tools, parent
     m_tests = new RowTable({{tr("Test"), 8}, {tr("Of what"), 30}, {tr("Result"), 0}, {tr("Covers"), 24}, {tr("Signed"), 44}}, tr("Tests"),
                            tr("No test is recorded: ground runs, functional tests, leak checks of a system. A good test never stands for the inspection of an item."), this);
     m_tests->setObjectName(u"tests"_s);
-    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"unit.removed"_L1, "unit.received"_L1, "unit.positioned"_L1, "test.recorded"_L1}, this);
-    column->addWidget(makeLabel(tr("The unit, and its tests"), "title", this));
+    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"accessory.moved"_L1, "accessory.left"_L1, "accessory.listed"_L1, "unit.removed"_L1, "unit.received"_L1, "unit.positioned"_L1, "test.recorded"_L1, "job.reversed"_L1}, this);
+    column->addWidget(makeLabel(tr("The unit, its accessories and tests"), "title", this));
     column->addWidget(m_steps, 2);
     column->addWidget(makeLabel(tr("Tests"), "heading", this));
     column->addWidget(m_tests, 2);
     m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     setFocusProxy(&m_steps->view());
+    connect(m_steps, &RowTable::chosenChanged, this, &UnitPage::showActions);
     connect(&feed(), &JobFeed::changed, this, &UnitPage::refresh);
     connect(&feed(), &JobFeed::jobChanged, this, &UnitPage::refresh);
     refresh();
@@ -61,6 +62,15 @@ void UnitPage::refresh()
              unit.in ? tr("certificate %1; %2 shipping blanks; %3").arg(unit.in->certificate).arg(unit.in->shippingBlanks).arg(unit.in->configuration) : QString(), unit.in ? std::optional(unit.in->mark) : std::nullopt);
         step(tr("Incoming unit in its place"), job->facts.incomingSerial, unit.up ? tr("%n shipping blanks removed", nullptr, static_cast<int>(unit.up->shippingBlanksRemoved)) : QString(),
              unit.up ? std::optional(unit.up->mark) : std::nullopt);
+        if (job->reversed)
+            steps.push_back({u"reversed"_s, {tr("Change given up"), job->facts.outgoingSerial, tr("The outgoing unit goes back on."), markInWords(*job->reversed, feed().reg())}, false, true});
+        for (const core::Accessory &accessory : job->accessories) {
+            const QString where = accessory.moved ? tr("moved to the incoming unit")
+                                  : accessory.left ? tr("leaves with the outgoing unit: %1").arg(accessory.leftBecause)
+                                                   : tr("to be moved, or declared to leave");
+            const core::Mark &mark = accessory.moved ? *accessory.moved : accessory.left ? *accessory.left : accessory.listed;
+            steps.push_back({accessory.id.text(), {tr("%1 %2").arg(accessory.id.text(), accessory.name), accessory.serial, where, markInWords(mark, feed().reg())}, false, !accessory.isPlaced()});
+        }
         for (const core::JobTest &test : job->tests) {
             const auto voided = test.hasPassed ? core::whyVoid(*job, test) : std::nullopt;
             QStringList covers;
@@ -73,7 +83,14 @@ void UnitPage::refresh()
     }
     m_steps->take(steps);
     m_tests->take(tests);
-    m_actions->show({});
+    showActions();
+}
+
+void UnitPage::showActions()
+{
+    const auto id = core::AccessoryId::parse(m_steps->chosen());
+    const bool isAccessory = id && feed().state() && feed().state()->accessory(*id);
+    m_actions->show({}, isAccessory ? std::optional(id->text()) : std::nullopt);
 }
 
 } // namespace desktop

@@ -22,6 +22,7 @@ public:
 
 private:
     void refresh();
+    void showActions();
 
     RowTable *m_steps;
     RowTable *m_tests;
