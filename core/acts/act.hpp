@@ -36,7 +36,7 @@ enum class FieldType {
     Statements, ///< texts that a person ticks one by one, from those that the thing in question asks for
     People,
     Interfaces,
-    Records, ///< an array of objects, checked by the act's own rules
+    Records, ///< an array of objects: of the columns of the field, or checked by the act's own rules where it names none
 };
 
 enum class Needed { Always, IfKnown };
@@ -50,12 +50,15 @@ struct Field {
     std::vector<QLatin1String> choices; ///< for Choice
     QLatin1String refersTo;             ///< sort of where-used reference: `person`, `tool`, `part`, `batch`, `serial`, `certificate`; or empty
     std::optional<Dimension> dimension{}; ///< of a Quantity, and of a Unit that measures one thing alone
+    /// Of Records: one line's members, each of type Text, Integer or Flag. The check of form, the table on a sheet, the list's cell, the
+    /// timeline and the where-used index read them here.
+    std::vector<Field> columns{};
 };
 
 enum class LedgerSort { Job, Register };
 
 /// What the entry's subject must name.
-enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool, NewTemporary, Temporary, HoldPoint, NewTest, NewAccessory, Accessory };
+enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, Person, NewPerson, NewAuthorisation, Authorisation, NewTool, Tool, NewTemporary, Temporary, HoldPoint, NewTest, NewAccessory, Accessory, NewJobTool, JobTool };
 
 /// One kind of entry: its form, and what it does to a job. Its rules stand in rules/rulebook.cpp.
 struct Act {
@@ -93,6 +96,8 @@ std::vector<Act> walkRoundActs();
 std::vector<Act> unitActs();
 std::vector<Act> testActs();
 std::vector<Act> accessoryActs();
+std::vector<Act> tagActs();
+std::vector<Act> toolActs();
 std::vector<Act> inspectionActs();
 std::vector<Act> followUpActs();
 std::vector<Act> findingActs();
@@ -103,6 +108,7 @@ std::vector<Act> registerActs();
 Field field(QLatin1String name, FieldType type, Needed needed, const char *label, QLatin1String refersTo = {});
 Field unitField(QLatin1String name, Dimension dimension, Needed needed, const char *label);
 Field quantity(QLatin1String name, Dimension dimension, Needed needed, const char *label);
+Field records(QLatin1String name, Needed needed, const char *label, std::vector<Field> columns);
 Field choice(QLatin1String name, Needed needed, const char *label, std::vector<QLatin1String> choices);
 
 /// For an act that can hurt nobody, or whose kind of interface says what to mind.

@@ -12,7 +12,7 @@ const std::vector<Act> &acts()
 {
     static const std::vector<Act> all = [] {
         std::vector<Act> list;
-        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &accessoryActs, &inspectionActs, &followUpActs, &findingActs, &handoverActs, &registerActs}) {
+        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &accessoryActs, &tagActs, &toolActs, &inspectionActs, &followUpActs, &findingActs, &handoverActs, &registerActs}) {
             for (Act &act : rows())
                 list.push_back(std::move(act));
         }
@@ -62,6 +62,11 @@ Field unitField(QLatin1String name, Dimension dimension, Needed needed, const ch
 Field quantity(QLatin1String name, Dimension dimension, Needed needed, const char *label)
 {
     return {name, FieldType::Quantity, needed, label, {}, {}, dimension};
+}
+
+Field records(QLatin1String name, Needed needed, const char *label, std::vector<Field> columns)
+{
+    return {name, FieldType::Records, needed, label, {}, {}, std::nullopt, std::move(columns)};
 }
 
 Field choice(QLatin1String name, Needed needed, const char *label, std::vector<QLatin1String> choices)

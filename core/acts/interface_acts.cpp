@@ -34,7 +34,7 @@ bool undo(JobState &job, const Statement &said, bool foundOpen)
     if (!item || (item->removal && !item->restoration))
         return false;
     const QString tag = said.body.text(u"tag");
-    item->removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), foundOpen};
+    item->removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), foundOpen, hardwareRemovedIn(said.body)};
     item->restoration.reset();
     item->walkedRound.reset();
     item->stillAttached.reset();
@@ -68,7 +68,7 @@ bool reconnect(JobState &job, const Statement &said)
     const json::Object &body = said.body;
     item->restoration = Restoration{markOf(said), body.text(u"tag_recovered"), body.integer(u"blanks_removed").value_or(0),
                                     body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
-                                    body.text(u"unit_half")};
+                                    body.text(u"unit_half"), hardwareUsesIn(body)};
     addActors(*item, said);
     return true;
 }
@@ -104,6 +104,9 @@ bool attachPhoto(JobState &job, const Statement &said)
 const Field helpers = field("helpers"_L1, FieldType::People, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1);
 const Field remarks = field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"));
 const Field doneAt = field("done_at"_L1, FieldType::Moment, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Done at, if earlier"));
+
+const Field partColumn = field("part"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Part number"), "part"_L1);
+const Field quantityColumn = field("quantity"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Number"));
 
 std::vector<Field> listingFields()
 {
@@ -144,6 +147,8 @@ std::vector<Field> listingFields()
         field("leak_class"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Leak, worst class allowed")),
         quantity("leak_rate"_L1, Dimension::VolumeRate, known, QT_TRANSLATE_NOOP("Field", "Leak, most")),
         field("leak_drops_per_ml"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Drops in a millilitre")),
+        records("hardware"_L1, known, QT_TRANSLATE_NOOP("Field", "Hardware"),
+                {partColumn, quantityColumn, field("new"_L1, FieldType::Flag, known, QT_TRANSLATE_NOOP("Field", "Must be new"))}),
     };
 }
 
@@ -155,18 +160,25 @@ std::vector<Act> interfaceActs()
 {
     const Field tag = field("tag"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Tag"));
     const Field blanks = field("blanks_fitted"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Blanks fitted"));
+    const Field removed = records("hardware_removed"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Hardware that came off"), {partColumn, quantityColumn});
+    const Field used = records("hardware"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "What became of the hardware"),
+                               {partColumn,
+                                field("reused"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Reused")),
+                                field("renewed"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Renewed")),
+                                field("scrapped"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Scrapped")),
+                                field("batch"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Batch of the new"), "batch"_L1)});
     return {
         {"interface.listed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::NewInterface, QT_TRANSLATE_NOOP("Act", "List"),
          QT_TRANSLATE_NOOP("Act", "Listed"), listingFields(), &list, &noCautions, {}},
         {"interface.disconnected"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Disconnect"),
          QT_TRANSLATE_NOOP("Act", "Disconnected"),
-         {tag, blanks, choice("as_found"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "As found"), conditions), helpers, remarks, doneAt},
+         {tag, blanks, choice("as_found"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "As found"), conditions), removed, helpers, remarks, doneAt},
          &disconnect, &noCautions, {}},
         {"interface.found_open"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Found open"),
          QT_TRANSLATE_NOOP("Act", "Found open"),
          {tag, blanks, choice("as_found"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "As found"), conditions),
           field("finding"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Finding number")),
-          field("evidence"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What was seen"))},
+          field("evidence"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What was seen")), removed},
          &findOpen, &noCautions, {}},
         {"interface.reconnected"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Reconnect"),
          QT_TRANSLATE_NOOP("Act", "Reconnected"),
@@ -176,7 +188,7 @@ std::vector<Act> interfaceActs()
           field("unit_half"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Unit half")),
           field("seal_part"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "New seal, part number"), "part"_L1),
           field("seal_batch"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "New seal, batch"), "batch"_L1),
-          helpers, remarks, doneAt},
+          used, helpers, remarks, doneAt},
          &reconnect, &noCautions, {}},
         {"interface.disturbed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Disturbed"),
          QT_TRANSLATE_NOOP("Act", "Disturbed"),

@@ -84,7 +84,8 @@ Listing listingIn(const InterfaceId &id, const json::Object &body)
                    .twinGroup = body.text(u"twin_group"),
                    .access = {},
                    .reference = body.text(u"reference"),
-                   .note = body.text(u"note")};
+                   .note = body.text(u"note"),
+                   .hardware = hardwareLinesIn(body)};
     for (const QString &text : body.texts(u"access")) {
         if (const auto other = InterfaceId::parse(text))
             listed.access.push_back(*other);

@@ -22,7 +22,9 @@ QString sortOfSubject(SubjectSort subject)
 {
     switch (subject) {
     case SubjectSort::Tool:
-    case SubjectSort::NewTool: return QStringLiteral("tool");
+    case SubjectSort::NewTool:
+    case SubjectSort::JobTool:
+    case SubjectSort::NewJobTool: return QStringLiteral("tool");
     case SubjectSort::Person:
     case SubjectSort::NewPerson: return QStringLiteral("person");
     case SubjectSort::Nothing:
@@ -42,6 +44,21 @@ QString sortOfSubject(SubjectSort subject)
     Q_UNREACHABLE();
 }
 
+/// What the lines of a field refer to.
+void addLines(std::vector<Reference> &references, const Field &field, const json::Object &body)
+{
+    const json::Value *value = body.find(QString(field.name));
+    const json::Array *lines = value ? value->array() : nullptr;
+    if (!lines)
+        return;
+    for (const json::Value &line : *lines) {
+        for (const Field &column : field.columns) {
+            if (line.object() && !column.refersTo.isEmpty())
+                add(references, column.refersTo, line.object()->text(QString(column.name)));
+        }
+    }
+}
+
 } // namespace
 
 std::vector<Reference> referencesOf(const Statement &said)
@@ -54,6 +71,7 @@ std::vector<Reference> referencesOf(const Statement &said)
     if (const QString sort = sortOfSubject(act->subject); !sort.isEmpty())
         add(references, sort, said.subject.value_or(QString()));
     for (const Field &field : act->fields) {
+        addLines(references, field, said.body);
         if (field.refersTo.isEmpty())
             continue;
         add(references, field.refersTo, said.body.text(QString(field.name)));

@@ -19,7 +19,7 @@ const std::vector<ConditionKind> &conditionKinds()
 {
     static const std::vector<ConditionKind> all = [] {
         std::vector<ConditionKind> list;
-        for (auto *rows : {&interfaceConditions, &temporaryConditions, &unitConditions, &testConditions, &figureConditions}) {
+        for (auto *rows : {&interfaceConditions, &temporaryConditions, &unitConditions, &testConditions, &figureConditions, &toolConditions}) {
             for (ConditionKind &kind : rows())
                 list.push_back(std::move(kind));
         }

@@ -47,5 +47,6 @@ std::vector<ConditionKind> temporaryConditions();
 std::vector<ConditionKind> unitConditions();
 std::vector<ConditionKind> testConditions();
 std::vector<ConditionKind> figureConditions();
+std::vector<ConditionKind> toolConditions();
 
 } // namespace core

@@ -7,8 +7,27 @@
 
 namespace core {
 
+namespace {
+
+/// The first number of a block that is out which no interface has had; nothing where there is none.
+std::optional<qint64> nextOfBlocks(const JobState &job)
+{
+    for (const TagBlock &block : job.tags.blocks) {
+        for (qint64 number = block.first; !block.returned && number <= block.last; ++number) {
+            if (!job.tagAt.contains(QString::number(number)))
+                return number;
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
 QString nextTag(const JobState &job)
 {
+    if (const auto number = nextOfBlocks(job))
+        return QString::number(*number);
+
     // A longer number is a serial number off some box of tags, and nothing to count on from.
     constexpr qint64 mostCounted = 1'000'000'000'000'000;
     qint64 next = 1;

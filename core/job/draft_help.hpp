@@ -9,7 +9,8 @@
 
 namespace core {
 
-/// The next tag number that no interface of this job has had: one more than the greatest number so far.
+/// The next tag number that no interface of this job has had: the first that is left of the blocks that are out, else one more than the
+/// greatest number so far.
 QString nextTag(const JobState &job);
 
 /// The next finding number: `F1`, `F2` …

@@ -90,6 +90,22 @@ void addTests(LooseEnds &ends, const JobState &job)
     }
 }
 
+void addTags(LooseEnds &ends, const JobState &job)
+{
+    for (const TagBlock &block : job.tags.blocks) {
+        if (!block.returned)
+            ends.push_back({QStringLiteral("loose.tags"), blockText(block), tr("The tags %1 have not been returned.").arg(blockText(block)), tr("the lead")});
+    }
+}
+
+void addTools(LooseEnds &ends, const JobState &job)
+{
+    for (const JobTool *tool : job.tools.out()) {
+        const QString name = tool->name.isEmpty() ? tool->marking.text() : tr("%1 (%2)").arg(tool->marking.text(), tool->name);
+        ends.push_back({QStringLiteral("loose.tool"), tool->marking.text(), tr("The tool %1 has not come back.").arg(name), tr("whoever has it")});
+    }
+}
+
 void addFindings(LooseEnds &ends, const JobState &job)
 {
     for (const Finding &finding : job.findings) {
@@ -111,6 +127,8 @@ LooseEnds looseEnds(const JobState &job, const Register &reg)
             ends.push_back({QStringLiteral("loose.in-doubt"), item.listed.id.text(), tr("%1: %2").arg(item.listed.name, *why), technician()});
     }
     addTemporaries(ends, job, reg);
+    addTags(ends, job);
+    addTools(ends, job);
     addHolds(ends, job);
     addAccessories(ends, job);
     addTests(ends, job);

@@ -13,9 +13,12 @@
 #include <vector>
 
 #include "core/job/accessory.hpp"
+#include "core/job/hardware.hpp"
 #include "core/job/hold_point.hpp"
 #include "core/job/job_test.hpp"
+#include "core/job/job_tools.hpp"
 #include "core/job/mark.hpp"
+#include "core/job/tags.hpp"
 #include "core/job/temporary.hpp"
 #include "core/job/unit.hpp"
 #include "core/ledger/entry.hpp"
@@ -88,6 +91,7 @@ struct Listing {
     std::vector<InterfaceId> access; ///< must be off before this one, and go on after it
     QString reference;               ///< task or page in the maintenance data
     QString note;
+    std::vector<HardwareLine> hardware{}; ///< each part once
     bool operator==(const Listing &) const = default;
 };
 
@@ -97,6 +101,7 @@ struct Removal {
     QString tag;
     qint64 blanksFitted = 0;
     bool foundOpen = false; ///< nobody logged the disconnection
+    std::vector<HardwareRemoved> hardware{};
     bool operator==(const Removal &) const = default;
 };
 
@@ -108,6 +113,7 @@ struct Restoration {
     QString sealBatch;
     QString aircraftHalf;
     QString unitHalf;
+    std::vector<HardwareUse> hardware{};
     bool operator==(const Restoration &) const = default;
 };
 
@@ -299,6 +305,8 @@ struct JobState {
     std::optional<Mark> reversed; ///< the change was given up: the outgoing unit goes back on
     UnitChange unit;
     std::vector<JobTest> tests; ///< in the order of their entries
+    TagControl tags;
+    ToolControl tools;
     std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "core/list/line_cell.hpp"
 #include "core/rules/form.hpp"
 
 namespace core {
@@ -84,6 +85,20 @@ CellValue interfacesIn(const QString &text)
     return json::Value(json::arrayOf(parts));
 }
 
+CellValue linesIn(const Field &field, const QString &text)
+{
+    if (!isLineOfCell(field))
+        return expected(text, tr("nothing: a list cannot hold this"));
+    json::Array lines;
+    for (const QString &part : partsOfCell(text)) {
+        auto line = lineIn(field, part);
+        if (!line)
+            return tl::unexpected<QString>(line.error());
+        lines.emplace_back(*std::move(line));
+    }
+    return json::Value(std::move(lines));
+}
+
 CellValue otherIn(const Field &field, const QString &text)
 {
     const json::Value value(text);
@@ -126,8 +141,8 @@ CellValue cellValue(const Field &field, const csv::Field &cell)
     case FieldType::Tool:
     case FieldType::Digest:
     case FieldType::PublicKey: return otherIn(field, text);
-    case FieldType::Statements:
-    case FieldType::Records: return expected(text, tr("nothing: a list cannot hold this"));
+    case FieldType::Records: return linesIn(field, text);
+    case FieldType::Statements: return expected(text, tr("nothing: a list cannot hold this"));
     }
     Q_UNREACHABLE();
 }
@@ -146,6 +161,19 @@ QString cellText(const json::Value &value)
             parts.push_back(cellText(element));
     }
     return joinedInCell(parts);
+}
+
+QString cellText(const Field &field, const json::Value &value)
+{
+    const json::Array *array = value.array();
+    if (!array || !isLineOfCell(field))
+        return cellText(value);
+    std::vector<QString> lines;
+    for (const json::Value &element : *array) {
+        if (const json::Object *line = element.object())
+            lines.push_back(lineText(field, *line));
+    }
+    return joinedInCell(lines);
 }
 
 QString joinedInCell(const std::vector<QString> &texts)

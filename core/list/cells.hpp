@@ -22,6 +22,8 @@ CellValue cellValue(const Field &field, const csv::Field &cell);
 
 /// The cell that reads as that value.
 QString cellText(const json::Value &value);
+/// The same where the field says how: lines of columns stand as line_cell.hpp writes them.
+QString cellText(const Field &field, const json::Value &value);
 
 /// The text of a cell without a spreadsheet's guard, trimmed unless it was quoted.
 QString plainText(const csv::Field &cell);

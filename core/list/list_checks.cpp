@@ -11,6 +11,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/requirements/catalogue.hpp"
+#include "core/rules/hardware.hpp"
 #include "core/rules/listed_limits.hpp"
 #include "core/rules/listing.hpp"
 
@@ -47,6 +48,7 @@ const std::vector<RowRule> &rowRules()
         {{"leak_class"_L1, "leak_rate"_L1}, &rules::leakClassIsSound, u"leak_class"_s},
         {{"leak_rate"_L1}, &rules::leakRateIsSound, u"leak_rate"_s},
         {{"leak_rate"_L1, "leak_drops_per_ml"_L1}, &rules::dropSizeIsSound, u"leak_drops_per_ml"_s},
+        {{"hardware"_L1}, &rules::listedHardwareIsSound, u"hardware"_s},
         {{"inspections"_L1}, &rules::inspectionsAreOneOrTwo, u"inspections"_s},
     };
     return all;

@@ -68,6 +68,19 @@ void setLeak(json::Object &body, const LeakLimit &leak)
         body.set(u"leak_drops_per_ml"_s, json::Value(leak.dropsPerMillilitre->text()));
 }
 
+void setHardware(json::Object &body, const std::vector<HardwareLine> &lines)
+{
+    json::Array array;
+    for (const HardwareLine &line : lines) {
+        json::Object object{{u"part"_s, json::Value(line.part)}, {u"quantity"_s, json::Value(line.quantity)}};
+        if (line.mustBeNew)
+            object.set(u"new"_s, json::Value(true));
+        array.emplace_back(std::move(object));
+    }
+    if (!array.empty())
+        body.set(u"hardware"_s, json::Value(std::move(array)));
+}
+
 std::vector<QString> textsOf(const std::vector<InterfaceId> &ids)
 {
     std::vector<QString> texts;
@@ -82,7 +95,7 @@ QString cellOf(const Field &field, const json::Object &body)
     const json::Value *value = body.find(QString(field.name));
     if (field.name == "requirements"_L1 && value && body.texts(u"requirements").empty())
         return u"none"_s;
-    return value ? csv::guarded(cellText(*value)) : QString();
+    return value ? csv::guarded(cellText(field, *value)) : QString();
 }
 
 QString titlesOf(const std::vector<QString> &requirementNames)
@@ -133,6 +146,7 @@ json::Object bodyOf(const Listing &listing)
         body.set(u"access"_s, json::arrayOf(textsOf(listing.access)));
     setText(body, u"reference"_s, listing.reference);
     setText(body, u"note"_s, listing.note);
+    setHardware(body, listing.hardware);
     return body;
 }
 

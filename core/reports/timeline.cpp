@@ -65,14 +65,28 @@ QString recordText(const json::Object &record)
     return parts.isEmpty() ? first : tr("%1 (%2)").arg(first, parts.join(u"; "_s));
 }
 
-QString listText(const json::Array &array, FieldType type, const Register &reg)
+/// A line of named columns: the first, the others in brackets with their names: `BOLT-6 (Reused: 4; Scrapped: 1)`.
+QString lineText(const std::vector<Field> &columns, const json::Object &line)
+{
+    QStringList parts;
+    for (const Field &column : columns) {
+        const json::Value *value = line.find(QString(column.name));
+        const QString text = value ? plainText(*value) : QString();
+        if (!text.isEmpty())
+            parts << (parts.isEmpty() ? text : tr("%1: %2").arg(QCoreApplication::translate("Field", column.label), text));
+    }
+    const QString first = parts.isEmpty() ? QString() : parts.takeFirst();
+    return parts.isEmpty() ? first : tr("%1 (%2)").arg(first, parts.join(u"; "_s));
+}
+
+QString listText(const json::Array &array, const Field &field, const Register &reg)
 {
     QStringList parts;
     for (const json::Value &element : array) {
         if (const json::Object *record = element.object())
-            parts << recordText(*record);
+            parts << (field.columns.empty() ? recordText(*record) : lineText(field.columns, *record));
         else
-            parts << (type == FieldType::People ? personText(plainText(element), reg) : plainText(element));
+            parts << (field.type == FieldType::People ? personText(plainText(element), reg) : plainText(element));
     }
     return parts.isEmpty() ? tr("none") : parts.join(u", "_s);
 }
@@ -89,7 +103,7 @@ QString momentIn(const QString &text)
 QString valueText(const Field &field, const json::Value &value, const Register &reg)
 {
     if (const json::Array *array = value.array())
-        return listText(*array, field.type, reg);
+        return listText(*array, field, reg);
     const QString text = plainText(value);
     switch (field.type) {
     case FieldType::Person: return personText(text, reg);

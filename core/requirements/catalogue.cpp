@@ -88,6 +88,22 @@ std::optional<QString> matesMissing(const InterfaceState &item)
                   QT_TRANSLATE_NOOP("Requirement", "The designations of both halves were not read."));
 }
 
+std::optional<QString> hardwareNotListed(const Listing &listed)
+{
+    return unless(!listed.hardware.empty(), QT_TRANSLATE_NOOP("Requirement", "Hardware needs its parts, and how many of each."));
+}
+
+std::optional<QString> hardwareMissing(const InterfaceState &item)
+{
+    if (!item.removal || !item.restoration || item.restoration->hardware.empty())
+        return tr(QT_TRANSLATE_NOOP("Requirement", "Nothing was said of its hardware."));
+    for (const HardwareBalance &one : hardwareBalance(item.listed.hardware, item.removal->hardware, item.restoration->hardware)) {
+        if (!one.isComplete() || !one.isAccountedFor())
+            return tr(QT_TRANSLATE_NOOP("Requirement", "Its hardware does not balance: %1.")).arg(one.part);
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 const std::vector<Requirement> &requirements()
@@ -96,6 +112,7 @@ const std::vector<Requirement> &requirements()
         {"blanks"_L1, QT_TRANSLATE_NOOP("Requirement", "Blanks removed"), "interface.reconnected"_L1, &blanksNeedNothing, &blanksMissing},
         {"seal"_L1, QT_TRANSLATE_NOOP("Requirement", "New seal"), "interface.reconnected"_L1, &sealNotSpecified, &sealMissing},
         {"mate"_L1, QT_TRANSLATE_NOOP("Requirement", "Both halves identified"), "interface.reconnected"_L1, &matesNotNamed, &matesMissing},
+        {"hardware"_L1, QT_TRANSLATE_NOOP("Requirement", "Hardware"), "interface.reconnected"_L1, &hardwareNotListed, &hardwareMissing},
         {"torque"_L1, QT_TRANSLATE_NOOP("Requirement", "Torque"), "torque.applied"_L1, &torqueNotSpecified, &missingTorque},
         {"bonding"_L1, QT_TRANSLATE_NOOP("Requirement", "Bonding resistance"), "bonding.measured"_L1, &bondingNotSpecified, &bondingMissing},
         {"safetying"_L1, QT_TRANSLATE_NOOP("Requirement", "Safetying"), "safetying.applied"_L1, &safetyingNotSpecified, &safetyingMissing},

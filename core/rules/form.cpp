@@ -41,6 +41,8 @@ bool isChoice(const Field &field, const json::Value &value)
     return value.string() && std::any_of(field.choices.begin(), field.choices.end(), [&](QLatin1String c) { return c == *value.string(); });
 }
 
+bool isLineOf(const Field &field, const json::Value &value);
+
 bool isOfType(const Field &field, const json::Value &value)
 {
     const QString *text = value.string();
@@ -66,9 +68,35 @@ bool isOfType(const Field &field, const json::Value &value)
     case FieldType::Statements: return isArrayOf(value, isText);
     case FieldType::People:
     case FieldType::Interfaces: return isArrayOf(value, isId);
-    case FieldType::Records: return isArrayOf(value, [](const json::Value &v) { return v.object() != nullptr; });
+    case FieldType::Records: return isArrayOf(value, [&](const json::Value &line) { return isLineOf(field, line); });
     }
     Q_UNREACHABLE();
+}
+
+/// Where the field names its columns, a line has what they need, in their types, and nothing else.
+bool isLineOf(const Field &field, const json::Value &value)
+{
+    const json::Object *line = value.object();
+    if (!line || field.columns.empty())
+        return line;
+    const bool isWhole = std::all_of(field.columns.begin(), field.columns.end(), [&](const Field &column) {
+        const json::Value *member = line->find(QString(column.name));
+        return member ? isOfType(column, *member) : column.needed == Needed::IfKnown;
+    });
+    return isWhole && std::all_of(line->members().begin(), line->members().end(), [&](const auto &member) {
+               return std::any_of(field.columns.begin(), field.columns.end(), [&](const Field &column) { return column.name == member.first; });
+           });
+}
+
+/// `Part number (part), Number (quantity), if known Batch (batch)`.
+QString columnsOf(const Field &field)
+{
+    QStringList columns;
+    for (const Field &column : field.columns) {
+        const QString name = inWords(QT_TRANSLATE_NOOP("Rule", "%1 (%2)")).arg(labelOf(column), column.name);
+        columns << (column.needed == Needed::Always ? name : inWords(QT_TRANSLATE_NOOP("Rule", "if known %1")).arg(name));
+    }
+    return columns.join(u", "_s);
 }
 
 QString expected(const Field &field)
@@ -102,7 +130,8 @@ QString expected(const Field &field)
     case FieldType::Texts: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of texts"));
     case FieldType::People: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of people's ids"));
     case FieldType::Interfaces: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of interfaces' ids"));
-    case FieldType::Records: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of objects"));
+    case FieldType::Records:
+        return field.columns.empty() ? inWords(QT_TRANSLATE_NOOP("Rule", "a list of objects")) : inWords(QT_TRANSLATE_NOOP("Rule", "lines of %1")).arg(columnsOf(field));
     }
     Q_UNREACHABLE();
 }

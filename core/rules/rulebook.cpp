@@ -15,6 +15,7 @@
 #include "core/rules/findings.hpp"
 #include "core/rules/follow_ups.hpp"
 #include "core/rules/handovers.hpp"
+#include "core/rules/hardware.hpp"
 #include "core/rules/holds.hpp"
 #include "core/rules/independence.hpp"
 #include "core/rules/leaks.hpp"
@@ -25,9 +26,11 @@
 #include "core/rules/people.hpp"
 #include "core/rules/register_rules.hpp"
 #include "core/rules/sequence.hpp"
+#include "core/rules/tags.hpp"
 #include "core/rules/temporary.hpp"
 #include "core/rules/tests.hpp"
 #include "core/rules/tightening.hpp"
+#include "core/rules/tools.hpp"
 #include "core/rules/unit.hpp"
 #include "core/rules/walk_round.hpp"
 
@@ -56,10 +59,10 @@ const std::vector<const Rule *> &always()
 const JobPages &jobPages()
 {
     static const JobPages pages = {
-        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &inspectionCount}},
-        {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &disconnectedOnce, &accessOff, &tagUnique}},
-        {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &findingNew}},
-        {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &reconnectedWhenOff, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew}},
+        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &inspectionCount, &hardwareListed}},
+        {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &disconnectedOnce, &accessOff, &tagUnique, &tagsFromBlock, &hardwareCounted}},
+        {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &tagsFromBlock, &findingNew, &hardwareCounted}},
+        {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &reconnectedWhenOff, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew, &hardwareLines, &hardwareReused, &hardwareRemoved, &hardwareRequired, &hardwareNew, &hardwareBatch}},
         {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},
         {"photo.attached", {&listed, &takesPart, &findingOfPhoto}},
         {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueDragKept, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
@@ -78,6 +81,13 @@ const JobPages &jobPages()
         {"accessory.moved", {&ofTheCrew, &mayWork, &accessoryOpen, &accessorySerial, &accessoryFree}},
         {"accessory.left", {&ofTheCrew, &mayWork, &accessoryOpen, &accessorySerial, &accessoryReplacement}},
         {"job.reversed", {&leads, &reversedOnce}},
+        {"tags.issued", {&leads, &tagsBlock}},
+        {"tags.returned", {&leads, &tagsOut, &tagsHanging, &tagsCounted}},
+        {"tag.lost", {&listed, &tagHung, &tagUnique, &tagsFromBlock, &inspectAuthorised, &ownWork}},
+        {"tool.issued", {&takesPart, &toolMarked, &toolIn}},
+        {"tool.returned", {&takesPart, &toolOut, &toolKit}},
+        {"tool.counted", {&takesPart, &toolCount}},
+        {"tool.missing", {&takesPart, &toolOut, &toolMissed, &findingNew}},
         {"hold.set", {&leads, &holdSound, &holdInTime}},
         {"hold.passed", {&holdKnown, &holdOnce, &holdAuthority, &holdIndependent, &holdConditions, &holdStatements}},
         {"walkround.free", {&listed, &takesPart, &walkOff, &walkFree, &walkAnother}},
@@ -95,7 +105,7 @@ const JobPages &jobPages()
         {"handover.given", {&leads, &handoverOnce, &handoverTo, &handoverList}},
         {"handover.accepted", {&handoverPending, &handoverBy}},
         {"handover.refused", {&handoverPending, &handoverBy}},
-        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing, &strikeHold, &strikeAcceptance}},
+        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing, &strikeHold, &strikeAcceptance, &strikeTags, &strikeTool}},
         {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose, &closureLimited}},
     };
     return pages;

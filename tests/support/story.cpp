@@ -42,6 +42,9 @@ constexpr Verb verbs[] = {
     {"gives-up"_L1, "job.reversed"_L1},
     {"tests"_L1, "test.recorded"_L1},
     {"finds-attached"_L1, "walkround.attached"_L1}, {"frees"_L1, "interface.freed"_L1},
+    {"issues-tags"_L1, "tags.issued"_L1},      {"returns-tags"_L1, "tags.returned"_L1},         {"replaces-tag"_L1, "tag.lost"_L1},
+    {"issues"_L1, "tool.issued"_L1},           {"returns"_L1, "tool.returned"_L1},              {"counts"_L1, "tool.counted"_L1},
+    {"misses"_L1, "tool.missing"_L1},
     {"plans"_L1, "lift.planned"_L1},           {"services"_L1, "servicing.recorded"_L1},        {"weighs"_L1, "weight.recorded"_L1},
 };
 
@@ -87,6 +90,55 @@ void setMember(Object &body, const core::Act &act, const QString &name, const QS
     body.set(name, text);
 }
 
+/// What was counted as it came off: as listed.
+Value hardwareOff(const std::vector<core::HardwareLine> &listed)
+{
+    core::json::Array lines;
+    for (const core::HardwareLine &line : listed)
+        lines.emplace_back(Object{{u"part"_s, line.part}, {u"quantity"_s, line.quantity}});
+    return lines;
+}
+
+/// What may be used again is, as far as it came off; the rest is renewed.
+Value hardwareOn(const core::InterfaceState &item)
+{
+    core::json::Array lines;
+    for (const core::HardwareBalance &one : core::hardwareBalance(item.listed.hardware, item.removal->hardware, {})) {
+        const qint64 reused = one.mustBeNew ? 0 : std::min(one.removed, one.required);
+        Object line{{u"part"_s, one.part}, {u"reused"_s, reused}, {u"renewed"_s, one.required - reused}, {u"scrapped"_s, one.removed - reused}};
+        if (one.required > reused)
+            line.set(u"batch"_s, u"batch-9"_s);
+        lines.emplace_back(std::move(line));
+    }
+    return lines;
+}
+
+Object disconnection(const core::JobState &job, const core::InterfaceState *item)
+{
+    Object body{{u"tag"_s, core::nextTag(job)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}};
+    if (item && !item->listed.hardware.empty())
+        body.set(u"hardware_removed"_s, hardwareOff(item->listed.hardware));
+    return body;
+}
+
+/// The block that is out.
+Object tagsBack(const core::JobState &job)
+{
+    for (const core::TagBlock &block : job.tags.blocks) {
+        if (!block.returned)
+            return {{u"first"_s, block.first}, {u"last"_s, block.last}, {u"counted"_s, block.size() - core::lostOf(job.tags, block)}};
+    }
+    return {{u"first"_s, 1}, {u"last"_s, 20}, {u"counted"_s, 20}};
+}
+
+Object toolsCounted(const core::JobState &job)
+{
+    std::vector<QString> markings;
+    for (const core::JobTool *tool : job.tools.out())
+        markings.push_back(tool->marking.text());
+    return {{u"tools"_s, core::json::arrayOf(markings)}};
+}
+
 Object reconnection(const core::InterfaceState &item)
 {
     Object body{{u"blanks_removed"_s, item.removal ? item.removal->blanksFitted : 0}};
@@ -96,6 +148,8 @@ Object reconnection(const core::InterfaceState &item)
         body.set(u"seal_part"_s, item.listed.sealPart);
         body.set(u"seal_batch"_s, u"batch-5"_s);
     }
+    if (item.removal && (!item.listed.hardware.empty() || !item.removal->hardware.empty()))
+        body.set(u"hardware"_s, hardwareOn(item));
     if (!item.listed.aircraftHalf.isEmpty()) {
         body.set(u"aircraft_half"_s, item.listed.aircraftHalf);
         body.set(u"unit_half"_s, item.listed.unitHalf);
@@ -107,7 +161,7 @@ Object reconnection(const core::InterfaceState &item)
 Object careful(const QLatin1String kind, const core::JobState &job, const core::InterfaceState *item)
 {
     if (kind == "interface.disconnected"_L1)
-        return {{u"tag"_s, core::nextTag(job)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}};
+        return disconnection(job, item);
     if (kind == "interface.found_open"_L1)
         return {{u"tag"_s, core::nextTag(job)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"loose"_s}, {u"finding"_s, core::nextFinding(job)}, {u"evidence"_s, u"hanging free"_s}};
     if (kind == "interface.reconnected"_L1 && item)
@@ -149,6 +203,18 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return {{u"sort"_s, u"isolation"_s}, {u"name"_s, u"fuel valve shut and locked"_s}};
     if (kind == "test.recorded"_L1)
         return {{u"what"_s, u"ground run"_s}, {u"name"_s, u"engine"_s}, {u"result"_s, u"passed"_s}, {u"reference"_s, u"AMM 71-00"_s}};
+    if (kind == "tags.issued"_L1)
+        return {{u"first"_s, 1}, {u"last"_s, 20}};
+    if (kind == "tags.returned"_L1)
+        return tagsBack(job);
+    if (kind == "tag.lost"_L1)
+        return {{u"why"_s, u"not on the line, bay and intake looked through"_s}, {u"tag"_s, core::nextTag(job)}};
+    if (kind == "tool.issued"_L1)
+        return {{u"sort"_s, u"hand tool"_s}, {u"name"_s, u"ratchet, 1/4 in"_s}};
+    if (kind == "tool.counted"_L1)
+        return toolsCounted(job);
+    if (kind == "tool.missing"_L1)
+        return {{u"finding"_s, core::nextFinding(job)}, {u"description"_s, u"last seen on the left platform"_s}};
     if (kind == "unit.removed"_L1)
         return {{u"serial"_s, job.facts.outgoingSerial}, {u"openings_blanked"_s, 4}, {u"tag"_s, u"U-17"_s}};
     if (kind == "unit.received"_L1)

@@ -21,6 +21,8 @@ private slots:
     void blanksOfQuotedText();
     void whatIsWrittenReadsBack_data();
     void whatIsWrittenReadsBack();
+    void lines_data();
+    void lines();
 };
 
 void CellsTest::cells_data()
@@ -117,6 +119,43 @@ void CellsTest::whatIsWrittenReadsBack()
     if (const json::Array *list = value.array())
         QCOMPARE(Value(json::arrayOf(partsOfCell(cell))), Value(*list));
     QCOMPARE(partsOfCell(u"a\\"_s), std::vector{u"a\\"_s}); // a backslash at the very end means itself
+}
+
+/// Our own form: `part x quantity`, and the names of the flags that are set.
+void CellsTest::lines_data()
+{
+    QTest::addColumn<QString>("cell");
+    QTest::addColumn<QString>("written"); // empty: refused
+    QTest::newRow("one") << u"BOLT-6 x 4"_s << u"BOLT-6 x 4"_s;
+    QTest::newRow("new") << u"SEAL-28 x 1 new"_s << u"SEAL-28 x 1 new"_s;
+    QTest::newRow("two") << u" BOLT-6 x 4 | SEAL-28 x 1  New "_s << u"BOLT-6 x 4|SEAL-28 x 1 new"_s;
+    QTest::newRow("with a sign of multiplication") << u"BOLT-6 × 4"_s << u"BOLT-6 x 4"_s;
+    QTest::newRow("a part with the same letter in it") << u"M6 x 20 x 4"_s << u"M6 x 20 x 4"_s;
+    QTest::newRow("a part with a bar in it") << u"A\\|B x 4"_s << u"A\\|B x 4"_s;
+    QTest::newRow("a part called new") << u"new x 4"_s << u"new x 4"_s;
+    QTest::newRow("no number") << u"BOLT-6 x"_s << QString();
+    QTest::newRow("no part") << u" x 4"_s << QString();
+    QTest::newRow("a part alone") << u"BOLT-6"_s << QString();
+    QTest::newRow("half a bolt") << u"BOLT-6 x 0.5"_s << QString();
+    QTest::newRow("less than none") << u"BOLT-6 x -4"_s << QString();
+    QTest::newRow("no blanks between") << u"BOLT-6x4"_s << QString();
+    QTest::newRow("another word behind") << u"BOLT-6 x 4 old"_s << QString();
+}
+
+void CellsTest::lines()
+{
+    QFETCH(QString, cell);
+    QFETCH(QString, written);
+    const Field hardware = records("hardware"_L1, Needed::IfKnown, "Hardware",
+                                   {field("part"_L1, FieldType::Text, Needed::Always, "Part"), field("quantity"_L1, FieldType::Integer, Needed::Always, "Number"), field("new"_L1, FieldType::Flag, Needed::IfKnown, "New")});
+    const CellValue value = cellValue(hardware, {cell, false});
+    QCOMPARE(value.has_value(), !written.isEmpty());
+    if (!value) {
+        QVERIFY2(value.error().contains(u"part x quantity"_s) && value.error().contains(u"new"_s), qPrintable(value.error()));
+        return;
+    }
+    QCOMPARE(cellText(hardware, **value), written);
+    QCOMPARE(cellValue(hardware, {written, false}), value);
 }
 
 QTEST_GUILESS_MAIN(CellsTest)

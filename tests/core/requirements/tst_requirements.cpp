@@ -17,7 +17,7 @@ class TestRequirements : public QObject {
     static QString asking(const QString &requirement)
     {
         return u"Ana lists X1 requirements=%1 torque_fasteners=2 torque_min=20 torque_max=25 torque_unit=N·m bonding_max=2.5 bonding_unit=mΩ seal_part=S-100 "
-               "safetying=lockwire aircraft_half=P9 unit_half=J9 leak_rate=0_mL/min"_s.arg(requirement);
+               "safetying=lockwire aircraft_half=P9 unit_half=J9 leak_rate=0_mL/min hardware=[{\"part\":\"BOLT-6\",\"quantity\":4},{\"part\":\"SEAL-28\",\"quantity\":1,\"new\":true}]"_s.arg(requirement);
     }
 
 private slots:
@@ -30,6 +30,7 @@ private slots:
         QTest::newRow("bonding") << u"bonding"_s << u"Ana disconnects X1; Ana reconnects X1"_s << u"Ana measures X1"_s;
         QTest::newRow("safetying") << u"safetying"_s << u"Ana disconnects X1; Ana reconnects X1"_s << u"Ana safeties X1"_s;
         QTest::newRow("seal") << u"seal"_s << u"Ana disconnects X1"_s << u"Ana reconnects X1"_s;
+        QTest::newRow("hardware") << u"hardware"_s << u"Ana disconnects X1"_s << u"Ana reconnects X1"_s;
         QTest::newRow("mate") << u"mate"_s << u"Ana disconnects X1"_s << u"Ana reconnects X1"_s;
         QTest::newRow("leak") << u"leak"_s << u"Ana disconnects X1; Ana reconnects X1"_s << u"Ana checks X1 rate=0_mL/min"_s;
         QTest::newRow("blanks") << u"blanks"_s << u"Ana disconnects X1 blanks_fitted=2"_s << u"Ana reconnects X1"_s;
@@ -53,14 +54,14 @@ private slots:
 
     void everyRequirementHasItsRow()
     {
-        QCOMPARE(core::requirements().size(), 7U);
+        QCOMPARE(core::requirements().size(), 8U);
         QVERIFY(!core::findRequirement(u"prayer"));
     }
 
     /// A joint that was made badly, as a ledger from elsewhere may tell it: the old seal, the wrong mate, a blank inside.
     void madeBadly()
     {
-        Story story(asking(u"seal,mate,blanks"_s) + u"; Ana disconnects X1 blanks_fitted=2; Ana reconnects X1"_s);
+        Story story(asking(u"seal,mate,blanks,hardware"_s) + u"; Ana disconnects X1 blanks_fitted=2; Ana reconnects X1"_s);
         QCOMPARE(story.refusedSentence(), QString());
         const core::InterfaceState good = story.item(u"X1"_s);
         QVERIFY(core::isEverythingShown(good));
@@ -76,6 +77,8 @@ private slots:
         QCOMPARE(stillOpen([](core::Restoration &r) { r.unitHalf = u"J8"_s; }), u"mate"_s);
         QCOMPARE(stillOpen([](core::Restoration &r) { r.aircraftHalf.clear(); }), u"mate"_s);
         QCOMPARE(stillOpen([](core::Restoration &r) { r.blanksRemoved = 1; }), u"blanks"_s);
+        QCOMPARE(stillOpen([](core::Restoration &r) { r.hardware.clear(); }), u"hardware"_s);
+        QCOMPARE(stillOpen([](core::Restoration &r) { r.hardware.front().reused = 3; }), u"hardware"_s);
     }
 
     /// Readings on fasteners that the joint does not have count for none that it has.

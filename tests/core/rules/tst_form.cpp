@@ -112,6 +112,37 @@ private slots:
             QVERIFY2(why->startsWith(u"\"Of\" (of) must be "_s) && !why->contains(u"%1"_s), qPrintable(*why));
     }
 
+    /// Lines of named columns: what is needed is there, in its type, and nothing else is.
+    void columns_data()
+    {
+        QTest::addColumn<Value>("value");
+        QTest::addColumn<bool>("fits");
+        const auto row = [](const char *name, const Value &value, bool fits) { QTest::newRow(name) << value << fits; };
+        row("no line", Array{}, true);
+        row("what is needed", Array{Object{{u"part"_s, u"BOLT-6"_s}, {u"quantity"_s, 4}}}, true);
+        row("all there is", Array{Object{{u"part"_s, u"BOLT-6"_s}, {u"quantity"_s, 4}, {u"new"_s, true}}}, true);
+        row("a needed one left out", Array{Object{{u"part"_s, u"BOLT-6"_s}}}, false);
+        row("the second line lacks it", Array{Object{{u"part"_s, u"BOLT-6"_s}, {u"quantity"_s, 4}}, Object{{u"part"_s, u"BOLT-7"_s}}}, false);
+        row("a needed one blank", Array{Object{{u"part"_s, u" "_s}, {u"quantity"_s, 4}}}, false);
+        row("a number as a text", Array{Object{{u"part"_s, u"BOLT-6"_s}, {u"quantity"_s, u"4"_s}}}, false);
+        row("a flag as a text", Array{Object{{u"part"_s, u"BOLT-6"_s}, {u"quantity"_s, 4}, {u"new"_s, u"yes"_s}}}, false);
+        row("what no column is", Array{Object{{u"part"_s, u"BOLT-6"_s}, {u"quantity"_s, 4}, {u"colour"_s, u"red"_s}}}, false);
+        row("a text for a line", Array{u"BOLT-6"_s}, false);
+    }
+    void columns()
+    {
+        QFETCH(Value, value);
+        QFETCH(bool, fits);
+        using core::Needed;
+        const core::Field hardware = core::records("hardware"_L1, Needed::Always, "Hardware",
+                                                   {core::field("part"_L1, FieldType::Text, Needed::Always, "Part"), core::field("quantity"_L1, FieldType::Integer, Needed::Always, "Number"),
+                                                    core::field("new"_L1, FieldType::Flag, Needed::IfKnown, "Must be new")});
+        const auto why = core::whyNotOfType(hardware, value);
+        QCOMPARE(!why, fits);
+        if (why)
+            QCOMPARE(*why, u"\"Hardware\" (hardware) must be lines of Part (part), Number (quantity), if known Must be new (new)."_s);
+    }
+
     /// null fits no type, and each type says in words of its own what it takes.
     void everyTypeSaysWhatItTakes()
     {

@@ -234,6 +234,7 @@ private slots:
         row("tested", "ground run", "Ana disconnects K1; Ana reconnects K1; Ana tests R1 covers=K1; Ben disturbs K1", "Ana disconnects K1; Ana reconnects K1; Ana tests R1 covers=K1");
         row("removed", "isolation", "Ana applies I1", "Ana applies I1; Ana removes I1");
         row("applied", "isolation", "Ana applies I1; Ana removes I1", "Ana applies I1; Ana removes I1; Ana applies I2");
+        row("tools_counted", "", "Ben issues R-14", "Ben issues R-14; Ben counts");
         row("passed", "x", R"(Ana sets x conditions=[] gates=[{"act":"job.closed"}] statements=Seen)", R"(Ana sets x conditions=[] gates=[{"act":"job.closed"}] statements=Seen; Ana passes x)");
     }
     void otherConditions()
@@ -261,7 +262,7 @@ private slots:
     {
         for (const char *name : {"hold.gate", "hold.conditions", "hold.statements", "hold.authority", "hold.once", "hold.known", "hold.independent", "hold.in-time", "hold.sound", "strike.hold"})
             QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-        QCOMPARE(core::conditionKinds().size(), 11U);
+        QCOMPARE(core::conditionKinds().size(), 12U);
     }
 };
 
