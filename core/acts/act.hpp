@@ -64,7 +64,7 @@ enum class SubjectSort { Nothing, NewInterface, Interface, NewFinding, Finding, 
 struct Act {
     QLatin1String kind;
     LedgerSort ledger;
-    QLatin1String meaning; ///< of the signature: `performed`, `inspected`, `confirmed`, `passed`, `recorded`, `released`
+    QLatin1String meaning; ///< of the signature: `performed`, `inspected`, `reinspected`, `confirmed`, `seen`, `passed`, `recorded`, `released`
     SubjectSort subject;
     const char *verb; ///< on a button: "Disconnect"
     const char *done; ///< in a timeline: "Disconnected"
@@ -88,6 +88,10 @@ QString meaningInWords(QStringView meaning);
 // Rows of the catalogue, one function a file of this folder.
 std::vector<Act> jobActs();
 std::vector<Act> interfaceActs();
+std::vector<Act> conditionActs();
+std::vector<Act> breakPointActs();
+std::vector<Act> unlistedActs();
+std::vector<Act> untouchedActs();
 std::vector<Act> measuringActs();
 std::vector<Act> figureActs();
 std::vector<Act> temporaryActs();
@@ -98,7 +102,9 @@ std::vector<Act> testActs();
 std::vector<Act> accessoryActs();
 std::vector<Act> tagActs();
 std::vector<Act> toolActs();
+std::vector<Act> twinActs();
 std::vector<Act> inspectionActs();
+std::vector<Act> reinspectionActs();
 std::vector<Act> followUpActs();
 std::vector<Act> findingActs();
 std::vector<Act> handoverActs();
@@ -114,6 +120,9 @@ Field choice(QLatin1String name, Needed needed, const char *label, std::vector<Q
 /// For an act that can hurt nobody, or whose kind of interface says what to mind.
 QStringList noCautions();
 
+/// What an interface list says of an interface, for the acts that list one.
+std::vector<Field> listingFields();
+
 /// The mark of an entry.
 Mark markOf(const Statement &said);
 /// The item that an entry is about, or nullptr.
@@ -126,5 +135,7 @@ std::vector<const Unit *> unitsFor(const Field &field);
 std::optional<core::Quantity> quantityIn(const json::Object &body, QStringView name, Dimension dimension);
 /// The people named in a member; what is no id is passed over.
 std::vector<PersonId> peopleIn(const json::Object &body, QStringView name);
+/// The interfaces named in a member; what is no id is passed over.
+std::vector<InterfaceId> interfacesIn(const json::Object &body, QStringView name);
 
 } // namespace core

@@ -5,6 +5,7 @@
 #include <QHash>
 
 #include "core/acts/act.hpp"
+#include "core/acts/reopen.hpp"
 
 namespace core {
 
@@ -12,7 +13,7 @@ const std::vector<Act> &acts()
 {
     static const std::vector<Act> all = [] {
         std::vector<Act> list;
-        for (auto *rows : {&jobActs, &interfaceActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &accessoryActs, &tagActs, &toolActs, &inspectionActs, &followUpActs, &findingActs, &handoverActs, &registerActs}) {
+        for (auto *rows : {&jobActs, &interfaceActs, &conditionActs, &breakPointActs, &unlistedActs, &untouchedActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &accessoryActs, &tagActs, &toolActs, &twinActs, &inspectionActs, &reinspectionActs, &followUpActs, &findingActs, &handoverActs, &registerActs}) {
             for (Act &act : rows())
                 list.push_back(std::move(act));
         }
@@ -40,6 +41,10 @@ QString meaningInWords(QStringView meaning)
         return QCoreApplication::translate("Meaning", "I inspected this myself and had no hand in the work.");
     if (meaning == u"confirmed")
         return QCoreApplication::translate("Meaning", "I looked at this myself, and somebody else had undone it.");
+    if (meaning == u"seen")
+        return QCoreApplication::translate("Meaning", "I looked at this myself, and it is as I state.");
+    if (meaning == u"reinspected")
+        return QCoreApplication::translate("Meaning", "I had a hand in this work, and inspected it again myself: nobody else could.");
     if (meaning == u"passed")
         return QCoreApplication::translate("Meaning", "I looked at what this hold point asks for, and it is so.");
     if (meaning == u"released")
@@ -111,13 +116,24 @@ std::vector<PersonId> peopleIn(const json::Object &body, QStringView name)
     return people;
 }
 
+std::vector<InterfaceId> interfacesIn(const json::Object &body, QStringView name)
+{
+    std::vector<InterfaceId> ids;
+    for (const QString &text : body.texts(name)) {
+        if (const auto id = InterfaceId::parse(text))
+            ids.push_back(*id);
+    }
+    return ids;
+}
+
 void addActors(InterfaceState &item, const Statement &said)
 {
     item.actors.insert(said.author);
     for (const PersonId &helper : peopleIn(said.body, u"helpers"))
         item.actors.insert(helper);
     // No rule lets work follow an acceptance, but a struck disturbance can leave it so.
-    item.acceptances.clear();
+    takeBackAcceptances(item);
+    item.stopped.reset(); // somebody works on it again
 }
 
 } // namespace core

@@ -6,7 +6,7 @@
 #include <QCoreApplication>
 
 #include "core/acts/reopen.hpp"
-#include "core/requirements/catalogue.hpp"
+#include "core/job/stage.hpp"
 
 namespace core {
 
@@ -17,7 +17,7 @@ using namespace Qt::StringLiterals;
 bool accept(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!item || !item->restoration || !isEverythingShown(*item) || item->actors.contains(said.author))
+    if (!item || !item->restoration || !isReadyToAccept(job, *item) || item->actors.contains(said.author))
         return false;
     item->acceptances.push_back(markOf(said));
     item->rejection.reset();
@@ -36,7 +36,7 @@ bool reject(JobState &job, const Statement &said)
         // As it was found stays true; no tag hangs on it and no blank is in it until somebody undoes it and says so.
         item->removal = Removal{markOf(said), item->removal->asFound, {}, 0, item->removal->foundOpen};
     }
-    reopenTwins(job, *item);
+    reopenWhatRestsOn(job, *item);
     return true;
 }
 

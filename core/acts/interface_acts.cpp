@@ -38,12 +38,15 @@ bool undo(JobState &job, const Statement &said, bool foundOpen)
     item->restoration.reset();
     item->walkedRound.reset();
     item->stillAttached.reset();
+    item->undisturbed.reset();
+    item->notApplicable.reset();
+    dropPassingConditions(*item);
     voidWhatWasShown(*item);
     if (!foundOpen) // whoever found it open did not open it
         addActors(*item, said);
     if (!tag.isEmpty())
         job.tagAt.insert(tag, item->listed.id);
-    reopenTwins(job, *item);
+    reopenWhatRestsOn(job, *item);
     return true;
 }
 
@@ -63,26 +66,29 @@ bool findOpen(JobState &job, const Statement &said)
 bool reconnect(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!item || !item->removal || item->restoration)
+    if (!item || !item->removal || item->restoration || standingCondition(*item, Condition::Temporary))
         return false;
     const json::Object &body = said.body;
     item->restoration = Restoration{markOf(said), body.text(u"tag_recovered"), body.integer(u"blanks_removed").value_or(0),
                                     body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
                                     body.text(u"unit_half"), hardwareUsesIn(body)};
+    item->restoration->joinedBy.insert(said.author);
+    for (const PersonId &helper : peopleIn(body, u"helpers"))
+        item->restoration->joinedBy.insert(helper);
+    dropPassingConditions(*item);
     addActors(*item, said);
     return true;
 }
 
-bool disturb(JobState &job, const Statement &said)
+bool sayDisturbed(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
     if (!item || !item->restoration)
         return false;
-    voidWhatWasShown(*item);
-    item->disturbed = markOf(said);
-    const auto by = PersonId::parse(said.body.text(u"disturbed_by"));
-    item->actors.insert(by.value_or(said.author));
-    reopenTwins(job, *item);
+    const PersonId by = PersonId::parse(said.body.text(u"disturbed_by")).value_or(said.author);
+    item->actors.insert(by);
+    item->restoration->joinedBy.insert(by);
+    disturb(job, item->listed.id, markOf(said));
     return true;
 }
 
@@ -107,6 +113,10 @@ const Field doneAt = field("done_at"_L1, FieldType::Moment, Needed::IfKnown, QT_
 
 const Field partColumn = field("part"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Part number"), "part"_L1);
 const Field quantityColumn = field("quantity"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Number"));
+
+const std::vector<QLatin1String> conditions = {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1};
+
+} // namespace
 
 std::vector<Field> listingFields()
 {
@@ -149,12 +159,9 @@ std::vector<Field> listingFields()
         field("leak_drops_per_ml"_L1, FieldType::Decimal, known, QT_TRANSLATE_NOOP("Field", "Drops in a millilitre")),
         records("hardware"_L1, known, QT_TRANSLATE_NOOP("Field", "Hardware"),
                 {partColumn, quantityColumn, field("new"_L1, FieldType::Flag, known, QT_TRANSLATE_NOOP("Field", "Must be new"))}),
+        field("depends_on"_L1, FieldType::Interfaces, known, QT_TRANSLATE_NOOP("Field", "Torqued and inspected anew when one of these is disturbed")),
     };
 }
-
-const std::vector<QLatin1String> conditions = {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1};
-
-} // namespace
 
 std::vector<Act> interfaceActs()
 {
@@ -194,7 +201,7 @@ std::vector<Act> interfaceActs()
          QT_TRANSLATE_NOOP("Act", "Disturbed"),
          {field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What happened")),
           field("disturbed_by"_L1, FieldType::Person, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "By whom, if not you"), "person"_L1)},
-         &disturb, &noCautions, {}},
+         &sayDisturbed, &noCautions, {}},
         {"photo.attached"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Attach a photo"),
          QT_TRANSLATE_NOOP("Act", "Photo attached"),
          {field("sha256"_L1, FieldType::Digest, Needed::Always, QT_TRANSLATE_NOOP("Field", "Digest")),

@@ -35,6 +35,8 @@ bool open(JobState &job, const Statement &said)
                  .zones = zonesIn(body),
                  .acceptsGuarded = body.text(u"acceptance") == u"guarded",
                  .maySkipFasteners = body.text(u"torque_skips") == u"asked",
+                 .mayReinspect = body.text(u"reinspection") == u"allowed",
+                 .reinspectionPause = body.integer(u"reinspection_pause").value_or(0),
                  .leakScheme = schemeIn(body)};
     job.lead = PersonId::parse(body.text(u"lead"));
     for (const PersonId &member : peopleIn(body, u"crew"))
@@ -82,6 +84,8 @@ std::vector<Act> jobActs()
           field("follows"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Follows the closed job")),
           choice("acceptance"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Readings near an edge"), {"simple"_L1, "guarded"_L1}),
           choice("torque_skips"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Fasteners out of their order"), {"refused"_L1, "asked"_L1}),
+          choice("reinspection"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Inspecting one's own work again, where nobody else is there"), {"refused"_L1, "allowed"_L1}),
+          field("reinspection_pause"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Minutes between the work and that")),
           field("leak_scheme"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Scheme of leak classes")),
           field("leak_classes"_L1, FieldType::Texts, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Its classes, the least leak first")),
           field("leak_up_to"_L1, FieldType::Texts, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Greatest size of each class but the last")),

@@ -86,10 +86,8 @@ Listing listingIn(const InterfaceId &id, const json::Object &body)
                    .reference = body.text(u"reference"),
                    .note = body.text(u"note"),
                    .hardware = hardwareLinesIn(body)};
-    for (const QString &text : body.texts(u"access")) {
-        if (const auto other = InterfaceId::parse(text))
-            listed.access.push_back(*other);
-    }
+    listed.access = interfacesIn(body, u"access");
+    listed.dependsOn = interfacesIn(body, u"depends_on");
     return listed;
 }
 

@@ -39,6 +39,7 @@ bool applyTorque(JobState &job, const Statement &said)
         return false;
     item->torque.push_back({markOf(said), *fastener, *value, *tool, step.pass, leverIn(said.body), quantityIn(said.body, u"setting", Dimension::Torque),
                             quantityIn(said.body, u"prevailing", Dimension::Torque)});
+    dropPassingConditions(*item);
     addActors(*item, said);
     return true;
 }

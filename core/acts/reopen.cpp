@@ -3,6 +3,10 @@
 
 #include "core/acts/reopen.hpp"
 
+#include <algorithm>
+
+#include "core/requirements/catalogue.hpp"
+
 namespace core {
 
 void voidWhatWasShown(InterfaceState &item)
@@ -11,8 +15,14 @@ void voidWhatWasShown(InterfaceState &item)
     item.bonding.reset();
     item.safetying.reset();
     item.leak.reset();
-    item.acceptances.clear();
+    takeBackAcceptances(item);
     item.torqueTakenOverBy.clear();
+}
+
+void takeBackAcceptances(InterfaceState &item)
+{
+    item.acceptances.clear();
+    item.reinspections.clear();
 }
 
 void reopenTwins(JobState &job, const InterfaceState &changed)
@@ -21,9 +31,51 @@ void reopenTwins(JobState &job, const InterfaceState &changed)
         return;
     const QString group = changed.listed.twinGroup;
     for (std::size_t at = 0; at < job.items.size(); ++at) {
-        if (job.items[at].listed.twinGroup == group)
-            job.items.edit(at).acceptances.clear();
+        if (job.items[at].listed.twinGroup != group)
+            continue;
+        InterfaceState &twin = job.items.edit(at);
+        takeBackAcceptances(twin);
+        twin.twinsVerified.reset();
     }
+}
+
+std::vector<InterfaceId> dependentsOf(const JobState &job, const InterfaceId &id)
+{
+    std::vector<InterfaceId> found{id};
+    const auto isNew = [&](const InterfaceId &one) { return std::find(found.begin(), found.end(), one) == found.end(); };
+    for (std::size_t at = 0; at < found.size(); ++at) {
+        for (const InterfaceState &item : job.items) {
+            const auto &on = item.listed.dependsOn;
+            if (std::find(on.begin(), on.end(), found[at]) != on.end() && isNew(item.listed.id))
+                found.push_back(item.listed.id);
+        }
+    }
+    found.erase(found.begin());
+    return found;
+}
+
+void reopenWhatRestsOn(JobState &job, const InterfaceState &changed)
+{
+    const InterfaceId id = changed.listed.id;
+    reopenTwins(job, changed);
+    for (const InterfaceId &dependent : dependentsOf(job, id)) {
+        InterfaceState *item = job.item(dependent);
+        if (!item->restoration)
+            continue;
+        if (asksFor(item->listed, "torque"))
+            voidWhatWasShown(*item);
+        else
+            takeBackAcceptances(*item);
+        reopenTwins(job, *item);
+    }
+}
+
+void disturb(JobState &job, const InterfaceId &id, const Mark &mark)
+{
+    InterfaceState *item = job.item(id);
+    voidWhatWasShown(*item);
+    item->disturbed = mark;
+    reopenWhatRestsOn(job, *item);
 }
 
 } // namespace core

@@ -16,16 +16,6 @@ namespace {
 
 using namespace Qt::StringLiterals;
 
-std::vector<InterfaceId> interfacesIn(const json::Object &body, QStringView name)
-{
-    std::vector<InterfaceId> ids;
-    for (const QString &text : body.texts(name)) {
-        if (const auto id = InterfaceId::parse(text))
-            ids.push_back(*id);
-    }
-    return ids;
-}
-
 /// A test that failed reopens what it names: nobody knows what of it still holds.
 bool record(JobState &job, const Statement &said)
 {
@@ -37,12 +27,9 @@ bool record(JobState &job, const Statement &said)
     const bool hasPassed = body.text(u"result") == u"passed";
     job.tests.push_back({*id, markOf(said), body.text(u"what"), body.text(u"name"), interfacesIn(body, u"covers"), testValuesIn(body), hasPassed});
     for (const InterfaceId &reopened : hasPassed ? std::vector<InterfaceId>() : interfacesIn(body, u"reopens")) {
-        InterfaceState *item = job.item(reopened);
-        if (!item || !item->restoration)
-            continue;
-        voidWhatWasShown(*item);
-        item->disturbed = markOf(said);
-        reopenTwins(job, *item);
+        const InterfaceState *item = std::as_const(job).item(reopened);
+        if (item && item->restoration)
+            disturb(job, reopened, markOf(said));
     }
     return true;
 }

@@ -71,6 +71,12 @@ QString nextTest(const JobState &job)
     while (isTaken(QStringLiteral("R%1").arg(number)))
         ++number;
     return QStringLiteral("R%1").arg(number);
+QString nextUnlisted(const JobState &job)
+{
+    qsizetype number = 1;
+    while (job.item(*InterfaceId::parse(QStringLiteral("X%1").arg(number))))
+        ++number;
+    return QStringLiteral("X%1").arg(number);
 }
 
 } // namespace core

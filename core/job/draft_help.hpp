@@ -24,5 +24,7 @@ QString nextAccessory(const JobState &job);
 
 /// The same for a test: `R1`, `R2` …
 QString nextTest(const JobState &job);
+/// An id for an interface that is on no list: `X1`, `X2` …
+QString nextUnlisted(const JobState &job);
 
 } // namespace core

@@ -37,7 +37,8 @@ QString spoken(const std::vector<QString> &kinds)
 
 bool ItemFilter::letsThrough(const Listing &listed) const
 {
-    return (kinds.empty() || has(kinds, listed.kind)) && !has(exceptKinds, listed.kind) && (zones.empty() || has(zones, listed.zone)) && (ids.empty() || has(ids, listed.id));
+    // What was undone without being on a list has no kind until its details follow, and could be any.
+    return (kinds.empty() || listed.kind.isEmpty() || has(kinds, listed.kind)) && !has(exceptKinds, listed.kind) && (zones.empty() || has(zones, listed.zone)) && (ids.empty() || has(ids, listed.id));
 }
 
 ItemFilter itemFilterIn(const json::Object &object)

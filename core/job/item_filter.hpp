@@ -14,7 +14,8 @@ namespace core {
 
 struct Listing;
 
-/// Which interfaces something is about: those that all of its lists let through. An empty list lets everything through.
+/// Which interfaces something is about: those that all of its lists let through. An empty list lets everything through, and
+/// an interface whose kind nobody has told yet passes as any.
 struct ItemFilter {
     std::vector<QString> kinds;
     std::vector<QString> exceptKinds;

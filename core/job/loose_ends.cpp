@@ -8,6 +8,7 @@
 #include "core/holds/standing.hpp"
 #include "core/job/doubtful.hpp"
 #include "core/job/stage.hpp"
+#include "core/job/twins.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
 
@@ -25,11 +26,25 @@ LooseEnd endOf(const InterfaceState &item, const QString &rule, const QString &s
     return {rule, item.listed.id.text(), sentence.arg(item.listed.name), clearedBy};
 }
 
-void addItem(LooseEnds &ends, const InterfaceState &item)
+void addItem(LooseEnds &ends, const JobState &job, const InterfaceState &item)
 {
+    if (isWithoutDetails(item))
+        ends.push_back(endOf(item, QStringLiteral("loose.details"), tr("%1 was undone and was on no list. Its details are to follow."), tr("a technician of the crew, or an inspector")));
+    for (const ConditionStated &stated : item.conditions) {
+        if (isUnsettling(stated.condition))
+            ends.push_back({QStringLiteral("loose.condition"), item.listed.id.text(), tr("%1. %2").arg(item.listed.name, inWordsOf(stated)), technician()});
+    }
+    if (item.stopped && item.stopped->seenBy.empty())
+        ends.push_back({QStringLiteral("loose.stopped"), item.listed.id.text(), tr("Somebody stopped in the middle of %1: %2").arg(item.listed.name, item.stopped->word), tr("a technician of the crew, by taking it up")});
     switch (stageOf(item)) {
     case Stage::Connected:
-        ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 is on the list and was never disconnected. Disconnect it, or strike its listing if it stays on."), tr("a technician; or the lead, by striking the listing")));
+        if (item.notApplicable && !isNotApplicable(item)) {
+            ends.push_back(endOf(item, QStringLiteral("loose.not-applicable"), tr("%1 is critical and said to be not applicable; a second person has to agree."), tr("somebody of the job other than who said so")));
+            return;
+        }
+        if (isNotApplicable(item) || isConfirmedUndisturbed(item))
+            return;
+        ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 is on the list and was never disconnected. Disconnect it; or confirm it undisturbed; or say why it is not applicable."), tr("a technician; or the lead, by striking the listing")));
         return;
     case Stage::Disconnected:
         if (item.stillAttached)
@@ -41,6 +56,8 @@ void addItem(LooseEnds &ends, const InterfaceState &item)
             ends.push_back(endOf(item, QStringLiteral("loose.") + requirement->name, tr("%1 is joined, not secured. ") + sentence, technician()));
         return;
     case Stage::Secured:
+        if (!item.twinsVerified && asksForTwinCheck(job, item))
+            ends.push_back(endOf(item, QStringLiteral("loose.twins"), tr("%1 and its look-alikes have not been verified as a pair."), tr("somebody of the job who joined none of them")));
         ends.push_back(endOf(item, QStringLiteral("loose.inspection"),
                              item.acceptances.empty() ? tr("%1 waits for its inspection.") : tr("%1 waits for its second inspection, by another person."), inspector()));
         return;
@@ -114,6 +131,33 @@ void addFindings(LooseEnds &ends, const JobState &job)
     }
 }
 
+/// In no language of a screen, so that a list signed under one is found current under another.
+QString inLedger(const ConditionStated &stated)
+{
+    QStringList parts{conditionText(stated.condition)};
+    for (const QString *part : {&stated.fasteners, &stated.toComeOut, &stated.reason}) {
+        if (!part->isEmpty())
+            parts << *part;
+    }
+    return parts.join(QStringLiteral("; "));
+}
+
+/// Conditions, a break point and missing details, each only where there is one: a list signed before there were any stays what it was.
+void addWhatNextShiftReads(json::Object &record, const InterfaceState &item)
+{
+    std::vector<QString> conditions;
+    for (const ConditionStated &stated : item.conditions)
+        conditions.push_back(inLedger(stated));
+    if (!conditions.empty())
+        record.set(QStringLiteral("conditions"), json::arrayOf(conditions));
+    if (item.stillAttached)
+        record.set(QStringLiteral("attached"), item.stillAttached->what);
+    if (item.stopped)
+        record.set(QStringLiteral("stopped"), item.stopped->word);
+    if (isWithoutDetails(item))
+        record.set(QStringLiteral("details"), QStringLiteral("to follow"));
+}
+
 } // namespace
 
 LooseEnds looseEnds(const JobState &job, const Register &reg)
@@ -122,7 +166,7 @@ LooseEnds looseEnds(const JobState &job, const Register &reg)
     if (job.closed)
         return ends;
     for (const InterfaceState &item : job.items) {
-        addItem(ends, item);
+        addItem(ends, job, item);
         if (const auto why = whyInDoubt(item, reg))
             ends.push_back({QStringLiteral("loose.in-doubt"), item.listed.id.text(), tr("%1: %2").arg(item.listed.name, *why), technician()});
     }
@@ -143,7 +187,8 @@ json::Array openAtHandover(const JobState &job)
     json::Array open;
     for (const InterfaceState &item : job.items) {
         const Stage stage = stageOf(item);
-        if (stage == Stage::Connected || stage == Stage::Inspected)
+        const bool isToldOf = !item.conditions.empty() || item.stopped;
+        if ((stage == Stage::Connected || stage == Stage::Inspected) && !isToldOf)
             continue;
         json::Object record{{QStringLiteral("interface"), item.listed.id.text()}, {QStringLiteral("stage"), stageName(stage)}};
         std::vector<QString> missing;
@@ -161,8 +206,7 @@ json::Array openAtHandover(const JobState &job)
                 }
             }
         }
-        if (item.stillAttached)
-            record.set(QStringLiteral("attached"), item.stillAttached->what);
+        addWhatNextShiftReads(record, item);
         open.emplace_back(std::move(record));
     }
     for (const TemporaryItem &item : job.temporaries) {

@@ -12,19 +12,46 @@ namespace core {
 
 using namespace Qt::StringLiterals;
 
-Reached disconnectedWith(const InterfaceState &item) { return item.removal && !item.restoration && !item.stillAttached ? Reached(item.removal->mark.seq) : std::nullopt; }
+namespace {
+
+/// The last entry on which it rests, beside the requirements, that a joined interface is done; nothing while it is not.
+Reached settledWith(const InterfaceState &item)
+{
+    if (!item.restoration || !isSettled(item))
+        return std::nullopt;
+    qint64 last = std::max(item.restoration->mark.seq, item.settled ? item.settled->seq : 0);
+    if (item.unlisted)
+        last = std::max(last, item.unlisted->detailed->seq);
+    return last;
+}
+
+} // namespace
+
+Reached disconnectedWith(const InterfaceState &item)
+{
+    if (isNotApplicable(item))
+        return letAloneWith(item);
+    return item.removal && !item.restoration && !item.stillAttached && !isHeldInPlace(item) ? Reached(item.removal->mark.seq) : std::nullopt;
+}
 
 Reached walkedRoundWith(const InterfaceState &item)
 {
+    if (isNotApplicable(item))
+        return letAloneWith(item);
     return disconnectedWith(item) && item.walkedRound ? Reached(std::max(item.removal->mark.seq, item.walkedRound->seq)) : std::nullopt;
 }
 
-Reached reconnectedWith(const InterfaceState &item) { return item.restoration ? Reached(item.restoration->mark.seq) : std::nullopt; }
+Reached reconnectedWith(const InterfaceState &item)
+{
+    if (const Reached letAlone = letAloneWith(item))
+        return letAlone;
+    return settledWith(item);
+}
 
 Reached torquedWith(const InterfaceState &item)
 {
     Reached last = reconnectedWith(item);
-    if (!last || !asksFor(item.listed, "torque"_L1))
+    if (!last || !item.restoration || !asksFor(item.listed, "torque"_L1))
         return last;
     if (missingTorque(item))
         return std::nullopt;
@@ -36,7 +63,7 @@ Reached torquedWith(const InterfaceState &item)
 Reached restoredWith(const InterfaceState &item)
 {
     Reached last = torquedWith(item);
-    if (!last)
+    if (!last || !item.restoration)
         return last;
     for (const auto &[requirement, sentence] : stillToShow(item)) {
         if (requirement->name != "leak"_L1)
@@ -55,7 +82,9 @@ Reached restoredWith(const InterfaceState &item)
 Reached inspectedWith(const InterfaceState &item)
 {
     Reached last = restoredWith(item);
-    if (!last || !isEverythingShown(item) || static_cast<qint64>(item.acceptances.size()) < item.listed.inspections)
+    if (!last || !item.restoration)
+        return last;
+    if (!isEverythingShown(item) || static_cast<qint64>(item.acceptances.size()) < item.listed.inspections)
         return std::nullopt;
     if (item.leak)
         last = std::max(*last, item.leak->mark.seq);

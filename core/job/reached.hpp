@@ -9,9 +9,10 @@ namespace core {
 
 /// The last entry on which it rests that an interface has come so far, or nothing where it has not. What was looked at with that entry is
 /// no longer what is there once this number has grown.
+/// What is not applicable has come as far as is asked; what was confirmed undisturbed as well, but for being off.
 using Reached = std::optional<qint64>;
 
-Reached disconnectedWith(const InterfaceState &item); ///< off, and not found still attached
+Reached disconnectedWith(const InterfaceState &item); ///< off, and neither found still attached nor held for a trial
 Reached walkedRoundWith(const InterfaceState &item);  ///< and confirmed free by a second person
 Reached reconnectedWith(const InterfaceState &item);
 Reached torquedWith(const InterfaceState &item); ///< reconnected, and torqued where that is asked for

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "core/job/twins.hpp"
 #include "core/requirements/catalogue.hpp"
 
 namespace core {
@@ -15,9 +16,14 @@ Stage stageOf(const InterfaceState &item)
         return Stage::Connected;
     if (!item.restoration)
         return Stage::Disconnected;
-    if (!isEverythingShown(item))
+    if (!isEverythingShown(item) || !isSettled(item))
         return Stage::Reconnected;
     return static_cast<qint64>(item.acceptances.size()) >= item.listed.inspections ? Stage::Inspected : Stage::Secured;
+}
+
+bool isReadyToAccept(const JobState &job, const InterfaceState &item)
+{
+    return item.restoration && isEverythingShown(item) && isSettled(item) && (!item.stopped || !item.stopped->seenBy.empty()) && (item.twinsVerified || !asksForTwinCheck(job, item));
 }
 
 QString stageName(Stage stage)

@@ -15,12 +15,15 @@ namespace core {
 enum class Stage {
     Connected,    ///< not undone in this job
     Disconnected, ///< undone
-    Reconnected,  ///< joined, with something still to show
+    Reconnected,  ///< joined, with something still to show, a condition that is not settled, or details to follow
     Secured,      ///< every requirement shown
     Inspected,    ///< accepted by as many independent inspectors as it asks for
 };
 
 Stage stageOf(const InterfaceState &item);
+
+/// True when an inspector may look at it: secured, no break point that nobody took up, and read against its twins where that is asked for.
+bool isReadyToAccept(const JobState &job, const InterfaceState &item);
 
 /// Stable text, used in records and files: `disconnected`.
 QString stageName(Stage stage);

@@ -14,13 +14,18 @@
 
 #include "core/job/accessory.hpp"
 #include "core/job/hardware.hpp"
+#include "core/job/break_point.hpp"
+#include "core/job/condition.hpp"
 #include "core/job/hold_point.hpp"
 #include "core/job/job_test.hpp"
 #include "core/job/job_tools.hpp"
 #include "core/job/mark.hpp"
 #include "core/job/tags.hpp"
+#include "core/job/reinspection.hpp"
 #include "core/job/temporary.hpp"
 #include "core/job/unit.hpp"
+#include "core/job/unlisted.hpp"
+#include "core/job/untouched.hpp"
 #include "core/ledger/entry.hpp"
 #include "core/measure/bonding.hpp"
 #include "core/measure/leak.hpp"
@@ -92,6 +97,7 @@ struct Listing {
     QString reference;               ///< task or page in the maintenance data
     QString note;
     std::vector<HardwareLine> hardware{}; ///< each part once
+    std::vector<InterfaceId> dependsOn{}; ///< disturbing one of these voids the torque and the acceptance of this one
     bool operator==(const Listing &) const = default;
 };
 
@@ -114,6 +120,7 @@ struct Restoration {
     QString aircraftHalf;
     QString unitHalf;
     std::vector<HardwareUse> hardware{};
+    std::set<PersonId> joinedBy{}; ///< who joined it, helped or supervised, or loosened it since
     bool operator==(const Restoration &) const = default;
 };
 
@@ -196,6 +203,14 @@ struct InterfaceState {
     std::vector<Photo> photos;
     std::optional<Mark> walkedRound;            ///< who confirmed it free since it was undone
     std::optional<StillAttached> stillAttached; ///< until it is freed
+    std::vector<ConditionStated> conditions{};     ///< that stand, in the order of their entries
+    std::optional<Mark> settled{};                 ///< the last condition that was cleared
+    std::optional<BreakPoint> stopped{};           ///< until somebody works on it again
+    std::optional<Unlisted> unlisted{};            ///< it was on no list when it was undone
+    std::optional<Mark> undisturbed{};             ///< who looked at it and found it untouched
+    std::optional<NotApplicable> notApplicable{};
+    std::optional<Mark> twinsVerified{};           ///< the halves of its twin group were read against each other
+    std::vector<Reinspection> reinspections{};     ///< beside acceptances
     bool operator==(const InterfaceState &) const = default;
 };
 
@@ -263,6 +278,8 @@ struct JobFacts {
     std::vector<Zone> zones;
     bool acceptsGuarded = false;      ///< readings nearer to an edge than the tool's deviation are refused
     bool maySkipFasteners = false;    ///< out of their order, with a reason
+    bool mayReinspect = false;        ///< a person may inspect their own work again where nobody else is there
+    qint64 reinspectionPause = 0;     ///< minutes between the work and that
     measure::LeakScheme leakScheme{}; ///< by which leaks are classed; without classes where the job names none
     bool operator==(const JobFacts &) const = default;
 };

@@ -147,6 +147,10 @@ void checkAccess(const std::vector<ListedRow> &rows, const ListContext &context,
             if (!known.contains(other) && !context.job.item(other))
                 faults.add(row.row, u"access"_s, tr("\"%1\" must be off before this one, but neither the list nor the job has it.").arg(other.text()));
         }
+        for (const InterfaceId &other : row.listing.dependsOn) {
+            if (!known.contains(other) && !context.job.item(other))
+                faults.add(row.row, u"depends_on"_s, tr("This one depends on \"%1\", but neither the list nor the job has it.").arg(other.text()));
+        }
     }
 }
 
@@ -158,7 +162,7 @@ QStringList circleFrom(const ListedRow &start, const QHash<InterfaceId, const Li
     const ListedRow *at = &start;
     while (!path.contains(at->id.text())) {
         path << at->id.text();
-        const auto &access = at->listing.access;
+        const std::vector<InterfaceId> access = namedFirst(at->listing);
         at = waiting.value(*std::find_if(access.begin(), access.end(), [&](const InterfaceId &id) { return waiting.contains(id); }));
     }
     path << at->id.text();
@@ -179,7 +183,7 @@ void checkCircles(const std::vector<ListedRow> &rows, ListFaults &faults)
         for (const QString &id : circle)
             told.insert(id);
         const ListedRow *first = waiting.value(*InterfaceId::parse(circle.first()));
-        faults.add(first->row, u"access"_s, tr("Each of these must be off before the one in front of it, in a circle: %1.").arg(circle.join(u", "_s)));
+        faults.add(first->row, u"access"_s, tr("Each of these must be off before the one in front of it, or depends on it, in a circle: %1.").arg(circle.join(u", "_s)));
     }
 }
 

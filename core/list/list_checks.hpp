@@ -37,7 +37,10 @@ void checkRow(const ListedRow &row, Cells cells, const ListContext &context, Lis
 /// What must hold between rows: each id once, access, twins, halves.
 void checkTogether(const std::vector<ListedRow> &rows, const ListContext &context, ListFaults &faults);
 
-/// Rows in an order in which each follows what its access names; otherwise as they were. Rows that wait for each other, or
+/// What a row names and so has to be listed before it: what is off before it, and what it depends on.
+std::vector<InterfaceId> namedFirst(const Listing &listing);
+
+/// Rows in an order in which each follows what its row names; otherwise as they were. Rows that wait for each other, or
 /// for such rows, come back in `waiting`.
 struct AccessOrder {
     std::vector<ListedRow> rows;

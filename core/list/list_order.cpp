@@ -26,7 +26,7 @@ Waits waitsOf(const std::vector<ListedRow> &rows)
         at.insert(rows[i].id, i);
     Waits waits{std::vector<std::vector<Position>>(rows.size()), std::vector<std::size_t>(rows.size(), 0)};
     for (Position i = 0; i < rows.size(); ++i) {
-        for (const InterfaceId &other : rows[i].listing.access) {
+        for (const InterfaceId &other : namedFirst(rows[i].listing)) {
             if (const auto found = at.constFind(other); found != at.constEnd()) {
                 waits.waiters[*found].push_back(i);
                 ++waits.open[i];
@@ -37,6 +37,13 @@ Waits waitsOf(const std::vector<ListedRow> &rows)
 }
 
 } // namespace
+
+std::vector<InterfaceId> namedFirst(const Listing &listing)
+{
+    std::vector<InterfaceId> all = listing.access;
+    all.insert(all.end(), listing.dependsOn.begin(), listing.dependsOn.end());
+    return all;
+}
 
 AccessOrder inOrderOfAccess(const std::vector<ListedRow> &rows)
 {

@@ -147,6 +147,8 @@ json::Object bodyOf(const Listing &listing)
     setText(body, u"reference"_s, listing.reference);
     setText(body, u"note"_s, listing.note);
     setHardware(body, listing.hardware);
+    if (!listing.dependsOn.empty())
+        body.set(u"depends_on"_s, json::arrayOf(textsOf(listing.dependsOn)));
     return body;
 }
 

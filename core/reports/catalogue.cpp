@@ -11,7 +11,7 @@ namespace core {
 const std::vector<Report> &reports()
 {
     static const std::vector<Report> all = {
-        factsReport(),   peopleReport(), toolsReport(), interfacesReport(), lifeReport(),        torqueReport(),   bondingReport(),
+        factsReport(),   peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
         leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(),
         holdsReport(),   temporariesReport(), unitReport(), testsReport(), followUpsReport(), entriesReport(),
     };

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/acts/act.hpp"
+#include "core/acts/voids.hpp"
 #include "core/reports/report_rows.hpp"
 
 namespace core {
@@ -11,9 +12,21 @@ namespace {
 using namespace Qt::StringLiterals;
 using namespace reporting;
 
+/// What a disturbance took with it, each in a sentence of its own.
+QString voidedText(const std::map<qint64, std::vector<Voided>> &voided, qint64 seq)
+{
+    QString text;
+    if (const auto at = voided.find(seq); at != voided.end()) {
+        for (const Voided &one : at->second)
+            text += u' ' + one.sentence;
+    }
+    return text;
+}
+
 std::vector<ReportRow> entryRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
+    const auto voided = voidedByDisturbing(record.said());
     for (std::size_t i = 0; i < record.entries().size(); ++i) {
         const Entry &entry = record.entries()[i];
         const Line &line = record.job().lines[i];
@@ -21,7 +34,7 @@ std::vector<ReportRow> entryRows(const JobRecord &record)
         const auto id = InterfaceId::parse(entry.said.subject.value_or(QString()));
         rows.push_back({{},
                         {QString::number(entry.said.seq), momentText(entry.said.at), personText(reg, entry.said.author),
-                         describe(entry.said, reg, id ? record.kindOf(*id) : nullptr), standingText(record, line),
+                         describe(entry.said, reg, id ? record.kindOf(*id) : nullptr) + voidedText(voided, entry.said.seq), standingText(record, line),
                          meaningInWords(entry.said.meaning), entry.hash.hex()},
                         line.standing});
     }

@@ -81,6 +81,8 @@ std::vector<ReportRow> factRows(const JobRecord &record)
     if (job.opened) {
         add(QT_TRANSLATE_NOOP("Report", "Torque readings are accepted"), acceptanceText(facts));
         add(QT_TRANSLATE_NOOP("Report", "Fasteners are taken"), skipText(facts));
+        if (facts.mayReinspect)
+            add(QT_TRANSLATE_NOOP("Report", "Inspecting one's own work again"), inWords(QT_TRANSLATE_NOOP("Report", "allowed where nobody else is there, %1 minutes after the work")).arg(facts.reinspectionPause));
     }
     add(QT_TRANSLATE_NOOP("Report", "Leak classes, the least first"), leakSchemeText(facts));
     add(QT_TRANSLATE_NOOP("Report", "Zones"), zonesText(record));

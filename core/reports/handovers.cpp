@@ -35,7 +35,15 @@ QString openItemText(const json::Object &item)
         text = inWords(QT_TRANSLATE_NOOP("Report", "%1, still attached: %2")).arg(text, item.text(u"attached"));
     const std::vector<QString> texts = item.texts(u"missing");
     const QString missing = QStringList(texts.begin(), texts.end()).join(u", "_s);
-    return missing.isEmpty() ? text : inWords(QT_TRANSLATE_NOOP("Report", "%1, still to show: %2")).arg(text, missing);
+    if (!missing.isEmpty())
+        text = inWords(QT_TRANSLATE_NOOP("Report", "%1, still to show: %2")).arg(text, missing);
+    for (const QString &condition : item.texts(u"conditions"))
+        text += u", "_s + condition;
+    if (const QString stopped = item.text(u"stopped"); !stopped.isEmpty())
+        text = inWords(QT_TRANSLATE_NOOP("Report", "%1, stopped: %2")).arg(text, stopped);
+    if (item.contains(u"details"))
+        text = inWords(QT_TRANSLATE_NOOP("Report", "%1, details to follow")).arg(text);
+    return text;
 }
 
 /// What the outgoing lead signed as open: `E12 disconnected; E13 reconnected, still to show: torque, safetying`.

@@ -41,15 +41,26 @@ QString worthText(const JobRecord &record, const EntryOnItem &on, bool isAccepta
     return countsToday(on) ? inWords(QT_TRANSLATE_NOOP("Report", "counts")) : inWords(QT_TRANSLATE_NOOP("Report", "voided later"));
 }
 
+/// Why nobody else inspected it, and who allowed that.
+QString reinspectionText(const JobRecord &record, const Statement &said)
+{
+    const auto approver = PersonId::parse(said.body.text(u"approver"));
+    QString text = inWords(QT_TRANSLATE_NOOP("Report", "%1; allowed by %2")).arg(said.body.text(u"cause"), approver ? personText(record.registerAt(said.seq), *approver) : QString());
+    if (const QString remarks = said.body.text(u"remarks"); !remarks.isEmpty())
+        text += u"; "_s + remarks;
+    return text;
+}
+
 ReportRow rowOf(const JobRecord &record, const EntryOnItem &on)
 {
     const Statement &said = on.entry->said;
-    const bool isAcceptance = said.kind == u"inspection.accepted";
-    const QString words = said.body.text(isAcceptance ? u"remarks" : u"reason");
+    const bool isRepeated = said.kind == u"inspection.repeated";
+    const bool isAcceptance = isRepeated || said.kind == u"inspection.accepted";
+    const QString words = isRepeated ? reinspectionText(record, said) : said.body.text(isAcceptance ? u"remarks" : u"reason");
     const bool isVoided = isAcceptance && on.line->standing == Standing::Stands && !countsToday(on);
     return {{},
             {itemText(on.item, *on.entry),
-             isAcceptance ? inWords(QT_TRANSLATE_NOOP("Report", "accepted")) : inWords(QT_TRANSLATE_NOOP("Report", "rejected")), words,
+             isRepeated ? inWords(QT_TRANSLATE_NOOP("Report", "accepted BY ONE WHO HAD A HAND IN IT")) : isAcceptance ? inWords(QT_TRANSLATE_NOOP("Report", "accepted")) : inWords(QT_TRANSLATE_NOOP("Report", "rejected")), words,
              signerOf(record, markOf(said)), authorisationText(record, on), momentText(said.at), QString::number(said.seq),
              worthText(record, on, isAcceptance)},
             isVoided ? Standing::Fallen : on.line->standing};
@@ -58,8 +69,10 @@ ReportRow rowOf(const JobRecord &record, const EntryOnItem &on)
 std::vector<ReportRow> inspectionRows(const JobRecord &record)
 {
     auto found = entriesOfKind(record, u"inspection.accepted");
-    const auto rejections = entriesOfKind(record, u"inspection.rejected");
-    found.insert(found.end(), rejections.begin(), rejections.end());
+    for (const QStringView kind : {QStringView(u"inspection.repeated"), QStringView(u"inspection.rejected")}) {
+        const auto more = entriesOfKind(record, kind);
+        found.insert(found.end(), more.begin(), more.end());
+    }
     const JobState &job = record.job();
     const auto placeOf = [&](const EntryOnItem &on) {
         return std::pair(on.item ? job.itemAt.value(on.item->listed.id) : static_cast<qsizetype>(job.items.size()), on.entry->said.seq);

@@ -33,7 +33,7 @@ QString inspectorsText(const JobRecord &record, const InterfaceState &item)
 {
     QStringList names;
     for (const Mark &mark : item.acceptances)
-        names << signerOf(record, mark);
+        names << (reinspectionBehind(item, mark) ? inWords(QT_TRANSLATE_NOOP("Report", "%1 (OWN WORK)")).arg(signerOf(record, mark)) : signerOf(record, mark));
     return names.join(u", "_s);
 }
 
@@ -43,17 +43,25 @@ QHash<QString, qint64> undoings(const JobRecord &record)
 {
     QHash<QString, qint64> lastBySubject;
     for (const Line &line : record.job().lines) {
-        const bool undoes = line.kind == u"interface.disconnected" || line.kind == u"interface.found_open";
+        const bool undoes = line.kind == u"interface.disconnected" || line.kind == u"interface.found_open" || line.kind == u"interface.unlisted";
         if (undoes && line.standing == Standing::Stands && line.subject)
             lastBySubject.insert(*line.subject, line.seq);
     }
     return lastBySubject;
 }
 
+/// The stage, or why nothing is asked of what was never undone.
+QString stageText(const InterfaceState &item)
+{
+    if (isNotApplicable(item))
+        return inWords(QT_TRANSLATE_NOOP("Report", "Not applicable"));
+    return isConfirmedUndisturbed(item) ? inWords(QT_TRANSLATE_NOOP("Report", "Undisturbed")) : stageWord(stageOf(item));
+}
+
 ReportRow rowOf(const JobRecord &record, const InterfaceState &item, const Entry *undone)
 {
     const Listing &listed = item.listed;
-    std::vector<QString> cells{listed.id.text(), listed.name, record.kinds().nameOf(listed.kind), listed.zone, stageWord(stageOf(item)),
+    std::vector<QString> cells{listed.id.text(), listed.name, record.kinds().nameOf(listed.kind), listed.zone, stageText(item),
                                listed.critical ? inWords(QT_TRANSLATE_NOOP("Report", "critical")) : QString(), joined(listed.requirements)};
     addMark(cells, record, undone ? std::optional(markOf(undone->said)) : std::nullopt);
     cells.push_back(undone ? undone->said.body.text(u"as_found") : QString());

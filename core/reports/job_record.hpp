@@ -23,6 +23,8 @@ public:
 
     const JobState &job() const { return m_fold.state(); }
     const std::vector<Entry> &entries() const { return m_entries; }
+    /// All that was said, in order.
+    const Series<Statement> &said() const { return m_fold.said(); }
     const Head &head() const { return m_fold.head(); }
     const Kinds &kinds() const { return m_kinds; }
     bool isClosed() const { return m_fold.state().closed.has_value(); }

@@ -54,6 +54,8 @@ Report leaksReport();
 Report liftsReport();
 Report servicingReport();
 Report weightReport();
+Report conditionsReport();
+Report letAloneReport();
 Report inspectionsReport();
 Report holdsReport();
 Report temporariesReport();

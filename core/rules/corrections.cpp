@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/acts/act.hpp"
+#include "core/acts/reopen.hpp"
 #include "core/holds/standing.hpp"
 #include "core/rules/words.hpp"
 
@@ -24,7 +25,7 @@ const Line *named(const Case &c)
 bool isInspectorsWord(const Line &line)
 {
     const Act *act = findAct(line.kind);
-    return act && act->meaning == "inspected"_L1;
+    return act && (act->meaning == "inspected"_L1 || act->meaning == "reinspected"_L1);
 }
 
 /// An acceptance, and the item that it was of.
@@ -33,21 +34,23 @@ struct Acceptance {
     qint64 seq;
 };
 
-/// The acceptance of an item or its twin that this entry set aside, or nothing.
+/// The acceptance of an item, its twin or what depends on it that this entry set aside, or nothing.
 std::optional<Acceptance> acceptanceVoidedBy(const Case &c, const Line &line)
 {
-    constexpr QLatin1String voiding[] = {"interface.disconnected"_L1, "interface.found_open"_L1, "interface.disturbed"_L1};
+    constexpr QLatin1String voiding[] = {"interface.disconnected"_L1, "interface.found_open"_L1, "interface.disturbed"_L1, "condition.stated"_L1, "condition.cleared"_L1, "interface.detailed"_L1};
     const auto id = InterfaceId::parse(line.subject.value_or(QString()));
     const InterfaceState *struck = id ? c.job.item(*id) : nullptr;
     if (!struck || std::none_of(std::begin(voiding), std::end(voiding), [&](QLatin1String kind) { return line.kind == kind; }))
         return std::nullopt;
+    const std::vector<InterfaceId> dependents = dependentsOf(c.job, *id);
     for (const Line &one : c.job.lines) {
-        if (one.seq >= line.seq || one.standing != Standing::Stands || one.kind != u"inspection.accepted")
+        if (one.seq >= line.seq || one.standing != Standing::Stands || (one.kind != u"inspection.accepted" && one.kind != u"inspection.repeated"))
             continue;
         const auto otherId = InterfaceId::parse(one.subject.value_or(QString()));
         const InterfaceState *other = otherId ? c.job.item(*otherId) : nullptr;
         const bool isTwin = other && !struck->listed.twinGroup.isEmpty() && other->listed.twinGroup == struck->listed.twinGroup;
-        if (other && (other == struck || isTwin))
+        const bool depends = other && std::find(dependents.begin(), dependents.end(), other->listed.id) != dependents.end();
+        if (other && (other == struck || isTwin || depends))
             return Acceptance{other, one.seq};
     }
     return std::nullopt;
@@ -105,11 +108,15 @@ std::optional<Refusal> strikerMay(const Case &c)
 std::optional<Refusal> listingIsUntouched(const Case &c)
 {
     const Line *line = named(c);
-    if (!line || line->kind != u"interface.listed")
+    if (!line || (line->kind != u"interface.listed" && line->kind != u"interface.unlisted"))
         return std::nullopt;
     const auto id = InterfaceId::parse(line->subject.value_or(QString()));
     const InterfaceState *item = id ? c.job.item(*id) : nullptr;
     if (!item || !item->removal)
+        return std::nullopt;
+    // What was logged in a hurry may turn out to be on the list under another id; as long as nothing else was said of it, that is put right.
+    const bool isAlone = std::none_of(c.job.lines.begin(), c.job.lines.end(), [&](const Line &one) { return one.seq != line->seq && one.standing == Standing::Stands && one.subject == line->subject; });
+    if (line->kind == u"interface.unlisted" && isAlone)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was undone in this job, so it stays on the list until it is restored and inspected.")).arg(id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")));
 }

@@ -9,7 +9,9 @@
 
 #include "core/rules/accessories.hpp"
 #include "core/rules/balance.hpp"
+#include "core/rules/break_points.hpp"
 #include "core/rules/closure.hpp"
+#include "core/rules/conditions.hpp"
 #include "core/rules/corrections.hpp"
 #include "core/rules/figures.hpp"
 #include "core/rules/findings.hpp"
@@ -25,13 +27,17 @@
 #include "core/rules/order.hpp"
 #include "core/rules/people.hpp"
 #include "core/rules/register_rules.hpp"
+#include "core/rules/reinspection.hpp"
 #include "core/rules/sequence.hpp"
 #include "core/rules/tags.hpp"
 #include "core/rules/temporary.hpp"
 #include "core/rules/tests.hpp"
 #include "core/rules/tightening.hpp"
 #include "core/rules/tools.hpp"
+#include "core/rules/twins.hpp"
 #include "core/rules/unit.hpp"
+#include "core/rules/unlisted.hpp"
+#include "core/rules/untouched.hpp"
 #include "core/rules/walk_round.hpp"
 
 namespace core {
@@ -59,17 +65,26 @@ const std::vector<const Rule *> &always()
 const JobPages &jobPages()
 {
     static const JobPages pages = {
-        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &inspectionCount, &hardwareListed}},
-        {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &disconnectedOnce, &accessOff, &tagUnique, &tagsFromBlock, &hardwareCounted}},
+        {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &dependsKnown, &inspectionCount, &hardwareListed}},
+        {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &disconnectedOnce, &accessOff, &tagUnique, &tagsFromBlock, &hardwareCounted}},
         {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &tagsFromBlock, &findingNew, &hardwareCounted}},
-        {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &reconnectedWhenOff, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew, &hardwareLines, &hardwareReused, &hardwareRemoved, &hardwareRequired, &hardwareNew, &hardwareBatch}},
+        {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &reconnectedWhenOff, &conditionFinal, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew, &hardwareLines, &hardwareReused, &hardwareRemoved, &hardwareRequired, &hardwareNew, &hardwareBatch}},
         {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},
+        {"interface.unlisted", {&ofTheCrew, &mayWork, &lateEntry, &interfaceNew, &zoneKnown, &tagUnique}},
+        {"interface.detailed", {&listed, &takesPart, &detailAsked, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &detailCircle, &dependsKnown, &inspectionCount}},
+        {"interface.undisturbed", {&listed, &takesPart, &untouchedStage, &untouchedOnce, &undisturbedInspector}},
+        {"interface.not_applicable", {&listed, &takesPart, &untouchedStage, &untouchedOnce}},
+        {"interface.not_applicable_agreed", {&listed, &takesPart, &notApplicableStated, &notApplicableSecond}},
+        {"condition.stated", {&listed, &takesPart, &conditionStage, &conditionOnce, &conditionExplained, &conditionFinding, &findingNew}},
+        {"condition.cleared", {&listed, &takesPart, &conditionStands, &conditionWorker, &conditionRepaired}},
+        {"work.stopped", {&listed, &ofTheCrew, &mayWork, &breakSeen, &breakUnderWay}},
+        {"work.resumed", {&listed, &ofTheCrew, &mayWork, &breakThere}},
         {"photo.attached", {&listed, &takesPart, &findingOfPhoto}},
-        {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueDragKept, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
-        {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &measuredWhenJoined, &takeOver}},
-        {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondedAfterTorque, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},
-        {"leak.checked", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &leakAsked, &leakTold, &leakAfterTorque, &leakLimit}},
-        {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &measuredWhenJoined, &disturbedBeforeMoreWork, &safetyingAsked, &safetiedAfterTorque}},
+        {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueDragKept, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
+        {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &breakSeen, &measuredWhenJoined, &takeOver}},
+        {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondedAfterTorque, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},
+        {"leak.checked", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &measuredWhenJoined, &disturbedBeforeMoreWork, &leakAsked, &leakTold, &leakAfterTorque, &leakLimit}},
+        {"safetying.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &measuredWhenJoined, &disturbedBeforeMoreWork, &safetyingAsked, &safetiedAfterTorque}},
         {"temporary.applied", {&ofTheCrew, &mayWork, &lateEntry, &temporaryNew}},
         {"temporary.removed", {&ofTheCrew, &mayWork, &lateEntry, &temporaryApplied, &lockoutOwn}},
         {"temporary.handed_over", {&ofTheCrew, &temporaryApplied, &lockoutTo}},
@@ -92,8 +107,10 @@ const JobPages &jobPages()
         {"hold.passed", {&holdKnown, &holdOnce, &holdAuthority, &holdIndependent, &holdConditions, &holdStatements}},
         {"walkround.free", {&listed, &takesPart, &walkOff, &walkFree, &walkAnother}},
         {"walkround.attached", {&listed, &takesPart, &walkOff}},
-        {"interface.freed", {&listed, &ofTheCrew, &mayWork, &walkOff, &walkAttached}},
-        {"inspection.accepted", {&listed, &secured, &notInDoubt, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
+        {"interface.freed", {&listed, &ofTheCrew, &mayWork, &breakSeen, &walkOff, &walkAttached}},
+        {"twins.verified", {&listed, &takesPart, &twinsAsked, &twinsJoined, &twinsRead, &twinsAnother}},
+        {"inspection.repeated", {&listed, &reinspectionAllowed, &reinspectionOwn, &secured, &notInDoubt, &detailKnown, &conditionSettled, &breakOver, &twinsVerified, &inspectedOnce, &inspectAuthorised, &secondPerson, &reinspectionAlone, &reinspectionApprover, &reinspectionPause}},
+        {"inspection.accepted", {&listed, &secured, &detailKnown, &conditionSettled, &breakOver, &twinsVerified, &notInDoubt, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
         {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftDay, &liftWeight, &liftSafe}},
         {"servicing.recorded", {&ofTheCrew, &mayWork, &servicingBand}},

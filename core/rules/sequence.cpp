@@ -38,7 +38,7 @@ std::optional<Refusal> accessIsClear(const Case &c)
         return std::nullopt;
     for (const InterfaceId &id : c.item->listed.access) {
         const InterfaceState *inFront = c.job.item(id);
-        if (inFront && stageOf(*inFront) != Stage::Disconnected)
+        if (inFront && stageOf(*inFront) != Stage::Disconnected && !isNotApplicable(*inFront))
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 must be off before %2, and it is still on.")).arg(id.text() + u" ("_s + inFront->listed.name + u')', c.itemName()), technician());
     }
     return std::nullopt;
@@ -62,6 +62,8 @@ std::optional<Refusal> nothingUnderItIsOpen(const Case &c)
         if (!isCovered)
             continue;
         const Stage stage = stageOf(under);
+        if (const ConditionStated *stated = unsettled(under))
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would cover %2. %3")).arg(c.itemName(), under.listed.id.text() + u" ("_s + under.listed.name + u')', inWordsOf(*stated)), technician());
         if (stage != Stage::Connected && stage != Stage::Inspected)
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would cover %2, which has not been inspected.")).arg(c.itemName(), under.listed.id.text() + u" ("_s + under.listed.name + u')'), inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector, by inspecting what is under it")));
     }

@@ -49,7 +49,9 @@ std::optional<Refusal> unitMovesInOrder(const Case &c)
 std::optional<Refusal> nothingHoldsTheUnit(const Case &c)
 {
     for (const InterfaceState &item : c.job.items) {
-        if (stageOf(item) != Stage::Disconnected || item.stillAttached)
+        if (isNotApplicable(item))
+            continue;
+        if (stageOf(item) != Stage::Disconnected || item.stillAttached || isHeldInPlace(item))
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 (%2) is not logged as free, so the unit cannot be off. Log what was undone first.")).arg(item.listed.id.text(), item.listed.name), technician());
     }
     return std::nullopt;

@@ -8,6 +8,7 @@
 #include "core/job/draft_help.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
+#include "core/job/twins.hpp"
 #include "core/measure/torque_wrench.hpp"
 #include "core/requirements/torque.hpp"
 #include "tests/support/world.hpp"
@@ -45,6 +46,10 @@ constexpr Verb verbs[] = {
     {"issues-tags"_L1, "tags.issued"_L1},      {"returns-tags"_L1, "tags.returned"_L1},         {"replaces-tag"_L1, "tag.lost"_L1},
     {"issues"_L1, "tool.issued"_L1},           {"returns"_L1, "tool.returned"_L1},              {"counts"_L1, "tool.counted"_L1},
     {"misses"_L1, "tool.missing"_L1},
+    {"states"_L1, "condition.stated"_L1},      {"settles"_L1, "condition.cleared"_L1},          {"stops"_L1, "work.stopped"_L1},
+    {"resumes"_L1, "work.resumed"_L1},         {"logs"_L1, "interface.unlisted"_L1},            {"details"_L1, "interface.detailed"_L1},
+    {"finds-undisturbed"_L1, "interface.undisturbed"_L1}, {"finds-inapplicable"_L1, "interface.not_applicable"_L1}, {"agrees"_L1, "interface.not_applicable_agreed"_L1},
+    {"verifies"_L1, "twins.verified"_L1},      {"repeats"_L1, "inspection.repeated"_L1},
     {"plans"_L1, "lift.planned"_L1},           {"services"_L1, "servicing.recorded"_L1},        {"weighs"_L1, "weight.recorded"_L1},
 };
 
@@ -157,6 +162,18 @@ Object reconnection(const core::InterfaceState &item)
     return body;
 }
 
+/// Both halves of each twin, as the list has them.
+Object asListed(const core::JobState &job, const core::InterfaceState &item)
+{
+    std::vector<QString> aircraft;
+    std::vector<QString> unit;
+    for (const core::HalfPair &pair : core::listedPairs(job, item)) {
+        aircraft.push_back(pair.first);
+        unit.push_back(pair.second);
+    }
+    return {{u"aircraft_halves"_s, core::json::arrayOf(aircraft)}, {u"unit_halves"_s, core::json::arrayOf(unit)}};
+}
+
 /// What a careful technician would fill in.
 Object careful(const QLatin1String kind, const core::JobState &job, const core::InterfaceState *item)
 {
@@ -222,6 +239,24 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
     if (kind == "unit.positioned"_L1)
         return {{u"serial"_s, job.reversed ? job.facts.outgoingSerial : job.facts.incomingSerial},
                 {u"shipping_blanks_removed"_s, job.reversed && job.unit.off ? job.unit.off->openingsBlanked : job.unit.in ? job.unit.in->shippingBlanks : 0}};
+    if (kind == "condition.stated"_L1)
+        return {{u"reason"_s, u"parts not delivered"_s}};
+    if (kind == "condition.cleared"_L1)
+        return {{u"how"_s, u"taken out and counted"_s}};
+    if (kind == "work.stopped"_L1)
+        return {{u"word"_s, u"two of four bolts in."_s}};
+    if (kind == "interface.unlisted"_L1)
+        return {{u"name"_s, u"Clamp behind the duct"_s}, {u"zone"_s, u"left"_s}};
+    if (kind == "interface.detailed"_L1)
+        return {{u"name"_s, u"Clamp behind the duct"_s}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"left"_s}};
+    if (kind == "interface.undisturbed"_L1)
+        return {{u"seen"_s, u"seal paint whole on every nut"_s}};
+    if (kind == "interface.not_applicable"_L1)
+        return {{u"reason"_s, u"not fitted to this unit"_s}};
+    if (kind == "twins.verified"_L1 && item)
+        return asListed(job, *item);
+    if (kind == "inspection.repeated"_L1)
+        return {{u"cause"_s, u"the inspector on duty fell ill"_s}, {u"approver"_s, u"Ove"_s}};
     if (kind == "walkround.attached"_L1)
         return {{u"what"_s, u"one bolt behind the duct."_s}};
     if (kind == "interface.freed"_L1)
@@ -303,6 +338,10 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
     const core::InterfaceState *item = id ? m_fold.state().item(*id) : nullptr;
     m_now = core::Instant::fromMilliseconds(m_now.milliseconds() + 60'000);
     core::Draft draft{*author, m_now, kind, subject, careful(kind, m_fold.state(), item)};
+    if (words.contains(u"condition=damaged"_s) && kind == "condition.stated"_L1)
+        draft.body.set(u"finding"_s, core::nextFinding(m_fold.state()));
+    if (words.contains(u"condition=slave_hardware"_s) && kind == "condition.stated"_L1)
+        draft.body.set(u"to_come_out"_s, u"two bolts of the old mount"_s);
     for (const QString &word : words) {
         const QString name = word.section(u'=', 0, 0);
         const QString value = word.section(u'=', 1);

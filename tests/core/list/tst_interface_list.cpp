@@ -77,7 +77,7 @@ QString places(const InterfaceList &list)
 const QString usualHeader = u"id,name,kind,zone,requirements,torque_fasteners,torque_min,torque_max,torque_unit,bonding_max,bonding_unit,seal_part,"
                            "safetying,aircraft_half,unit_half,critical,inspections,independence_group,twin_group,access,reference,note\r\n"_s;
 const QString fullHeader = usualHeader.chopped(2) + u",torque_prevailing,torque_prevailing_min,torque_prevailing_max,torque_condition,torque_passes,torque_order,torque_turn_min,torque_turn_max,thread,"
-                                                     "bonding_comparison,bonding_readings,leak_class,leak_rate,leak_drops_per_ml,hardware\r\n"_s;
+                                                     "bonding_comparison,bonding_readings,leak_class,leak_rate,leak_drops_per_ml,hardware,depends_on\r\n"_s;
 
 } // namespace
 
@@ -104,10 +104,10 @@ private slots:
 
 void InterfaceListTest::everyColumnIsRead()
 {
-    const QString file = fullHeader + u"E1,First,duct,Left,none,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,\r\n"
+    const QString file = fullHeader + u"E1,First,duct,Left,none,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,\r\n"
                                       "E2,\"Duct, aft\",duct,Left,torque|seal|bonding|safetying|mate,4,20,25.0,Nm,2.5,mΩ,S-1,lockwire,P1,J1,yes,2,pair,tw,E1,task 1,\"a\nb\","
-                                      "added,8 lbf.in,30 lbf·in,dry,30|60|100,cross,60 deg,75 °,7/16-20,less than,2,seep,2.5 mL/min,20.0,BOLT-6 x 4|SEAL-28 × 1 new\r\n"
-                                      "E3,Other,duct,Left,none,,,,,,,,,,,no,,,tw,,,,,,,,,,,,,,,,,,\r\n"_s;
+                                      "added,8 lbf.in,30 lbf·in,dry,30|60|100,cross,60 deg,75 °,7/16-20,less than,2,seep,2.5 mL/min,20.0,BOLT-6 x 4|SEAL-28 × 1 new,E1\r\n"
+                                      "E3,Other,duct,Left,none,,,,,,,,,,,no,,,tw,,,,,,,,,,,,,,,,,,,\r\n"_s;
     const InterfaceList list = read(file);
     QVERIFY2(list, qPrintable(outcome(list)));
     const Listing &listing = (*list)[1].listing;
@@ -126,6 +126,7 @@ void InterfaceListTest::everyColumnIsRead()
     QCOMPARE(listing.torque->max.text(), u"25.0 N·m"_s);
     QCOMPARE(listing.bondingMax->text(), u"2.5 mΩ"_s);
     QCOMPARE(listing.access, std::vector{*InterfaceId::parse(u"E1")});
+    QCOMPARE(listing.dependsOn, std::vector{*InterfaceId::parse(u"E1")});
     QVERIFY(listing.critical);
     QCOMPARE(listing.inspections, 2);
     QCOMPARE(listing.note, u"a\nb"_s);

@@ -209,6 +209,8 @@ void Scene::work()
         {{u"to"_s, u"mia"_s}, {u"crew"_s, arrayOf({u"ana"_s, u"ben"_s})}, {u"open"_s, core::openAtHandover(job())}, {u"remarks"_s, u"Hoist stays on the unit overnight."_s}});
     say(u"mia"_s, u"handover.accepted"_s, {}, {{u"given"_s, Value(m_fold.head().seq)}});
     sayOnRegister(u"tool.calibrated"_s, u"TW1"_s, {{u"on"_s, u"2026-03-01"_s}, {u"due"_s, u"2027-02-28"_s}, {u"certificate"_s, u"CC-1188"_s}});
+    say(u"ana"_s, u"condition.stated"_s, items[0].listed.id.text(), {{u"condition"_s, u"temporary"_s}, {u"reason"_s, u"Coupling tried on to see whether the flange clears."_s}});
+    say(u"ben"_s, u"condition.cleared"_s, items[0].listed.id.text(), {{u"condition"_s, u"temporary"_s}, {u"how"_s, u"Coupling taken off again."_s}});
     for (const core::InterfaceState &item : items)
         restore(item);
     say(u"eva"_s, u"inspection.rejected"_s, items[0].listed.id.text(), {{u"reason"_s, u"Coupling not seated at the lower flange."_s}, {u"back_to"_s, u"disconnected"_s}});

@@ -477,8 +477,14 @@ private slots:
         const QSet<QString> partsAndTools = {u"listing.hardware"_s, u"hardware.counted"_s, u"hardware.lines"_s, u"hardware.reused"_s, u"hardware.removed"_s, u"hardware.required"_s, u"hardware.new"_s, u"hardware.batch"_s, // tst_hardware
                                              u"tags.block"_s, u"tags.from-block"_s, u"tags.out"_s, u"tags.hanging"_s, u"tags.counted"_s, u"tag.hung"_s, u"strike.tags"_s, // tst_tags
                                              u"tool.marked"_s, u"tool.in"_s, u"tool.out"_s, u"tool.kit"_s, u"tool.count"_s, u"tool.missed"_s, u"strike.tool"_s}; // tst_tools
+        const QSet<QString> conditions = {u"condition.stage"_s, u"condition.once"_s, u"condition.explained"_s, u"condition.finding"_s, u"condition.stands"_s, u"condition.worker"_s, u"condition.repaired"_s, u"condition.final"_s, u"condition.settled"_s, // tst_conditions
+                                          u"break.under-way"_s, u"break.seen"_s, u"break.there"_s, u"break.over"_s, // tst_break_points
+                                          u"detail.asked"_s, u"detail.circle"_s, u"detail.known"_s, u"listing.depends-on"_s, // tst_unlisted
+                                          u"untouched.never-undone"_s, u"untouched.once"_s, u"untouched.inspector"_s, u"notapplicable.stated"_s, u"notapplicable.second-person"_s, // tst_untouched
+                                          u"twins.asked-for"_s, u"twins.joined"_s, u"twins.read"_s, u"twins.another-person"_s, u"twins.verified"_s, // tst_twins
+                                          u"reinspection.allowed"_s, u"reinspection.own-work"_s, u"reinspection.nobody-else"_s, u"reinspection.approver"_s, u"reinspection.pause"_s}; // tst_reinspection
         for (const core::Rule *rule : core::allRules())
-            QVERIFY2(gates.contains(rule->name) || partsAndTools.contains(rule->name) || namesSeenRefusing().contains(rule->name) || measuring.contains(rule->name) || elsewhere.contains(rule->name), rule->name.data());
+            QVERIFY2(conditions.contains(rule->name) || gates.contains(rule->name) || partsAndTools.contains(rule->name) || namesSeenRefusing().contains(rule->name) || measuring.contains(rule->name) || elsewhere.contains(rule->name), rule->name.data());
     }
 };
 

@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/acts/act.hpp"
+
+#include <QCoreApplication>
+
+#include "core/acts/listing.hpp"
+#include "core/acts/reopen.hpp"
+
+namespace core {
+
+namespace {
+
+using namespace Qt::StringLiterals;
+
+/// Lists what nobody had listed, and logs it as disconnected.
+bool logUnlisted(JobState &job, const Statement &said)
+{
+    const auto id = InterfaceId::parse(said.subject.value_or(QString()));
+    if (!id || job.item(*id))
+        return false;
+    InterfaceState item{.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {}, .torque = {}, .bonding = {}, .safetying = {}, .leak = {},
+                        .acceptances = {}, .rejection = {}, .disturbed = {}, .actors = {}, .torqueTakenOverBy = {}, .photos = {}, .walkedRound = {}, .stillAttached = {}};
+    const QString tag = said.body.text(u"tag");
+    item.removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), false};
+    item.unlisted = Unlisted{markOf(said), std::nullopt};
+    addActors(item, said);
+    job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
+    job.items.push_back(std::move(item));
+    if (!tag.isEmpty())
+        job.tagAt.insert(tag, *id);
+    return true;
+}
+
+bool detail(JobState &job, const Statement &said)
+{
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !isWithoutDetails(*item))
+        return false;
+    item->listed = listingIn(item->listed.id, said.body);
+    item->unlisted->detailed = markOf(said);
+    reopenTwins(job, *item); // its look-alikes have one more to be told from
+    return true;
+}
+
+} // namespace
+
+/// A disconnection that was on no list, logged in ten seconds; what a list would have said of it follows.
+/// Source: what is loosened only to reach something else is on nobody's list: common practice.
+std::vector<Act> unlistedActs()
+{
+    const auto known = Needed::IfKnown;
+    return {
+        {"interface.unlisted"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::NewInterface, QT_TRANSLATE_NOOP("Act", "Undone, not listed"), QT_TRANSLATE_NOOP("Act", "Disconnected, not listed"),
+         {field("name"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Name")),
+          field("zone"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Zone")),
+          field("tag"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Tag")),
+          field("blanks_fitted"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Blanks fitted")),
+          choice("as_found"_L1, known, QT_TRANSLATE_NOOP("Field", "As found"), {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1}),
+          field("helpers"_L1, FieldType::People, known, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1),
+          field("remarks"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Remarks")),
+          field("done_at"_L1, FieldType::Moment, known, QT_TRANSLATE_NOOP("Field", "Done at, if earlier"))},
+         &logUnlisted, &noCautions, {}},
+        {"interface.detailed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Give its details"), QT_TRANSLATE_NOOP("Act", "Details given"), listingFields(), &detail,
+         &noCautions, {}},
+    };
+}
+
+} // namespace core

@@ -1,0 +1,23 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/job/untouched.hpp"
+
+#include <algorithm>
+
+#include "core/job/state.hpp"
+
+namespace core {
+
+bool isNotApplicable(const InterfaceState &item) { return item.notApplicable && (!item.listed.critical || item.notApplicable->agreed); }
+
+bool isConfirmedUndisturbed(const InterfaceState &item) { return !item.removal && item.undisturbed; }
+
+std::optional<qint64> letAloneWith(const InterfaceState &item)
+{
+    if (isNotApplicable(item))
+        return item.notApplicable->agreed ? std::max(item.notApplicable->mark.seq, item.notApplicable->agreed->seq) : item.notApplicable->mark.seq;
+    return isConfirmedUndisturbed(item) && !unsettled(item) ? std::optional(item.undisturbed->seq) : std::nullopt;
+}
+
+} // namespace core

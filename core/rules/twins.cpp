@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/rules/twins.hpp"
+
+#include <algorithm>
+
+#include "core/job/twins.hpp"
+#include "core/rules/words.hpp"
+
+namespace core::rules {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString another() { return inWords(QT_TRANSLATE_NOOP("Rule", "somebody of the job who joined none of them")); }
+
+} // namespace
+
+std::optional<Refusal> twinsCanBeTold(const Case &c)
+{
+    if (!c.item || asksForTwinCheck(c.job, *c.item))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The list names no twins of %1 that could be told apart by the designations of their halves.")).arg(c.itemName()), {});
+}
+
+std::optional<Refusal> twinsAreJoined(const Case &c)
+{
+    const InterfaceState *off = c.item ? twinThatIsOff(c.job, *c.item) : nullptr;
+    if (!off)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 (%2) is off. Twins are verified when all of them are joined.")).arg(off->listed.id.text(), off->listed.name), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")));
+}
+
+std::optional<Refusal> halvesReadAreThePairs(const Case &c)
+{
+    if (!c.item || !asksForTwinCheck(c.job, *c.item))
+        return std::nullopt;
+    std::vector<HalfPair> listed = listedPairs(c.job, *c.item);
+    std::vector<HalfPair> read = readPairs(c.draft.body);
+    const auto wrong = std::find_if(read.begin(), read.end(), [&](const HalfPair &pair) { return std::find(listed.begin(), listed.end(), pair) == listed.end(); });
+    if (wrong != read.end())
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Read was \"%1\" joined to \"%2\", and the list has no such pair. Read again; if it is so, they are crossed: undo them.")).arg(wrong->first, wrong->second), another());
+    std::sort(listed.begin(), listed.end());
+    std::sort(read.begin(), read.end());
+    if (listed == read)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The group has %1 pairs; read both halves of each, once.")).arg(listed.size()), another());
+}
+
+std::optional<Refusal> verifierJoinedNone(const Case &c)
+{
+    if (!c.item)
+        return std::nullopt;
+    for (const InterfaceState *twin : twinsOf(c.job, *c.item)) {
+        if (twin->restoration && twin->restoration->joinedBy.contains(c.draft.author))
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in joining %2 (%3), so somebody else verifies the twins.")).arg(c.authorName(), twin->listed.id.text(), twin->listed.name), another());
+    }
+    return std::nullopt;
+}
+
+std::optional<Refusal> twinsWereVerified(const Case &c)
+{
+    if (!c.item || c.item->twinsVerified || !c.item->restoration || !asksForTwinCheck(c.job, *c.item))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 has look-alikes (%2). Both halves of each are read and verified as a pair first, by somebody who joined none of them.")).arg(c.itemName(), c.item->listed.twinGroup), another());
+}
+
+const Rule twinsAsked{"twins.asked-for"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What carries no designations cannot be told apart by them."), &twinsCanBeTold};
+const Rule twinsJoined{"twins.joined"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One half alone cannot be seen to be crossed."), &twinsAreJoined};
+const Rule twinsRead{"twins.read"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two crossed lines both look joined."), &halvesReadAreThePairs};
+const Rule twinsAnother{"twins.another-person"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Whoever crossed them believes that they are right."), &verifierJoinedNone};
+const Rule twinsVerified{"twins.verified"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Each of two crossed lines passes an inspection of its own."), &twinsWereVerified};
+
+} // namespace core::rules

@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/rules/case.hpp"
+
+namespace core::rules {
+
+// What is on the list and was never undone.
+
+std::optional<Refusal> wasNeverUndone(const Case &c);
+std::optional<Refusal> isNotSaidYet(const Case &c);
+/// A critical interface is confirmed undisturbed by an inspector.
+std::optional<Refusal> criticalByInspector(const Case &c);
+std::optional<Refusal> thereIsSomethingToAgreeTo(const Case &c);
+std::optional<Refusal> agreedByAnother(const Case &c);
+
+extern const Rule untouchedStage, untouchedOnce, undisturbedInspector, notApplicableStated, notApplicableSecond;
+
+} // namespace core::rules

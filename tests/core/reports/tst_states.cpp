@@ -1,0 +1,100 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QTest>
+
+#include "core/reports/report.hpp"
+#include "resources/resources.hpp"
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using story::Story;
+
+/// How the record tells conditions, what was let alone, an inspection that was not independent, and what a disturbance took with it.
+class TestStates : public QObject {
+    Q_OBJECT
+
+    static core::JobRecord recordOf(const Story &story)
+    {
+        std::vector<core::Entry> entries;
+        for (const core::Statement &said : story.fold().said())
+            entries.push_back({said, {}, core::Digest::of(QByteArray::number(said.seq)), {}});
+        return core::JobRecord(std::move(entries), {}, *resources::loadKinds());
+    }
+    /// Each row's named cells, joined.
+    static QStringList cells(const core::JobRecord &record, QStringView report, const QStringList &columns)
+    {
+        const core::Report &found = *core::findReport(report);
+        QStringList lines;
+        for (const core::ReportRow &row : found.rows(record)) {
+            QStringList parts;
+            for (std::size_t i = 0; i < found.columns.size(); ++i) {
+                if (columns.contains(found.columns[i].name))
+                    parts << row.cells[i];
+            }
+            lines << parts.join(u" | "_s);
+        }
+        return lines;
+    }
+
+private slots:
+    void conditionsAndHowTheyEnded()
+    {
+        const Story story(u"Ana disconnects K1; Ben states K1 condition=positioned; Ben reconnects K1; Ben states K1 condition=slave_hardware; Dee settles K1 condition=slave_hardware; "
+                          "Ben states B1 condition=damaged reason=lug_bent; Ben states C1 condition=cannot_verify; Ben strikes entry=18"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        const QStringList rows = cells(recordOf(story), u"conditions", {u"interface"_s, u"condition"_s, u"end"_s});
+        QCOMPARE(rows.size(), 4);
+        // In the order of the list.
+        QVERIFY2(rows.at(0).startsWith(u"C1 ") && rows.at(0).contains(u"Struck by entry 19"), qPrintable(rows.at(0)));
+        QVERIFY2(rows.at(1).startsWith(u"B1 ") && rows.at(1).endsWith(u"Damaged: lug bent | STANDS"), qPrintable(rows.at(1)));
+        QVERIFY2(rows.at(2).endsWith(u"Positioned: parts not delivered | over with the work"), qPrintable(rows.at(2)));
+        QVERIFY2(rows.at(3).contains(u"to come out: two bolts of the old mount") && rows.at(3).contains(u"taken out and counted (Dee"), qPrintable(rows.at(3)));
+    }
+
+    void whatWasLetAloneOrOnNoList()
+    {
+        Story story(u"Ben finds-undisturbed K1; Ben finds-inapplicable M1; Ben finds-inapplicable B1; Ben logs X1"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        const QStringList rows = cells(recordOf(story), u"off_the_list", {u"interface"_s, u"what"_s, u"words"_s, u"signed"_s});
+        QCOMPARE(rows.size(), 4);
+        QVERIFY2(rows.filter(u"M1 mount"_s).front().contains(u"not applicable | not fitted to this unit") && rows.filter(u"M1 mount"_s).front().endsWith(u"agreed: NOT AGREED"), qPrintable(rows.join(u'\n')));
+        QVERIFY2(!rows.filter(u"B1 bonding"_s).front().contains(u"AGREED"), qPrintable(rows.join(u'\n'))); // not critical
+        QVERIFY2(rows.filter(u"K1 clamp"_s).front().contains(u"undisturbed | seal paint whole on every nut"), qPrintable(rows.join(u'\n')));
+        QVERIFY2(rows.filter(u"X1 Clamp"_s).front().contains(u"DETAILS TO FOLLOW"), qPrintable(rows.join(u'\n')));
+        const QStringList stages = cells(recordOf(story), u"interfaces", {u"id"_s, u"stage"_s});
+        QVERIFY2(stages.contains(u"K1 | Undisturbed"_s) && stages.contains(u"B1 | Not applicable"_s) && stages.contains(u"M1 | Connected"_s) && stages.contains(u"X1 | Disconnected"_s), qPrintable(stages.join(u'\n')));
+        story.tell(u"Ana disconnects K1"_s);
+        QCOMPARE(cells(recordOf(story), u"off_the_list", {u"interface"_s}).size(), 3); // it was touched after all
+    }
+
+    void anInspectionThatWasNotIndependent()
+    {
+        const Story story(u"Ana disconnects K1; Ben reconnects K1; Ben repeats K1"_s, {{u"reinspection"_s, u"allowed"_s}});
+        QCOMPARE(story.refusedBy(), QString());
+        const core::JobRecord record = recordOf(story);
+        QCOMPARE(cells(record, u"inspections", {u"result"_s, u"remarks"_s}), QStringList{u"accepted BY ONE WHO HAD A HAND IN IT | the inspector on duty fell ill; allowed by Ove"_s});
+        QVERIFY(cells(record, u"interfaces", {u"id"_s, u"inspected_by"_s}).contains(u"K1 | Ben (OWN WORK)"_s));
+        QVERIFY(cells(record, u"facts", {u"fact"_s, u"value"_s}).join(u'\n').contains(u"Inspecting one's own work again | allowed"));
+        QVERIFY(!cells(recordOf(Story()), u"facts", {u"fact"_s}).contains(u"Inspecting one's own work again"_s));
+    }
+
+    void whatADisturbanceTook()
+    {
+        const Story story(u"Ana disconnects F1; Ana disconnects F2; Ana reconnects F1; Ana torques F1; Ana reconnects F2; Ana torques F2; Cho accepts F1; Cho accepts F2; Ben disturbs F2"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        const QString last = cells(recordOf(story), u"entries", {u"statement"_s}).last();
+        QVERIFY2(last.contains(u"F1 (fuel line F1): its inspection is void.") && last.contains(u"F2 (fuel line F2): its torque is void."), qPrintable(last));
+    }
+
+    void whatTheNextShiftReads()
+    {
+        const Story story(u"Ana disconnects K1; Ben states K1 condition=hand-tight; Ana stops K1; Ben logs X1; Ana hands-over"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QCOMPARE(cells(recordOf(story), u"handovers", {u"open"_s}),
+                 QStringList{u"K1 disconnected, hand-tight; parts not delivered, stopped: two of four bolts in.; X1 disconnected, details to follow"_s});
+    }
+};
+
+QTEST_GUILESS_MAIN(TestStates)
+#include "tst_states.moc"

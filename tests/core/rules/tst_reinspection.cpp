@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QSet>
+#include <QTest>
+
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using story::Story;
+
+/// The inspection of one's own work where nobody else is there. AMC4 145.A.48(b), paragraph (d): by the same person, only where it was not to be
+/// foreseen, and not unforeseen if nobody was rostered; who and why is recorded before release. 14 CFR 135.429(d) knows a like exception.
+/// That one more authority allows it, that there is a pause, and that another inspector within a day counts as there: common practice.
+class TestReinspection : public QObject {
+    Q_OBJECT
+
+    static QSet<QString> &namesSeenRefusing()
+    {
+        static QSet<QString> names;
+        return names;
+    }
+
+private slots:
+    void eachRule_data()
+    {
+        QTest::addColumn<QString>("before");
+        QTest::addColumn<QString>("act");
+        QTest::addColumn<QString>("refusedBy");
+        const auto row = [](const char *name, const QString &before, const char *act, const char *refusedBy) { QTest::newRow(name) << before << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+
+        const QString done = u"Ana disconnects K1; Ben reconnects K1"_s;
+        row("nobody else is there", done, "Ben repeats K1", "");
+        row("the ordinary way", done, "Ben accepts K1", "independence.own-work");
+        row("without a cause", done, "Ben repeats K1 cause=", "form.missing");
+        row("without who allowed it", done, "Ben repeats K1 approver=", "form.missing");
+        row("allowed by the inspector alone", done, "Ben repeats K1 approver=Ben", "reinspection.approver");
+        row("allowed by the lead, who may not overrule", done, "Ben repeats K1 approver=Ana", "reinspection.approver");
+        row("by somebody who may not inspect", done, "Ana repeats K1", "inspection.authorised reinspection.nobody-else");
+        row("by an inspector who had no hand in it", u"Ana disconnects K1; Ana reconnects K1"_s, "Ben repeats K1", "reinspection.own-work");
+        row("another inspector signed an hour ago", u"Cho photographs K1; "_s + done, "Ben repeats K1", "reinspection.nobody-else");
+        row("another inspector signed a day ago to the minute", u"Cho photographs K1 at=2026-03-02T06:01:00.000Z; "_s + done, "Ben repeats K1 at=2026-03-03T06:01:00.000Z", "reinspection.nobody-else");
+        row("another inspector signed longer ago than a day", u"Cho photographs K1 at=2026-03-02T06:01:00.000Z; "_s + done, "Ben repeats K1 at=2026-03-03T06:01:00.001Z", "");
+        row("an inspector of other kinds signed", u"Tim photographs K1; "_s + done, "Ben repeats K1", "");
+        row("before the pause is over", u"Ana disconnects K1; Ben reconnects K1 at=2026-03-02T07:00:00.000Z"_s, "Ben repeats K1 at=2026-03-02T07:00:59.999Z", "reinspection.pause");
+        row("when it is over", u"Ana disconnects K1; Ben reconnects K1 at=2026-03-02T07:00:00.000Z"_s, "Ben repeats K1 at=2026-03-02T07:01:00.000Z", "");
+        row("what is not secured", u"Ana disconnects D1; Ben reconnects D1"_s, "Ben repeats D1", "inspection.secured");
+        row("what is held by slave hardware", done + u"; Ben states K1 condition=slave_hardware"_s, "Ben repeats K1", "condition.settled");
+        row("twice", done + u"; Ben repeats K1"_s, "Ben repeats K1", "inspection.once independence.second-person");
+        row("struck by the lead, as any inspector's word", done + u"; Ben repeats K1"_s, "Ana strikes entry=14", "strike.by");
+    }
+    void eachRule()
+    {
+        QFETCH(QString, before);
+        QFETCH(QString, act);
+        QFETCH(QString, refusedBy);
+        Story story(before, {{u"reinspection"_s, u"allowed"_s}, {u"reinspection_pause"_s, 1}});
+        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u' ' + story.refusedBy()));
+        story.tell(act);
+        QCOMPARE(story.refusedBy(), refusedBy);
+        for (const core::Refusal &refusal : story.refusals()) {
+            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s) && !refusal.sentence.contains(u"%2"_s), qPrintable(refusal.sentence));
+            namesSeenRefusing().insert(refusal.rule);
+        }
+    }
+
+    /// Off by default.
+    void aJobAllowsIt()
+    {
+        Story story(u"Ana disconnects K1; Ben reconnects K1; Ben repeats K1"_s);
+        QCOMPARE(story.refusedBy(), u"reinspection.allowed"_s);
+        namesSeenRefusing().insert(story.refusedBy());
+        Story refused(u"Ana disconnects K1; Ben reconnects K1; Ben repeats K1"_s, {{u"reinspection"_s, u"refused"_s}});
+        QCOMPARE(refused.refusedBy(), u"reinspection.allowed"_s);
+    }
+
+    /// The crew that a handover brings counts as there.
+    void theIncomingCrewIsThere()
+    {
+        Story story(u"Ana disconnects K1; Ben reconnects K1; Ana hands-over crew=Lee,Cho; Lee takes-shift; Ben repeats K1"_s, {{u"reinspection"_s, u"allowed"_s}});
+        QCOMPARE(story.refusedBy(), u"reinspection.nobody-else"_s);
+    }
+
+    /// It counts as an acceptance, is told from one, and goes with it.
+    void itIsMarked()
+    {
+        Story story(u"Ana disconnects K1; Ben reconnects K1; Ben repeats K1 at=2026-03-02T07:00:00.000Z"_s, {{u"reinspection"_s, u"allowed"_s}});
+        QCOMPARE(story.stage(u"K1"_s), u"inspected"_s);
+        QCOMPARE(core::reinspectionsOf(story.job()), 1);
+        const core::InterfaceState &item = story.item(u"K1"_s);
+        QCOMPARE(core::reinspectionBehind(item, item.acceptances.front())->approver.text(), u"Ove"_s);
+        story.tell(u"Ana disturbs K1"_s);
+        QCOMPARE(core::reinspectionsOf(story.job()), 0);
+        QCOMPARE(story.stage(u"K1"_s), u"secured"_s);
+    }
+
+    /// Runs last.
+    void zEveryRuleWasSeenRefusing()
+    {
+        for (const char *name : {"reinspection.allowed", "reinspection.own-work", "reinspection.nobody-else", "reinspection.approver", "reinspection.pause"})
+            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
+    }
+};
+
+QTEST_GUILESS_MAIN(TestReinspection)
+#include "tst_reinspection.moc"

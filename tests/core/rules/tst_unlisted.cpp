@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QSet>
+#include <QTest>
+
+#include "core/holds/standing.hpp"
+#include "tests/support/story.hpp"
+
+using namespace Qt::StringLiterals;
+using story::Story;
+
+/// A disconnection that was on no list: a name and a side are enough to log it, at any time until closure. That what is loosened only for
+/// access is the classic thing to be forgotten: common practice.
+class TestUnlisted : public QObject {
+    Q_OBJECT
+
+    static QSet<QString> &namesSeenRefusing()
+    {
+        static QSet<QString> names;
+        return names;
+    }
+
+private slots:
+    void eachRule_data()
+    {
+        QTest::addColumn<QString>("before");
+        QTest::addColumn<QString>("act");
+        QTest::addColumn<QString>("refusedBy");
+        const auto row = [](const char *name, const QString &before, const char *act, const char *refusedBy) { QTest::newRow(name) << before << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+
+        const QString logged = u"Ben logs X1"_s;
+        row("a name and a side", {}, "Ben logs X1", "");
+        row("with the tag that hangs on it", {}, "Ben logs X1 tag=7", "");
+        row("with a tag that hangs elsewhere", u"Ana disconnects K1 tag=7"_s, "Ben logs X1 tag=7", "balance.tag-unique");
+        row("without a name", {}, "Ben logs X1 name=", "form.missing");
+        row("on no side of the job", {}, "Ben logs X1 zone=tail", "listing.zone");
+        row("under an id of the list", {}, "Ben logs K1", "listing.new");
+        row("by a stranger", {}, "Out logs X1", "crew.member");
+        row("by an inspector", {}, "Eva logs X1", "crew.member crew.authorised");
+        row("disconnected once more", logged, "Ana disconnects X1", "sequence.disconnected-once");
+        row("reconnected before its details follow", logged, "Ana reconnects X1", "");
+        row("inspected before its details follow", logged + u"; Ana reconnects X1"_s, "Cho accepts X1", "detail.known");
+        row("inspected when they have", logged + u"; Ana reconnects X1; Eva details X1"_s, "Cho accepts X1", "");
+        row("inspected, the torque that they ask for missing", logged + u"; Ana reconnects X1; Eva details X1 requirements=torque torque_fasteners=1 torque_min=20 torque_max=25 torque_unit=N·m"_s, "Cho accepts X1", "inspection.secured");
+        row("details of what was listed", {}, "Eva details K1", "detail.asked");
+        row("details given twice", logged + u"; Eva details X1"_s, "Ben details X1", "detail.asked");
+        row("details without a kind", logged, "Eva details X1 kind=", "form.missing");
+        row("details that ask for half a torque", logged, "Eva details X1 requirements=torque torque_fasteners=1", "listing.requirements");
+        row("details with a limit that is none", logged, "Eva details X1 torque_fasteners=1 torque_min=25 torque_max=20 torque_unit=N·m", "listing.limits");
+        row("details with access", logged, "Eva details X1 access=A1", "");
+        row("details with access that waits for it", logged + u"; Ana lists P1 access=X1"_s, "Eva details X1 access=P1", "detail.circle");
+        row("details with access to itself", logged, "Eva details X1 access=X1", "detail.circle");
+        row("details by a stranger", logged, "Out details X1", "crew.takes-part");
+        row("struck by who logged it, when it was on the list after all", logged, "Ben strikes entry=12", "");
+        row("struck after it was worked on", logged + u"; Ana reconnects X1"_s, "Ben strikes entry=12", "strike.listing");
+        row("depends on what is listed", {}, "Ana lists P1 depends_on=D1", "");
+        row("depends on what is not listed", {}, "Ana lists P1 depends_on=Z9", "listing.depends-on");
+        row("depends on itself", {}, "Ana lists P1 depends_on=P1", "listing.depends-on");
+    }
+    void eachRule()
+    {
+        QFETCH(QString, before);
+        QFETCH(QString, act);
+        QFETCH(QString, refusedBy);
+        Story story(before);
+        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u' ' + story.refusedBy()));
+        story.tell(act);
+        QCOMPARE(story.refusedBy(), refusedBy);
+        for (const core::Refusal &refusal : story.refusals()) {
+            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s) && !refusal.sentence.contains(u"%2"_s), qPrintable(refusal.sentence));
+            namesSeenRefusing().insert(refusal.rule);
+        }
+    }
+
+    /// It is off from the start, whoever undid it is of its actors, and it is a loose end until its details follow.
+    void itIsLooseAtOnce()
+    {
+        Story story(u"Ben logs X1 tag=7 helpers=Dee"_s);
+        QCOMPARE(story.stage(u"X1"_s), u"disconnected"_s);
+        QVERIFY(story.looseEnds().contains(u"loose.details X1\nloose.disconnected X1"_s));
+        QVERIFY(story.item(u"X1"_s).actors.contains(*core::PersonId::parse(u"Dee")));
+        QCOMPARE(story.item(u"X1"_s).removal->tag, u"7"_s);
+        story.tell(u"Ana reconnects X1"_s);
+        QCOMPARE(story.stage(u"X1"_s), u"reconnected"_s);
+        QVERIFY(!story.looseEnds().contains(u"loose.inspection X1"_s));
+        story.tell(u"Eva details X1 kind=drain"_s);
+        QCOMPARE(story.stage(u"X1"_s), u"secured"_s);
+        QCOMPARE(story.item(u"X1"_s).listed.kind, u"drain"_s);
+        QVERIFY(!story.looseEnds().contains(u"loose.details"_s));
+        story.tell(u"Cho accepts X1; Ana strikes entry=%1"_s.arg(story.item(u"X1"_s).unlisted->detailed->seq));
+        QCOMPARE(story.refusedBy(), QString());
+        QVERIFY(story.item(u"X1"_s).acceptances.empty()); // nobody knows any more what was to be looked at
+    }
+
+    /// A hold point that every interface has to meet is void when one turns up that nobody had thought of, whatever its kind may be.
+    void itTakesHoldPointsBack()
+    {
+        const QString hold = uR"(Ana sets done conditions=[{"what":"interfaces","stage":"%1","kinds":["clamp"]}] gates=[{"act":"job.closed"}]; Ana disconnects K1)"_s;
+        Story off(hold.arg(u"disconnected"_s) + u"; Ana passes done"_s);
+        const auto stateIn = [](const Story &story) { return core::standingOf(story.job(), story.job().holds.front()).state; };
+        QCOMPARE(stateIn(off), core::HoldState::Passed);
+        off.tell(u"Ben logs X1"_s);
+        QCOMPARE(stateIn(off), core::HoldState::Void);
+        Story restored(hold.arg(u"inspected"_s) + u"; Ana reconnects K1; Cho accepts K1; Ana passes done"_s);
+        QCOMPARE(stateIn(restored), core::HoldState::Passed);
+        restored.tell(u"Ben logs X1; Ben reconnects X1; Eva details X1 kind=drain"_s);
+        QCOMPARE(stateIn(restored), core::HoldState::Passed); // it is a drain, and drains are not asked for
+        restored.tell(u"Ben logs X2"_s);
+        QCOMPARE(stateIn(restored), core::HoldState::Void); // and what this is nobody knows yet
+    }
+
+    /// Runs last.
+    void zEveryRuleWasSeenRefusing()
+    {
+        for (const char *name : {"detail.asked", "detail.circle", "detail.known", "listing.depends-on", "strike.listing"})
+            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
+    }
+};
+
+QTEST_GUILESS_MAIN(TestUnlisted)
+#include "tst_unlisted.moc"
