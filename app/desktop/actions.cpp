@@ -31,9 +31,9 @@ bool hasTorque(const core::InterfaceState &item) { return !item.torque.empty(); 
 const std::vector<ActionLine> &actions()
 {
     static const std::vector<ActionLine> all = {
-        {"interface.disconnected"_L1, Over::Items, "D", &seeds::disconnect, {"tag"_L1}, Brings::Nothing, &always},
+        {"interface.disconnected"_L1, Over::Items, "D", &seeds::disconnect, {"tag"_L1, "hardware_removed"_L1}, Brings::Nothing, &always},
         {"interface.reconnected"_L1, Over::Items, "R", &seeds::reconnect,
-         {"tag_recovered"_L1, "blanks_removed"_L1, "aircraft_half"_L1, "unit_half"_L1, "seal_part"_L1, "seal_batch"_L1}, Brings::Nothing, &always},
+         {"tag_recovered"_L1, "blanks_removed"_L1, "aircraft_half"_L1, "unit_half"_L1, "seal_part"_L1, "seal_batch"_L1, "hardware"_L1}, Brings::Nothing, &always},
         {"torque.applied"_L1, Over::Items, "T", &seeds::torque, {"fastener"_L1, "value"_L1, "prevailing"_L1, "turn"_L1}, Brings::Nothing, &asksForTorque},
         {"bonding.measured"_L1, Over::Items, "B", &seeds::bonding, {"value"_L1, "second_reading"_L1}, Brings::Nothing, &asksForBonding},
         {"safetying.applied"_L1, Over::Items, "S", &seeds::safety, {"method"_L1}, Brings::Nothing, &asksForSafetying},
@@ -53,6 +53,13 @@ const std::vector<ActionLine> &actions()
         {"accessory.left"_L1, Over::Subject, "", &seeds::placeAccessory, {}, Brings::Nothing, &always},
         {"job.reversed"_L1, Over::Job, "", &seeds::reverse, {}, Brings::Nothing, &always},
         {"test.recorded"_L1, Over::Job, "", &seeds::recordTest, {}, Brings::Nothing, &always},
+        {"tags.issued"_L1, Over::Job, "", &seeds::issueTags, {}, Brings::Nothing, &always},
+        {"tags.returned"_L1, Over::Subject, "", &seeds::returnTags, {}, Brings::Nothing, &always},
+        {"tag.lost"_L1, Over::Item, "", &seeds::replaceTag, {}, Brings::Nothing, &isOff},
+        {"tool.issued"_L1, Over::Job, "", &seeds::issueTool, {}, Brings::Nothing, &always},
+        {"tool.returned"_L1, Over::Subject, "", &seeds::returnTool, {}, Brings::Nothing, &always},
+        {"tool.counted"_L1, Over::Job, "", &seeds::countTools, {}, Brings::Nothing, &always},
+        {"tool.missing"_L1, Over::Subject, "", &seeds::missTool, {}, Brings::Nothing, &always},
         {"hold.passed"_L1, Over::Subject, "", &seeds::passHold, {}, Brings::Nothing, &always},
         {"inspection.accepted"_L1, Over::Item, "A", &seeds::accept, {}, Brings::Nothing, &always},
         {"inspection.rejected"_L1, Over::Item, "X", &seeds::reject, {}, Brings::Nothing, &always},

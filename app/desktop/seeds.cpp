@@ -59,6 +59,36 @@ void setReading(Seed &seed, const Situation &s, const core::Quantity &likely)
     seed.probe.set(u"value"_s, likely.value().text());
 }
 
+/// The parts stand there; their numbers are counted in the hand, and so are typed.
+void setHardwareOff(Seed &seed, const core::InterfaceState &item)
+{
+    core::json::Array parts;
+    core::json::Array likely;
+    for (const core::HardwareLine &line : item.listed.hardware) {
+        parts.emplace_back(Object{{u"part"_s, line.part}});
+        likely.emplace_back(Object{{u"part"_s, line.part}, {u"quantity"_s, line.quantity}});
+    }
+    if (parts.empty())
+        return;
+    seed.body.set(u"hardware_removed"_s, std::move(parts));
+    seed.probe.set(u"hardware_removed"_s, std::move(likely));
+}
+
+void setHardwareOn(Seed &seed, const core::InterfaceState &item)
+{
+    core::json::Array parts;
+    core::json::Array likely;
+    for (const core::HardwareBalance &one : core::hardwareBalance(item.listed.hardware, item.removal ? item.removal->hardware : std::vector<core::HardwareRemoved>(), {})) {
+        parts.emplace_back(Object{{u"part"_s, one.part}});
+        const qint64 reused = one.mustBeNew ? 0 : item.listed.hardware.empty() ? one.removed : std::min(one.removed, one.required);
+        likely.emplace_back(Object{{u"part"_s, one.part}, {u"reused"_s, reused}, {u"renewed"_s, std::max<qint64>(one.required - reused, 0)}, {u"scrapped"_s, one.removed - reused}, {u"batch"_s, text("batch")}});
+    }
+    if (parts.empty())
+        return;
+    seed.body.set(u"hardware"_s, std::move(parts));
+    seed.probe.set(u"hardware"_s, std::move(likely));
+}
+
 /// One pass at a time: what comes next in it; all of the first where another's half done work is begun again.
 std::vector<core::TorqueStep> torqueStepsFor(const core::InterfaceState &item, const Situation &s)
 {
@@ -123,9 +153,11 @@ Seed torqueSeed(const core::InterfaceState &item, const core::TorqueStep &step, 
 
 std::vector<Seed> disconnect(const Situation &s)
 {
-    qint64 tag = core::nextTag(s.job).toLongLong();
-    return forEachItem(s, [&](const core::InterfaceState &, Seed &seed) {
-        seed.body = {{u"tag"_s, QString::number(tag++)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}};
+    const std::vector<QString> tags = core::nextTags(s.job, s.items.size());
+    std::size_t next = 0;
+    return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
+        seed.body = {{u"tag"_s, tags[next++]}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}};
+        setHardwareOff(seed, item);
     });
 }
 
@@ -154,6 +186,7 @@ std::vector<Seed> reconnect(const Situation &s)
             seed.body.set(u"seal_part"_s, listed.sealPart);
             seed.probe.set(u"seal_batch"_s, text("batch"));
         }
+        setHardwareOn(seed, item);
     });
 }
 
@@ -274,6 +307,68 @@ std::vector<Seed> recordTest(const Situation &s)
     seed.probe.set(u"covers"_s, core::json::arrayOf(restored));
     return {seed};
 }
+
+std::vector<Seed> issueTags(const Situation &s)
+{
+    qint64 first = 1;
+    for (const core::TagBlock &block : s.job.tags.blocks)
+        first = std::max(first, block.last + 1);
+    // To ask the rules, one that nothing has; the numbers are read off the tags, and so are typed.
+    while (s.job.tagAt.contains(QString::number(first)))
+        ++first;
+    return {{{}, {}, {{u"first"_s, first}, {u"last"_s, first}}}};
+}
+
+std::vector<Seed> returnTags(const Situation &s)
+{
+    Seed seed;
+    for (const core::TagBlock &block : s.job.tags.blocks) {
+        if (core::blockText(block) != s.subject)
+            continue;
+        seed.body = {{u"first"_s, block.first}, {u"last"_s, block.last}};
+        seed.probe = {{u"counted"_s, block.size() - core::lostOf(s.job.tags, block)}};
+    }
+    return {seed};
+}
+
+std::vector<Seed> replaceTag(const Situation &s)
+{
+    return forEachItem(s, [&](const core::InterfaceState &, Seed &seed) {
+        seed.body = {{u"tag"_s, core::nextTag(s.job)}};
+        seed.probe = {{u"why"_s, text("why")}};
+    });
+}
+
+std::vector<Seed> issueTool(const Situation &s)
+{
+    // To ask the rules, a marking that no tool has; the sheet asks for the one on the tool.
+    QString marking = u"?"_s;
+    while (s.job.tools.last(*core::ToolId::parse(marking)) || s.reg.tool(*core::ToolId::parse(marking)))
+        marking += u'?';
+    return {{marking, {}, {{u"sort"_s, u"hand tool"_s}, {u"name"_s, text("what")}}}};
+}
+
+std::vector<Seed> returnTool(const Situation &s)
+{
+    const auto marking = core::ToolId::parse(s.subject.value_or(QString()));
+    const core::JobTool *tool = marking ? s.job.tools.last(*marking) : nullptr;
+    Seed seed{s.subject, {}, {}};
+    if (tool && tool->sort == core::JobToolSort::Kit)
+        seed.probe.set(u"pieces"_s, tool->pieces);
+    return {seed};
+}
+
+std::vector<Seed> countTools(const Situation &s)
+{
+    Seed seed;
+    for (const core::JobTool *tool : s.job.tools.out())
+        seed.statements.push_back(tool->marking.text());
+    // Where none is out, that is what was counted.
+    (seed.statements.empty() ? seed.body : seed.probe).set(u"tools"_s, core::json::arrayOf(seed.statements));
+    return {seed};
+}
+
+std::vector<Seed> missTool(const Situation &s) { return {{s.subject, {{u"finding"_s, core::nextFinding(s.job)}}, {{u"description"_s, text("seen")}}}}; }
 
 std::vector<Seed> passHold(const Situation &s)
 {

@@ -32,9 +32,9 @@ bool reject(JobState &job, const Statement &said)
     item->rejection = Rejection{markOf(said), said.body.text(u"reason")};
     voidWhatWasShown(*item);
     if (said.body.text(u"back_to") == u"disconnected") {
+        // As it was found stays true; no tag hangs on it and no blank is in it until somebody undoes it and says so. What was on comes off again.
+        item->removal = Removal{markOf(said), item->removal->asFound, {}, 0, item->removal->foundOpen, hardwareOn(item->restoration->hardware)};
         item->restoration.reset();
-        // As it was found stays true; no tag hangs on it and no blank is in it until somebody undoes it and says so.
-        item->removal = Removal{markOf(said), item->removal->asFound, {}, 0, item->removal->foundOpen};
     }
     reopenWhatRestsOn(job, *item);
     return true;

@@ -89,7 +89,7 @@ std::vector<Act> toolActs()
          {field("pieces"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Pieces counted, of a kit")), remarks},
          &takeBack, &noCautions, {}},
         {"tool.counted"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Count the tools"), QT_TRANSLATE_NOOP("Act", "Tools counted"),
-         {field("tools"_L1, FieldType::Texts, Needed::Always, QT_TRANSLATE_NOOP("Field", "Markings that were counted"), "tool"_L1),
+         {field("tools"_L1, FieldType::Statements, Needed::Always, QT_TRANSLATE_NOOP("Field", "Markings that were counted"), "tool"_L1),
           field("helpers"_L1, FieldType::People, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Also counted by"), "person"_L1), remarks},
          &count, &countCautions, {}},
         {"tool.missing"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::JobTool, QT_TRANSLATE_NOOP("Act", "Tool missing"), QT_TRANSLATE_NOOP("Act", "Tool missing:"),

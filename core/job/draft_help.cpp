@@ -9,25 +9,22 @@ namespace core {
 
 namespace {
 
-/// The first number of a block that is out which no interface has had; nothing where there is none.
-std::optional<qint64> nextOfBlocks(const JobState &job)
+/// Numbers of the blocks that are out which no interface has had, at most so many.
+std::vector<QString> leftOfBlocks(const JobState &job, std::size_t count)
 {
+    std::vector<QString> tags;
     for (const TagBlock &block : job.tags.blocks) {
-        for (qint64 number = block.first; !block.returned && number <= block.last; ++number) {
-            if (!job.tagAt.contains(QString::number(number)))
-                return number;
+        for (qint64 number = block.first; !block.returned && number <= block.last && tags.size() < count; ++number) {
+            if (const QString tag = QString::number(number); !job.tagAt.contains(tag))
+                tags.push_back(tag);
         }
     }
-    return std::nullopt;
+    return tags;
 }
 
-} // namespace
-
-QString nextTag(const JobState &job)
+/// One more than the greatest number so far.
+qint64 numberAfterAll(const JobState &job)
 {
-    if (const auto number = nextOfBlocks(job))
-        return QString::number(*number);
-
     // A longer number is a serial number off some box of tags, and nothing to count on from.
     constexpr qint64 mostCounted = 1'000'000'000'000'000;
     qint64 next = 1;
@@ -35,10 +32,23 @@ QString nextTag(const JobState &job)
         if (const qint64 number = at->toLongLong(); number <= mostCounted)
             next = std::max(next, number + 1);
     }
-    while (job.tagAt.contains(QString::number(next)))
-        ++next;
-    return QString::number(next);
+    return next;
 }
+
+} // namespace
+
+std::vector<QString> nextTags(const JobState &job, std::size_t count)
+{
+    std::vector<QString> tags = leftOfBlocks(job, count);
+    for (qint64 number = numberAfterAll(job); tags.size() < count; ++number) {
+        const QString tag = QString::number(number);
+        if (!job.tagAt.contains(tag) && std::find(tags.begin(), tags.end(), tag) == tags.end())
+            tags.push_back(tag);
+    }
+    return tags;
+}
+
+QString nextTag(const JobState &job) { return nextTags(job, 1).front(); }
 
 QString nextFinding(const JobState &job)
 {

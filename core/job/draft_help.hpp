@@ -5,6 +5,8 @@
 
 #include <QString>
 
+#include <vector>
+
 #include "core/job/state.hpp"
 
 namespace core {
@@ -12,6 +14,8 @@ namespace core {
 /// The next tag number that no interface of this job has had: the first that is left of the blocks that are out, else one more than the
 /// greatest number so far.
 QString nextTag(const JobState &job);
+/// So many of them, for several interfaces at once.
+std::vector<QString> nextTags(const JobState &job, std::size_t count);
 
 /// The next finding number: `F1`, `F2` …
 QString nextFinding(const JobState &job);

@@ -60,6 +60,16 @@ std::vector<HardwareUse> hardwareUsesIn(const json::Object &body)
     return lines;
 }
 
+std::vector<HardwareRemoved> hardwareOn(const std::vector<HardwareUse> &used)
+{
+    std::vector<HardwareRemoved> on;
+    for (const HardwareBalance &one : hardwareBalance({}, {}, used)) {
+        if (one.reused + one.renewed > 0)
+            on.push_back({one.part, one.reused + one.renewed});
+    }
+    return on;
+}
+
 std::vector<HardwareBalance> hardwareBalance(const std::vector<HardwareLine> &listed, const std::vector<HardwareRemoved> &removed, const std::vector<HardwareUse> &used)
 {
     std::vector<HardwareBalance> all;

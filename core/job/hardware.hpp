@@ -62,6 +62,9 @@ std::vector<HardwareLine> hardwareLinesIn(const json::Object &body);
 std::vector<HardwareRemoved> hardwareRemovedIn(const json::Object &body);
 std::vector<HardwareUse> hardwareUsesIn(const json::Object &body);
 
+/// What is on when so much was reused and renewed: as it comes off the next time.
+std::vector<HardwareRemoved> hardwareOn(const std::vector<HardwareUse> &used);
+
 /// Every part that is listed, came off or went on, in that order.
 std::vector<HardwareBalance> hardwareBalance(const std::vector<HardwareLine> &listed, const std::vector<HardwareRemoved> &removed, const std::vector<HardwareUse> &used);
 

@@ -51,6 +51,25 @@ core::Refusals refusalsOf(const session::Session &session, const std::vector<cor
     return all;
 }
 
+/// A form with a line above it for what is marked on the thing.
+struct Marked {
+    QWidget *whole;
+    QLineEdit *marking; ///< nullptr where the entry is about something that is known already
+};
+
+Marked withMarking(FieldForm *form, const QString &label)
+{
+    auto *whole = new QWidget;
+    auto *rows = new QFormLayout(whole);
+    rows->setContentsMargins(0, 0, 0, 0);
+    auto *marking = new QLineEdit(whole);
+    marking->setObjectName(u"newId"_s);
+    marking->setAccessibleName(label);
+    addRow(rows, label, marking);
+    rows->addRow(form);
+    return {whole, marking};
+}
+
 } // namespace
 
 Signing::Signing(session::Session &session, JobFeed &feed, const core::Kinds &kinds, Ask &ask, QWidget *window)
@@ -125,8 +144,12 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         }
     }
     FieldForm *form = makeForm({act.fields, seeds, action.each, m_feed.reg(), m_feed.state().get(), act.tables});
-    const auto drafts = [this, form, seeds, kind = action.kind](const core::PersonId &author) {
-        return draftsOf(kind, seeds, form->bodies(), author, m_session.now());
+    const Marked marked = act.subject == core::SubjectSort::NewJobTool ? withMarking(form, tr("Marking on the tool")) : Marked{form, nullptr};
+    const auto drafts = [this, form, seeds, marking = marked.marking, kind = action.kind](const core::PersonId &author) {
+        std::vector<core::Draft> all = draftsOf(kind, seeds, form->bodies(), author, m_session.now());
+        if (marking)
+            all.front().subject = marking->text().trimmed();
+        return all;
     };
     SheetPlan plan;
     plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
@@ -139,8 +162,8 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
     plan.cautions = cautionsFor(situation) + act.cautions();
-    plan.form = form;
-    plan.firstGap = [form] { return form->firstGap(); };
+    plan.form = marked.whole;
+    plan.firstGap = [form, marking = marked.marking]() -> QWidget * { return marking && marking->text().isEmpty() ? marking : form->firstGap(); };
     plan.workings = [this, form, seeds, kind = action.kind] {
         std::vector<core::measure::Working> all;
         const auto bodies = form->bodies();
@@ -153,11 +176,11 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return all;
     };
     plan.takeOffer = [form](const core::measure::Offer &offer) { form->fill(offer.field, offer.value); };
-    plan.words = [this, form, seeds, &act] {
+    plan.words = [this, form, seeds, marking = marked.marking, &act] {
         QStringList lines;
         const auto bodies = form->bodies();
         for (std::size_t i = 0; i < seeds.size(); ++i) {
-            const QString subject = m_feed.state() ? subjectInWords(seeds[i].subject, *m_feed.state()) : QString();
+            const QString subject = marking ? marking->text().trimmed() : m_feed.state() ? subjectInWords(seeds[i].subject, *m_feed.state()) : QString();
             const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
             const QString body = bodyInWords(act, bodies[i], m_feed.reg());
             lines << (body.isEmpty() ? head : head + u'\n' + body);
@@ -262,24 +285,13 @@ void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
 {
     const core::Act &act = *core::findAct(QString(kind));
     FieldForm *form = makeForm({act.fields, seeds, {}, m_session.reg(), nullptr, act.tables});
-    QWidget *whole = form;
-    QLineEdit *id = nullptr;
-    if (act.subject == core::SubjectSort::NewTool) {
-        whole = new QWidget;
-        auto *rows = new QFormLayout(whole);
-        rows->setContentsMargins(0, 0, 0, 0);
-        id = new QLineEdit(whole);
-        id->setObjectName(u"newId"_s);
-        id->setAccessibleName(tr("Id, as marked on it"));
-        addRow(rows, tr("Id, as marked on it"), id);
-        rows->addRow(form);
-    }
-    const auto subject = [id, seeds]() -> std::optional<QString> { return id ? id->text().trimmed() : seeds.front().subject; };
+    const auto [whole, id] = act.subject == core::SubjectSort::NewTool ? withMarking(form, tr("Id, as marked on it")) : Marked{form, nullptr};
+    const auto subject = [id = id, seeds]() -> std::optional<QString> { return id ? id->text().trimmed() : seeds.front().subject; };
     const auto drafts = [this, form, subject, kind](const core::PersonId &author) {
         return std::vector<core::Draft>{{author, m_session.now(), kind, subject(), form->bodies().front()}};
     };
     SheetPlan plan{verbOf(act), core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}, {}, {}};
-    plan.firstGap = [form, id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
+    plan.firstGap = [form, id = id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
     plan.words = [this, form, subject, &act] {
         return QStringList{tr("%1: %2").arg(subject().value_or(QString()), doneOf(act)) + u'\n' + bodyInWords(act, form->bodies().front(), m_session.reg())};
     };

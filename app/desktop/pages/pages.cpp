@@ -13,6 +13,7 @@
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/next/next_page.hpp"
+#include "app/desktop/pages/parts_and_tools/parts_and_tools_page.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/temporaries/temporaries_page.hpp"
 #include "app/desktop/pages/unit/unit_page.hpp"
@@ -44,6 +45,7 @@ const std::vector<PageLine> &pages()
         {"temporaries"_L1, QT_TRANSLATE_NOOP("Page", "Applied"), "Ctrl+0", &TemporariesPage::make, &TemporariesPage::waiting},
         {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing},
         {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
+        {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts and tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting},
     };
     return all;
 }

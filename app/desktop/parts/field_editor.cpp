@@ -13,6 +13,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/lines_editor.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 
@@ -330,8 +331,8 @@ FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &r
     case FieldType::Statements: return statements.empty() ? nullptr : new StatementsEditor(statements, parent);
     case FieldType::People: return new PeopleEditor(field, reg, parent);
     case FieldType::Digest:
-    case FieldType::PublicKey:
-    case FieldType::Records: return nullptr;
+    case FieldType::PublicKey: return nullptr;
+    case FieldType::Records: return field.columns.empty() ? nullptr : new LinesEditor(field, parent);
     }
     Q_UNREACHABLE();
 }

@@ -18,7 +18,7 @@ class FieldEditor : public QWidget {
     Q_OBJECT
 
 public:
-    /// The editor for a field; nullptr for what no person types (digests, keys, records).
+    /// The editor for a field; nullptr for what no person types (digests, keys, records without columns).
     /// `statements` are those that a field of that type lets tick.
     static FieldEditor *make(const core::Field &field, const core::Register &reg, const core::JobState *job, const std::vector<QString> &statements, QWidget *parent);
 

@@ -24,6 +24,7 @@
 
 #include "app/desktop/parts/field_form.hpp"
 #include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/lines_editor.hpp"
 #include "app/desktop/parts/person_field.hpp"
 #include "app/desktop/parts/words.hpp"
 
@@ -134,9 +135,12 @@ void SignSheet::addForm()
         connect(list, &QListWidget::itemChanged, this, &SignSheet::judge);
     for (QPlainTextEdit *text : m_plan.form->findChildren<QPlainTextEdit *>())
         connect(text, &QPlainTextEdit::textChanged, this, &SignSheet::judge);
+    for (LinesEditor *lines : m_plan.form->findChildren<LinesEditor *>())
+        connect(lines, &FieldEditor::edited, this, &SignSheet::judge);
     for (QCheckBox *box : m_plan.form->findChildren<QCheckBox *>())
         connect(box, &QCheckBox::toggled, this, &SignSheet::judge);
-    if (const auto *form = qobject_cast<FieldForm *>(m_plan.form))
+    const auto *whole = qobject_cast<FieldForm *>(m_plan.form);
+    if (const auto *form = whole ? whole : m_plan.form->findChild<FieldForm *>())
         connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
 }
 

@@ -12,6 +12,26 @@ namespace desktop {
 
 namespace {
 
+/// `BOLT-6 (Reused: 4; Scrapped: 1), SEAL-28 (…)`; nothing where the field names no columns.
+QString linesInWords(const core::Field &field, const core::json::Value &value, const core::Register &reg)
+{
+    QStringList lines;
+    const core::json::Array *array = field.columns.empty() ? nullptr : value.array();
+    for (std::size_t i = 0; array && i < array->size(); ++i) {
+        const core::json::Object *line = (*array)[i].object();
+        QStringList parts;
+        for (const core::Field &column : field.columns) {
+            const core::json::Value *member = line ? line->find(QString(column.name)) : nullptr;
+            const QString words = member ? valueInWords(column, *member, reg) : QString();
+            if (!words.isEmpty())
+                parts << (parts.isEmpty() ? words : QCoreApplication::translate("Field", "%1: %2").arg(labelOf(column), words));
+        }
+        const QString first = parts.isEmpty() ? QString() : parts.takeFirst();
+        lines << (parts.isEmpty() ? first : QCoreApplication::translate("Field", "%1 (%2)").arg(first, parts.join(QStringLiteral("; "))));
+    }
+    return lines.join(QStringLiteral(", "));
+}
+
 QString joined(const core::json::Array &values, const core::Field &field, const core::Register &reg)
 {
     QStringList parts;
@@ -55,8 +75,8 @@ QString valueInWords(const core::Field &field, const core::json::Value &value, c
 {
     switch (field.type) {
     case core::FieldType::Digest:
-    case core::FieldType::PublicKey:
-    case core::FieldType::Records: return {};
+    case core::FieldType::PublicKey: return {};
+    case core::FieldType::Records: return linesInWords(field, value, reg);
     case core::FieldType::Choice: return value.string() ? choiceInWords(*value.string()) : QString();
     case core::FieldType::Flag: return value.boolean() && *value.boolean() ? QCoreApplication::translate("Field", "yes") : QString();
     case core::FieldType::Person: {

@@ -148,6 +148,18 @@ private slots:
         QCOMPARE(story.stage(u"X1"_s), u"disconnected"_s);
     }
 
+    /// Sent back by the inspector, what was on comes off again: the renewed bolt too.
+    void whatIsSentBackComesOffAgain()
+    {
+        Story story(u"Ana lists X1 hardware=[{\"part\":\"BOLT-6\",\"quantity\":4}]; Ana disconnects X1 hardware_removed=[{\"part\":\"BOLT-6\",\"quantity\":3}]; Ben reconnects X1; Cho rejects X1 back_to=disconnected"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QCOMPARE(story.item(u"X1"_s).removal->hardware, (std::vector<core::HardwareRemoved>{{u"BOLT-6"_s, 4}}));
+        story.tell(u"Ben reconnects X1 tag_recovered= hardware=[{\"part\":\"BOLT-6\",\"reused\":3}]"_s);
+        QCOMPARE(story.refusedBy(), u"hardware.removed hardware.required"_s);
+        story.tell(u"Ben reconnects X1 tag_recovered= hardware=[{\"part\":\"BOLT-6\",\"reused\":4}]"_s);
+        QCOMPARE(story.refusedBy(), QString());
+    }
+
     /// Parts and batches are found inside the lines, and a timeline tells them by the names of their columns.
     void linesAreFoundAndTold()
     {
