@@ -267,10 +267,13 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setReport(flow, job, u"unit");
     setReport(flow, job, u"hold_points");
     setReport(flow, job, u"temporary_items");
+    setReport(flow, job, u"tools_issued");
+    setReport(flow, job, u"tags");
     setReport(flow, job, u"interfaces", tr("No interface was listed."));
     flow.space(4 * point);
     flow.paragraph(countsText(job));
     setLife(flow, job);
+    setReport(flow, job, u"hardware");
     setReport(flow, job, u"torque", tr("No torque was recorded."));
     setReport(flow, job, u"bonding");
     setReport(flow, job, u"leaks");

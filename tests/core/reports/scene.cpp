@@ -68,7 +68,8 @@ Object mount(int i)
 
 Object panel(int i)
 {
-    return {{u"name"_s, u"Access panel %1"_s.arg(i)}, {u"kind"_s, u"access_panel"_s}, {u"requirements"_s, Array()}};
+    return {{u"name"_s, u"Access panel %1"_s.arg(i)}, {u"kind"_s, u"access_panel"_s}, {u"requirements"_s, arrayOf({u"hardware"_s})},
+            {u"hardware"_s, Array{Object{{u"part"_s, u"FS-1406"_s}, {u"quantity"_s, 6}}, Object{{u"part"_s, u"GK-2210"_s}, {u"quantity"_s, 1}, {u"new"_s, true}}}}};
 }
 
 Object liftPlan(const QString &unit, const QString &weight)
@@ -138,8 +139,10 @@ void Scene::open(int interfaces)
 void Scene::undo(const core::InterfaceState &item, int number)
 {
     const QString blanks = item.listed.kind == u"duct" ? u"2"_s : u"0"_s;
-    say(number % 2 == 0 ? u"ana"_s : u"ben"_s, u"interface.disconnected"_s, item.listed.id.text(),
-        {{u"tag"_s, core::nextTag(job())}, {u"blanks_fitted"_s, blanks.toInt()}, {u"as_found"_s, number % 7 == 3 ? u"worn"_s : u"sound"_s}});
+    Object body{{u"tag"_s, core::nextTag(job())}, {u"blanks_fitted"_s, blanks.toInt()}, {u"as_found"_s, number % 7 == 3 ? u"worn"_s : u"sound"_s}};
+    if (!item.listed.hardware.empty())
+        body.set(u"hardware_removed"_s, Array{Object{{u"part"_s, u"FS-1406"_s}, {u"quantity"_s, 6}}, Object{{u"part"_s, u"GK-2210"_s}, {u"quantity"_s, 1}}});
+    say(number % 2 == 0 ? u"ana"_s : u"ben"_s, u"interface.disconnected"_s, item.listed.id.text(), body);
 }
 
 void Scene::restore(const core::InterfaceState &listed)
@@ -158,6 +161,9 @@ void Scene::restore(const core::InterfaceState &listed)
         body.set(u"seal_part"_s, asked.sealPart);
         body.set(u"seal_batch"_s, u"B-7719"_s);
     }
+    if (!asked.hardware.empty())
+        body.set(u"hardware"_s, Array{Object{{u"part"_s, u"FS-1406"_s}, {u"reused"_s, 5}, {u"renewed"_s, 1}, {u"scrapped"_s, 1}, {u"batch"_s, u"B-310"_s}},
+                                      Object{{u"part"_s, u"GK-2210"_s}, {u"renewed"_s, 1}, {u"scrapped"_s, 1}, {u"batch"_s, u"B-311"_s}}});
     say(u"ben"_s, u"interface.reconnected"_s, id.text(), body);
     for (qint64 fastener = 1; asked.torque && fastener <= asked.torque->fasteners; ++fastener)
         say(u"ben"_s, u"torque.applied"_s, id.text(),
@@ -194,6 +200,15 @@ void Scene::figures()
          {u"aircraft_weight"_s, u"12000 kg"_s}, {u"aircraft_centre"_s, u"7 m"_s}, {u"reference"_s, u"task 08-10"_s}, {u"remarks"_s, u"Weighed on the day."_s}});
 }
 
+/// A block of tags and a kit, out and back.
+void Scene::countedOutAndIn()
+{
+    say(u"mia"_s, u"tags.issued"_s, {}, {{u"first"_s, 901}, {u"last"_s, 910}});
+    say(u"mia"_s, u"tags.returned"_s, {}, {{u"first"_s, 901}, {u"last"_s, 910}, {u"counted"_s, 10}});
+    say(u"ben"_s, u"tool.issued"_s, u"KT-3"_s, {{u"sort"_s, u"kit"_s}, {u"name"_s, u"Sockets"_s}, {u"pieces"_s, 24}, {u"holder"_s, u"ana"_s}});
+    say(u"ben"_s, u"tool.returned"_s, u"KT-3"_s, {{u"pieces"_s, 24}});
+}
+
 void Scene::work()
 {
     const core::Series<core::InterfaceState> items = job().items;
@@ -218,6 +233,7 @@ void Scene::work()
     for (const core::InterfaceState &item : items)
         inspect(item);
     figures();
+    countedOutAndIn();
     say(u"cho"_s, u"finding.closed"_s, u"F1"_s, {{u"disposition"_s, u"rectified"_s}, {u"authority"_s, u"task 36-11, step 9"_s}, {u"remarks"_s, u"Clamp renewed."_s}});
     gates();
 }

@@ -43,6 +43,7 @@ private:
     void inspect(const core::InterfaceState &item);
     void figures();
     void gates();
+    void countedOutAndIn();
 
     core::Instant m_now;
     core::Register m_register;
