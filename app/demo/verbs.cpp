@@ -217,9 +217,12 @@ const Verb *findVerb(QStringView word)
     const auto at = std::find_if(std::begin(verbs), std::end(verbs), [&](const Verb &verb) { return verb.word == word; });
     if (at != std::end(verbs))
         return at;
-    const auto &gates = gateVerbs();
-    const auto gate = std::find_if(gates.begin(), gates.end(), [&](const Verb &verb) { return verb.word == word; });
-    return gate == gates.end() ? nullptr : &*gate;
+    for (const auto *more : {&gateVerbs(), &countVerbs()}) {
+        const auto found = std::find_if(more->begin(), more->end(), [&](const Verb &verb) { return verb.word == word; });
+        if (found != more->end())
+            return &*found;
+    }
+    return nullptr;
 }
 
 } // namespace demo

@@ -19,6 +19,9 @@ struct Verb {
 /// Verbs of hold points, temporary items and the walk-round.
 const std::vector<Verb> &gateVerbs();
 
+/// Verbs of tags and tools.
+const std::vector<Verb> &countVerbs();
+
 /// The verb of that word, or nullptr.
 const Verb *findVerb(QStringView word);
 

@@ -42,6 +42,29 @@ QString batchOf(const core::JobState &job, const QString &sealPart)
     return u"B-%1"_s.arg(4100 + 7 * std::distance(parts.begin(), parts.find(sealPart)));
 }
 
+/// All of it came off.
+core::json::Array hardwareOff(const core::Listing &listed)
+{
+    core::json::Array lines;
+    for (const core::HardwareLine &line : listed.hardware)
+        lines.emplace_back(Object{{u"part"_s, line.part}, {u"quantity"_s, line.quantity}});
+    return lines;
+}
+
+/// What may be used again is; what may not is scrapped and renewed, of one batch a part.
+core::json::Array hardwareOn(const core::InterfaceState &item)
+{
+    core::json::Array lines;
+    for (const core::HardwareBalance &one : core::hardwareBalance(item.listed.hardware, item.removal ? item.removal->hardware : std::vector<core::HardwareRemoved>(), {})) {
+        const qint64 reused = one.mustBeNew ? 0 : std::min(one.removed, one.required);
+        Object line{{u"part"_s, one.part}, {u"reused"_s, reused}, {u"renewed"_s, one.required - reused}, {u"scrapped"_s, one.removed - reused}};
+        if (one.required > reused)
+            line.set(u"batch"_s, u"B-"_s + one.part.section(u'-', 1));
+        lines.emplace_back(std::move(line));
+    }
+    return lines;
+}
+
 Object joinBody(const core::JobState &job, const core::InterfaceState &item)
 {
     const core::Listing &listed = item.listed;
@@ -55,6 +78,8 @@ Object joinBody(const core::JobState &job, const core::InterfaceState &item)
         body.set(u"seal_part"_s, listed.sealPart);
         body.set(u"seal_batch"_s, batchOf(job, listed.sealPart));
     }
+    if (!listed.hardware.empty())
+        body.set(u"hardware"_s, hardwareOn(item));
     return body;
 }
 
@@ -122,11 +147,14 @@ core::Result<const core::InterfaceState *> itemOf(const Play &play, const QStrin
 
 Drafts undoDrafts(const Play &play, const Step &step)
 {
-    qint64 tag = core::nextTag(play.state()).toLongLong();
+    const std::vector<QString> tags = core::nextTags(play.state(), step.what.size());
+    std::size_t next = 0;
     return forEachItem(play, step, [&](const core::InterfaceState &item) -> Drafts {
-        Object body{{u"tag"_s, QString::number(tag++)},
+        Object body{{u"tag"_s, tags[next++]},
                     {u"blanks_fitted"_s, core::asksFor(item.listed, u"blanks") ? 2 : 0},
                     {u"as_found"_s, step.choice.isEmpty() ? u"sound"_s : step.choice}};
+        if (!item.listed.hardware.empty())
+            body.set(u"hardware_removed"_s, hardwareOff(item.listed));
         addHelpersAndWords(body, step);
         return std::vector{draft(step.who, u"interface.disconnected"_s, item.listed.id.text(), std::move(body))};
     });
