@@ -81,6 +81,8 @@ QString nextTest(const JobState &job)
     while (isTaken(QStringLiteral("R%1").arg(number)))
         ++number;
     return QStringLiteral("R%1").arg(number);
+}
+
 QString nextUnlisted(const JobState &job)
 {
     qsizetype number = 1;

@@ -31,7 +31,7 @@ std::vector<QString> inTheWayOf(const InterfaceState &item, const JobState &job,
 
 } // namespace
 
-std::vector<NextStep> nextToRestore(const JobState &job, const Register &reg)
+std::vector<NextToRestore> nextToRestore(const JobState &job, const Register &reg)
 {
     std::vector<const InterfaceState *> off;
     for (const InterfaceState &item : job.items) {
@@ -39,13 +39,13 @@ std::vector<NextStep> nextToRestore(const JobState &job, const Register &reg)
             off.push_back(&item);
     }
     std::sort(off.begin(), off.end(), [](const InterfaceState *a, const InterfaceState *b) { return a->removal->mark.seq > b->removal->mark.seq; });
-    std::vector<NextStep> steps;
+    std::vector<NextToRestore> steps;
     for (const InterfaceState *item : off) {
         const auto &zones = job.facts.zones;
         const auto zone = std::find_if(zones.begin(), zones.end(), [&](const Zone &one) { return one.name == item->listed.zone; });
         steps.push_back({item->listed.id, item->listed.zone, zone == zones.end() ? std::nullopt : zone->technician, inTheWayOf(*item, job, reg)});
     }
-    std::stable_partition(steps.begin(), steps.end(), [](const NextStep &step) { return step.inTheWay.empty(); });
+    std::stable_partition(steps.begin(), steps.end(), [](const NextToRestore &step) { return step.inTheWay.empty(); });
     return steps;
 }
 

@@ -13,7 +13,7 @@
 namespace core {
 
 /// An interface that is off, and what keeps it from going on.
-struct NextStep {
+struct NextToRestore {
     InterfaceId item;
     QString zone;
     std::optional<PersonId> technician; ///< who looks after the zone
@@ -23,6 +23,6 @@ struct NextStep {
 /// What is off, in the order in which it goes on again: what may go on first, and each of these parts in the reverse of its removal, so that
 /// what came off last goes on first. What stands in the way, the rules of a reconnection say.
 /// Source: installation is the reverse of removal: common practice.
-std::vector<NextStep> nextToRestore(const JobState &job, const Register &reg);
+std::vector<NextToRestore> nextToRestore(const JobState &job, const Register &reg);
 
 } // namespace core

@@ -62,6 +62,7 @@ Report temporariesReport();
 Report unitReport();
 Report testsReport();
 Report followUpsReport();
+Report lessonsReport();
 Report hardwareReport();
 Report tagsReport();
 Report jobToolsReport();

@@ -8,6 +8,7 @@
 
 #include "app/cli/opened.hpp"
 #include "core/list/interface_list.hpp"
+#include "core/list/lessons.hpp"
 
 namespace cli {
 
@@ -31,7 +32,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     if (!opened)
         return core::failure(opened.error());
     const auto state = opened->session->state();
-    const QByteArray bytes = core::writeInterfaceList(*state);
+    const QByteArray bytes = arguments.has(u"lessons"_s) ? core::writeInterfaceList(core::listForNextJob(*state)) : core::writeInterfaceList(*state);
     const qint64 interfaces = static_cast<qint64>(state->items.size());
     const auto path = arguments.textIfGiven(u"to"_s);
     if (!path) {
@@ -51,7 +52,8 @@ Command listExportCommand()
 {
     return {"list-export"_L1,
             QT_TRANSLATE_NOOP("Cli", "Write a job's interface list as CSV that list-import takes again."),
-            {storeOption(), jobOption(), value("to"_L1, "FILE", QT_TRANSLATE_NOOP("Cli", "The file to write; the standard output when left out."))},
+            {storeOption(), jobOption(), value("to"_L1, "FILE", QT_TRANSLATE_NOOP("Cli", "The file to write; the standard output when left out.")),
+             flag("lessons"_L1, QT_TRANSLATE_NOOP("Cli", "For the next job: each note tells what this job did otherwise than its list."))},
             Fonts::NotNeeded,
             &run};
 }

@@ -11,6 +11,7 @@
 #include "app/record/record.hpp"
 #include "core/ledger/canonical.hpp"
 #include "core/list/interface_list.hpp"
+#include "core/list/lessons.hpp"
 #include "core/value/error_words.hpp"
 
 namespace desktop {
@@ -81,11 +82,15 @@ void exportRecord(session::Session &session, const core::Kinds &kinds, Ask &ask,
 
 void exportList(const core::JobState &job, Ask &ask)
 {
+    const QString asListed = RecordFlow::tr("As this job has it");
+    const auto which = job.closed ? ask.oneOf(RecordFlow::tr("Export the list"), RecordFlow::tr("Which list"), {asListed, RecordFlow::tr("For the next job: the notes tell what went otherwise than listed")}) : asListed;
+    if (!which)
+        return;
     const auto path = ask.fileToSave(RecordFlow::tr("Export the list"), job.facts.workOrder + QStringLiteral("-list.csv"), RecordFlow::tr("Interface list (*.csv)"));
     if (!path)
         return;
     QSaveFile file(*path);
-    const QByteArray bytes = core::writeInterfaceList(job);
+    const QByteArray bytes = *which == asListed ? core::writeInterfaceList(job) : core::writeInterfaceList(core::listForNextJob(job));
     if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
         ask.tell(RecordFlow::tr("The list was exported"), *path);
     else

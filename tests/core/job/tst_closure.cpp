@@ -72,7 +72,7 @@ private slots:
         const auto order = [](const QString &text) {
             const Story story(text);
             QStringList lines;
-            for (const core::NextStep &step : core::nextToRestore(story.job(), story.reg()))
+            for (const core::NextToRestore &step : core::nextToRestore(story.job(), story.reg()))
                 lines << step.item.text() + (step.inTheWay.empty() ? u""_s : u"!"_s);
             return lines.join(u' ');
         };

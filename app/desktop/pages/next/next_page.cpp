@@ -66,7 +66,7 @@ void NextPage::refresh()
     const QString zone = m_zone->currentData().toString();
     std::vector<Row> rows;
     int ready = 0;
-    for (const core::NextStep &step : feed().state() ? core::nextToRestore(*feed().state(), feed().reg()) : std::vector<core::NextStep>()) {
+    for (const core::NextToRestore &step : feed().state() ? core::nextToRestore(*feed().state(), feed().reg()) : std::vector<core::NextToRestore>()) {
         if (!zone.isEmpty() && step.zone != zone)
             continue;
         const core::InterfaceState *item = feed().state()->item(step.item);
