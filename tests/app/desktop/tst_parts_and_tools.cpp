@@ -293,6 +293,7 @@ void TestPartsAndTools::thePageShowsWhatIsOut()
     named<desktop::RowTable>(page, u"tools"_s)->choose(u"KIT-2"_s);
     auto *back = named<QPushButton>(page, u"tool.returned"_s);
     QVERIFY(back->isVisibleTo(&page));
+    QTRY_VERIFY(m_window->findChild<desktop::SignSheet *>() == nullptr);
     back->click();
     QTRY_VERIFY((m_sheet = m_window->findChild<desktop::SignSheet *>()) != nullptr);
     type(u"person"_s, u"ana"_s);
