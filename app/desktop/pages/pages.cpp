@@ -45,7 +45,7 @@ const std::vector<PageLine> &pages()
         {"temporaries"_L1, QT_TRANSLATE_NOOP("Page", "Applied"), "Ctrl+0", &TemporariesPage::make, &TemporariesPage::waiting},
         {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing},
         {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
-        {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts and tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting},
+        {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts, tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting},
     };
     return all;
 }
