@@ -32,6 +32,17 @@ QFormLayout *formIn(QVBoxLayout *column)
     return form;
 }
 
+/// A table of lines takes the whole width, under its label; everything else stands beside it.
+void addFieldRow(QFormLayout *form, const core::Field &field, const QString &label, FieldEditor *editor)
+{
+    if (field.type != core::FieldType::Records)
+        return addRow(form, label, editor);
+    auto *words = new QLabel(label, editor->parentWidget());
+    words->setBuddy(editor);
+    form->addRow(words);
+    form->addRow(editor);
+}
+
 } // namespace
 
 FieldForm::FieldForm(const Plan &plan, QWidget *parent) : QWidget(parent), m_seeds(plan.seeds)
@@ -84,7 +95,7 @@ void FieldForm::addShared(const Plan &plan, const core::Field &field, QFormLayou
     editor->setObjectName(name);
     if (std::any_of(plan.tables.begin(), plan.tables.end(), [&](const core::FromTable &from) { return from.field == field.name; }))
         addTableButton(*editor, name, labelOf(field));
-    addRow(isUsual ? usual : seldom, labelOf(field), editor);
+    addFieldRow(isUsual ? usual : seldom, field, labelOf(field), editor);
     bind(editor, {editor, name, labelOf(field), std::nullopt, isUsual});
 }
 
@@ -115,7 +126,7 @@ void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t 
     const QString of = one.part.isEmpty() ? one.subject.value_or(QString()) : tr("%1 %2").arg(one.subject.value_or(QString()), one.part);
     const QString label = tr("%1, %2").arg(of, labelOf(field).toLower());
     editor->control()->setAccessibleName(label);
-    addRow(into, label, editor);
+    addFieldRow(into, field, label, editor);
     bind(editor, {editor, name, label, seed, true});
 }
 

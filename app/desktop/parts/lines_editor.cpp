@@ -142,6 +142,7 @@ void LinesEditor::fitHeight()
     const int lines = std::clamp(m_table->rowCount(), 1, 6);
     m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() + lines * height + 2 * m_table->frameWidth() + 2);
     m_remove->setEnabled(m_table->rowCount() > 0);
+    emit heightChanged();
 }
 
 } // namespace desktop

@@ -22,6 +22,10 @@ public:
     void setValue(const core::json::Value &value) override;
     QWidget *control() override;
 
+signals:
+    /// Lines came or went.
+    void heightChanged();
+
 private:
     void addLine(const core::json::Object &line);
     void removeLine();

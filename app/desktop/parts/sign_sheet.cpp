@@ -135,8 +135,10 @@ void SignSheet::addForm()
         connect(list, &QListWidget::itemChanged, this, &SignSheet::judge);
     for (QPlainTextEdit *text : m_plan.form->findChildren<QPlainTextEdit *>())
         connect(text, &QPlainTextEdit::textChanged, this, &SignSheet::judge);
-    for (LinesEditor *lines : m_plan.form->findChildren<LinesEditor *>())
+    for (LinesEditor *lines : m_plan.form->findChildren<LinesEditor *>()) {
         connect(lines, &FieldEditor::edited, this, &SignSheet::judge);
+        connect(lines, &LinesEditor::heightChanged, this, [this] { QTimer::singleShot(0, this, &SignSheet::fit); });
+    }
     for (QCheckBox *box : m_plan.form->findChildren<QCheckBox *>())
         connect(box, &QCheckBox::toggled, this, &SignSheet::judge);
     const auto *whole = qobject_cast<FieldForm *>(m_plan.form);
