@@ -24,6 +24,14 @@ bool asksForSafetying(const core::InterfaceState &item) { return core::asksFor(i
 bool asksForLeakCheck(const core::InterfaceState &item) { return core::asksFor(item.listed, "leak"_L1); }
 bool isOff(const core::InterfaceState &item) { return core::stageOf(item) == core::Stage::Disconnected; }
 bool wasFoundAttached(const core::InterfaceState &item) { return item.stillAttached.has_value(); }
+bool wasNeverUndone(const core::InterfaceState &item) { return !item.removal; }
+bool waitsForAgreement(const core::InterfaceState &item) { return item.notApplicable && !item.notApplicable->agreed; }
+bool isHalfDone(const core::InterfaceState &item) { return core::stageOf(item) != core::Stage::Inspected; }
+bool wasStopped(const core::InterfaceState &item) { return item.stopped.has_value(); }
+bool isUnsettled(const core::InterfaceState &item) { return core::unsettled(item) != nullptr; }
+bool isWithoutDetails(const core::InterfaceState &item) { return core::isWithoutDetails(item); }
+bool hasTwins(const core::InterfaceState &item) { return !item.listed.twinGroup.isEmpty() && item.restoration; }
+bool isSecured(const core::InterfaceState &item) { return core::stageOf(item) == core::Stage::Secured; }
 bool hasTorque(const core::InterfaceState &item) { return !item.torque.empty(); }
 
 } // namespace
@@ -42,6 +50,16 @@ const std::vector<ActionLine> &actions()
         {"walkround.free"_L1, Over::Items, "", &seeds::confirmFree, {}, Brings::Nothing, &isOff},
         {"walkround.attached"_L1, Over::Item, "", &seeds::stillAttached, {}, Brings::Nothing, &isOff},
         {"interface.freed"_L1, Over::Item, "", &seeds::freed, {}, Brings::Nothing, &wasFoundAttached},
+        {"work.stopped"_L1, Over::Item, "", &seeds::stop, {}, Brings::Nothing, &isHalfDone},
+        {"work.resumed"_L1, Over::Item, "", &seeds::resume, {}, Brings::Nothing, &wasStopped},
+        {"condition.stated"_L1, Over::Item, "", &seeds::stateCondition, {}, Brings::Nothing, &always},
+        {"condition.cleared"_L1, Over::Item, "", &seeds::clearCondition, {}, Brings::Nothing, &isUnsettled},
+        {"interface.unlisted"_L1, Over::Job, "N", &seeds::logUnlisted, {}, Brings::Nothing, &always},
+        {"interface.detailed"_L1, Over::Item, "", &seeds::giveDetails, {}, Brings::Nothing, &isWithoutDetails},
+        {"interface.undisturbed"_L1, Over::Item, "", &seeds::undisturbed, {}, Brings::Nothing, &wasNeverUndone},
+        {"interface.not_applicable"_L1, Over::Item, "", &seeds::notApplicable, {}, Brings::Nothing, &wasNeverUndone},
+        {"interface.not_applicable_agreed"_L1, Over::Item, "", &seeds::agreeNotApplicable, {}, Brings::Nothing, &waitsForAgreement},
+        {"twins.verified"_L1, Over::Item, "", &seeds::verifyTwins, {}, Brings::Nothing, &hasTwins},
         {"temporary.applied"_L1, Over::Job, "", &seeds::applyTemporary, {}, Brings::Nothing, &always},
         {"temporary.removed"_L1, Over::Subject, "", &seeds::removeTemporary, {}, Brings::Nothing, &always},
         {"temporary.handed_over"_L1, Over::Subject, "", &seeds::handOverTemporary, {}, Brings::Nothing, &always},
@@ -62,6 +80,7 @@ const std::vector<ActionLine> &actions()
         {"tool.missing"_L1, Over::Subject, "", &seeds::missTool, {}, Brings::Nothing, &always},
         {"hold.passed"_L1, Over::Subject, "", &seeds::passHold, {}, Brings::Nothing, &always},
         {"inspection.accepted"_L1, Over::Item, "A", &seeds::accept, {}, Brings::Nothing, &always},
+        {"inspection.repeated"_L1, Over::Item, "", &seeds::inspectAgain, {}, Brings::Nothing, &isSecured},
         {"inspection.rejected"_L1, Over::Item, "X", &seeds::reject, {}, Brings::Nothing, &always},
         {"interface.disturbed"_L1, Over::Item, "U", &seeds::disturb, {}, Brings::Nothing, &always},
         {"interface.found_open"_L1, Over::Item, "O", &seeds::foundOpen, {}, Brings::Nothing, &always},
@@ -120,6 +139,8 @@ QString iconPath(const ActionLine &action) { return u":/icons/acts/%1.svg"_s.arg
 
 bool comesIntoQuestion(const ActionLine &action, const core::JobState &job, const std::vector<core::InterfaceId> &items, bool hasSubject)
 {
+    if (action.kind == "inspection.repeated"_L1 && !job.facts.mayReinspect)
+        return false; // an exception that most jobs do not know is not held out to anybody
     switch (action.over) {
     case Over::Job: return true;
     case Over::Subject: return hasSubject;

@@ -184,6 +184,21 @@ void setVerdict(Flow &flow, const core::JobRecord &job)
     flow.box(deferred.isEmpty() ? tr("CLOSED") : tr("CLOSED, LIMITED"), text, ink::text);
 }
 
+/// An inspection that was not independent stands on the cover, so that nobody has to look for it.
+/// Source: AMC4 145.A.48(b), paragraph (d): who and why is recorded before release.
+void setReinspections(Flow &flow, const core::JobRecord &job)
+{
+    QStringList lines;
+    for (const core::InterfaceState &item : job.job().items) {
+        for (const core::Reinspection &one : item.reinspections) {
+            const core::Register &reg = job.registerAt(one.mark.seq);
+            lines << tr("%1 %2: %3, entry %4. %5 Allowed by %6.").arg(item.listed.id.text(), item.listed.name, reg.nameOf(one.mark.by)).arg(one.mark.seq).arg(one.cause, reg.nameOf(one.approver));
+        }
+    }
+    if (!lines.isEmpty())
+        flow.box(tr("INSPECTED BY ONE WHO HAD A HAND IN IT"), lines.join(u'\n'), ink::alarm);
+}
+
 void setLooseEnds(Flow &flow, const core::JobRecord &job)
 {
     const auto open = job.isClosed() ? core::LooseEnds() : core::looseEnds(job.job(), job.reg());
@@ -258,6 +273,7 @@ void setContents(Flow &flow, const core::JobRecord &job)
     flow.paragraph(job.job().facts.title, Face::Heading);
     flow.space(4 * point);
     setVerdict(flow, job);
+    setReinspections(flow, job);
     setReport(flow, job, u"facts");
     setRoots(flow, job);
     setCautions(flow, job);
@@ -272,6 +288,8 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setReport(flow, job, u"interfaces", tr("No interface was listed."));
     flow.space(4 * point);
     flow.paragraph(countsText(job));
+    setReport(flow, job, u"conditions");
+    setReport(flow, job, u"off_the_list");
     setLife(flow, job);
     setReport(flow, job, u"hardware");
     setReport(flow, job, u"torque", tr("No torque was recorded."));

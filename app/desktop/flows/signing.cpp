@@ -16,6 +16,7 @@
 #include "app/desktop/parts/words.hpp"
 #include "app/session/rehearsal.hpp"
 #include "core/acts/act.hpp"
+#include "core/acts/voids.hpp"
 #include "core/job/working_of.hpp"
 #include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
@@ -184,6 +185,8 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
             const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
             const QString body = bodyInWords(act, bodies[i], m_feed.reg());
             lines << (body.isEmpty() ? head : head + u'\n' + body);
+            if (act.kind == "interface.disturbed"_L1)
+                lines << whatGoesWith(seeds[i].subject);
         }
         return lines;
     };
@@ -196,6 +199,15 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return m_session.sign(*m_session.job(), drafts(signer.person), signer);
     };
     return plan;
+}
+
+QStringList Signing::whatGoesWith(const std::optional<QString> &subject) const
+{
+    QStringList lines;
+    const auto id = core::InterfaceId::parse(subject.value_or(QString()));
+    for (const core::Voided &one : m_feed.state() && id ? core::whatDisturbingVoids(*m_feed.state(), *id) : std::vector<core::Voided>())
+        lines << one.sentence;
+    return lines;
 }
 
 FieldForm *Signing::makeForm(const FieldForm::Plan &plan)

@@ -146,11 +146,34 @@ QString tighteningInWords(const core::TorqueSpec &spec)
     return parts.join(QStringLiteral(" · "));
 }
 
+/// What the next pair of hands has to know before anything else.
+void addStates(std::vector<Fact> &facts, const core::InterfaceState &item, const core::Register &reg)
+{
+    if (item.stopped) {
+        QStringList parts{item.stopped->word};
+        if (item.stopped->fastener)
+            parts << ItemFacts::tr("next: fastener %1").arg(*item.stopped->fastener);
+        if (item.stopped->pass)
+            parts << ItemFacts::tr("pass %1").arg(*item.stopped->pass);
+        facts.push_back({ItemFacts::tr("STOPPED HERE"), parts.join(QStringLiteral(" · ")), markInWords(item.stopped->mark, reg)});
+    }
+    for (const core::ConditionStated &stated : item.conditions)
+        facts.push_back({ItemFacts::tr("Condition"), core::inWordsOf(stated), markInWords(stated.mark, reg)});
+    if (core::isWithoutDetails(item))
+        facts.push_back({ItemFacts::tr("On no list"), ItemFacts::tr("details to follow"), markInWords(item.unlisted->mark, reg)});
+    if (item.notApplicable)
+        facts.push_back({ItemFacts::tr("Not applicable"), item.notApplicable->reason,
+                         item.notApplicable->agreed ? ItemFacts::tr("%1; agreed by %2").arg(markInWords(item.notApplicable->mark, reg), markInWords(*item.notApplicable->agreed, reg)) : markInWords(item.notApplicable->mark, reg)});
+    if (core::isConfirmedUndisturbed(item))
+        facts.push_back({ItemFacts::tr("Undisturbed"), {}, markInWords(*item.undisturbed, reg)});
+}
+
 } // namespace
 
 std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Register &reg)
 {
     std::vector<Fact> facts;
+    addStates(facts, item, reg);
     if (item.removal)
         addRemoval(facts, *item.removal, reg);
     if (item.restoration)
@@ -168,8 +191,13 @@ std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Re
         facts.push_back({ItemFacts::tr("Disturbed"), {}, markInWords(*item.disturbed, reg)});
     if (item.rejection)
         facts.push_back({ItemFacts::tr("Rejected"), item.rejection->reason, markInWords(item.rejection->mark, reg)});
-    for (const core::Mark &mark : item.acceptances)
-        facts.push_back({ItemFacts::tr("Inspected and accepted"), {}, markInWords(mark, reg)});
+    if (item.twinsVerified)
+        facts.push_back({ItemFacts::tr("Twins verified"), {}, markInWords(*item.twinsVerified, reg)});
+    for (const core::Mark &mark : item.acceptances) {
+        const core::Reinspection *own = core::reinspectionBehind(item, mark);
+        facts.push_back({own ? ItemFacts::tr("OWN WORK inspected again") : ItemFacts::tr("Inspected and accepted"),
+                         own ? ItemFacts::tr("%1 Allowed by %2.").arg(own->cause, reg.nameOf(own->approver)) : QString(), markInWords(mark, reg)});
+    }
     return facts;
 }
 
@@ -202,6 +230,10 @@ std::vector<Fact> listedAbout(const core::InterfaceState &item, const core::Kind
     for (const core::InterfaceId &id : listed.access)
         inFront << id.text();
     add(ItemFacts::tr("Off before it"), inFront.join(QStringLiteral(", ")));
+    QStringList dependsOn;
+    for (const core::InterfaceId &id : listed.dependsOn)
+        dependsOn << id.text();
+    add(ItemFacts::tr("Depends on"), dependsOn.join(QStringLiteral(", ")));
     add(ItemFacts::tr("Reference"), listed.reference);
     add(ItemFacts::tr("Note"), listed.note);
     return facts;

@@ -72,6 +72,7 @@ private slots:
 
         row("cleared, though nobody said it", joined, "Ben settles K1 condition=slave_hardware", "condition.stands");
         row("slave hardware taken out by an inspector", slave, "Eva settles K1 condition=slave_hardware", "condition.worker");
+        row("slave hardware taken out past a break point of another", slave + u"; Ben stops K1"_s, "Dee settles K1 condition=slave_hardware", "condition.worker");
         row("damage cleared while its finding is open", joined + u"; Ben states K1 condition=damaged"_s, "Ben settles K1 condition=damaged", "condition.repaired");
         row("damage cleared when it is disposed of", joined + u"; Ben states K1 condition=damaged; Cho clears F1"_s, "Ben settles K1 condition=damaged", "");
         row("hand-tight, cleared by a word", off + u"; Ben states K1 condition=hand-tight"_s, "Ben settles K1 condition=hand-tight", "form.value");

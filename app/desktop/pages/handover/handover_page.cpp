@@ -36,7 +36,13 @@ Row itemRow(const core::json::Object &open, const core::InterfaceState &item, co
         missing << QCoreApplication::translate("Requirement", requirement->title).toLower();
     if (item.stillAttached)
         missing << Words::tr("still attached: %1").arg(item.stillAttached->what);
-    const core::Mark &mark = item.restoration ? item.restoration->mark : item.removal->mark;
+    for (const core::ConditionStated &stated : item.conditions)
+        missing << core::inWordsOf(stated);
+    if (item.stopped)
+        missing << Words::tr("stopped: %1").arg(item.stopped->word);
+    if (core::isWithoutDetails(item))
+        missing << Words::tr("details to follow");
+    const core::Mark mark = core::lastWorkOn(item).value_or(item.listedBy);
     return {item.listed.id.text(), {item.listed.id.text(), item.listed.name, item.listed.zone, core::stageWord(core::stageOf(item)), missing.join(QStringLiteral(", ")), markInWords(mark, reg)}, false, item.stillAttached.has_value()};
 }
 
@@ -64,7 +70,7 @@ HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools
 {
     auto *column = new QVBoxLayout(this);
     m_state = makeLabel({}, "heading", this);
-    m_open = new RowTable({{tr("Item"), 10}, {tr("Name"), 0}, {tr("Zone"), 14}, {tr("Stage"), 20}, {tr("Still to show"), 30}, {tr("By"), 46}},
+    m_open = new RowTable({{tr("Item"), 10}, {tr("Name"), 0}, {tr("Zone"), 14}, {tr("Stage"), 20}, {tr("Still to show, and conditions"), 30}, {tr("By"), 46}},
                           tr("Open and half done"), tr("Nothing is open or half done."), this);
     m_open->setObjectName(u"open"_s);
     m_past = new RowTable({{tr("Given"), 50}, {tr("To"), 24}, {tr("Accepted"), 50}, {tr("Remarks"), 0}}, tr("Handovers so far"), tr("No shift has been handed over in this job."), this);

@@ -25,7 +25,7 @@ using namespace Qt::StringLiterals;
 namespace {
 
 const std::vector<QLatin1String> offered = {"inspection.accepted"_L1, "inspection.rejected"_L1, "photo.attached"_L1, "finding.raised"_L1,
-                                            "interface.disturbed"_L1};
+                                            "interface.disturbed"_L1, "twins.verified"_L1, "condition.stated"_L1, "inspection.repeated"_L1};
 
 } // namespace
 

@@ -132,7 +132,7 @@ void InterfaceFilter::sort(int column, Qt::SortOrder order)
 
 bool InterfaceFilter::shows(int row) const
 {
-    if (m_looseOnly && m_model.stageAt(row) == core::Stage::Inspected)
+    if (m_looseOnly && !m_model.isLooseAt(row))
         return false;
     if (m_words.isEmpty())
         return true;

@@ -20,6 +20,16 @@ QString missingInWords(const core::InterfaceState &item)
         for (const auto &[requirement, sentence] : core::stillToShow(item))
             words << QCoreApplication::translate("Requirement", requirement->title).toLower();
     }
+    for (const core::ConditionStated &stated : item.conditions)
+        words << core::conditionWord(stated.condition).toLower();
+    if (item.stopped)
+        words << InterfaceModel::tr("stopped");
+    if (core::isWithoutDetails(item))
+        words << InterfaceModel::tr("its details");
+    if (item.notApplicable)
+        words << (core::isNotApplicable(item) ? InterfaceModel::tr("not applicable") : InterfaceModel::tr("not applicable: to be agreed"));
+    else if (core::isConfirmedUndisturbed(item))
+        words << InterfaceModel::tr("undisturbed");
     return words.join(QStringLiteral(", "));
 }
 
@@ -141,6 +151,12 @@ const InterfaceModel::Prepared &InterfaceModel::preparedAt(int row) const
 
 const QByteArray &InterfaceModel::haystackAt(int row) const { return preparedAt(row).haystack; }
 core::Stage InterfaceModel::stageAt(int row) const { return preparedAt(row).stage; }
+
+bool InterfaceModel::isLooseAt(int row) const
+{
+    const core::InterfaceState *item = itemAt(row);
+    return item && stageAt(row) != core::Stage::Inspected && !core::letAloneWith(*item);
+}
 
 QVariant InterfaceModel::data(const QModelIndex &index, int role) const
 {

@@ -41,6 +41,8 @@ public:
     /// All that a filter looks through, in lower case, UTF-8.
     const QByteArray &haystackAt(int row) const;
     core::Stage stageAt(int row) const;
+    /// Neither inspected nor let alone by a signature.
+    bool isLooseAt(int row) const;
 
 private:
     void reload();

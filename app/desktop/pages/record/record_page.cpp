@@ -16,6 +16,7 @@
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/acts/act.hpp"
+#include "core/acts/voids.hpp"
 
 namespace desktop {
 
@@ -83,6 +84,7 @@ void RecordPage::refresh()
     std::vector<Row> rows;
     const auto &job = feed().state();
     const QString words = m_words->text().trimmed();
+    const auto voided = core::voidedByDisturbing(feed().said());
     for (std::size_t i = feed().said().size(); job && i-- > 0;) { // the newest first
         const core::Statement &said = feed().said()[i];
         const core::Act *act = core::findAct(said.kind);
@@ -90,7 +92,11 @@ void RecordPage::refresh()
         const QString subject = subjectInWords(said.subject, *job);
         const QString done = act ? doneOf(*act) : said.kind;
         const QString body = act ? bodyInWords(*act, said.body, feed().reg()) : QString();
-        const QString what = (subject.isEmpty() ? done : tr("%1: %2").arg(subject, done)) + (body.isEmpty() ? QString() : u'\n' + body);
+        QString what = (subject.isEmpty() ? done : tr("%1: %2").arg(subject, done)) + (body.isEmpty() ? QString() : u'\n' + body);
+        if (const auto at = voided.find(said.seq); at != voided.end()) {
+            for (const core::Voided &one : at->second)
+                what += u'\n' + one.sentence;
+        }
         const QString standing = line.standing == core::Standing::Stands   ? QString()
                                  : line.standing == core::Standing::Struck ? tr("struck by no. %1").arg(line.struckBy.value_or(0))
                                                                            : tr("fell with what it rested on");
