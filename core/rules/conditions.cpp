@@ -6,6 +6,7 @@
 #include "core/job/stage.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
+#include "core/rules/break_points.hpp"
 #include "core/rules/people.hpp"
 #include "core/rules/words.hpp"
 
@@ -97,7 +98,9 @@ std::optional<Refusal> clearedByAWorker(const Case &c)
         return std::nullopt;
     if (auto refused = authorIsOfTheCrew(c))
         return refused;
-    return authorMayWork(c);
+    if (auto refused = authorMayWork(c))
+        return refused;
+    return breakPointWasSeen(c);
 }
 
 std::optional<Refusal> damageIsDisposedOf(const Case &c)

@@ -18,7 +18,7 @@ std::optional<Refusal> conditionIsExplained(const Case &c);
 /// Damage raises a finding, and nothing else does.
 std::optional<Refusal> damageRaisesAFinding(const Case &c);
 std::optional<Refusal> conditionStandsToBeCleared(const Case &c);
-/// Pieces and trial fits are taken out by somebody of the crew who may work.
+/// Pieces and trial fits are taken out by somebody of the crew who may work, and has seen where the work stopped.
 std::optional<Refusal> clearedByAWorker(const Case &c);
 /// Damage is cleared when the finding that it raised is closed.
 std::optional<Refusal> damageIsDisposedOf(const Case &c);
