@@ -50,7 +50,7 @@ void TstCommands::initTestCase()
     QCOMPARE(makeDemo(at(u"open.remate"_s)), QString());
     QCOMPARE(makeDemo(at(u"closed.remate"_s), {u"--closed"_s}), QString());
     QVERIFY(writeFile(at(u"text"_s), "This is no store.\n"));
-    QVERIFY(writeFile(at(u"faulty.csv"_s), "id,name,kind,zone\nX1,Clamp,clamp,Left\nX2,Clamp,thing,Nowhere\nX1,,clamp,Left\n"));
+    QVERIFY(writeFile(at(u"faulty.csv"_s), "id,name,kind,zone\nQ1,Clamp,clamp,Left\nQ2,Clamp,thing,Nowhere\nQ1,,clamp,Left\n"));
 }
 
 void TstCommands::tellsOfItself_data()
@@ -204,6 +204,8 @@ void TstCommands::listComesBack()
     const Said said = remateCli({u"list-export"_s, at(u"open.remate"_s)});
     QCOMPARE(said.out.trimmed(), file.readAll().trimmed());
     QVERIFY(said.out.contains("AP1"));
+    QVERIFY(!said.out.contains("on no list"));
+    QVERIFY(remateCli({u"list-export"_s, at(u"open.remate"_s), u"--lessons"_s}).out.contains(": undone, and on no list."));
 }
 
 void TstCommands::faultyListIsNotTaken()
@@ -213,7 +215,7 @@ void TstCommands::faultyListIsNotTaken()
     // All faults at once, each with file, row and column.
     for (const char *part : {"faulty.csv:3:3: ", "faulty.csv:3:4: ", "faulty.csv:4:1: ", "faulty.csv:4:2: "})
         QVERIFY2(said.err.contains(part), said.err.constData());
-    QVERIFY(!remateCli({u"list-export"_s, at(u"open.remate"_s)}).out.contains("X1"));
+    QVERIFY(!remateCli({u"list-export"_s, at(u"open.remate"_s)}).out.contains("Q1"));
 }
 
 void TstCommands::exportsTheRecord()

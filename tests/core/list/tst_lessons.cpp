@@ -34,7 +34,7 @@ private slots:
         row("and struck as a mistake", u"Ben logs X1; Ben strikes entry=12"_s, {});
         row("listed before anything came off", u"Ana lists P1"_s, {});
         row("listed after", u"Ana disconnects K1; Ana lists P1"_s, u"P1: listed after work had begun"_s);
-        row("found open", u"Ana finds K1 open"_s, u"K1: found open, and logged by nobody\nK1: finding F1: open"_s);
+        row("found open", u"Ana finds-open K1"_s, u"K1: found open, and logged by nobody\nK1: finding F1: hanging free"_s);
         row("rejected", u"Ana disconnects K1; Ana reconnects K1; Cho rejects K1 reason=loose"_s, u"K1: rejected by the inspector"_s);
         row("disturbed", u"Ana disconnects K1; Ana reconnects K1; Ana disturbs K1"_s, u"K1: disturbed after it was restored"_s);
         row("never touched", u"Cho finds-undisturbed K1"_s, u"K1: listed, and never touched"_s);
