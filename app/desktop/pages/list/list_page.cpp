@@ -171,7 +171,7 @@ void ListPage::resizeEvent(QResizeEvent *event)
 {
     Page::resizeEvent(event);
     // On a small screen the name is worth more than the kind, which stands on the card as well.
-    m_table->setColumnHidden(InterfaceModel::Kind, width() < fontMetrics().averageCharWidth() * 180);
+    m_table->setColumnHidden(InterfaceModel::Kind, width() < fontMetrics().averageCharWidth() * 230);
 }
 
 void ListPage::count()
