@@ -72,6 +72,7 @@ bool reconnect(JobState &job, const Statement &said)
     item->restoration = Restoration{markOf(said), body.text(u"tag_recovered"), body.integer(u"blanks_removed").value_or(0),
                                     body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
                                     body.text(u"unit_half"), hardwareUsesIn(body)};
+    item->stillAttached.reset(); // what held it is a part of the joint again
     item->restoration->joinedBy.insert(said.author);
     for (const PersonId &helper : peopleIn(body, u"helpers"))
         item->restoration->joinedBy.insert(helper);

@@ -26,7 +26,7 @@ public:
     explicit Teller(unsigned seed) : m_random(seed)
     {
         m_people = {u"Ben"_s, anyOf({"Ana", "Ben", "Dee"}), anyOf({"Ana", "Dee", "Max"})};
-        m_items = {anyOf({"D1", "B1", "F1", "M1", "A1", "K1", "L1"}), anyOf({"B1", "F1", "F2", "M1", "D2", "K1"})};
+        m_items = {anyOf({"D1", "B1", "F1", "M1", "A1", "K1", "L1", "X1"}), anyOf({"B1", "F1", "F2", "M1", "D2", "K1"})};
     }
 
     /// `look` is called after every sentence.
@@ -59,10 +59,22 @@ private:
         return anyOf({" disconnects ", " disturbs ", " measures ", " safeties "}) + item;
     }
 
+    /// What surrounds the connections: conditions, break points, what was on no list or never touched, tools, tags, isolations.
+    QString around(const QString &item)
+    {
+        const QString condition = u" condition="_s + anyOf({"positioned", "hand-tight", "temporary", "slave_hardware", "damaged", "cannot_verify"});
+        const std::vector<QString> said = {u" states "_s + item + condition, u" settles "_s + item + condition, u" stops "_s + item, u" resumes "_s + item, u" logs X1"_s, u" details X1"_s, u" finds-undisturbed "_s + item,
+                                           u" finds-inapplicable "_s + item, u" agrees "_s + item, u" finds-attached "_s + item, u" frees "_s + item, u" confirms-free "_s + item, u" applies T1"_s, u" removes T1"_s,
+                                           u" issues RT1"_s, u" returns RT1"_s, u" misses RT1"_s, u" counts"_s, u" issues-tags"_s, u" returns-tags"_s, u" replaces-tag "_s + item};
+        return oneOf(said);
+    }
+
     QString sentence(const Story &story)
     {
         const QString item = oneOf(m_items);
-        const int dice = number(10);
+        const int dice = number(11);
+        if (dice == 10)
+            return anyOf({"Ana", "Ben", "Eva", "Uma"}) + around(item);
         QString what = next(story, item);
         if (dice >= 9)
             what = u" strikes entry=%1"_s.arg(number(static_cast<int>(story.job().lines.size())) + 1);
@@ -89,22 +101,63 @@ void finish(Story &story)
         if (end.rule == u"loose.finding")
             story.tell(u"Uma clears "_s + end.subject);
     }
-    for (const char *id : {"A1", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "D2", "K1", "L1"}) {
+    story.tell(u"Eva details X1"_s);
+    for (const core::LooseEnd &end : core::looseEnds(story.job(), story.reg())) {
+        if (end.rule == u"loose.temporary")
+            story.tell(story.job().temporary(*core::TemporaryId::parse(end.subject))->owner.text() + u" removes "_s + end.subject);
+        if (end.rule == u"loose.tool")
+            story.tell(u"Ana returns "_s + end.subject);
+    }
+    for (const char *id : {"A1", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "D2", "K1", "L1", "X1"}) {
         const QString item = QString::fromLatin1(id);
+        story.tell(u"Ana resumes "_s + item);
+        story.tell(u"Ana frees "_s + item);
+        for (const char *condition : {"temporary", "slave_hardware", "damaged", "cannot_verify"})
+            story.tell(u"Ana settles "_s + item + u" condition="_s + QString::fromLatin1(condition));
         if (story.stage(item) == u"connected" || story.stage(item) == u"reconnected")
             story.tell(u"Ana disconnects "_s + item);
     }
-    for (const char *id : {"D2", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "K1", "L1", "A1"}) {
+    for (const char *id : {"D2", "D1", "C1", "B1", "F1", "F2", "M1", "M2", "K1", "L1", "X1", "A1"}) {
         const QString item = QString::fromLatin1(id);
         for (const char *verb : {"reconnects ", "torques ", "torques ", "measures ", "safeties ", "checks "})
             story.tell(u"Ana "_s + QString::fromLatin1(verb) + item);
         for (const char *who : {"Uma", "Eva", "Cho"})
             story.tell(QString::fromLatin1(who) + u" accepts "_s + item);
     }
+    story.tell(u"Ana returns-tags"_s);
+}
+
+/// What surrounds the connections and is still as it was for the work.
+QString leftOver(const core::JobState &job)
+{
+    QStringList left;
+    for (const core::TemporaryItem &item : job.temporaries) {
+        if (!item.removed)
+            left << item.id.text();
+    }
+    for (const core::TagBlock &block : job.tags.blocks) {
+        if (!block.returned)
+            left << core::blockText(block);
+    }
+    for (const core::JobTool *tool : job.tools.out())
+        left << tool->marking.text();
+    for (const core::InterfaceState &item : job.items) {
+        for (const core::ConditionStated &stated : item.conditions)
+            left << item.listed.id.text() + u' ' + core::inWordsOf(stated);
+        if (item.stopped && item.stopped->seenBy.empty())
+            left << item.listed.id.text() + u" stopped"_s;
+        if (item.stillAttached)
+            left << item.listed.id.text() + u" attached"_s;
+        if (core::isWithoutDetails(item))
+            left << item.listed.id.text() + u" without details"_s;
+    }
+    return left.join(u", "_s);
 }
 
 bool isInspectedByOthers(const core::InterfaceState &item)
 {
+    if (core::letAloneWith(item))
+        return !item.removal;
     const auto byOther = [&](const core::Mark &mark) { return !item.actors.contains(mark.by); };
     return core::stageOf(item) == core::Stage::Inspected && std::all_of(item.acceptances.begin(), item.acceptances.end(), byOther);
 }
@@ -130,6 +183,7 @@ private slots:
             ++closed;
             for (const core::InterfaceState &item : story.job().items)
                 RC_ASSERT(isInspectedByOthers(item));
+            RC_ASSERT(leftOver(story.job()).toStdString() == "");
             for (const core::Finding &finding : story.job().findings)
                 RC_ASSERT(finding.closed.has_value());
         }));
