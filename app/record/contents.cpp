@@ -302,6 +302,7 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setReport(flow, job, u"inspections", tr("No inspection was recorded."));
     setReport(flow, job, u"findings", tr("No finding was raised."));
     setReport(flow, job, u"follow_ups");
+    setReport(flow, job, u"lessons");
     setReport(flow, job, u"handovers", tr("The job was not handed over."));
     setReport(flow, job, u"entries");
 }

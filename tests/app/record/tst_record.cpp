@@ -18,6 +18,7 @@
 
 #include "app/record/flow.hpp"
 #include "core/acts/act.hpp"
+#include "core/reports/report.hpp"
 #include "core/reports/timeline.hpp"
 #include "tests/core/reports/scene.hpp"
 
@@ -92,6 +93,11 @@ void RecordTest::everythingIsOnPaper()
                                     u"Struck by entry"_s, u"QM-4/cho"_s, u"A mount carries the unit"_s})
         QVERIFY2(all.contains(expected), qPrintable(expected));
     QVERIFY(!all.contains(u"NOT CLOSED"_s));
+    for (const core::Report &report : core::reports()) {
+        // The life of the interfaces is told zone by zone.
+        if (report.name != "life"_L1 && !report.rows(job).empty())
+            QVERIFY2(all.contains(QCoreApplication::translate("Report", report.title)), report.name.data());
+    }
 }
 
 void RecordTest::everyEntryIsOnPaper()
