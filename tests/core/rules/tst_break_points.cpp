@@ -1,32 +1,25 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/job/loose_ends.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// Where somebody stopped in the middle. That interrupted work is carried on from a known point, seen by who carries on: common practice.
 class TestBreakPoints : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QString &before, const char *act, const char *refusedBy) { QTest::newRow(name) << before << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         const QString half = u"Ana disconnects D1; Ben reconnects D1; Ben torques D1 fastener=1"_s;
         const QString left = half + u"; Ben stops D1 fastener=2"_s;
@@ -52,20 +45,7 @@ private slots:
         row("accepted where somebody stopped", u"Ana disconnects K1; Ana reconnects K1; Ana stops K1"_s, "Cho accepts K1", "break.over");
         row("accepted when it was taken up and nothing was left to do", u"Ana disconnects K1; Ana reconnects K1; Ana stops K1; Ben resumes K1"_s, "Cho accepts K1", "");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u' ' + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s) && !refusal.sentence.contains(u"%2"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// It stands for the next shift until somebody works on, and its place is worked out from the torque.
     void itStandsUntilSomebodyWorksOn()
@@ -88,11 +68,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"break.under-way", "break.seen", "break.there", "break.over"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"break_points"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestBreakPoints)

@@ -1,13 +1,14 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/job/loose_ends.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// What is physically true of an interface is shown to the next shift, and none of it counts as done. That a trial fit, hardware that has
@@ -15,19 +16,11 @@ using story::Story;
 class TestConditions : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QString &before, const char *act, const char *refusedBy) { QTest::newRow(name) << before << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         const QString off = u"Ana disconnects K1"_s;
         const QString joined = u"Ana disconnects K1; Ben reconnects K1"_s;
@@ -85,20 +78,7 @@ private slots:
         // Striking the word that set an inspection aside would bring that back.
         row("the word struck that set an inspection aside", joined + u"; Cho accepts K1; Ben states K1 condition=cannot_verify"_s, "Ana strikes entry=15", "strike.acceptance");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u' ' + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s) && !refusal.sentence.contains(u"%2"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// Positioned and hand-tight go by themselves; the rest stays until it is cleared.
     void whatGoesByItself_data()
@@ -171,11 +151,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"condition.stage", "condition.once", "condition.explained", "condition.finding", "condition.stands", "condition.worker", "condition.repaired", "condition.final", "condition.settled"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"conditions"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestConditions)

@@ -1,34 +1,27 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/acts/references.hpp"
 #include "core/reports/timeline.hpp"
 #include "core/rules/form.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// Bolts, nuts, seals and pins: nothing left over, nothing missing. The two sums are common practice.
 class TestHardware : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QByteArray &before, const QByteArray &act, const char *refusedBy) { QTest::newRow(name) << QString::fromUtf8(before) << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         const char *one = "Ana lists X1 hardware=[{\"part\":\"BOLT-6\",\"quantity\":4}]";
         row("listed with hardware", "", one, "");
@@ -99,20 +92,7 @@ private slots:
         row("found open, all new", on + "; Eva finds-open X1", "Ben reconnects X1 hardware=[{\"part\":\"BOLT-6\",\"renewed\":4,\"batch\":\"L-8\"},{\"part\":\"SEAL-28\",\"renewed\":1,\"batch\":\"L-7\"}]", "");
         row("found open, no lines", on + "; Eva finds-open X1", "Ben reconnects X1 hardware=", "hardware.lines");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u": "_s + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u'%'), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// The numbers that do not come out stand in the sentence.
     void theSentenceHasTheNumbers()
@@ -175,11 +155,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"listing.hardware", "hardware.counted", "hardware.lines", "hardware.reused", "hardware.removed", "hardware.required", "hardware.new", "hardware.batch"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"hardware"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestHardware)

@@ -1,14 +1,15 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/holds/standing.hpp"
 #include "core/job/loose_ends.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 namespace {
@@ -29,19 +30,11 @@ const QString mounted = uR"(Ana sets hung title=Mounts_carry conditions=[{"what"
 class TestHoldPoints : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QString &before, const QString &act, const char *refusedBy) { QTest::newRow(name) << before << act << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         row("a mount before its hold point", both, u"Ana disconnects M1"_s, "hold.gate");
         row("a mount behind a passed one", passed, u"Ana disconnects M1"_s, "");
@@ -96,20 +89,7 @@ private slots:
         row("a hold point struck before it matters", both, u"Ana strikes entry=12"_s, "");
         row("a hold point struck that was passed", passed, u"Ana strikes entry=12"_s, "strike.hold");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// Passed, and undermined afterwards: it has to be passed again.
     void whatUndermines_data()
@@ -260,10 +240,12 @@ private slots:
     /// Runs last: every kind of condition and every rule was seen.
     void zEveryRuleWasSeenRefusing()
     {
-        for (const char *name : {"hold.gate", "hold.conditions", "hold.statements", "hold.authority", "hold.once", "hold.known", "hold.independent", "hold.in-time", "hold.sound", "strike.hold"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
+        m_table.everyRuleWasSeen();
         QCOMPARE(core::conditionKinds().size(), 12U);
     }
+
+private:
+    RuleTable m_table{"hold_points"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestHoldPoints)

@@ -1,13 +1,14 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/job/job_test.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 namespace {
@@ -21,19 +22,11 @@ const QString tested = restored + u"; Ana tests R1 covers=D1,K1"_s;
 class TestJobTests : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QString &before, const QString &act, const char *refusedBy) { QTest::newRow(name) << before << act << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         row("passed, of what is restored", restored, u"Ana tests R1 covers=D1,K1"_s, "");
         row("of what is not restored", restored + u"; Ana disconnects C1"_s, u"Ana tests R1 covers=D1,C1"_s, "test.covers");
@@ -58,20 +51,7 @@ private slots:
         row("failed, and says nothing", restored, u"Ana tests R1 covers=D1,K1 result=failed"_s, "test.reopens");
         row("passed, and reopens", restored, u"Ana tests R1 covers=D1,K1 reopens=D1"_s, "test.reopens");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + story.refusedBy()));
-        story.tell(act);
-        QVERIFY2(story.refusedBy() == refusedBy, qPrintable(story.refusedBy() + (story.refusals().empty() ? QString() : story.refusals().front().sentence)));
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// A test says what was so; whatever is touched afterwards takes it away. Common practice: the leak check follows the last disturbance.
     void whatMakesItVoid_data()
@@ -120,11 +100,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"test.new", "test.covers", "test.values", "test.reopens"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"job_tests"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestJobTests)

@@ -1,27 +1,22 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/job/admit.hpp"
 #include "core/job/doubtful.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/rules/measuring.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// What is measured, against what the list and the job ask for: for each rule a case that is admitted and the nearest that is not.
 class TestMeasuring : public QObject {
     Q_OBJECT
-
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
 
 private slots:
     void eachRule_data()
@@ -341,12 +336,7 @@ private slots:
         QFETCH(QString, refusedBy);
         Story story(before, factsOf(job));
         QCOMPARE(story.refusedSentence(), QString());
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
+        m_table.tell(story, act, refusedBy);
     }
 
     /// Each reading is as good as the last disturbance: passes begin again.
@@ -483,12 +473,7 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"torque.pass", "torque.order", "torque.drag", "torque.nut", "wrench.adapter", "wrench.setting", "torque.turn", "listing.passes", "listing.order",
-                                 "listing.turn-and-drag", "torque.drag-kept", "bonding.after-torque", "listing.bonding-readings", "listing.leak", "bonding.readings", "bonding.lead-zero", "lift.limits", "lift.points", "lift.day", "lift.weight", "weight.once", "weight.as-lifted", "servicing.band", "weight.balance", "leak.asked-for", "leak.told", "leak.after-torque", "leak.limit"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
 
 private:
     static core::json::Object factsOf(const QString &job)
@@ -507,6 +492,7 @@ private:
         }
         return facts;
     }
+    RuleTable m_table{"measuring"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestMeasuring)

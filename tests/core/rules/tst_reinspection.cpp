@@ -1,12 +1,13 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// The inspection of one's own work where nobody else is there. AMC4 145.A.48(b), paragraph (d): by the same person, only where it was not to be
@@ -15,19 +16,11 @@ using story::Story;
 class TestReinspection : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QString &before, const char *act, const char *refusedBy) { QTest::newRow(name) << before << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         const QString done = u"Ana disconnects K1; Ben reconnects K1"_s;
         row("nobody else is there", done, "Ben repeats K1", "");
@@ -49,27 +42,13 @@ private slots:
         row("twice", done + u"; Ben repeats K1"_s, "Ben repeats K1", "inspection.once independence.second-person");
         row("struck by the lead, as any inspector's word", done + u"; Ben repeats K1"_s, "Ana strikes entry=14", "strike.by");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before, {{u"reinspection"_s, u"allowed"_s}, {u"reinspection_pause"_s, 1}});
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u' ' + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s) && !refusal.sentence.contains(u"%2"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask({{u"reinspection"_s, u"allowed"_s}, {u"reinspection_pause"_s, 1}}); }
 
     /// Off by default.
     void aJobAllowsIt()
     {
-        Story story(u"Ana disconnects K1; Ben reconnects K1; Ben repeats K1"_s);
-        QCOMPARE(story.refusedBy(), u"reinspection.allowed"_s);
-        namesSeenRefusing().insert(story.refusedBy());
+        Story story(u"Ana disconnects K1; Ben reconnects K1"_s);
+        m_table.tell(story, u"Ben repeats K1"_s, u"reinspection.allowed"_s);
         Story refused(u"Ana disconnects K1; Ben reconnects K1; Ben repeats K1"_s, {{u"reinspection"_s, u"refused"_s}});
         QCOMPARE(refused.refusedBy(), u"reinspection.allowed"_s);
     }
@@ -95,11 +74,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"reinspection.allowed", "reinspection.own-work", "reinspection.nobody-else", "reinspection.approver", "reinspection.pause"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"reinspection"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestReinspection)

@@ -1,31 +1,24 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// Tags that are counted out to the job and in again. Common practice.
 class TestTags : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QByteArray &before, const char *act, const char *refusedBy) { QTest::newRow(name) << QString::fromUtf8(before) << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         row("a block", "", "Ana issues-tags first=1 last=20", "");
         row("a block, not by the lead", "", "Ben issues-tags first=1 last=20", "crew.lead");
@@ -85,20 +78,7 @@ private slots:
         row("an issue that was returned, struck", "Ana issues-tags; Ana returns-tags", "Ana strikes entry=12", "strike.tags");
         row("a return by mistake, struck", "Ana issues-tags; Ana returns-tags", "Ana strikes entry=13", "");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u": "_s + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u'%'), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// A block that is out is a loose end, and the next tag comes from it.
     void aBlockThatIsOutIsLoose()
@@ -125,11 +105,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"tags.block", "tags.from-block", "tags.out", "tags.hanging", "tags.counted", "tag.hung", "strike.tags"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"tags"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestTags)

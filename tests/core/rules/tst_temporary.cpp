@@ -1,32 +1,25 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/job/loose_ends.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// What is put on for the job, and the round that a second person walks.
 class TestTemporary : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const char *before, const char *act, const char *refusedBy) { QTest::newRow(name) << QString::fromUtf8(before) << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         row("applied", "", "Ben applies I1", "");
         row("applied under a number that is taken", "Ben applies I1", "Ana applies I1", "temporary.new");
@@ -111,20 +104,7 @@ private slots:
         row("given up, and a blank of its openings left in", (away + "; Ana gives-up").constData(), "Ben positions shipping_blanks_removed=3", "unit.shipping-blanks");
         row("in its place, another plate", (away + "; Ana receives").constData(), "Ben positions serial=X-1", "unit.serial");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// What is still applied stands as a loose end, whose owner clears it.
     void whatIsAppliedIsLoose()
@@ -156,11 +136,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"temporary.new", "temporary.applied", "lockout.own", "lockout.to", "walkround.off", "walkround.free", "walkround.attached", "walkround.second-person", "unit.serial", "unit.order", "unit.free", "unit.shipping-blanks", "accessory.new", "accessory.open", "accessory.serial", "accessory.free", "accessory.replacement", "job.reversed-once"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"temporary"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestTemporary)

@@ -1,33 +1,26 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/acts/references.hpp"
 #include "core/holds/condition.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// Tools that went out to the job, are counted, and come back. Common practice.
 class TestTools : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QByteArray &before, const char *act, const char *refusedBy) { QTest::newRow(name) << QString::fromUtf8(before) << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         row("a hand tool", "", "Ben issues R-14", "");
         row("a hand tool by an inspector", "", "Eva issues R-14", "");
@@ -82,20 +75,7 @@ private slots:
         row("an issue that is missing, struck", "Ben issues R-14; Ben misses R-14", "Ana strikes entry=12", "strike.tool");
         row("an issue after the count, struck", "Ben issues R-14; Ben counts; Ben issues R-15", "Ben strikes entry=14", "");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u": "_s + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u'%'), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// A count that does not come out says what is missing and what is too much.
     void theCountSaysWhich()
@@ -193,11 +173,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"tool.marked", "tool.in", "tool.out", "tool.kit", "tool.count", "tool.missed", "strike.tool"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"tools"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestTools)

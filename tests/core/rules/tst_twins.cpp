@@ -1,12 +1,13 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// Look-alikes that could be crossed are verified as a pair, by the designations of both halves of each, by somebody who joined none of them.
@@ -14,19 +15,11 @@ using story::Story;
 class TestTwins : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QString &before, const char *act, const char *refusedBy) { QTest::newRow(name) << before << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         const QString twins = u"Ana lists T1 twin_group=sense aircraft_half=P7 unit_half=J7; Ana lists T2 twin_group=sense aircraft_half=P8 unit_half=J8; Ana disconnects T1; Ana disconnects T2; Ben reconnects T1"_s;
         const QString joined = twins + u"; Ben reconnects T2"_s;
@@ -51,20 +44,7 @@ private slots:
         row("twins without designations, accepted", u"Ana disconnects F1; Ana reconnects F1; Ana torques F1"_s, "Cho accepts F1", "");
         row("the twin does not apply", u"Ana lists T1 twin_group=sense aircraft_half=P7 unit_half=J7; Ana lists T2 twin_group=sense aircraft_half=P8 unit_half=J8; Ana disconnects T1; Ben reconnects T1; Ben finds-inapplicable T2"_s, "Cho accepts T1", "");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u' ' + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s) && !refusal.sentence.contains(u"%2"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// A verification is a loose end of each twin that waits for its inspection, and falls with what it rests on.
     void itIsLooseUntilVerified()
@@ -85,11 +65,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"twins.asked-for", "twins.joined", "twins.read", "twins.another-person", "twins.verified"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"twins"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestTwins)

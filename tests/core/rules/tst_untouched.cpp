@@ -1,13 +1,14 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QSet>
 #include <QTest>
 
 #include "core/holds/standing.hpp"
+#include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
+using story::RuleTable;
 using story::Story;
 
 /// What is on the list and was never touched, or does not apply. That a line which does not apply is marked so by somebody, with a reason, and
@@ -15,19 +16,11 @@ using story::Story;
 class TestUntouched : public QObject {
     Q_OBJECT
 
-    static QSet<QString> &namesSeenRefusing()
-    {
-        static QSet<QString> names;
-        return names;
-    }
-
 private slots:
     void eachRule_data()
     {
-        QTest::addColumn<QString>("before");
-        QTest::addColumn<QString>("act");
-        QTest::addColumn<QString>("refusedBy");
-        const auto row = [](const char *name, const QString &before, const char *act, const char *refusedBy) { QTest::newRow(name) << before << QString::fromUtf8(act) << QString::fromLatin1(refusedBy); };
+        RuleTable::columns();
+        const auto row = &RuleTable::row;
 
         row("undisturbed, seen by a technician", {}, "Ben finds-undisturbed K1", "");
         row("undisturbed, seen by an inspector", {}, "Eva finds-undisturbed K1", "");
@@ -56,20 +49,7 @@ private slots:
         row("the unit off, one not applicable", off + u"; Ben finds-inapplicable K1"_s, "Ana takes-off", "");
         row("the unit off, one undisturbed", off + u"; Ben finds-undisturbed K1"_s, "Ana takes-off", "unit.free");
     }
-    void eachRule()
-    {
-        QFETCH(QString, before);
-        QFETCH(QString, act);
-        QFETCH(QString, refusedBy);
-        Story story(before);
-        QVERIFY2(story.refusedSentence().isEmpty(), qPrintable(story.refusedSentence() + u' ' + story.refusedBy()));
-        story.tell(act);
-        QCOMPARE(story.refusedBy(), refusedBy);
-        for (const core::Refusal &refusal : story.refusals()) {
-            QVERIFY2(!refusal.sentence.isEmpty() && !refusal.sentence.contains(u"%1"_s) && !refusal.sentence.contains(u"%2"_s), qPrintable(refusal.sentence));
-            namesSeenRefusing().insert(refusal.rule);
-        }
-    }
+    void eachRule() { m_table.ask(); }
 
     /// Loose ends, and when what was said ends.
     void whatIsLoose_data()
@@ -120,11 +100,10 @@ private slots:
     }
 
     /// Runs last.
-    void zEveryRuleWasSeenRefusing()
-    {
-        for (const char *name : {"untouched.never-undone", "untouched.once", "untouched.inspector", "notapplicable.stated", "notapplicable.second-person"})
-            QVERIFY2(namesSeenRefusing().contains(QString::fromLatin1(name)), name);
-    }
+    void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
+
+private:
+    RuleTable m_table{"untouched"_L1};
 };
 
 QTEST_GUILESS_MAIN(TestUntouched)
