@@ -122,6 +122,10 @@ QStringList noCautions();
 
 /// What an interface list says of an interface, for the acts that list one.
 std::vector<Field> listingFields();
+/// How an interface was when it was undone.
+Field asFoundField(Needed needed);
+/// The hardware that came off with it.
+Field hardwareRemovedField();
 
 /// The mark of an entry.
 Mark markOf(const Statement &said);

@@ -33,8 +33,7 @@ bool state(JobState &job, const Statement &said)
     const auto condition = parseCondition(said.body.text(u"condition"));
     if (!item || !condition || standingCondition(*item, *condition))
         return false;
-    const bool isOff = item->removal && !item->restoration;
-    if ((*condition == Condition::Positioned || *condition == Condition::Temporary) && !isOff)
+    if ((*condition == Condition::Positioned || *condition == Condition::Temporary) && !isOff(*item))
         return false;
     const auto finding = FindingId::parse(said.body.text(u"finding"));
     item->conditions.push_back({markOf(said), *condition, said.body.text(u"reason"), said.body.text(u"fasteners"), said.body.text(u"to_come_out"), finding});
@@ -60,8 +59,10 @@ bool clear(JobState &job, const Statement &said)
         return false;
     std::erase_if(item->conditions, [&](const ConditionStated &one) { return one.condition == *condition; });
     item->settled = markOf(said);
-    if (isDoneByHand(*condition))
+    if (isDoneByHand(*condition)) {
         addActors(*item, said);
+        item->walkedRound.reset();
+    }
     if (*condition == Condition::SlaveHardware && item->restoration) {
         for (const PersonId &helper : peopleIn(said.body, u"helpers"))
             item->restoration->joinedBy.insert(helper);
@@ -79,7 +80,7 @@ std::vector<Act> conditionActs()
     const auto known = Needed::IfKnown;
     return {
         {"condition.stated"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "State its condition"), QT_TRANSLATE_NOOP("Act", "Condition stated"),
-         {choice("condition"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Condition"), {"positioned"_L1, "hand-tight"_L1, "temporary"_L1, "slave hardware"_L1, "damaged"_L1, "cannot verify"_L1}),
+         {choice("condition"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Condition"), conditionTexts(Which::All)),
           field("reason"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Why, or what was seen")),
           field("fasteners"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Which fasteners")),
           field("to_come_out"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Slave hardware: the pieces that have to come out")),
@@ -87,7 +88,7 @@ std::vector<Act> conditionActs()
           field("done_by"_L1, FieldType::Person, known, QT_TRANSLATE_NOOP("Field", "By whom, if not you"), "person"_L1)},
          &state, &noCautions, {}},
         {"condition.cleared"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Clear its condition"), QT_TRANSLATE_NOOP("Act", "Condition cleared"),
-         {choice("condition"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Condition"), {"temporary"_L1, "slave hardware"_L1, "damaged"_L1, "cannot verify"_L1}),
+         {choice("condition"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Condition"), conditionTexts(Which::Unsettling)),
           field("how"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How it was undone, made final, repaired or verified")),
           field("helpers"_L1, FieldType::People, known, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1)},
          &clear, &noCautions, {}},

@@ -19,7 +19,7 @@ bool set(JobState &job, const Statement &said)
     const auto id = HoldId::parse(said.subject.value_or(QString()));
     if (!id)
         return false;
-    HoldPoint hold = holdIn(*id, said.body, markOf(said));
+    HoldPoint hold = holdIn(*id, said.body);
     if (HoldPoint *known = job.hold(*id))
         *known = std::move(hold);
     else

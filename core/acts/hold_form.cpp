@@ -75,9 +75,9 @@ std::optional<QString> faultOfMembers(const json::Object &object, const Member (
 
 } // namespace
 
-HoldPoint holdIn(const HoldId &id, const json::Object &body, const Mark &setBy)
+HoldPoint holdIn(const HoldId &id, const json::Object &body)
 {
-    HoldPoint hold{id, setBy, body.text(u"title"), {}, {}, body.texts(u"statements"), body.text(u"authority"), body.isTrue(u"independent"), std::nullopt};
+    HoldPoint hold{id, body.text(u"title"), {}, {}, body.texts(u"statements"), body.text(u"authority"), body.isTrue(u"independent"), std::nullopt};
     for (const json::Object &object : objectsIn(body, u"conditions"))
         hold.conditions.push_back(conditionIn(object));
     for (const json::Object &object : objectsIn(body, u"gates"))

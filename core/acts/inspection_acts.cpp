@@ -35,6 +35,7 @@ bool reject(JobState &job, const Statement &said)
         // As it was found stays true; no tag hangs on it and no blank is in it until somebody undoes it and says so. What was on comes off again.
         item->removal = Removal{markOf(said), item->removal->asFound, {}, 0, item->removal->foundOpen, hardwareOn(item->restoration->hardware)};
         item->restoration.reset();
+        dropWhatGoesWithUndoing(*item);
     }
     reopenWhatRestsOn(job, *item);
     return true;

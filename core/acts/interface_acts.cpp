@@ -25,6 +25,7 @@ bool list(JobState &job, const Statement &said)
     job.items.push_back({.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {},
                          .torque = {}, .bonding = {}, .safetying = {}, .leak = {}, .acceptances = {}, .rejection = {}, .disturbed = {},
                          .actors = {}, .torqueTakenOverBy = {}, .photos = {}, .walkedRound = {}, .stillAttached = {}});
+    reopenTwins(job, *job.item(*id)); // its look-alikes have one more to be told from
     return true;
 }
 
@@ -40,7 +41,7 @@ bool undo(JobState &job, const Statement &said, bool foundOpen)
     item->stillAttached.reset();
     item->undisturbed.reset();
     item->notApplicable.reset();
-    dropPassingConditions(*item);
+    dropWhatGoesWithUndoing(*item);
     voidWhatWasShown(*item);
     if (!foundOpen) // whoever found it open did not open it
         addActors(*item, said);
@@ -73,6 +74,7 @@ bool reconnect(JobState &job, const Statement &said)
                                     body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
                                     body.text(u"unit_half"), hardwareUsesIn(body)};
     item->stillAttached.reset(); // what held it is a part of the joint again
+    item->walkedRound.reset();
     item->restoration->joinedBy.insert(said.author);
     for (const PersonId &helper : peopleIn(body, u"helpers"))
         item->restoration->joinedBy.insert(helper);
@@ -114,8 +116,6 @@ const Field doneAt = field("done_at"_L1, FieldType::Moment, Needed::IfKnown, QT_
 
 const Field partColumn = field("part"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Part number"), "part"_L1);
 const Field quantityColumn = field("quantity"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Number"));
-
-const std::vector<QLatin1String> conditions = {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1};
 
 } // namespace
 
@@ -164,11 +164,15 @@ std::vector<Field> listingFields()
     };
 }
 
+Field asFoundField(Needed needed) { return choice("as_found"_L1, needed, QT_TRANSLATE_NOOP("Field", "As found"), {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1}); }
+
+Field hardwareRemovedField() { return records("hardware_removed"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Hardware that came off"), {partColumn, quantityColumn}); }
+
 std::vector<Act> interfaceActs()
 {
     const Field tag = field("tag"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Tag"));
     const Field blanks = field("blanks_fitted"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Blanks fitted"));
-    const Field removed = records("hardware_removed"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Hardware that came off"), {partColumn, quantityColumn});
+    const Field removed = hardwareRemovedField();
     const Field used = records("hardware"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "What became of the hardware"),
                                {partColumn,
                                 field("reused"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Reused")),
@@ -180,11 +184,11 @@ std::vector<Act> interfaceActs()
          QT_TRANSLATE_NOOP("Act", "Listed"), listingFields(), &list, &noCautions, {}},
         {"interface.disconnected"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Disconnect"),
          QT_TRANSLATE_NOOP("Act", "Disconnected"),
-         {tag, blanks, choice("as_found"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "As found"), conditions), removed, helpers, remarks, doneAt},
+         {tag, blanks, asFoundField(Needed::Always), removed, helpers, remarks, doneAt},
          &disconnect, &noCautions, {}},
         {"interface.found_open"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Found open"),
          QT_TRANSLATE_NOOP("Act", "Found open"),
-         {tag, blanks, choice("as_found"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "As found"), conditions),
+         {tag, blanks, asFoundField(Needed::Always),
           field("finding"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Finding number")),
           field("evidence"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What was seen")), removed},
          &findOpen, &noCautions, {}},

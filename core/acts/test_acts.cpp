@@ -25,8 +25,9 @@ bool record(JobState &job, const Statement &said)
         return false;
     const json::Object &body = said.body;
     const bool hasPassed = body.text(u"result") == u"passed";
-    job.tests.push_back({*id, markOf(said), body.text(u"what"), body.text(u"name"), interfacesIn(body, u"covers"), testValuesIn(body), hasPassed});
-    for (const InterfaceId &reopened : hasPassed ? std::vector<InterfaceId>() : interfacesIn(body, u"reopens")) {
+    job.tests.push_back({*id, markOf(said), body.text(u"what"), body.text(u"name"), interfacesIn(body, u"covers"), testValuesIn(body), hasPassed, hasPassed ? std::vector<InterfaceId>() : interfacesIn(body, u"reopens")});
+    const std::vector<InterfaceId> reopens = job.tests.back().reopens;
+    for (const InterfaceId &reopened : reopens) {
         const InterfaceState *item = std::as_const(job).item(reopened);
         if (item && item->restoration)
             disturb(job, reopened, markOf(said));
@@ -50,7 +51,7 @@ QStringList testCautions()
 std::vector<Act> testActs()
 {
     return {{"test.recorded"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::NewTest, QT_TRANSLATE_NOOP("Act", "Record a test"), QT_TRANSLATE_NOOP("Act", "Tested"),
-             {choice("what"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Test"), {"ground run"_L1, "functional test"_L1, "leak check"_L1}),
+             {choice("what"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Test"), {testSorts.begin(), testSorts.end()}),
               field("name"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Of what")),
               choice("result"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Result"), {"passed"_L1, "failed"_L1}),
               field("covers"_L1, FieldType::Interfaces, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Interfaces that it covers; none: all")),

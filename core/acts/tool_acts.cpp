@@ -80,7 +80,7 @@ std::vector<Act> toolActs()
     const Field remarks = field("remarks"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Remarks"));
     return {
         {"tool.issued"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::NewJobTool, QT_TRANSLATE_NOOP("Act", "Issue a tool"), QT_TRANSLATE_NOOP("Act", "Tool issued to the job:"),
-         {choice("sort"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Sort"), {"measuring tool"_L1, "hand tool"_L1, "kit"_L1}),
+         {choice("sort"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Sort"), {jobToolSortText(JobToolSort::Measuring), jobToolSortText(JobToolSort::Hand), jobToolSortText(JobToolSort::Kit)}),
           field("name"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "What it is")),
           field("pieces"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Pieces, of a kit")),
           field("holder"_L1, FieldType::Person, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Who has it"), "person"_L1), remarks},

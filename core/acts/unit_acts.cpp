@@ -31,9 +31,10 @@ bool receive(JobState &job, const Statement &said)
 
 bool position(JobState &job, const Statement &said)
 {
-    if (job.unit.up || !job.unit.off || !job.unit.in)
+    const QString serial = said.body.text(u"serial");
+    if (job.unit.up || !job.unit.off || (!job.unit.in && !job.reversed) || serial != serialToPutUp(job))
         return false;
-    job.unit.up = UnitUp{markOf(said), said.body.text(u"serial"), said.body.integer(u"shipping_blanks_removed").value_or(0)};
+    job.unit.up = UnitUp{markOf(said), serial, said.body.integer(u"shipping_blanks_removed").value_or(0)};
     return true;
 }
 

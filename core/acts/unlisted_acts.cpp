@@ -40,8 +40,18 @@ bool detail(JobState &job, const Statement &said)
         return false;
     item->listed = listingIn(item->listed.id, said.body);
     item->unlisted->detailed = markOf(said);
+    if (item->removal)
+        item->removal->hardware = hardwareRemovedIn(said.body); // when it was undone nobody had time to count
     reopenTwins(job, *item); // its look-alikes have one more to be told from
     return true;
+}
+
+/// What a list says, and what was counted at the undoing.
+std::vector<Field> detailFields()
+{
+    std::vector<Field> fields = listingFields();
+    fields.push_back(hardwareRemovedField());
+    return fields;
 }
 
 } // namespace
@@ -57,12 +67,12 @@ std::vector<Act> unlistedActs()
           field("zone"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Zone")),
           field("tag"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Tag")),
           field("blanks_fitted"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Blanks fitted")),
-          choice("as_found"_L1, known, QT_TRANSLATE_NOOP("Field", "As found"), {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1}),
+          asFoundField(known),
           field("helpers"_L1, FieldType::People, known, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1),
           field("remarks"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Remarks")),
           field("done_at"_L1, FieldType::Moment, known, QT_TRANSLATE_NOOP("Field", "Done at, if earlier"))},
          &logUnlisted, &noCautions, {}},
-        {"interface.detailed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Give its details"), QT_TRANSLATE_NOOP("Act", "Details given"), listingFields(), &detail,
+        {"interface.detailed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Give its details"), QT_TRANSLATE_NOOP("Act", "Details given"), detailFields(), &detail,
          &noCautions, {}},
     };
 }

@@ -11,13 +11,10 @@ namespace {
 
 using namespace Qt::StringLiterals;
 
-/// Off, and not joined again.
-bool isOff(const InterfaceState *item) { return item && item->removal && !item->restoration; }
-
 bool confirmFree(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!isOff(item) || item->stillAttached || item->actors.contains(said.author))
+    if (!item || !isOff(*item) || item->stillAttached || isHeldInPlace(*item) || item->actors.contains(said.author))
         return false;
     item->walkedRound = markOf(said);
     return true;
@@ -26,7 +23,7 @@ bool confirmFree(JobState &job, const Statement &said)
 bool findAttached(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!isOff(item))
+    if (!item || !isOff(*item))
         return false;
     item->stillAttached = StillAttached{markOf(said), said.body.text(u"what")};
     item->walkedRound.reset();
@@ -36,7 +33,7 @@ bool findAttached(JobState &job, const Statement &said)
 bool free(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
-    if (!isOff(item) || !item->stillAttached)
+    if (!item || !isOff(*item) || !item->stillAttached)
         return false;
     item->stillAttached.reset();
     item->walkedRound.reset();

@@ -35,7 +35,7 @@ QString named(const HoldCondition &condition) { return QStringList(condition.nam
 
 std::optional<QString> liftFault(const HoldCondition &condition)
 {
-    const bool isUnit = condition.names.size() == 1 && (condition.names.front() == u"outgoing" || condition.names.front() == u"incoming");
+    const bool isUnit = condition.which.isEmpty() && condition.names.size() == 1 && (condition.names.front() == u"outgoing" || condition.names.front() == u"incoming");
     return isUnit ? std::nullopt : std::optional(tr(QT_TRANSLATE_NOOP("Hold", "A lift is planned for the outgoing or for the incoming unit: name one.")));
 }
 
@@ -48,7 +48,7 @@ ConditionFound liftFound(const JobState &job, const HoldCondition &condition)
 
 std::optional<QString> servicedFault(const HoldCondition &condition)
 {
-    return condition.names.size() == 1 ? std::nullopt : std::optional(tr(QT_TRANSLATE_NOOP("Hold", "Name one system that is serviced.")));
+    return condition.which.isEmpty() && condition.names.size() == 1 ? std::nullopt : std::optional(tr(QT_TRANSLATE_NOOP("Hold", "Name one system that is serviced.")));
 }
 
 QString servicedSaid(const HoldCondition &condition) { return tr(QT_TRANSLATE_NOOP("Hold", "Serviced: %1.")).arg(named(condition)); }
@@ -60,7 +60,7 @@ ConditionFound servicedFound(const JobState &job, const HoldCondition &condition
 
 std::optional<QString> nameless(const HoldCondition &condition)
 {
-    return condition.names.empty() ? std::nullopt : std::optional(tr(QT_TRANSLATE_NOOP("Hold", "This condition names nothing.")));
+    return condition.which.isEmpty() && condition.names.empty() ? std::nullopt : std::optional(tr(QT_TRANSLATE_NOOP("Hold", "This condition names nothing.")));
 }
 
 QString weighedSaid(const HoldCondition &) { return tr(QT_TRANSLATE_NOOP("Hold", "The weight change is recorded.")); }
@@ -100,7 +100,7 @@ ConditionFound findingsFound(const JobState &job, const HoldCondition &)
 
 std::optional<QString> passedFault(const HoldCondition &condition)
 {
-    return condition.names.empty() ? std::optional(tr(QT_TRANSLATE_NOOP("Hold", "Name the hold points that come first."))) : std::nullopt;
+    return !condition.which.isEmpty() || condition.names.empty() ? std::optional(tr(QT_TRANSLATE_NOOP("Hold", "Name the hold points that come first, and nothing else."))) : std::nullopt;
 }
 
 QString passedSaid(const HoldCondition &condition) { return tr(QT_TRANSLATE_NOOP("Hold", "Passed before: %1.")).arg(named(condition)); }

@@ -27,7 +27,7 @@ std::optional<QString> faultOf(const NamedHold &hold)
         return refusals.front().sentence;
     if (const auto fault = faultOfHoldForm(hold.body))
         return fault;
-    for (const HoldCondition &condition : holdIn(hold.id, hold.body, {0, *somebody, Instant::fromMilliseconds(0)}).conditions) {
+    for (const HoldCondition &condition : holdIn(hold.id, hold.body).conditions) {
         if (const auto fault = core::faultOf(condition))
             return fault;
     }

@@ -20,8 +20,7 @@ QString named(const HoldCondition &condition) { return QStringList(condition.nam
 
 std::optional<QString> fault(const HoldCondition &condition)
 {
-    constexpr QLatin1String sorts[] = {"ground run"_L1, "functional test"_L1, "leak check"_L1};
-    const bool isSort = condition.names.size() == 1 && std::any_of(std::begin(sorts), std::end(sorts), [&](QLatin1String sort) { return condition.names.front() == sort; });
+    const bool isSort = condition.names.size() == 1 && std::any_of(testSorts.begin(), testSorts.end(), [&](QLatin1String sort) { return condition.names.front() == sort; });
     return isSort && condition.which.isEmpty() ? std::nullopt : std::optional(tr(QT_TRANSLATE_NOOP("Hold", "A condition on tests names one sort: ground run, functional test or leak check.")));
 }
 

@@ -40,11 +40,10 @@ const ConditionLine &lineOf(Condition condition)
 
 bool passes(const InterfaceState &item, Condition condition)
 {
-    const bool isOff = item.removal && !item.restoration;
     if (condition == Condition::Positioned)
         return item.restoration.has_value();
     if (condition == Condition::HandTight)
-        return !isOff && (!item.restoration || !asksFor(item.listed, "torque") || !missingTorque(item));
+        return !isOff(item) && (!item.restoration || !asksFor(item.listed, "torque") || !missingTorque(item));
     return false;
 }
 
@@ -62,6 +61,16 @@ QString conditionWord(Condition condition) { return tr(lineOf(condition).word); 
 
 bool isUnsettling(Condition condition) { return lineOf(condition).isUnsettling; }
 
+std::vector<QLatin1String> conditionTexts(Which which)
+{
+    std::vector<QLatin1String> texts;
+    for (const ConditionLine &line : conditionLines) {
+        if (which == Which::All || line.isUnsettling)
+            texts.push_back(line.text);
+    }
+    return texts;
+}
+
 const ConditionStated *standingCondition(const InterfaceState &item, Condition condition)
 {
     const auto &all = item.conditions;
@@ -78,7 +87,7 @@ const ConditionStated *unsettled(const InterfaceState &item)
 
 bool isHeldInPlace(const InterfaceState &item)
 {
-    return item.removal && !item.restoration && (standingCondition(item, Condition::Temporary) || standingCondition(item, Condition::HandTight));
+    return isOff(item) && (standingCondition(item, Condition::Temporary) || standingCondition(item, Condition::HandTight));
 }
 
 QString inWordsOf(const ConditionStated &stated)
@@ -97,6 +106,11 @@ QString inWordsOf(const ConditionStated &stated)
 void dropPassingConditions(InterfaceState &item)
 {
     std::erase_if(item.conditions, [&](const ConditionStated &one) { return passes(item, one.condition); });
+}
+
+void dropWhatGoesWithUndoing(InterfaceState &item)
+{
+    std::erase_if(item.conditions, [](const ConditionStated &one) { return !isUnsettling(one.condition); });
 }
 
 } // namespace core

@@ -49,13 +49,20 @@ const ConditionStated *standingCondition(const InterfaceState &item, Condition c
 const ConditionStated *unsettled(const InterfaceState &item);
 bool isUnsettling(Condition condition);
 
+/// All of them as they stand in entries, or those alone that somebody has to clear.
+enum class Which { All, Unsettling };
+std::vector<QLatin1String> conditionTexts(Which which);
+
 /// True for an interface that is logged as off and is held all the same: for a trial, or by hand.
 bool isHeldInPlace(const InterfaceState &item);
 
 /// A sentence for a list: "Slave hardware: two bolts of the old mount have to come out (not delivered yet)."
 QString inWordsOf(const ConditionStated &stated);
 
-/// For when hands are on the interface again. What goes by itself goes: undone, joined, or torqued as far as it asks for.
+/// For when hands are on the interface again. What goes by itself goes: joined, or torqued as far as it asks for.
 void dropPassingConditions(InterfaceState &item);
+
+/// For when an interface is undone: what was said of how far it was joined is over; what needs somebody to clear it stands.
+void dropWhatGoesWithUndoing(InterfaceState &item);
 
 } // namespace core

@@ -32,7 +32,6 @@ struct HoldGate {
 /// A signed gate in the middle of the job. Its conditions are computed; the signature is a person's.
 struct HoldPoint {
     HoldId id;
-    Mark setBy;
     QString title;
     std::vector<HoldCondition> conditions;
     std::vector<HoldGate> gates;

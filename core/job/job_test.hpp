@@ -3,8 +3,10 @@
 
 #pragma once
 
+#include <QLatin1String>
 #include <QString>
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -23,15 +25,19 @@ struct TestValue {
     bool operator==(const TestValue &) const = default;
 };
 
-/// A test of what was restored: a run, a functional check, a leak check of a system.
+/// Runs, functional checks and leak checks of a system, as they stand in entries.
+inline constexpr std::array testSorts = {QLatin1String("ground run"), QLatin1String("functional test"), QLatin1String("leak check")};
+
+/// A test of what was restored.
 struct JobTest {
     TestId id;
     Mark mark;
-    QString what; ///< `ground run`, `functional test`, `leak check`
+    QString what; ///< of testSorts
     QString name;
     std::vector<InterfaceId> covers; ///< empty: every interface of the list
     std::vector<TestValue> values;
     bool hasPassed;
+    std::vector<InterfaceId> reopens{}; ///< failed: what has to be worked on again
     bool operator==(const JobTest &) const = default;
 };
 

@@ -21,12 +21,12 @@ auto lastOf(Issues &issues, const ToolId &marking) -> decltype(issues.data())
 
 } // namespace
 
-QString jobToolSortText(JobToolSort sort)
+QLatin1String jobToolSortText(JobToolSort sort)
 {
     switch (sort) {
-    case JobToolSort::Measuring: return u"measuring tool"_s;
-    case JobToolSort::Hand: return u"hand tool"_s;
-    case JobToolSort::Kit: return u"kit"_s;
+    case JobToolSort::Measuring: return "measuring tool"_L1;
+    case JobToolSort::Hand: return "hand tool"_L1;
+    case JobToolSort::Kit: return "kit"_L1;
     }
     Q_UNREACHABLE();
 }

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <QLatin1String>
 #include <QString>
 
 #include <optional>
@@ -20,7 +21,7 @@ enum class JobToolSort {
 };
 
 /// As it stands in entries: `measuring tool`, `hand tool`, `kit`.
-QString jobToolSortText(JobToolSort sort);
+QLatin1String jobToolSortText(JobToolSort sort);
 std::optional<JobToolSort> parseJobToolSort(QStringView text);
 
 /// A tool that is neither in the hand nor back. Its finding stops closure until it is disposed of.

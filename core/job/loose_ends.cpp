@@ -221,6 +221,16 @@ json::Array openAtHandover(const JobState &job)
         if (!test->hasPassed || whyVoid(job, *test))
             open.emplace_back(json::Object{{QStringLiteral("test"), test->id.text()}, {QStringLiteral("state"), test->hasPassed ? QStringLiteral("void") : QStringLiteral("failed")}});
     }
+    for (const JobTool *tool : job.tools.out())
+        open.emplace_back(json::Object{{QStringLiteral("tool"), tool->marking.text()}, {QStringLiteral("name"), tool->name}});
+    for (const TagBlock &block : job.tags.blocks) {
+        if (!block.returned)
+            open.emplace_back(json::Object{{QStringLiteral("tags"), blockText(block)}});
+    }
+    for (const Accessory &accessory : job.accessories) {
+        if (!accessory.isPlaced())
+            open.emplace_back(json::Object{{QStringLiteral("accessory"), accessory.id.text()}, {QStringLiteral("name"), accessory.name}});
+    }
     for (const Finding &finding : job.findings) {
         if (!finding.closed)
             open.emplace_back(json::Object{{QStringLiteral("finding"), finding.id.text()}, {QStringLiteral("description"), finding.description}});

@@ -31,7 +31,7 @@ Reached disconnectedWith(const InterfaceState &item)
 {
     if (isNotApplicable(item))
         return letAloneWith(item);
-    return item.removal && !item.restoration && !item.stillAttached && !isHeldInPlace(item) ? Reached(item.removal->mark.seq) : std::nullopt;
+    return isOff(item) && !item.stillAttached && !isHeldInPlace(item) ? Reached(item.removal->mark.seq) : std::nullopt;
 }
 
 Reached walkedRoundWith(const InterfaceState &item)

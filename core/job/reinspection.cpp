@@ -16,14 +16,6 @@ const Reinspection *reinspectionBehind(const InterfaceState &item, const Mark &a
     return at == all.end() ? nullptr : &*at;
 }
 
-qsizetype reinspectionsOf(const JobState &job)
-{
-    qsizetype count = 0;
-    for (const InterfaceState &item : job.items)
-        count += static_cast<qsizetype>(item.reinspections.size());
-    return count;
-}
-
 std::optional<Mark> lastWorkOn(const InterfaceState &item)
 {
     std::optional<Mark> last;

@@ -25,9 +25,6 @@ struct JobState;
 /// The re-inspection behind an acceptance, or nullptr where an independent person made it.
 const Reinspection *reinspectionBehind(const InterfaceState &item, const Mark &acceptance);
 
-/// How many acceptances that count are re-inspections.
-qsizetype reinspectionsOf(const JobState &job);
-
 /// The last entry by which somebody worked on the interface, or nothing.
 std::optional<Mark> lastWorkOn(const InterfaceState &item);
 

@@ -214,6 +214,9 @@ struct InterfaceState {
     bool operator==(const InterfaceState &) const = default;
 };
 
+/// Undone, and not joined since.
+inline bool isOff(const InterfaceState &item) { return item.removal && !item.restoration; }
+
 struct Finding {
     FindingId id;
     Mark raised;
@@ -239,7 +242,8 @@ struct Handover {
     bool operator==(const Handover &) const = default;
 };
 
-/// Something that is due after closure: a torque to be checked again after some hours, a look after the first flight.
+/// Something that may be due after closure: a torque to be checked again after some hours, a look after the first flight. Whether it was done
+/// is said in this job while it is open, else in the job that it is done in.
 struct FollowUp {
     Mark mark;
     QString text;

@@ -7,11 +7,7 @@
 
 namespace core {
 
-namespace {
-
 using namespace Qt::StringLiterals;
-
-} // namespace
 
 QString temporarySortText(TemporarySort sort)
 {

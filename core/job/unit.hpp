@@ -49,4 +49,9 @@ struct UnitChange {
     bool operator==(const UnitChange &) const = default;
 };
 
+struct JobState;
+
+/// The serial number of the unit that this job puts in its place: the incoming one, or the outgoing one where the change was given up.
+const QString &serialToPutUp(const JobState &job);
+
 } // namespace core

@@ -17,7 +17,9 @@ std::optional<qint64> letAloneWith(const InterfaceState &item)
 {
     if (isNotApplicable(item))
         return item.notApplicable->agreed ? std::max(item.notApplicable->mark.seq, item.notApplicable->agreed->seq) : item.notApplicable->mark.seq;
-    return isConfirmedUndisturbed(item) && !unsettled(item) ? std::optional(item.undisturbed->seq) : std::nullopt;
+    if (!isConfirmedUndisturbed(item) || unsettled(item))
+        return std::nullopt;
+    return std::max(item.undisturbed->seq, item.settled ? item.settled->seq : 0);
 }
 
 } // namespace core

@@ -11,8 +11,6 @@ namespace {
 using namespace Qt::StringLiterals;
 using namespace reporting;
 
-QString signedText(const JobRecord &record, const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at)); }
-
 /// The next entry that stands and clears this condition of the same interface, or nullptr.
 const Entry *clearedBy(const JobRecord &record, const EntryOnItem &on)
 {

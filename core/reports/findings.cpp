@@ -10,11 +10,6 @@ namespace {
 using namespace Qt::StringLiterals;
 using namespace reporting;
 
-QString signedText(const JobRecord &record, const Mark &mark)
-{
-    return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at));
-}
-
 QString dispositionText(const Finding &finding)
 {
     return finding.limit.isValid() ? inWords(QT_TRANSLATE_NOOP("Report", "%1 until %2")).arg(finding.disposition, finding.limit.toString(Qt::ISODate)) : finding.disposition;

@@ -12,11 +12,6 @@ namespace {
 using namespace Qt::StringLiterals;
 using namespace reporting;
 
-QString signedText(const JobRecord &record, const Mark &mark)
-{
-    return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at));
-}
-
 /// One of the things that were handed over.
 QString openItemText(const json::Object &item)
 {
@@ -26,6 +21,12 @@ QString openItemText(const json::Object &item)
         return inWords(QT_TRANSLATE_NOOP("Report", "hold point %1 %2")).arg(item.text(u"hold_point"), item.text(u"state"));
     if (item.contains(u"test"))
         return inWords(QT_TRANSLATE_NOOP("Report", "test %1 %2")).arg(item.text(u"test"), item.text(u"state"));
+    if (item.contains(u"tool"))
+        return inWords(QT_TRANSLATE_NOOP("Report", "tool %1 out (%2)")).arg(item.text(u"tool"), item.text(u"name"));
+    if (item.contains(u"tags"))
+        return inWords(QT_TRANSLATE_NOOP("Report", "tags %1 out")).arg(item.text(u"tags"));
+    if (item.contains(u"accessory"))
+        return inWords(QT_TRANSLATE_NOOP("Report", "accessory %1 not placed (%2)")).arg(item.text(u"accessory"), item.text(u"name"));
     if (item.contains(u"finding"))
         return inWords(QT_TRANSLATE_NOOP("Report", "finding %1 open (%2)")).arg(item.text(u"finding"), item.text(u"description"));
     QString text = inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(item.text(u"interface"), item.text(u"stage"));

@@ -10,8 +10,6 @@ namespace {
 using namespace Qt::StringLiterals;
 using namespace reporting;
 
-QString signedText(const JobRecord &record, const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at)); }
-
 QString countText(qint64 count) { return count == 0 ? QString() : QString::number(count); }
 
 /// What of a part was renewed, and of which batches: `L-7 (2), L-8 (2)`.
@@ -71,7 +69,7 @@ std::vector<ReportRow> toolRows(const JobRecord &record)
             became = tool.returned ? inWords(QT_TRANSLATE_NOOP("Report", "missing since %1, finding %2; back: %3")).arg(signedText(record, tool.missing->mark), tool.missing->finding.text(), became)
                                    : inWords(QT_TRANSLATE_NOOP("Report", "MISSING since %1, finding %2")).arg(signedText(record, tool.missing->mark), tool.missing->finding.text());
         const QString name = tool.name.isEmpty() && registered ? registered->name : tool.name;
-        rows.push_back({{}, {tool.marking.text(), QCoreApplication::translate("Choice", jobToolSortText(tool.sort).toUtf8().constData()), name, tool.sort == JobToolSort::Kit ? QString::number(tool.pieces) : QString(),
+        rows.push_back({{}, {tool.marking.text(), QCoreApplication::translate("Choice", jobToolSortText(tool.sort).data()), name, tool.sort == JobToolSort::Kit ? QString::number(tool.pieces) : QString(),
                              tool.holder ? personText(record.reg(), *tool.holder) : QString(), signedText(record, tool.issued), became}});
     }
     return rows;

@@ -22,6 +22,8 @@ QString personText(const Register &reg, const PersonId &id);
 
 /// Who made the entry, by the name pinned with it.
 QString signerOf(const JobRecord &record, const Mark &mark);
+/// The same, and when: `Ben Ortiz (ben), 2 Mar 2026, 07:03 UTC`.
+QString signedText(const JobRecord &record, const Mark &mark);
 
 /// Whether an entry stands, in words: empty when it does, else what struck it and why, or that it fell.
 QString standingText(const JobRecord &record, const Line &line);

@@ -10,8 +10,6 @@ namespace {
 using namespace Qt::StringLiterals;
 using namespace reporting;
 
-QString signedText(const JobRecord &record, const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at)); }
-
 std::vector<ReportRow> temporaryRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;

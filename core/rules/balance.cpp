@@ -14,7 +14,7 @@ namespace {
 
 QString technician() { return inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")); }
 
-bool isOff(const Case &c) { return c.item && c.item->removal && !c.item->restoration; }
+bool isAboutOneThatIsOff(const Case &c) { return c.item && core::isOff(*c.item); }
 
 } // namespace
 
@@ -29,7 +29,7 @@ std::optional<Refusal> tagIsNew(const Case &c)
 
 std::optional<Refusal> tagIsRecovered(const Case &c)
 {
-    if (!isOff(c) || c.text(u"tag_recovered") == c.item->removal->tag)
+    if (!isAboutOneThatIsOff(c) || c.text(u"tag_recovered") == c.item->removal->tag)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 carries tag \"%2\", and \"%3\" is said to be recovered. Make sure that you are at the right interface."))
                           .arg(c.itemName(), c.item->removal->tag, c.text(u"tag_recovered")), technician());
@@ -37,7 +37,7 @@ std::optional<Refusal> tagIsRecovered(const Case &c)
 
 std::optional<Refusal> blanksBalance(const Case &c)
 {
-    if (!isOff(c) || c.draft.body.integer(u"blanks_removed") == c.item->removal->blanksFitted)
+    if (!isAboutOneThatIsOff(c) || c.draft.body.integer(u"blanks_removed") == c.item->removal->blanksFitted)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 blanks were fitted to %2, and %3 are removed. Find the difference before you join it: one may be inside."))
                           .arg(c.item->removal->blanksFitted).arg(c.itemName()).arg(c.draft.body.integer(u"blanks_removed").value_or(0)), technician());
@@ -45,7 +45,7 @@ std::optional<Refusal> blanksBalance(const Case &c)
 
 std::optional<Refusal> halvesBelongTogether(const Case &c)
 {
-    if (!isOff(c) || !asksFor(c.item->listed, "mate"_L1))
+    if (!isAboutOneThatIsOff(c) || !asksFor(c.item->listed, "mate"_L1))
         return std::nullopt;
     const Listing &listed = c.item->listed;
     if (c.text(u"aircraft_half") == listed.aircraftHalf && c.text(u"unit_half") == listed.unitHalf)
@@ -56,7 +56,7 @@ std::optional<Refusal> halvesBelongTogether(const Case &c)
 
 std::optional<Refusal> sealIsNew(const Case &c)
 {
-    if (!isOff(c) || !asksFor(c.item->listed, "seal"_L1))
+    if (!isAboutOneThatIsOff(c) || !asksFor(c.item->listed, "seal"_L1))
         return std::nullopt;
     if (c.text(u"seal_part") == c.item->listed.sealPart && !c.text(u"seal_batch").isEmpty())
         return std::nullopt;

@@ -34,15 +34,27 @@ struct Acceptance {
     qint64 seq;
 };
 
-/// The acceptance of an item, its twin or what depends on it that this entry set aside, or nothing.
-std::optional<Acceptance> acceptanceVoidedBy(const Case &c, const Line &line)
+/// The interfaces that this entry opened, changed or called in doubt.
+std::vector<InterfaceId> setAsideBy(const Case &c, const Line &line)
 {
-    constexpr QLatin1String voiding[] = {"interface.disconnected"_L1, "interface.found_open"_L1, "interface.disturbed"_L1, "condition.stated"_L1, "condition.cleared"_L1, "interface.detailed"_L1};
+    constexpr QLatin1String voiding[] = {"interface.listed"_L1, "interface.disconnected"_L1, "interface.found_open"_L1, "interface.disturbed"_L1, "condition.stated"_L1, "condition.cleared"_L1, "interface.detailed"_L1};
+    if (line.kind == u"test.recorded") {
+        const auto &tests = c.job.tests;
+        const auto test = std::find_if(tests.begin(), tests.end(), [&](const JobTest &one) { return one.mark.seq == line.seq; });
+        return test == tests.end() ? std::vector<InterfaceId>() : test->reopens;
+    }
     const auto id = InterfaceId::parse(line.subject.value_or(QString()));
-    const InterfaceState *struck = id ? c.job.item(*id) : nullptr;
-    if (!struck || std::none_of(std::begin(voiding), std::end(voiding), [&](QLatin1String kind) { return line.kind == kind; }))
+    const bool isVoiding = std::any_of(std::begin(voiding), std::end(voiding), [&](QLatin1String kind) { return line.kind == kind; });
+    return id && isVoiding ? std::vector{*id} : std::vector<InterfaceId>();
+}
+
+/// The acceptance of this item, its twin or what depends on it that was given before an entry, or nothing.
+std::optional<Acceptance> acceptanceBefore(const Case &c, const Line &line, const InterfaceId &id)
+{
+    const InterfaceState *struck = c.job.item(id);
+    if (!struck)
         return std::nullopt;
-    const std::vector<InterfaceId> dependents = dependentsOf(c.job, *id);
+    const std::vector<InterfaceId> dependents = dependentsOf(c.job, id);
     for (const Line &one : c.job.lines) {
         if (one.seq >= line.seq || one.standing != Standing::Stands || (one.kind != u"inspection.accepted" && one.kind != u"inspection.repeated"))
             continue;
@@ -52,6 +64,16 @@ std::optional<Acceptance> acceptanceVoidedBy(const Case &c, const Line &line)
         const bool depends = other && std::find(dependents.begin(), dependents.end(), other->listed.id) != dependents.end();
         if (other && (other == struck || isTwin || depends))
             return Acceptance{other, one.seq};
+    }
+    return std::nullopt;
+}
+
+/// The first acceptance that this entry set aside, or nothing.
+std::optional<Acceptance> acceptanceVoidedBy(const Case &c, const Line &line)
+{
+    for (const InterfaceId &id : setAsideBy(c, line)) {
+        if (const auto acceptance = acceptanceBefore(c, line, id))
+            return acceptance;
     }
     return std::nullopt;
 }

@@ -21,11 +21,14 @@ const Finding *named(const Case &c)
 
 std::optional<Refusal> findingIsNew(const Case &c)
 {
-    const bool inBody = c.draft.body.contains(u"finding");
-    const auto id = FindingId::parse(inBody ? c.text(u"finding") : c.draft.subject.value_or(QString()));
+    const bool isItself = c.draft.kind == u"finding.raised";
+    if (!isItself && !c.draft.body.contains(u"finding"))
+        return std::nullopt; // it raises none
+    const QString number = isItself ? c.draft.subject.value_or(QString()) : c.text(u"finding");
+    const auto id = FindingId::parse(number);
     if (id && !c.job.finding(*id))
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The finding number \"%1\" is taken or cannot be used. Take the next one.")).arg(inBody ? c.text(u"finding") : c.draft.subject.value_or(QString())),
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The finding number \"%1\" is taken or cannot be used. Take the next one.")).arg(number),
                    inWords(QT_TRANSLATE_NOOP("Rule", "whoever raises the finding")));
 }
 

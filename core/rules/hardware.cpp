@@ -16,7 +16,7 @@ namespace {
 QString technician() { return inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")); }
 QString lister() { return inWords(QT_TRANSLATE_NOOP("Rule", "whoever makes the list")); }
 
-bool isOff(const Case &c) { return c.item && c.item->removal && !c.item->restoration; }
+bool isAboutOneThatIsOff(const Case &c) { return c.item && core::isOff(*c.item); }
 
 std::vector<HardwareBalance> balanceOf(const Case &c)
 {
@@ -27,7 +27,7 @@ std::vector<HardwareBalance> balanceOf(const Case &c)
 template <class Predicate>
 std::optional<HardwareBalance> firstOf(const Case &c, Predicate isSo)
 {
-    if (!isOff(c) || hardwareUsesIn(c.draft.body).empty())
+    if (!isAboutOneThatIsOff(c) || hardwareUsesIn(c.draft.body).empty())
         return std::nullopt;
     const std::vector<HardwareBalance> all = balanceOf(c);
     const auto at = std::find_if(all.begin(), all.end(), isSo);
@@ -74,7 +74,7 @@ std::optional<Refusal> removedHardwareIsCounted(const Case &c)
 
 std::optional<Refusal> hardwareHasLines(const Case &c)
 {
-    if (!isOff(c))
+    if (!isAboutOneThatIsOff(c))
         return std::nullopt;
     const std::vector<HardwareUse> lines = hardwareUsesIn(c.draft.body);
     const auto tooMany = std::find_if(lines.begin(), lines.end(), [](const HardwareUse &line) { return isTooMany(line.reused) || isTooMany(line.renewed) || isTooMany(line.scrapped); });
@@ -131,7 +131,7 @@ std::optional<Refusal> newHardwareIsNotReused(const Case &c)
 
 std::optional<Refusal> renewedHardwareHasItsBatch(const Case &c)
 {
-    if (!isOff(c))
+    if (!isAboutOneThatIsOff(c))
         return std::nullopt;
     for (const HardwareUse &line : hardwareUsesIn(c.draft.body)) {
         if (line.renewed > 0 && line.batch.isEmpty())

@@ -57,10 +57,24 @@ qint64 firstBehind(const Case &c, const HoldPoint &hold)
     return at == c.job.lines.end() ? 0 : at->seq;
 }
 
-bool isNamed(const Case &c, const QString &hold)
+const HoldPoint *holdNamed(const Case &c, const QString &hold)
 {
     const auto id = HoldId::parse(hold);
-    return id && c.job.hold(*id);
+    return id ? c.job.hold(*id) : nullptr;
+}
+
+/// The first hold point that this one asks to have been passed and that is void, or nullptr: passing this one could end the conditions that
+/// tell so.
+const HoldPoint *voidBefore(const Case &c, const HoldPoint &hold)
+{
+    for (const HoldCondition &condition : hold.conditions) {
+        for (const QString &name : condition.what == u"passed" ? condition.names : std::vector<QString>()) {
+            const HoldPoint *before = holdNamed(c, name);
+            if (before && standingOf(c.job, *before).state == HoldState::Void)
+                return before;
+        }
+    }
+    return nullptr;
 }
 
 } // namespace
@@ -72,7 +86,7 @@ std::optional<Refusal> holdIsSound(const Case &c)
         return std::nullopt;
     if (const auto fault = faultOfHoldForm(c.draft.body))
         return refusal(c, *fault, lead());
-    const HoldPoint hold = holdIn(*id, c.draft.body, {0, c.draft.author, c.draft.at});
+    const HoldPoint hold = holdIn(*id, c.draft.body);
     if (hold.gates.empty() || (hold.conditions.empty() && hold.statements.empty()))
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A hold point asks for something, and holds something back. Give conditions or statements, and gates.")), lead());
     for (const HoldCondition &condition : hold.conditions) {
@@ -96,11 +110,13 @@ std::optional<Refusal> holdIsSetInTime(const Case &c)
     const HoldPoint *known = c.job.hold(*id);
     if (known && known->passed)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was passed in entry %2; what was asked for then stays what was asked for.")).arg(nameOf(*known)).arg(known->passed->seq), {});
-    const HoldPoint hold = known ? *known : holdIn(*id, c.draft.body, {0, c.draft.author, c.draft.at});
-    const qint64 behind = firstBehind(c, hold);
+    // Neither what it held back so far nor what it would hold back may have been done already.
+    const HoldPoint wanted = holdIn(*id, c.draft.body);
+    const qint64 behindKnown = known ? firstBehind(c, *known) : 0;
+    const qint64 behind = behindKnown != 0 ? behindKnown : firstBehind(c, wanted);
     if (behind == 0)
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 was made behind %2 already: it comes too late to be set or changed.")).arg(behind).arg(nameOf(hold)), {});
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 was made behind %2 already: it comes too late to be set or changed.")).arg(behind).arg(nameOf(wanted)), {});
 }
 
 std::optional<Refusal> holdIsSet(const Case &c)
@@ -124,9 +140,12 @@ std::optional<Refusal> holdConditionsAreMet(const Case &c)
     if (!hold)
         return std::nullopt;
     for (const HoldCondition &condition : hold->conditions) {
-        if (!condition.until.isEmpty() && !isNamed(c, condition.until))
+        if (!condition.until.isEmpty() && !holdNamed(c, condition.until))
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A condition of %1 ends with the hold point %2, which this job does not have. Set that one, or change this.")).arg(nameOf(*hold), condition.until), lead());
     }
+    if (const HoldPoint *before = voidBefore(c, *hold))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 comes after %2, which has to be passed again first. %3")).arg(nameOf(*hold), nameOf(*before), standingOf(c.job, *before).undermined),
+                       inWords(QT_TRANSLATE_NOOP("Rule", "somebody with authority to %1, by passing the hold point")).arg(before->authority));
     const QString missing = standingOf(c.job, *hold).firstMissing();
     if (missing.isEmpty())
         return std::nullopt;

@@ -73,6 +73,8 @@ std::optional<Refusal> tagIsOfABlock(const Case &c)
     if (c.job.tags.blocks.empty())
         return std::nullopt;
     const QString tag = c.text(u"tag");
+    if (tag.isEmpty())
+        return std::nullopt; // whether one has to hang is for the form
     const TagBlock *block = blockOf(c.job.tags, tag);
     if (block && !block->returned)
         return std::nullopt;

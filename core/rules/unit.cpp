@@ -20,9 +20,7 @@ bool isRemoval(const Case &c) { return c.draft.kind == u"unit.removed"; }
 
 std::optional<Refusal> serialIsTheJobs(const Case &c)
 {
-    // A change that was given up puts the outgoing unit back.
-    const bool isOutgoing = isRemoval(c) || (c.job.reversed && c.draft.kind == u"unit.positioned");
-    const QString asked = isOutgoing ? c.job.facts.outgoingSerial : c.job.facts.incomingSerial;
+    const QString asked = c.draft.kind == u"unit.positioned" ? serialToPutUp(c.job) : isRemoval(c) ? c.job.facts.outgoingSerial : c.job.facts.incomingSerial;
     if (c.text(u"serial") == asked)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This job is about the unit %1; the plate is said to read %2. Read it again. If the unit is another one, this is another job.")).arg(asked, c.text(u"serial")), technician());

@@ -25,6 +25,8 @@ std::optional<Refusal> isOffForWalkRound(const Case &c)
 
 std::optional<Refusal> isFreeToConfirm(const Case &c)
 {
+    if (c.item && isHeldInPlace(*c.item))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is held in place: %2. What holds it comes out, or is said to be out, before anybody confirms it free.")).arg(c.itemName(), inWordsOf(c.item->conditions.front())), technician());
     if (!c.item || !c.item->stillAttached)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was found still attached by %2: %3 Whoever frees it says so first.")).arg(c.itemName(), c.reg.nameOf(c.item->stillAttached->mark.by), c.item->stillAttached->what), technician());

@@ -65,11 +65,11 @@ private slots:
     {
         Story story(u"Ana disconnects K1; Ben reconnects K1; Ben repeats K1 at=2026-03-02T07:00:00.000Z"_s, {{u"reinspection"_s, u"allowed"_s}});
         QCOMPARE(story.stage(u"K1"_s), u"inspected"_s);
-        QCOMPARE(core::reinspectionsOf(story.job()), 1);
         const core::InterfaceState &item = story.item(u"K1"_s);
+        QCOMPARE(item.reinspections.size(), std::size_t(1));
         QCOMPARE(core::reinspectionBehind(item, item.acceptances.front())->approver.text(), u"Ove"_s);
         story.tell(u"Ana disturbs K1"_s);
-        QCOMPARE(core::reinspectionsOf(story.job()), 0);
+        QVERIFY(story.item(u"K1"_s).reinspections.empty());
         QCOMPARE(story.stage(u"K1"_s), u"secured"_s);
     }
 
