@@ -96,7 +96,7 @@ void PartsAndToolsPage::showTools()
         // Issued again after its return, a tool has two rows; what can be done is done to the last.
         const bool isLast = feed().state()->tools.last(tool.marking)->issued == tool.issued;
         rows.push_back({isLast ? tool.marking.text() : tool.marking.text() + u" #"_s + QString::number(tool.issued.seq),
-                        {tool.marking.text(), tool.returned ? tr("returned") : isLost ? tr("missing, %1").arg(tool.missing->finding.text()) : tr("out"), choiceInWords(core::jobToolSortText(tool.sort)), tool.name.isEmpty() && registered ? registered->name : tool.name,
+                        {tool.marking.text(), tool.returned ? tr("returned") : isLost ? tr("missing, %1").arg(tool.missing->finding.text()) : tr("out"), choiceInWords(QString(core::jobToolSortText(tool.sort))), tool.name.isEmpty() && registered ? registered->name : tool.name,
                          tool.sort == core::JobToolSort::Kit ? QString::number(tool.pieces) : QString(), tool.holder ? feed().reg().nameOf(*tool.holder) : QString(), markInWords(tool.issued, feed().reg()),
                          tool.returned ? markInWords(*tool.returned, feed().reg()) : QString()},
                         false, !tool.returned});
