@@ -104,7 +104,7 @@ Done restores(Play &play, const Step &step)
 Done findsOpen(Play &play, const Step &step)
 {
     return say(play, {draft(step.who, u"interface.found_open"_s, step.what.front(),
-                            {{u"tag"_s, core::nextTag(play.state())}, {u"blanks_fitted"_s, 2}, {u"as_found"_s, step.choice},
+                            {{u"tag"_s, core::nextTag(play.state())}, {u"blanks_fitted"_s, 1}, {u"unit_blanks_fitted"_s, 1}, {u"as_found"_s, step.choice},
                              {u"finding"_s, core::nextFinding(play.state())}, {u"evidence"_s, step.words}})});
 }
 
@@ -174,6 +174,22 @@ Done strikes(Play &play, const Step &step)
     return say(play, {draft(step.who, u"entry.struck"_s, std::nullopt, {{u"entry"_s, line->seq}, {u"reason"_s, step.words}})});
 }
 
+/// Signs the rows as they are, but for the one member that the line names.
+Done relists(Play &play, const Step &step)
+{
+    std::vector<core::Draft> drafts;
+    for (const QString &id : step.what) {
+        const auto item = itemOf(play, id);
+        if (!item)
+            return core::failure(item.error());
+        Object body = core::bodyOf((*item)->listed);
+        body.set(step.choice.section(u'=', 0, 0), step.choice.section(u'=', 1));
+        body.set(u"why"_s, step.words);
+        drafts.push_back(draft(step.who, u"interface.relisted"_s, id, std::move(body)));
+    }
+    return say(play, drafts);
+}
+
 Done handsOver(Play &play, const Step &step)
 {
     return say(play, {draft(step.who, u"handover.given"_s, std::nullopt,
@@ -197,6 +213,7 @@ Done releases(Play &play, const Step &step)
 Done pauses(Play &, const Step &) { return {}; }
 
 constexpr Verb verbs[] = {
+    {"relists"_L1, &relists},
     {"opens"_L1, &opens},           {"lists"_L1, &lists},
     {"undoes"_L1, &undoes},         {"finds_open"_L1, &findsOpen},
     {"joins"_L1, &joins},           {"torques"_L1, &torques},

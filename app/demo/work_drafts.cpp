@@ -68,7 +68,9 @@ core::json::Array hardwareOn(const core::InterfaceState &item)
 Object joinBody(const core::JobState &job, const core::InterfaceState &item)
 {
     const core::Listing &listed = item.listed;
-    Object body{{u"blanks_removed"_s, item.removal ? item.removal->blanksFitted : 0}};
+    Object body{{u"blanks_removed"_s, core::blanksToComeOut(job, item, core::End::Aircraft)}};
+    if (const qint64 onUnit = core::blanksToComeOut(job, item, core::End::Unit); onUnit > 0)
+        body.set(u"unit_blanks_removed"_s, onUnit);
     setUnlessEmpty(body, u"tag_recovered"_s, item.removal ? item.removal->tag : QString());
     if (core::asksFor(listed, u"mate")) {
         body.set(u"aircraft_half"_s, listed.aircraftHalf);
@@ -151,8 +153,10 @@ Drafts undoDrafts(const Play &play, const Step &step)
     std::size_t next = 0;
     return forEachItem(play, step, [&](const core::InterfaceState &item) -> Drafts {
         Object body{{u"tag"_s, tags[next++]},
-                    {u"blanks_fitted"_s, core::asksFor(item.listed, u"blanks") ? 2 : 0},
+                    {u"blanks_fitted"_s, core::asksFor(item.listed, u"blanks") ? 1 : 0},
                     {u"as_found"_s, step.choice.isEmpty() ? u"sound"_s : step.choice}};
+        if (core::asksFor(item.listed, u"blanks"))
+            body.set(u"unit_blanks_fitted"_s, 1);
         if (!item.listed.hardware.empty())
             body.set(u"hardware_removed"_s, hardwareOff(item.listed));
         addHelpersAndWords(body, step);

@@ -176,8 +176,10 @@ std::vector<Seed> reconnect(const Situation &s)
         if (item.removal && !item.removal->tag.isEmpty())
             seed.body.set(u"tag_recovered"_s, item.removal->tag);
         // Blanks that were fitted are counted in the hand, so their number is typed.
-        const qint64 fitted = item.removal ? item.removal->blanksFitted : 0;
+        const qint64 fitted = core::blanksToComeOut(s.job, item, core::End::Aircraft);
         (fitted == 0 ? seed.body : seed.probe).set(u"blanks_removed"_s, fitted);
+        if (const qint64 onUnit = core::blanksToComeOut(s.job, item, core::End::Unit); onUnit > 0)
+            seed.probe.set(u"unit_blanks_removed"_s, onUnit);
         if (core::asksFor(listed, "mate"_L1)) {
             seed.probe.set(u"aircraft_half"_s, listed.aircraftHalf);
             seed.probe.set(u"unit_half"_s, listed.unitHalf);
@@ -280,9 +282,9 @@ std::vector<Seed> handOverTemporary(const Situation &s)
 }
 
 // A plate is read, not taken over: the serial number is typed.
-std::vector<Seed> unitRemoved(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.outgoingSerial}, {u"tag"_s, text("tag")}}}}; }
+std::vector<Seed> unitRemoved(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.outgoingSerial}, {u"tag"_s, text("tag")}, {u"openings_blanked"_s, core::blanksOnTheUnit(s.job)}}}}; }
 std::vector<Seed> unitReceived(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.incomingSerial}, {u"certificate"_s, text("certificate")}, {u"configuration"_s, text("same")}}}}; }
-std::vector<Seed> unitPositioned(const Situation &s) { return {{{}, {}, {{u"serial"_s, s.job.facts.incomingSerial}, {u"shipping_blanks_removed"_s, s.job.unit.in ? s.job.unit.in->shippingBlanks : 0}}}}; }
+std::vector<Seed> unitPositioned(const Situation &s) { return {{{}, {}, {{u"serial"_s, core::serialToPutUp(s.job)}, {u"shipping_blanks_removed"_s, core::blanksOfTheUnitToPutUp(s.job)}}}}; }
 
 std::vector<Seed> listAccessory(const Situation &s) { return {{core::nextAccessory(s.job), {}, {{u"name"_s, text("name")}, {u"part"_s, text("part")}, {u"serial"_s, text("serial")}}}}; }
 

@@ -34,7 +34,7 @@ bool list(JobState &job, const Statement &said)
 bool move(JobState &job, const Statement &said)
 {
     Accessory *accessory = accessoryOf(job, said);
-    if (!accessory || accessory->isPlaced())
+    if (!accessory || isPlaced(job, *accessory))
         return false;
     accessory->moved = markOf(said);
     return true;
@@ -43,7 +43,7 @@ bool move(JobState &job, const Statement &said)
 bool leave(JobState &job, const Statement &said)
 {
     Accessory *accessory = accessoryOf(job, said);
-    if (!accessory || accessory->isPlaced())
+    if (!accessory || isPlaced(job, *accessory))
         return false;
     accessory->left = markOf(said);
     accessory->leftBecause = said.body.text(u"reason");

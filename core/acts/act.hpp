@@ -105,6 +105,8 @@ std::vector<Act> toolActs();
 std::vector<Act> twinActs();
 std::vector<Act> inspectionActs();
 std::vector<Act> reinspectionActs();
+std::vector<Act> revisionActs();
+std::vector<Act> blankActs();
 std::vector<Act> followUpActs();
 std::vector<Act> findingActs();
 std::vector<Act> handoverActs();
@@ -124,6 +126,9 @@ QStringList noCautions();
 std::vector<Field> listingFields();
 /// How an interface was when it was undone.
 Field asFoundField(Needed needed);
+/// Blanks over what stands open, one number an end.
+Field blanksFittedField(Needed needed);
+Field unitBlanksFittedField();
 /// The hardware that came off with it.
 Field hardwareRemovedField();
 

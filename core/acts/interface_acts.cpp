@@ -35,7 +35,7 @@ bool undo(JobState &job, const Statement &said, bool foundOpen)
     if (!item || (item->removal && !item->restoration))
         return false;
     const QString tag = said.body.text(u"tag");
-    item->removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), foundOpen, hardwareRemovedIn(said.body)};
+    item->removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), foundOpen, hardwareRemovedIn(said.body), said.body.integer(u"unit_blanks_fitted").value_or(0), {}};
     item->restoration.reset();
     item->walkedRound.reset();
     item->stillAttached.reset();
@@ -72,7 +72,7 @@ bool reconnect(JobState &job, const Statement &said)
     const json::Object &body = said.body;
     item->restoration = Restoration{markOf(said), body.text(u"tag_recovered"), body.integer(u"blanks_removed").value_or(0),
                                     body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
-                                    body.text(u"unit_half"), hardwareUsesIn(body)};
+                                    body.text(u"unit_half"), hardwareUsesIn(body), body.integer(u"unit_blanks_removed").value_or(0)};
     item->stillAttached.reset(); // what held it is a part of the joint again
     item->walkedRound.reset();
     item->restoration->joinedBy.insert(said.author);
@@ -166,12 +166,17 @@ std::vector<Field> listingFields()
 
 Field asFoundField(Needed needed) { return choice("as_found"_L1, needed, QT_TRANSLATE_NOOP("Field", "As found"), {"sound"_L1, "worn"_L1, "damaged"_L1, "loose"_L1}); }
 
+Field blanksFittedField(Needed needed) { return field("blanks_fitted"_L1, FieldType::Integer, needed, QT_TRANSLATE_NOOP("Field", "Blanks fitted to the aircraft's end")); }
+
+Field unitBlanksFittedField() { return field("unit_blanks_fitted"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Blanks fitted to the unit's end")); }
+
 Field hardwareRemovedField() { return records("hardware_removed"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Hardware that came off"), {partColumn, quantityColumn}); }
 
 std::vector<Act> interfaceActs()
 {
     const Field tag = field("tag"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Tag"));
-    const Field blanks = field("blanks_fitted"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Blanks fitted"));
+    const Field blanks = blanksFittedField(Needed::Always);
+    const Field unitBlanks = unitBlanksFittedField();
     const Field removed = hardwareRemovedField();
     const Field used = records("hardware"_L1, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "What became of the hardware"),
                                {partColumn,
@@ -184,18 +189,19 @@ std::vector<Act> interfaceActs()
          QT_TRANSLATE_NOOP("Act", "Listed"), listingFields(), &list, &noCautions, {}},
         {"interface.disconnected"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Disconnect"),
          QT_TRANSLATE_NOOP("Act", "Disconnected"),
-         {tag, blanks, asFoundField(Needed::Always), removed, helpers, remarks, doneAt},
+         {tag, blanks, unitBlanks, asFoundField(Needed::Always), removed, helpers, remarks, doneAt},
          &disconnect, &noCautions, {}},
         {"interface.found_open"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Found open"),
          QT_TRANSLATE_NOOP("Act", "Found open"),
-         {tag, blanks, asFoundField(Needed::Always),
+         {tag, blanks, unitBlanks, asFoundField(Needed::Always),
           field("finding"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Finding number")),
           field("evidence"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What was seen")), removed},
          &findOpen, &noCautions, {}},
         {"interface.reconnected"_L1, LedgerSort::Job, "performed"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Reconnect"),
          QT_TRANSLATE_NOOP("Act", "Reconnected"),
          {field("tag_recovered"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Tag recovered")),
-          field("blanks_removed"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Blanks removed")),
+          field("blanks_removed"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Blanks removed from the aircraft's end")),
+          field("unit_blanks_removed"_L1, FieldType::Integer, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Blanks removed from the unit's end")),
           field("aircraft_half"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Aircraft half")),
           field("unit_half"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Unit half")),
           field("seal_part"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "New seal, part number"), "part"_L1),

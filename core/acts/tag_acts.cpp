@@ -40,12 +40,36 @@ bool replace(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
     const QString tag = said.body.text(u"tag");
-    if (!item || !item->removal || item->restoration || item->removal->tag.isEmpty() || tag.isEmpty())
+    if (!item || !carriesTag(*item) || tag.isEmpty())
         return false;
     job.tags.lost.push_back({item->removal->tag, item->listed.id, said.body.text(u"why"), tag, markOf(said)});
     item->removal->tag = tag;
     job.tagAt.insert(tag, item->listed.id);
     return true;
+}
+
+/// Each of the two hung on the other's interface. Whoever went round read the wrong one.
+bool exchange(JobState &job, const Statement &said)
+{
+    const auto otherId = InterfaceId::parse(said.body.text(u"other"));
+    if (!otherId)
+        return false;
+    InterfaceState *other = job.item(*otherId);
+    InterfaceState *item = itemOf(job, said);
+    if (!item || !other || item == other || !carriesTag(*item) || !carriesTag(*other))
+        return false;
+    std::swap(item->removal->tag, other->removal->tag);
+    for (InterfaceState *one : {item, other}) {
+        job.tagAt.insert(one->removal->tag, one->listed.id);
+        one->walkedRound.reset();
+    }
+    return true;
+}
+
+/// Common practice.
+QStringList exchangeCautions()
+{
+    return {QCoreApplication::translate("Act", "Make sure of each interface by what it joins, not by its tag, and that each is as the log says, before the tags change places.")};
 }
 
 /// Common practice.
@@ -74,6 +98,10 @@ std::vector<Act> tagActs()
          {field("why"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How it was lost, and where it was looked for")),
           field("tag"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "New tag"))},
          &replace, &lostCautions, {}},
+        {"tag.exchanged"_L1, LedgerSort::Job, "inspected"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Exchange two tags"), QT_TRANSLATE_NOOP("Act", "Tags exchanged on"),
+         {field("other"_L1, FieldType::Interface, Needed::Always, QT_TRANSLATE_NOOP("Field", "With the tag on")),
+          field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "How it was found, and how each was made sure of"))},
+         &exchange, &exchangeCautions, {}},
     };
 }
 

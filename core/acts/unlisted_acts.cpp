@@ -23,7 +23,7 @@ bool logUnlisted(JobState &job, const Statement &said)
     InterfaceState item{.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {}, .torque = {}, .bonding = {}, .safetying = {}, .leak = {},
                         .acceptances = {}, .rejection = {}, .disturbed = {}, .actors = {}, .torqueTakenOverBy = {}, .photos = {}, .walkedRound = {}, .stillAttached = {}};
     const QString tag = said.body.text(u"tag");
-    item.removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), false};
+    item.removal = Removal{markOf(said), said.body.text(u"as_found"), tag, said.body.integer(u"blanks_fitted").value_or(0), false, {}, said.body.integer(u"unit_blanks_fitted").value_or(0), {}};
     item.unlisted = Unlisted{markOf(said), std::nullopt};
     addActors(item, said);
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
@@ -66,7 +66,8 @@ std::vector<Act> unlistedActs()
          {field("name"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Name")),
           field("zone"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Zone")),
           field("tag"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Tag")),
-          field("blanks_fitted"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Blanks fitted")),
+          blanksFittedField(known),
+          unitBlanksFittedField(),
           asFoundField(known),
           field("helpers"_L1, FieldType::People, known, QT_TRANSLATE_NOOP("Field", "Helped, supervised or taught by"), "person"_L1),
           field("remarks"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Remarks")),

@@ -43,6 +43,14 @@ QString liftSaid(const HoldCondition &condition) { return tr(QT_TRANSLATE_NOOP("
 
 ConditionFound liftFound(const JobState &job, const HoldCondition &condition)
 {
+    // Given up, the unit that goes up is the one that came down; and where none came down nothing is lifted.
+    if (job.reversed && isNamed(condition, u"incoming"_s)) {
+        if (!job.unit.off)
+            return {{}, job.reversed->seq};
+        HoldCondition outgoing = condition;
+        outgoing.names = {u"outgoing"_s};
+        return last(job, outgoing, "lift.planned"_L1, u"unit", tr(QT_TRANSLATE_NOOP("Hold", "No lift of the outgoing unit is planned.")));
+    }
     return last(job, condition, "lift.planned"_L1, u"unit", tr(QT_TRANSLATE_NOOP("Hold", "No lift of the %1 unit is planned.")).arg(named(condition)));
 }
 
@@ -67,6 +75,8 @@ QString weighedSaid(const HoldCondition &) { return tr(QT_TRANSLATE_NOOP("Hold",
 
 ConditionFound weighedFound(const JobState &job, const HoldCondition &condition)
 {
+    if (job.reversed) // the same unit is on again
+        return {{}, job.reversed->seq};
     return last(job, condition, "weight.recorded"_L1, u"", tr(QT_TRANSLATE_NOOP("Hold", "No weight change is recorded.")));
 }
 
@@ -76,10 +86,10 @@ ConditionFound accessoriesFound(const JobState &job, const HoldCondition &)
 {
     ConditionFound found;
     for (const Accessory &accessory : job.accessories) {
-        if (!accessory.isPlaced())
+        if (!isPlaced(job, accessory))
             found.missing << tr(QT_TRANSLATE_NOOP("Hold", "%1 (%2) is not placed.")).arg(accessory.id.text(), accessory.name);
-        else
-            found.restsOn = std::max(found.restsOn, accessory.moved ? accessory.moved->seq : accessory.left->seq);
+        else if (const auto &where = accessory.left ? accessory.left : accessory.moved)
+            found.restsOn = std::max(found.restsOn, where->seq);
     }
     return found;
 }

@@ -76,6 +76,11 @@ HoldStanding standingOf(const JobState &job, const HoldPoint &hold)
     return standing;
 }
 
+bool isStillAsked(const JobState &job, const HoldPoint &hold)
+{
+    return !job.reversed || (hold.passed && hold.passed->seq > job.reversed->seq) || isBehind(job, hold, u"job.closed", std::nullopt);
+}
+
 bool isBehind(const JobState &job, const HoldPoint &hold, QStringView kind, const std::optional<QString> &subject)
 {
     return std::any_of(hold.gates.begin(), hold.gates.end(), [&](const HoldGate &gate) { return isBehind(job, gate, kind, subject); });

@@ -35,8 +35,8 @@ ConditionFound find(const JobState &job, const HoldCondition &condition)
                                                                            : (unit.up ? std::optional(unit.up->mark.seq) : std::nullopt);
     if (reached)
         return {{}, *reached};
-    // Nothing comes in where the outgoing unit goes back on.
-    if (job.reversed && condition.stage == u"received")
+    // Nothing comes in where the outgoing unit goes back on; and one that was not off yet is where it was.
+    if (job.reversed && (condition.stage == u"received" || !unit.off))
         return {{}, job.reversed->seq};
     return {{tr(QT_TRANSLATE_NOOP("Hold", "Not so yet: %1")).arg(sentence(condition))}, 0};
 }

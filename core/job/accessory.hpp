@@ -20,12 +20,17 @@ struct Accessory {
     QString part;
     QString serial;
     std::vector<InterfaceId> interfaces; ///< by which it is joined to its surroundings
-    std::optional<Mark> moved;           ///< to the incoming unit
+    std::optional<Mark> moved;           ///< to the incoming unit; back to the outgoing one where the change was given up since
     std::optional<Mark> left;            ///< with the outgoing unit
     QString leftBecause;
     QString replacement; ///< serial number of what is on the incoming unit in its place; may be empty
-    bool isPlaced() const { return moved || left; }
     bool operator==(const Accessory &) const = default;
 };
+
+struct JobState;
+
+/// True when it was said where the accessory is at the end of the job. Where the change was given up, one that nobody has touched is where it
+/// was, and one that had moved has to move back.
+bool isPlaced(const JobState &job, const Accessory &accessory);
 
 } // namespace core

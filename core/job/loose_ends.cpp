@@ -30,6 +30,8 @@ void addItem(LooseEnds &ends, const JobState &job, const InterfaceState &item)
 {
     if (isWithoutDetails(item))
         ends.push_back(endOf(item, QStringLiteral("loose.details"), tr("%1 was undone and was on no list. Its details are to follow."), tr("a technician of the crew, or an inspector")));
+    if (item.toLookUp)
+        ends.push_back(endOf(item, QStringLiteral("loose.revision"), tr("The maintenance data of %1 was revised. What it asks for is to be looked up."), tr("the lead, or an inspector, by correcting its row of the list")));
     for (const ConditionStated &stated : item.conditions) {
         if (isUnsettling(stated.condition))
             ends.push_back({QStringLiteral("loose.condition"), item.listed.id.text(), tr("%1. %2").arg(item.listed.name, inWordsOf(stated)), technician()});
@@ -79,7 +81,7 @@ void addHolds(LooseEnds &ends, const JobState &job)
 {
     for (const HoldPoint &hold : job.holds) {
         const HoldStanding standing = standingOf(job, hold);
-        if (standing.state == HoldState::Passed)
+        if (standing.state == HoldState::Passed || !isStillAsked(job, hold))
             continue;
         const QString why = standing.state == HoldState::Void ? tr("The hold point %1 (%2) has to be passed again. %3").arg(hold.id.text(), hold.title, standing.undermined)
                                                               : tr("The hold point %1 (%2) has not been passed. %3").arg(hold.id.text(), hold.title, standing.firstMissing());
@@ -90,7 +92,7 @@ void addHolds(LooseEnds &ends, const JobState &job)
 void addAccessories(LooseEnds &ends, const JobState &job)
 {
     for (const Accessory &accessory : job.accessories) {
-        if (!accessory.isPlaced())
+        if (!isPlaced(job, accessory))
             ends.push_back({QStringLiteral("loose.accessory"), accessory.id.text(), tr("%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.").arg(accessory.name, accessory.part, accessory.serial), technician()});
     }
 }
@@ -156,6 +158,8 @@ void addWhatNextShiftReads(json::Object &record, const InterfaceState &item)
         record.set(QStringLiteral("stopped"), item.stopped->word);
     if (isWithoutDetails(item))
         record.set(QStringLiteral("details"), QStringLiteral("to follow"));
+    if (item.toLookUp)
+        record.set(QStringLiteral("revision"), QStringLiteral("to look up"));
 }
 
 } // namespace
@@ -187,7 +191,7 @@ json::Array openAtHandover(const JobState &job)
     json::Array open;
     for (const InterfaceState &item : job.items) {
         const Stage stage = stageOf(item);
-        const bool isToldOf = !item.conditions.empty() || item.stopped;
+        const bool isToldOf = !item.conditions.empty() || item.stopped || item.toLookUp;
         if ((stage == Stage::Connected || stage == Stage::Inspected) && !isToldOf)
             continue;
         json::Object record{{QStringLiteral("interface"), item.listed.id.text()}, {QStringLiteral("stage"), stageName(stage)}};
@@ -214,7 +218,7 @@ json::Array openAtHandover(const JobState &job)
             open.emplace_back(json::Object{{QStringLiteral("temporary"), item.id.text()}, {QStringLiteral("name"), item.name}, {QStringLiteral("owner"), item.owner.text()}});
     }
     for (const HoldPoint &hold : job.holds) {
-        if (standingOf(job, hold).state == HoldState::Void)
+        if (isStillAsked(job, hold) && standingOf(job, hold).state == HoldState::Void)
             open.emplace_back(json::Object{{QStringLiteral("hold_point"), hold.id.text()}, {QStringLiteral("state"), QStringLiteral("void")}});
     }
     for (const JobTest *test : lastTests(job)) {
@@ -228,7 +232,7 @@ json::Array openAtHandover(const JobState &job)
             open.emplace_back(json::Object{{QStringLiteral("tags"), blockText(block)}});
     }
     for (const Accessory &accessory : job.accessories) {
-        if (!accessory.isPlaced())
+        if (!isPlaced(job, accessory))
             open.emplace_back(json::Object{{QStringLiteral("accessory"), accessory.id.text()}, {QStringLiteral("name"), accessory.name}});
     }
     for (const Finding &finding : job.findings) {

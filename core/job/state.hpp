@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/job/accessory.hpp"
+#include "core/job/blanks.hpp"
 #include "core/job/hardware.hpp"
 #include "core/job/break_point.hpp"
 #include "core/job/condition.hpp"
@@ -22,6 +23,7 @@
 #include "core/job/mark.hpp"
 #include "core/job/tags.hpp"
 #include "core/job/reinspection.hpp"
+#include "core/job/revision.hpp"
 #include "core/job/temporary.hpp"
 #include "core/job/unit.hpp"
 #include "core/job/unlisted.hpp"
@@ -105,21 +107,24 @@ struct Removal {
     Mark mark;
     QString asFound; ///< condition when it was undone
     QString tag;
-    qint64 blanksFitted = 0;
+    qint64 blanksFitted = 0; ///< to the aircraft's end
     bool foundOpen = false; ///< nobody logged the disconnection
     std::vector<HardwareRemoved> hardware{};
+    qint64 unitBlanksFitted = 0; ///< to the end that goes with the unit
+    std::vector<MissingBlanks> blanksMissing{};
     bool operator==(const Removal &) const = default;
 };
 
 struct Restoration {
     Mark mark;
     QString tagRecovered;
-    qint64 blanksRemoved = 0;
+    qint64 blanksRemoved = 0; ///< from the aircraft's end
     QString sealPart;
     QString sealBatch;
     QString aircraftHalf;
     QString unitHalf;
     std::vector<HardwareUse> hardware{};
+    qint64 unitBlanksRemoved = 0;
     std::set<PersonId> joinedBy{}; ///< who joined it, helped or supervised, or loosened it since
     bool operator==(const Restoration &) const = default;
 };
@@ -204,18 +209,22 @@ struct InterfaceState {
     std::optional<Mark> walkedRound;            ///< who confirmed it free since it was undone
     std::optional<StillAttached> stillAttached; ///< until it is freed
     std::vector<ConditionStated> conditions{};     ///< that stand, in the order of their entries
-    std::optional<Mark> settled{};                 ///< the last condition that was cleared
+    std::optional<Mark> settled{};                 ///< the last condition that was cleared, or correction of its listing
     std::optional<BreakPoint> stopped{};           ///< until somebody works on it again
     std::optional<Unlisted> unlisted{};            ///< it was on no list when it was undone
     std::optional<Mark> undisturbed{};             ///< who looked at it and found it untouched
     std::optional<NotApplicable> notApplicable{};
     std::optional<Mark> twinsVerified{};           ///< the halves of its twin group were read against each other
     std::vector<Reinspection> reinspections{};     ///< beside acceptances
+    std::optional<Mark> toLookUp{};                ///< what is asked of it may be another by a new revision, until its listing is corrected or confirmed
     bool operator==(const InterfaceState &) const = default;
 };
 
 /// Undone, and not joined since.
 inline bool isOff(const InterfaceState &item) { return item.removal && !item.restoration; }
+
+/// Open, with a tag on it.
+inline bool carriesTag(const InterfaceState &item) { return isOff(item) && !item.removal->tag.isEmpty(); }
 
 struct Finding {
     FindingId id;
@@ -267,7 +276,7 @@ struct JobFigure {
     bool operator==(const JobFigure &) const = default;
 };
 
-/// What the job was opened with. The revision is frozen here.
+/// What the job was opened with. The revision stays until somebody signs another.
 struct JobFacts {
     QString title;
     QString workOrder;
@@ -328,6 +337,8 @@ struct JobState {
     std::vector<JobTest> tests; ///< in the order of their entries
     TagControl tags;
     ToolControl tools;
+    std::vector<Revision> revisions;       ///< of the maintenance data, since the job was opened
+    std::vector<TimeInDoubt> timesInDoubt; ///< in the order of their entries
     std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;

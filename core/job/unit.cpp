@@ -9,4 +9,11 @@ namespace core {
 
 const QString &serialToPutUp(const JobState &job) { return job.reversed ? job.facts.outgoingSerial : job.facts.incomingSerial; }
 
+qint64 blanksOfTheUnitToPutUp(const JobState &job)
+{
+    if (job.reversed)
+        return job.unit.off ? job.unit.off->openingsBlanked : 0;
+    return job.unit.in ? job.unit.in->shippingBlanks : 0;
+}
+
 } // namespace core

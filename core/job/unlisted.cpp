@@ -9,6 +9,6 @@ namespace core {
 
 bool isWithoutDetails(const InterfaceState &item) { return item.unlisted && !item.unlisted->detailed; }
 
-bool isSettled(const InterfaceState &item) { return !isWithoutDetails(item) && !unsettled(item); }
+bool isSettled(const InterfaceState &item) { return !isWithoutDetails(item) && !item.toLookUp && !unsettled(item); }
 
 } // namespace core

@@ -21,7 +21,7 @@ struct Unlisted {
 /// True until the details follow: until then nobody knows what restoring it has to show.
 bool isWithoutDetails(const InterfaceState &item);
 
-/// True when nothing but a requirement can keep it from being secured: its details are known, and no condition is unsettled.
+/// True when nothing but a requirement can keep it from being secured: its details are known and of the present revision, and no condition is unsettled.
 bool isSettled(const InterfaceState &item);
 
 } // namespace core

@@ -17,7 +17,7 @@ std::optional<qint64> letAloneWith(const InterfaceState &item)
 {
     if (isNotApplicable(item))
         return item.notApplicable->agreed ? std::max(item.notApplicable->mark.seq, item.notApplicable->agreed->seq) : item.notApplicable->mark.seq;
-    if (!isConfirmedUndisturbed(item) || unsettled(item))
+    if (!isConfirmedUndisturbed(item) || unsettled(item) || item.toLookUp)
         return std::nullopt;
     return std::max(item.undisturbed->seq, item.settled ? item.settled->seq : 0);
 }

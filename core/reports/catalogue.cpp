@@ -13,7 +13,7 @@ const std::vector<Report> &reports()
     static const std::vector<Report> all = {
         factsReport(),   peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
         leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(),
-        holdsReport(),   temporariesReport(), unitReport(), hardwareReport(), tagsReport(), jobToolsReport(), testsReport(), followUpsReport(), lessonsReport(), entriesReport(),
+        holdsReport(),   temporariesReport(), unitReport(), hardwareReport(), tagsReport(), jobToolsReport(), testsReport(), followUpsReport(), lessonsReport(), burstsReport(), entriesReport(),
     };
     return all;
 }

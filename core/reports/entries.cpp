@@ -33,7 +33,7 @@ std::vector<ReportRow> entryRows(const JobRecord &record)
         const Register &reg = record.registerAt(entry.said.seq);
         const auto id = InterfaceId::parse(entry.said.subject.value_or(QString()));
         rows.push_back({{},
-                        {QString::number(entry.said.seq), momentText(entry.said.at), personText(reg, entry.said.author),
+                        {QString::number(entry.said.seq), momentText(record.job(), entry.said.seq, entry.said.at), personText(reg, entry.said.author),
                          describe(entry.said, reg, id ? record.kindOf(*id) : nullptr) + voidedText(voided, entry.said.seq), standingText(record, line),
                          meaningInWords(entry.said.meaning), entry.hash.hex()},
                         line.standing});

@@ -59,6 +59,12 @@ QString leakSchemeText(const JobFacts &facts)
     return scheme.minutes ? inWords(QT_TRANSLATE_NOOP("Report", "%1; %2 minutes after wiping dry")).arg(listed, QString::number(*scheme.minutes)) : listed;
 }
 
+QString doubtText(const JobRecord &record, const TimeInDoubt &doubt)
+{
+    const QString difference = doubt.difference.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Report", "difference not known")) : doubt.difference;
+    return inWords(QT_TRANSLATE_NOOP("Report", "entries %1 to %2: %3; %4 (%5)")).arg(doubt.first).arg(doubt.last).arg(doubt.reason, difference, signedText(record, doubt.mark));
+}
+
 std::vector<ReportRow> factRows(const JobRecord &record)
 {
     const JobState &job = record.job();
@@ -74,6 +80,8 @@ std::vector<ReportRow> factRows(const JobRecord &record)
     add(QT_TRANSLATE_NOOP("Report", "Aircraft type"), facts.aircraftType);
     add(QT_TRANSLATE_NOOP("Report", "Maintenance data"), facts.maintenanceData);
     add(QT_TRANSLATE_NOOP("Report", "Revision"), facts.revision);
+    for (const Revision &one : job.revisions)
+        add(QT_TRANSLATE_NOOP("Report", "Revised"), inWords(QT_TRANSLATE_NOOP("Report", "from %1 to %2: %3 (%4)")).arg(one.before, one.revision, one.changed, signedText(record, one.mark)));
     add(QT_TRANSLATE_NOOP("Report", "Unit"), facts.unit);
     add(QT_TRANSLATE_NOOP("Report", "Outgoing serial number"), facts.outgoingSerial);
     add(QT_TRANSLATE_NOOP("Report", "Incoming serial number"), facts.incomingSerial);
@@ -90,6 +98,8 @@ std::vector<ReportRow> factRows(const JobRecord &record)
     add(QT_TRANSLATE_NOOP("Report", "Crew"), crewText(record));
     add(QT_TRANSLATE_NOOP("Report", "Opened"), job.opened ? signedText(record, *job.opened) : QString());
     add(QT_TRANSLATE_NOOP("Report", "Closed"), closedText(record));
+    for (const TimeInDoubt &one : job.timesInDoubt)
+        add(QT_TRANSLATE_NOOP("Report", "Times in doubt"), doubtText(record, one));
     add(QT_TRANSLATE_NOOP("Report", "Job ledger"), job.ledger ? job.ledger->text() : QString());
     return rows;
 }

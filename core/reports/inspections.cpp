@@ -61,7 +61,7 @@ ReportRow rowOf(const JobRecord &record, const EntryOnItem &on)
     return {{},
             {itemText(on.item, *on.entry),
              isRepeated ? inWords(QT_TRANSLATE_NOOP("Report", "accepted BY ONE WHO HAD A HAND IN IT")) : isAcceptance ? inWords(QT_TRANSLATE_NOOP("Report", "accepted")) : inWords(QT_TRANSLATE_NOOP("Report", "rejected")), words,
-             signerOf(record, markOf(said)), authorisationText(record, on), momentText(said.at), QString::number(said.seq),
+             signerOf(record, markOf(said)), authorisationText(record, on), momentText(record.job(), said.seq, said.at), QString::number(said.seq),
              worthText(record, on, isAcceptance)},
             isVoided ? Standing::Fallen : on.line->standing};
 }

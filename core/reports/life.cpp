@@ -53,7 +53,7 @@ ReportRow rowOf(const JobRecord &record, const InterfaceState &item, std::size_t
     const Line &line = record.job().lines[at];
     const Register &reg = record.registerAt(entry.said.seq);
     return {headingOf(record, item),
-            {item.listed.zone, item.listed.id.text(), QString::number(entry.said.seq), momentText(entry.said.at), reg.nameOf(entry.said.author),
+            {item.listed.zone, item.listed.id.text(), QString::number(entry.said.seq), momentText(record.job(), entry.said.seq, entry.said.at), reg.nameOf(entry.said.author),
              describe(entry.said, reg, record.kindOf(item.listed.id)), standingText(record, line)},
             line.standing};
 }

@@ -68,6 +68,7 @@ Report tagsReport();
 Report jobToolsReport();
 Report findingsReport();
 Report handoversReport();
+Report burstsReport();
 Report entriesReport();
 
 } // namespace core

@@ -79,7 +79,7 @@ ReportRow closedRow(const JobRecord &record, const EntryOnItem &on, std::vector<
     const QString today = counts == Counts::Yes ? inWords(QT_TRANSLATE_NOOP("Report", "counts")) : inWords(QT_TRANSLATE_NOOP("Report", "voided later"));
     std::vector<QString> cells = std::move(first);
     cells.push_back(signerOf(record, markOf(on.entry->said)));
-    cells.push_back(momentText(on.entry->said.at));
+    cells.push_back(momentText(record.job(), on.entry->said.seq, on.entry->said.at));
     cells.push_back(QString::number(on.entry->said.seq));
     cells.push_back(stands ? today : standingText(record, *on.line));
     return {itemText(on.item, *on.entry), std::move(cells), stands && counts == Counts::No ? Standing::Fallen : on.line->standing};

@@ -192,6 +192,12 @@ QString momentText(Instant at)
     return tr("%1 %2 UTC").arg(text.left(10), text.mid(11, 8));
 }
 
+QString momentText(const JobState &job, qint64 seq, Instant at)
+{
+    const TimeInDoubt *doubt = doubtOfTime(job, seq);
+    return doubt ? tr("%1, in doubt (entry %2)").arg(momentText(at)).arg(doubt->mark.seq) : momentText(at);
+}
+
 QString describe(const Statement &said, const Register &reg, const Kind *kind)
 {
     const Act *act = findAct(said.kind);

@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include "core/job/state.hpp"
 #include "core/kinds/kind.hpp"
 #include "core/ledger/entry.hpp"
 #include "core/register/register.hpp"
@@ -18,5 +19,7 @@ QString describe(const Statement &said, const Register &reg, const Kind *kind = 
 
 /// A moment as people read it, to the second, always with its zone: `2026-03-02 08:14:31 UTC`.
 QString momentText(Instant at);
+/// The moment of an entry, and that somebody called it in doubt: `2026-03-02 08:14:31 UTC, in doubt (entry 52)`. What was signed stays what it is.
+QString momentText(const JobState &job, qint64 seq, Instant at);
 
 } // namespace core

@@ -71,7 +71,7 @@ std::optional<QString> blanksNeedNothing(const Listing &) { return std::nullopt;
 
 std::optional<QString> blanksMissing(const InterfaceState &item)
 {
-    return unless(item.restoration && item.removal && item.restoration->blanksRemoved == item.removal->blanksFitted,
+    return unless(item.restoration && item.removal && item.restoration->blanksRemoved == blanksThere(*item.removal, End::Aircraft),
                   QT_TRANSLATE_NOOP("Requirement", "Not every blank that was fitted has been removed."));
 }
 

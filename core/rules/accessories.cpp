@@ -58,9 +58,9 @@ std::optional<Refusal> accessoryIsToBePlaced(const Case &c)
     const Accessory *accessory = accessoryOf(c);
     if (!accessory)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The job lists no accessory \"%1\".")).arg(c.draft.subject.value_or(QString())), technician());
-    if (!accessory->isPlaced())
+    if (!isPlaced(c.job, *accessory) || (!accessory->moved && !accessory->left))
         return std::nullopt;
-    const Mark &mark = accessory->moved ? *accessory->moved : *accessory->left;
+    const Mark &mark = accessory->left ? *accessory->left : *accessory->moved;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Where %1 went was said by %2 in entry %3. If it was wrong, strike that.")).arg(accessory->name, c.reg.nameOf(mark.by)).arg(mark.seq), technician());
 }
 

@@ -35,14 +35,6 @@ std::optional<Refusal> tagIsRecovered(const Case &c)
                           .arg(c.itemName(), c.item->removal->tag, c.text(u"tag_recovered")), technician());
 }
 
-std::optional<Refusal> blanksBalance(const Case &c)
-{
-    if (!isAboutOneThatIsOff(c) || c.draft.body.integer(u"blanks_removed") == c.item->removal->blanksFitted)
-        return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 blanks were fitted to %2, and %3 are removed. Find the difference before you join it: one may be inside."))
-                          .arg(c.item->removal->blanksFitted).arg(c.itemName()).arg(c.draft.body.integer(u"blanks_removed").value_or(0)), technician());
-}
-
 std::optional<Refusal> halvesBelongTogether(const Case &c)
 {
     if (!isAboutOneThatIsOff(c) || !asksFor(c.item->listed, "mate"_L1))
@@ -65,7 +57,6 @@ std::optional<Refusal> sealIsNew(const Case &c)
 
 const Rule tagUnique{"balance.tag-unique"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A tag points at one open interface, for the whole job."), &tagIsNew};
 const Rule tagRecovered{"balance.tag-recovered"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The tag in the hand proves which interface was closed."), &tagIsRecovered};
-const Rule blanks{"balance.blanks"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A blank left in a line looks like a finished joint."), &blanksBalance};
 const Rule mate{"balance.mate"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Look-alike halves join as easily as the right ones."), &halvesBelongTogether};
 const Rule sealNew{"balance.seal"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A disturbed seal is renewed, by part number and batch, so that a bad batch can be found again."), &sealIsNew};
 

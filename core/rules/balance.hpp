@@ -11,11 +11,10 @@ namespace core::rules {
 
 std::optional<Refusal> tagIsNew(const Case &c);
 std::optional<Refusal> tagIsRecovered(const Case &c);
-std::optional<Refusal> blanksBalance(const Case &c);
 /// A connector is joined only to its own mate.
 std::optional<Refusal> halvesBelongTogether(const Case &c);
 std::optional<Refusal> sealIsNew(const Case &c);
 
-extern const Rule tagUnique, tagRecovered, blanks, mate, sealNew;
+extern const Rule tagUnique, tagRecovered, mate, sealNew;
 
 } // namespace core::rules

@@ -37,12 +37,14 @@ struct Acceptance {
 /// The interfaces that this entry opened, changed or called in doubt.
 std::vector<InterfaceId> setAsideBy(const Case &c, const Line &line)
 {
-    constexpr QLatin1String voiding[] = {"interface.listed"_L1, "interface.disconnected"_L1, "interface.found_open"_L1, "interface.disturbed"_L1, "condition.stated"_L1, "condition.cleared"_L1, "interface.detailed"_L1};
+    constexpr QLatin1String voiding[] = {"interface.listed"_L1, "interface.disconnected"_L1, "interface.found_open"_L1, "interface.disturbed"_L1, "condition.stated"_L1, "condition.cleared"_L1, "interface.detailed"_L1, "interface.relisted"_L1};
     if (line.kind == u"test.recorded") {
         const auto &tests = c.job.tests;
         const auto test = std::find_if(tests.begin(), tests.end(), [&](const JobTest &one) { return one.mark.seq == line.seq; });
         return test == tests.end() ? std::vector<InterfaceId>() : test->reopens;
     }
+    if (line.kind == u"job.revised")
+        return revisedBy(c.job, line.seq);
     const auto id = InterfaceId::parse(line.subject.value_or(QString()));
     const bool isVoiding = std::any_of(std::begin(voiding), std::end(voiding), [&](QLatin1String kind) { return line.kind == kind; });
     return id && isVoiding ? std::vector{*id} : std::vector<InterfaceId>();

@@ -9,6 +9,7 @@
 
 #include "core/rules/accessories.hpp"
 #include "core/rules/balance.hpp"
+#include "core/rules/blanks.hpp"
 #include "core/rules/break_points.hpp"
 #include "core/rules/closure.hpp"
 #include "core/rules/conditions.hpp"
@@ -28,6 +29,7 @@
 #include "core/rules/people.hpp"
 #include "core/rules/register_rules.hpp"
 #include "core/rules/reinspection.hpp"
+#include "core/rules/revision.hpp"
 #include "core/rules/sequence.hpp"
 #include "core/rules/tags.hpp"
 #include "core/rules/temporary.hpp"
@@ -68,10 +70,11 @@ const JobPages &jobPages()
         {"interface.listed", {&takesPart, &interfaceNew, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &dependsKnown, &inspectionCount, &hardwareListed}},
         {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &disconnectedOnce, &accessOff, &tagUnique, &tagsFromBlock, &hardwareCounted}},
         {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &tagUnique, &tagsFromBlock, &findingNew, &hardwareCounted}},
-        {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &reconnectedWhenOff, &conditionFinal, &inspectedBeforeCover, &tagRecovered, &blanks, &mate, &sealNew, &hardwareLines, &hardwareReused, &hardwareRemoved, &hardwareRequired, &hardwareNew, &hardwareBatch}},
+        {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &reconnectedWhenOff, &conditionFinal, &inspectedBeforeCover, &tagRecovered, &blanks, &blanksSearch, &mate, &sealNew, &hardwareLines, &hardwareReused, &hardwareRemoved, &hardwareRequired, &hardwareNew, &hardwareBatch}},
         {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},
         {"interface.unlisted", {&ofTheCrew, &mayWork, &lateEntry, &interfaceNew, &zoneKnown, &tagUnique, &tagsFromBlock}},
         {"interface.detailed", {&listed, &takesPart, &detailAsked, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &detailCircle, &dependsKnown, &inspectionCount, &hardwareListed}},
+        {"interface.relisted", {&listed, &relistBy, &detailKnown, &relistKind, &relistJoined, &relistLess, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &detailCircle, &dependsKnown, &inspectionCount, &hardwareListed}},
         {"interface.undisturbed", {&listed, &takesPart, &untouchedStage, &untouchedOnce, &undisturbedInspector}},
         {"interface.not_applicable", {&listed, &takesPart, &untouchedStage, &untouchedOnce}},
         {"interface.not_applicable_agreed", {&listed, &takesPart, &notApplicableStated, &notApplicableSecond}},
@@ -88,7 +91,7 @@ const JobPages &jobPages()
         {"temporary.applied", {&ofTheCrew, &mayWork, &lateEntry, &temporaryNew}},
         {"temporary.removed", {&ofTheCrew, &mayWork, &lateEntry, &temporaryApplied, &lockoutOwn}},
         {"temporary.handed_over", {&ofTheCrew, &temporaryApplied, &lockoutTo}},
-        {"unit.removed", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitFree}},
+        {"unit.removed", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitFree, &unitOpenings}},
         {"unit.received", {&takesPart, &unitOrder, &unitSerial}},
         {"unit.positioned", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitBlanks}},
         {"test.recorded", {&ofTheCrew, &mayWork, &testNew, &testCovers, &testValues, &testReopens}},
@@ -96,9 +99,13 @@ const JobPages &jobPages()
         {"accessory.moved", {&ofTheCrew, &mayWork, &accessoryOpen, &accessorySerial, &accessoryFree}},
         {"accessory.left", {&ofTheCrew, &mayWork, &accessoryOpen, &accessorySerial, &accessoryReplacement}},
         {"job.reversed", {&leads, &reversedOnce}},
+        {"job.revised", {&leads, &revisionAnother, &revisionItems}},
+        {"time.doubted", {&takesPart, &timesThere}},
         {"tags.issued", {&leads, &tagsBlock}},
         {"tags.returned", {&leads, &tagsOut, &tagsHanging, &tagsCounted}},
         {"tag.lost", {&listed, &tagHung, &tagUnique, &tagsFromBlock, &inspectAuthorised, &ownWork}},
+        {"tag.exchanged", {&listed, &tagHung, &tagOther, &inspectAuthorised, &ownWork}},
+        {"blank.missing", {&listed, &takesPart, &blanksMissed, &findingNew}},
         {"tool.issued", {&takesPart, &toolMarked, &toolIn}},
         {"tool.returned", {&takesPart, &toolOut, &toolKit}},
         {"tool.counted", {&takesPart, &toolCount}},
@@ -109,8 +116,8 @@ const JobPages &jobPages()
         {"walkround.attached", {&listed, &takesPart, &walkOff}},
         {"interface.freed", {&listed, &ofTheCrew, &mayWork, &breakSeen, &walkOff, &walkAttached}},
         {"twins.verified", {&listed, &takesPart, &twinsAsked, &twinsJoined, &twinsRead, &twinsAnother}},
-        {"inspection.repeated", {&listed, &reinspectionAllowed, &reinspectionOwn, &secured, &notInDoubt, &detailKnown, &conditionSettled, &breakOver, &twinsVerified, &inspectedOnce, &inspectAuthorised, &secondPerson, &reinspectionAlone, &reinspectionApprover, &reinspectionPause}},
-        {"inspection.accepted", {&listed, &secured, &detailKnown, &conditionSettled, &breakOver, &twinsVerified, &notInDoubt, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
+        {"inspection.repeated", {&listed, &reinspectionAllowed, &reinspectionOwn, &secured, &notInDoubt, &detailKnown, &revisionLookedUp, &conditionSettled, &breakOver, &twinsVerified, &inspectedOnce, &inspectAuthorised, &secondPerson, &reinspectionAlone, &reinspectionApprover, &reinspectionPause}},
+        {"inspection.accepted", {&listed, &secured, &detailKnown, &revisionLookedUp, &conditionSettled, &breakOver, &twinsVerified, &notInDoubt, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
         {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftDay, &liftWeight, &liftSafe}},
         {"servicing.recorded", {&ofTheCrew, &mayWork, &servicingBand}},

@@ -120,9 +120,22 @@ std::optional<Refusal> blockIsCountedWhole(const Case &c)
 
 std::optional<Refusal> tagHangs(const Case &c)
 {
-    if (!c.item || (c.item->removal && !c.item->restoration && !c.item->removal->tag.isEmpty()))
+    if (!c.item || carriesTag(*c.item))
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is not open with a tag on it, so none was lost there.")).arg(c.itemName()), {});
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is not open with a tag on it.")).arg(c.itemName()), {});
+}
+
+std::optional<Refusal> otherTagHangs(const Case &c)
+{
+    const auto id = InterfaceId::parse(c.text(u"other"));
+    const InterfaceState *other = id ? c.job.item(*id) : nullptr;
+    if (!c.item || !id)
+        return std::nullopt;
+    if (!other || other == c.item || !carriesTag(*other))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no other interface that is open with a tag on it.")).arg(id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "whoever exchanges the tags")));
+    if (!other->actors.contains(c.draft.author))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2; the tags are exchanged by somebody who had none in either.")).arg(c.authorName(), id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
 }
 
 std::optional<Refusal> struckBlockIsUnused(const Case &c)
@@ -145,6 +158,7 @@ const Rule tagsOut{"tags.out"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A block comes ba
 const Rule tagsHanging{"tags.hanging"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A block that is complete has no tag on an aircraft."), &noneOfTheBlockHangs};
 const Rule tagsCounted{"tags.counted"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A tag that is missing marks a joint, or lies in an engine."), &blockIsCountedWhole};
 const Rule tagHung{"tag.hung"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Only what hung can be lost."), &tagHangs};
+const Rule tagOther{"tag.other"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two tags that hang crosswise point at two wrong places."), &otherTagHangs};
 const Rule strikeTags{"strike.tags"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Striking an issue must not make its tags disappear."), &struckBlockIsUnused};
 
 } // namespace core::rules

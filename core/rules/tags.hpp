@@ -21,9 +21,11 @@ std::optional<Refusal> noneOfTheBlockHangs(const Case &c);
 std::optional<Refusal> blockIsCountedWhole(const Case &c);
 /// The interface is open and carries a tag.
 std::optional<Refusal> tagHangs(const Case &c);
+/// The other interface of an exchange is open and carries a tag, and the author had no hand in it.
+std::optional<Refusal> otherTagHangs(const Case &c);
 /// An issue that was used, by a tag or a return, is not struck.
 std::optional<Refusal> struckBlockIsUnused(const Case &c);
 
-extern const Rule tagsBlock, tagsFromBlock, tagsOut, tagsHanging, tagsCounted, tagHung, strikeTags;
+extern const Rule tagsBlock, tagsFromBlock, tagsOut, tagsHanging, tagsCounted, tagHung, tagOther, strikeTags;
 
 } // namespace core::rules

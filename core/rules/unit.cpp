@@ -59,7 +59,7 @@ std::optional<Refusal> shippingBlanksAreOut(const Case &c)
 {
     // The outgoing unit that goes back has the blanks of its own openings.
     const UnitChange &unit = c.job.unit;
-    const qint64 counted = c.job.reversed && unit.off ? unit.off->openingsBlanked : unit.in ? unit.in->shippingBlanks : 0;
+    const qint64 counted = blanksOfTheUnitToPutUp(c.job);
     const auto removed = c.draft.body.integer(u"shipping_blanks_removed");
     if ((!unit.in && !c.job.reversed) || removed == counted)
         return std::nullopt;

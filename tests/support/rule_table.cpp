@@ -19,6 +19,8 @@ struct Topic {
 const std::vector<Topic> &topics()
 {
     static const std::vector<Topic> all = {
+        {"blanks"_L1,
+         {"balance.blanks"_L1, "blanks.missed"_L1, "blanks.search"_L1, "unit.openings"_L1}},
         {"break_points"_L1,
          {"break.under-way"_L1, "break.seen"_L1, "break.there"_L1, "break.over"_L1}},
         {"conditions"_L1,
@@ -39,8 +41,10 @@ const std::vector<Topic> &topics()
           "leak.limit"_L1}},
         {"reinspection"_L1,
          {"reinspection.allowed"_L1, "reinspection.own-work"_L1, "reinspection.nobody-else"_L1, "reinspection.approver"_L1, "reinspection.pause"_L1}},
+        {"revision"_L1,
+         {"revision.another"_L1, "revision.interfaces"_L1, "revision.looked-up"_L1, "relist.by"_L1, "relist.kind"_L1, "relist.joined"_L1, "relist.less"_L1, "time.entries"_L1}},
         {"tags"_L1,
-         {"tags.block"_L1, "tags.from-block"_L1, "tags.out"_L1, "tags.hanging"_L1, "tags.counted"_L1, "tag.hung"_L1, "strike.tags"_L1}},
+         {"tags.block"_L1, "tags.from-block"_L1, "tags.out"_L1, "tags.hanging"_L1, "tags.counted"_L1, "tag.hung"_L1, "tag.other"_L1, "strike.tags"_L1}},
         {"temporary"_L1,
          {"temporary.new"_L1, "temporary.applied"_L1, "lockout.own"_L1, "lockout.to"_L1, "walkround.off"_L1, "walkround.free"_L1, "walkround.attached"_L1,
           "walkround.second-person"_L1, "unit.serial"_L1, "unit.order"_L1, "unit.free"_L1, "unit.shipping-blanks"_L1, "accessory.new"_L1, "accessory.open"_L1,

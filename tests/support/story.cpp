@@ -9,6 +9,7 @@
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
 #include "core/job/twins.hpp"
+#include "core/list/interface_list.hpp"
 #include "core/measure/torque_wrench.hpp"
 #include "core/requirements/torque.hpp"
 #include "tests/support/world.hpp"
@@ -45,7 +46,8 @@ constexpr Verb verbs[] = {
     {"finds-attached"_L1, "walkround.attached"_L1}, {"frees"_L1, "interface.freed"_L1},
     {"issues-tags"_L1, "tags.issued"_L1},      {"returns-tags"_L1, "tags.returned"_L1},         {"replaces-tag"_L1, "tag.lost"_L1},
     {"issues"_L1, "tool.issued"_L1},           {"returns"_L1, "tool.returned"_L1},              {"counts"_L1, "tool.counted"_L1},
-    {"misses"_L1, "tool.missing"_L1},
+    {"misses"_L1, "tool.missing"_L1},          {"misses-blank"_L1, "blank.missing"_L1},         {"exchanges-tag"_L1, "tag.exchanged"_L1},
+    {"revises"_L1, "job.revised"_L1},          {"relists"_L1, "interface.relisted"_L1},         {"doubts"_L1, "time.doubted"_L1},
     {"states"_L1, "condition.stated"_L1},      {"settles"_L1, "condition.cleared"_L1},          {"stops"_L1, "work.stopped"_L1},
     {"resumes"_L1, "work.resumed"_L1},         {"logs"_L1, "interface.unlisted"_L1},            {"details"_L1, "interface.detailed"_L1},
     {"finds-undisturbed"_L1, "interface.undisturbed"_L1}, {"finds-inapplicable"_L1, "interface.not_applicable"_L1}, {"agrees"_L1, "interface.not_applicable_agreed"_L1},
@@ -144,9 +146,11 @@ Object toolsCounted(const core::JobState &job)
     return {{u"tools"_s, core::json::arrayOf(markings)}};
 }
 
-Object reconnection(const core::InterfaceState &item)
+Object reconnection(const core::JobState &job, const core::InterfaceState &item)
 {
-    Object body{{u"blanks_removed"_s, item.removal ? item.removal->blanksFitted : 0}};
+    Object body{{u"blanks_removed"_s, core::blanksToComeOut(job, item, core::End::Aircraft)}};
+    if (const qint64 onUnit = core::blanksToComeOut(job, item, core::End::Unit); onUnit > 0)
+        body.set(u"unit_blanks_removed"_s, onUnit);
     if (item.removal && !item.removal->tag.isEmpty())
         body.set(u"tag_recovered"_s, item.removal->tag);
     if (!item.listed.sealPart.isEmpty()) {
@@ -174,6 +178,14 @@ Object asListed(const core::JobState &job, const core::InterfaceState &item)
     return {{u"aircraft_halves"_s, core::json::arrayOf(aircraft)}, {u"unit_halves"_s, core::json::arrayOf(unit)}};
 }
 
+/// The row as it is, and a reason.
+Object relisting(const core::InterfaceState &item)
+{
+    Object body = core::bodyOf(item.listed);
+    body.set(u"why"_s, u"AMM 71-00, revision 13"_s);
+    return body;
+}
+
 /// What a careful technician would fill in.
 Object careful(const QLatin1String kind, const core::JobState &job, const core::InterfaceState *item)
 {
@@ -182,7 +194,7 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
     if (kind == "interface.found_open"_L1)
         return {{u"tag"_s, core::nextTag(job)}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"loose"_s}, {u"finding"_s, core::nextFinding(job)}, {u"evidence"_s, u"hanging free"_s}};
     if (kind == "interface.reconnected"_L1 && item)
-        return reconnection(*item);
+        return reconnection(job, *item);
     if (kind == "interface.listed"_L1)
         return {{u"name"_s, u"Item"_s}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"left"_s}};
     if (kind == "interface.disturbed"_L1)
@@ -226,6 +238,16 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return tagsBack(job);
     if (kind == "tag.lost"_L1)
         return {{u"why"_s, u"not on the line, bay and intake looked through"_s}, {u"tag"_s, core::nextTag(job)}};
+    if (kind == "tag.exchanged"_L1)
+        return {{u"reason"_s, u"both lines followed by hand"_s}};
+    if (kind == "blank.missing"_L1)
+        return {{u"end"_s, u"aircraft"_s}, {u"count"_s, 1}, {u"finding"_s, core::nextFinding(job)}, {u"description"_s, u"not on the line any more"_s}};
+    if (kind == "job.revised"_L1)
+        return {{u"revision"_s, u"13"_s}, {u"changed"_s, u"torque of the ducts"_s}};
+    if (kind == "time.doubted"_L1)
+        return {{u"first"_s, 1}, {u"last"_s, 2}, {u"reason"_s, u"the clock was set by hand"_s}};
+    if (kind == "interface.relisted"_L1 && item)
+        return relisting(*item);
     if (kind == "tool.issued"_L1)
         return {{u"sort"_s, u"hand tool"_s}, {u"name"_s, u"ratchet, 1/4 in"_s}};
     if (kind == "tool.counted"_L1)
@@ -377,6 +399,15 @@ bool Story::take(const core::Draft &draft, const QString &sentence)
     m_fold.take(statementOf(draft, seq), core::Digest::of(QByteArray::number(seq)));
     m_now = draft.at;
     return true;
+}
+
+void Story::take(const std::vector<core::Draft> &drafts)
+{
+    for (core::Draft draft : drafts) {
+        draft.at = core::Instant::fromMilliseconds(m_now.milliseconds() + 60'000);
+        if (!take(draft, draft.kind))
+            return;
+    }
 }
 
 void Story::tell(const QString &text)

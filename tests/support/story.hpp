@@ -26,6 +26,8 @@ public:
 
     /// Tells on. Stops at the first sentence that is refused.
     void tell(const QString &text);
+    /// Takes drafts that were made elsewhere, a minute apart. Stops at the first that is refused.
+    void take(const std::vector<core::Draft> &drafts);
 
     /// The names of the rules that refused the last sentence, joined by blanks; empty when all were admitted.
     QString refusedBy() const;

@@ -114,7 +114,7 @@ QString entriesText(const Shown &shown)
         const core::Line &line = shown.job().lines[static_cast<std::size_t>(said.seq - 1)];
         const auto id = core::InterfaceId::parse(said.subject.value_or(QString()));
         const core::InterfaceState *about = id ? shown.job().item(*id) : nullptr;
-        lines << u"%1  %2  %3: %4%5"_s.arg(said.seq, 4).arg(core::momentText(said.at), shown.session.reg().nameOf(said.author), standingMark(line.standing),
+        lines << u"%1  %2  %3: %4%5"_s.arg(said.seq, 4).arg(core::momentText(shown.job(), said.seq, said.at), shown.session.reg().nameOf(said.author), standingMark(line.standing),
                                              core::describe(said, shown.session.reg(), about ? shown.kinds.find(about->listed.kind) : nullptr));
     }
     return lines.join(u'\n');

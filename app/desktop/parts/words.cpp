@@ -66,6 +66,11 @@ QString momentInWords(const core::Instant &at)
     return QCoreApplication::translate("Moment", "%1 UTC").arg(QLocale().toString(utc, QStringLiteral("d MMM yyyy, HH:mm")));
 }
 
+QString momentInWords(const core::JobState &job, qint64 seq, const core::Instant &at)
+{
+    return core::doubtOfTime(job, seq) ? QCoreApplication::translate("Moment", "%1, in doubt").arg(momentInWords(at)) : momentInWords(at);
+}
+
 QString markInWords(const core::Mark &mark, const core::Register &reg)
 {
     return QCoreApplication::translate("Moment", "%1, %2").arg(reg.nameOf(mark.by), momentInWords(mark.at));

@@ -22,6 +22,8 @@ QString itemInWords(const core::InterfaceState &item);
 
 /// `2 Mar 2026, 08:14 UTC`. Records are kept in UTC, so screens show it too.
 QString momentInWords(const core::Instant &at);
+/// The same of an entry, and whether somebody called it in doubt.
+QString momentInWords(const core::JobState &job, qint64 seq, const core::Instant &at);
 /// `Ana Sol, 2 Mar 2026, 08:14 UTC`
 QString markInWords(const core::Mark &mark, const core::Register &reg);
 

@@ -39,6 +39,7 @@ private slots:
         row("slave hardware, no word which", joined, "Ben states K1 condition=slave_hardware to_come_out=", "condition.explained");
         row("slave hardware, no word why", joined, "Ben states K1 condition=slave_hardware reason=", "condition.explained");
         row("slave hardware in what was never undone", {}, "Ben states K1 condition=slave_hardware", "condition.stage");
+        row("a finding that is no damage, and raised by itself", off + u"; Ana raises F1"_s, "Ben states K1 condition=positioned", "");
         row("damaged, with its finding", {}, "Eva states K1 condition=damaged", "");
         row("damaged, without", {}, "Eva states K1 condition=damaged finding=", "condition.finding");
         row("damaged, under a number that is taken", u"Ben raises F1"_s, "Eva states K1 condition=damaged finding=F1", "finding.number");
@@ -91,6 +92,7 @@ private slots:
         row("hand-tight, then reconnected, no torque asked for", "Ana disconnects K1; Ben states K1 condition=hand-tight; Ben reconnects K1", "");
         row("hand-tight, then reconnected, one of two torqued", "Ana disconnects D1; Ben states D1 condition=hand-tight; Ben reconnects D1; Ben torques D1 fastener=1", "hand-tight");
         row("hand-tight, then torqued", "Ana disconnects D1; Ben states D1 condition=hand-tight; Ben reconnects D1; Ben torques D1", "");
+        row("hand-tight, then undone", "Ana disconnects D1; Ben states D1 condition=hand-tight; Ben reconnects D1; Ben disconnects D1", "");
         row("slave hardware, then torqued", "Ana disconnects D1; Ben states D1 condition=slave_hardware; Ben reconnects D1; Ben torques D1", "slave hardware");
         row("damaged, then undone again", "Ana disconnects K1; Ben reconnects K1; Ben states K1 condition=damaged; Ben disconnects K1", "damaged");
         row("cleared", "Ana disconnects K1; Ben states K1 condition=temporary; Ben settles K1 condition=temporary", "");
@@ -126,6 +128,20 @@ private slots:
         const core::json::Array open = core::openAtHandover(story.job());
         QCOMPARE(open.size(), 1U);
         QCOMPARE(open.front().object()->texts(u"conditions"), std::vector{u"slave hardware; two bolts of the old mount; parts not delivered"_s});
+    }
+
+    /// What is joined for a trial is not free, whoever says so; and once it is undone again somebody has to look again.
+    void aTrialIsNotFree()
+    {
+        Story story(u"Ana disconnects K1; Ana states K1 condition=temporary; Cho confirms-free K1"_s);
+        QCOMPARE(story.refusedBy(), u"walkround.free"_s);
+        story.tell(u"Ben settles K1 condition=temporary; Cho confirms-free K1"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QVERIFY(story.item(u"K1"_s).walkedRound);
+        story.tell(u"Ana reconnects K1; Cho rejects K1 back_to=disconnected"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QCOMPARE(story.stage(u"K1"_s), u"disconnected"_s);
+        QVERIFY(!story.item(u"K1"_s).walkedRound);
     }
 
     /// Pieces that come out of a joint take its torque with them.

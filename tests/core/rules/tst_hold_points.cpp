@@ -53,6 +53,12 @@ private slots:
         row("passed, though never set", {}, u"Ana passes free"_s, "hold.known");
         row("passed with an end that the job does not have", free_ + u"; Ana disconnects D1; Ana disconnects K1; Cho confirms-free D1; Ben confirms-free K1; Ben applies H1 sort=hoist"_s, u"Ana passes free"_s, "hold.conditions");
 
+        // What follows a hold point would end the conditions that tell that it is void.
+        const QString then = passed + u"; "_s + QString(lower).replace(u"conditions=["_s, u"conditions=[{\"what\":\"passed\",\"names\":[\"free\"]},"_s) + u"; Ana disconnects M1; Ana disconnects M2"_s;
+        row("the one behind it passed", then, u"Ana passes lower"_s, "");
+        row("the one behind it passed, this one void", then + u"; Ana reconnects K1"_s, u"Ana passes lower"_s, "hold.conditions");
+        row("the one behind it passed, this one passed again", then + u"; Ana reconnects K1; Ana disconnects K1; Ben confirms-free K1; Ana passes free"_s, u"Ana passes lower"_s, "");
+
         const QString independent = uR"(Ana sets look authority=inspect independent=yes conditions=[{"what":"interfaces","stage":"reconnected","kinds":["clamp"]}] gates=[{"act":"job.closed"}]; Ben disconnects K1; Ben reconnects K1)"_s;
         row("passed by an inspector", independent, u"Cho passes look"_s, "");
         row("passed by an inspector who undid it", independent, u"Ben passes look"_s, "hold.independent");
@@ -63,6 +69,8 @@ private slots:
         row("set anew once it was passed", passed, free_, "hold.in-time");
         row("set when a mount is off already", u"Ana disconnects M1"_s, free_, "hold.in-time");
         row("set when a mount was off, and that was struck", u"Ana disconnects M1; Ana strikes entry=12"_s, free_, "");
+        row("set anew with a gate that somebody has gone through", both + u"; Ana disconnects K1"_s, QString(free_).replace(u"[\"mount\"]"_s, u"[\"mount\",\"clamp\"]"_s), "hold.in-time");
+        row("set anew with a gate that nobody has gone through", both + u"; Ana disconnects K1"_s, QString(free_).replace(u"[\"mount\"]"_s, u"[\"mount\",\"drain\"]"_s), "");
         row("asks for nothing", {}, uR"(Ana sets x conditions=[] gates=[{"act":"job.closed"}])"_s, "hold.sound");
         row("asks for a look alone", {}, uR"(Ana sets x conditions=[] gates=[{"act":"job.closed"}] statements=Seen)"_s, "");
         row("holds nothing back", {}, uR"(Ana sets x conditions=[{"what":"findings_closed"}] gates=[])"_s, "hold.sound");

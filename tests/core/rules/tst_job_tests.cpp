@@ -50,6 +50,11 @@ private slots:
         row("failed, and says what is worked on again", restored, u"Ana tests R1 covers=D1,K1 result=failed reopens=D1"_s, "");
         row("failed, and says nothing", restored, u"Ana tests R1 covers=D1,K1 result=failed"_s, "test.reopens");
         row("passed, and reopens", restored, u"Ana tests R1 covers=D1,K1 reopens=D1"_s, "test.reopens");
+
+        const QString accepted = restored + u"; Cho accepts K1"_s;
+        row("a failed test struck that reopened nothing inspected", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=D1"_s, u"Ana strikes entry=20"_s, "");
+        row("a failed test struck that set an inspection aside", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=K1"_s, u"Ana strikes entry=20"_s, "strike.acceptance");
+        row("the same by the named level", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=K1"_s, u"Ove strikes entry=20"_s, "");
     }
     void eachRule() { m_table.ask(); }
 

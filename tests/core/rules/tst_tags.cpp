@@ -72,6 +72,19 @@ private slots:
         row("the old tag recovered", "Ana disconnects K1 tag=7; Cho replaces-tag K1 tag=8", "Ana reconnects K1 tag_recovered=7", "balance.tag-recovered");
         row("the old number used again", "Ana disconnects K1 tag=7; Cho replaces-tag K1 tag=8", "Ana disconnects C1 tag=7", "balance.tag-unique");
 
+        const char *two = "Ana disconnects K1 tag=7; Ana disconnects C1 tag=8";
+        row("two tags exchanged", two, "Cho exchanges-tag K1 other=C1", "");
+        row("exchanged by a technician", two, "Dee exchanges-tag K1 other=C1", "inspection.authorised");
+        row("exchanged by an inspector who helped at the one", "Ana disconnects K1 tag=7 helpers=Ben; Ana disconnects C1 tag=8", "Ben exchanges-tag K1 other=C1", "independence.own-work");
+        row("exchanged by an inspector who helped at the other", "Ana disconnects K1 tag=7; Ana disconnects C1 tag=8 helpers=Ben", "Ben exchanges-tag K1 other=C1", "tag.other");
+        row("exchanged with itself", two, "Cho exchanges-tag K1 other=K1", "tag.other");
+        row("exchanged with what is on", "Ana disconnects K1 tag=7", "Cho exchanges-tag K1 other=C1", "tag.other");
+        row("exchanged with what is on no list", two, "Cho exchanges-tag K1 other=Z9", "tag.other");
+        row("exchanged from what is on", "Ana disconnects C1 tag=8", "Cho exchanges-tag K1 other=C1", "tag.hung");
+        const char *crosswise = "Ana disconnects K1 tag=7; Ana disconnects C1 tag=8; Cho exchanges-tag K1 other=C1";
+        row("the tag that hangs there now recovered", crosswise, "Ana reconnects K1 tag_recovered=8", "");
+        row("the tag that hung there recovered", crosswise, "Ana reconnects K1 tag_recovered=7", "balance.tag-recovered");
+
         row("an issue by mistake, struck", "Ana issues-tags", "Ana strikes entry=12", "");
         row("an issue of which a tag hangs, struck", "Ana issues-tags; Ana disconnects K1", "Ana strikes entry=12", "strike.tags");
         row("an issue of which a tag hung, struck", "Ana issues-tags; Ana disconnects K1; Ana reconnects K1", "Ana strikes entry=12", "strike.tags");
@@ -91,6 +104,19 @@ private slots:
         story.tell(u"Ana reconnects C1; Ana reconnects B1; Ana returns-tags"_s);
         QVERIFY2(story.refusedBy().isEmpty(), qPrintable(story.refusedBy()));
         QVERIFY(!story.looseEnds().contains(u"loose.tags"_s));
+    }
+
+    /// What hung crosswise was confirmed under the wrong name: both are walked round again.
+    void exchangedTagsAreWalkedRoundAgain()
+    {
+        Story story(u"Ana disconnects K1 tag=7; Ana disconnects C1 tag=8; Ben confirms-free K1; Ben confirms-free C1; Cho exchanges-tag K1 other=C1"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QCOMPARE(story.item(u"K1"_s).removal->tag, u"8"_s);
+        QCOMPARE(story.item(u"C1"_s).removal->tag, u"7"_s);
+        QVERIFY(story.job().tagAt.constFind(u"7"_s)->text() == u"C1");
+        QVERIFY(!story.item(u"K1"_s).walkedRound && !story.item(u"C1"_s).walkedRound);
+        story.tell(u"Cho strikes entry=16"_s);
+        QCOMPARE(story.item(u"K1"_s).removal->tag, u"7"_s);
     }
 
     /// A replacement that is struck brings the old tag back: it had not been lost.

@@ -122,6 +122,17 @@ private slots:
         QCOMPARE(ends(), QString());
     }
 
+    /// Given up: the unit that came off hangs in its place again, and only for as long as the change is given up.
+    void theOutgoingUnitGoesBackUp()
+    {
+        Story story(u"Ana disconnects D1; Ana disconnects C1; Ana disconnects B1; Ana disconnects F1; Ana disconnects F2; Ana disconnects M1; Ana disconnects M2; Ana disconnects A1; Ana disconnects D2; Ana disconnects K1; Ana takes-off; Ana gives-up; Ben positions"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QCOMPARE(story.job().unit.up->serial, u"E-100"_s);
+        story.tell(u"Ana strikes entry=%1"_s.arg(story.job().reversed->seq));
+        QCOMPARE(story.refusedBy(), QString());
+        QVERIFY(!story.job().unit.up); // the outgoing unit in the place of the incoming one was never admitted
+    }
+
     /// Each new disconnection is walked round anew, and what was found attached is forgotten with the disconnection that it belonged to.
     void aWalkRoundIsAsGoodAsItsDisconnection()
     {

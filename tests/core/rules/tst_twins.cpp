@@ -64,6 +64,18 @@ private slots:
         QCOMPARE(struck.stage(u"T1"_s), u"secured"_s); // the acceptance rested on it
     }
 
+    /// A twin that turns up late is one more that may be crossed.
+    void aLateTwinReopens()
+    {
+        Story story(u"Ana disconnects F1; Ben reconnects F1; Ben torques F1; Cho accepts F1"_s);
+        QCOMPARE(story.stage(u"F1"_s), u"inspected"_s);
+        story.tell(u"Ana lists F3 twin_group=feed_lines"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QVERIFY(story.item(u"F1"_s).acceptances.empty());
+        story.tell(u"Cho accepts F1; Ana strikes entry=%1"_s.arg(story.item(u"F3"_s).listedBy.seq));
+        QCOMPARE(story.refusedBy(), u"strike.acceptance"_s); // it would bring the first inspection back
+    }
+
     /// Runs last.
     void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }
 

@@ -38,6 +38,13 @@ private slots:
         row("inspected, the torque that they ask for missing", logged + u"; Ana reconnects X1; Eva details X1 requirements=torque torque_fasteners=1 torque_min=20 torque_max=25 torque_unit=N·m"_s, "Cho accepts X1", "inspection.secured");
         row("details of what was listed", {}, "Eva details K1", "detail.asked");
         row("details given twice", logged + u"; Eva details X1"_s, "Ben details X1", "detail.asked");
+        row("details with a part twice", logged, R"(Eva details X1 hardware=[{"part":"B-3","quantity":2},{"part":"B-3","quantity":1}])", "listing.hardware");
+        row("details with the hardware that came off", logged, R"(Eva details X1 hardware=[{"part":"B-3","quantity":2}] hardware_removed=[{"part":"B-3","quantity":2}])", "");
+        const QString bolts = logged + uR"(; Eva details X1 hardware=[{"part":"B-3","quantity":2}] hardware_removed=[{"part":"B-3","quantity":2}])"_s;
+        row("the bolts that came off, used again", bolts, R"(Ana reconnects X1 hardware=[{"part":"B-3","reused":2,"renewed":0,"scrapped":0}])", "");
+        row("more than came off, used again", bolts, R"(Ana reconnects X1 hardware=[{"part":"B-3","reused":3,"renewed":0,"scrapped":0}])", "hardware.reused hardware.required");
+        row("with a tag of no block", u"Ana issues-tags"_s, "Ben logs X1 tag=99", "tags.from-block");
+        row("without a tag, though a block is out", u"Ana issues-tags"_s, "Ben logs X1", "");
         row("details without a kind", logged, "Eva details X1 kind=", "form.missing");
         row("details that ask for half a torque", logged, "Eva details X1 requirements=torque torque_fasteners=1", "listing.requirements");
         row("details with a limit that is none", logged, "Eva details X1 torque_fasteners=1 torque_min=25 torque_max=20 torque_unit=N·m", "listing.limits");

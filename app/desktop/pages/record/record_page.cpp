@@ -34,7 +34,7 @@ RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     m_verdict->hide();
     m_rows = new RowTable({{tr("No."), 7}, {tr("When"), 31}, {tr("Who"), 20}, {tr("What"), 0}, {tr("Standing"), 22}}, tr("Entries"), tr("No entry fits."), this);
     m_rows->setObjectName(u"entries"_s);
-    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"entry.struck"_L1, "job.closed"_L1}, this);
+    m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"entry.struck"_L1, "time.doubted"_L1, "job.revised"_L1, "job.closed"_L1}, this);
     column->addWidget(makeLabel(tr("Record"), "title", this));
     column->addWidget(makeButtons());
     column->addWidget(m_verdict);
@@ -100,7 +100,7 @@ void RecordPage::refresh()
         const QString standing = line.standing == core::Standing::Stands   ? QString()
                                  : line.standing == core::Standing::Struck ? tr("struck by no. %1").arg(line.struckBy.value_or(0))
                                                                            : tr("fell with what it rested on");
-        const QStringList cells{QString::number(said.seq), momentInWords(said.at), feed().reg().nameOf(said.author), what, standing};
+        const QStringList cells{QString::number(said.seq), momentInWords(*feed().state(), said.seq, said.at), feed().reg().nameOf(said.author), what, standing};
         if (words.isEmpty() || cells.join(u'\n').contains(words, Qt::CaseInsensitive))
             rows.push_back({QString::number(said.seq), cells, line.standing != core::Standing::Stands, false});
     }

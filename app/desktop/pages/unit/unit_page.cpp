@@ -69,7 +69,7 @@ void UnitPage::refresh()
                                   : accessory.left ? tr("leaves with the outgoing unit: %1").arg(accessory.leftBecause)
                                                    : tr("to be moved, or declared to leave");
             const core::Mark &mark = accessory.moved ? *accessory.moved : accessory.left ? *accessory.left : accessory.listed;
-            steps.push_back({accessory.id.text(), {tr("%1 %2").arg(accessory.id.text(), accessory.name), accessory.serial, where, markInWords(mark, feed().reg())}, false, !accessory.isPlaced()});
+            steps.push_back({accessory.id.text(), {tr("%1 %2").arg(accessory.id.text(), accessory.name), accessory.serial, where, markInWords(mark, feed().reg())}, false, !core::isPlaced(*job, accessory)});
         }
         for (const core::JobTest &test : job->tests) {
             const auto voided = test.hasPassed ? core::whyVoid(*job, test) : std::nullopt;

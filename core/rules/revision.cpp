@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/rules/revision.hpp"
+
+#include "core/acts/act.hpp"
+#include "core/acts/listing.hpp"
+#include "core/rules/words.hpp"
+
+namespace core::rules {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString lead() { return inWords(QT_TRANSLATE_NOOP("Rule", "the lead")); }
+QString inspector() { return inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector who had no hand in it")); }
+
+bool mayInspectIt(const Case &c)
+{
+    const Need need{.authority = Authority::Inspect, .kind = c.item->listed.kind, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
+    return authorisationFor(c.reg, c.draft.author, need) && !c.item->actors.contains(c.draft.author);
+}
+
+} // namespace
+
+std::optional<Refusal> revisionIsAnother(const Case &c)
+{
+    if (c.text(u"revision") != c.job.facts.revision)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The job works to revision %1 already.")).arg(c.job.facts.revision), {});
+}
+
+std::optional<Refusal> revisedInterfacesAreListed(const Case &c)
+{
+    for (const InterfaceId &id : interfacesIn(c.draft.body, u"interfaces")) {
+        if (!c.job.item(id))
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The list has no interface \"%1\".")).arg(id.text()), lead());
+    }
+    return std::nullopt;
+}
+
+std::optional<Refusal> revisionWasLookedUp(const Case &c)
+{
+    if (!c.item || !c.item->toLookUp)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The maintenance data of %1 was revised (entry %2), and nobody has looked up yet what it asks for now. Correct its row of the list, or sign it as it is.")).arg(c.itemName()).arg(c.item->toLookUp->seq), lead());
+}
+
+std::optional<Refusal> relistedByLeadOrInspector(const Case &c)
+{
+    if (!c.item || c.job.lead == c.draft.author || mayInspectIt(c))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The list is corrected by the lead, or by an inspector who had no hand in the interface; %1 is neither.")).arg(c.authorName()), lead());
+}
+
+std::optional<Refusal> relistedKindStays(const Case &c)
+{
+    if (!c.item || !c.item->removal || isWithoutDetails(*c.item) || c.text(u"kind") == c.item->listed.kind)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was undone as what it is listed to be, and what it waited for hung on that. Its kind stays.")).arg(c.itemName()), {});
+}
+
+std::optional<Refusal> relistedJointIsOpen(const Case &c)
+{
+    if (!c.item || !c.item->restoration)
+        return std::nullopt;
+    const QString built = whatIsBuiltIn(c.item->listed, listingIn(c.item->listed.id, c.draft.body));
+    if (built.isEmpty())
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was joined with what the list asked for then: %2. Undo it first; then correct the list.")).arg(c.itemName(), built), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")));
+}
+
+std::optional<Refusal> lessIsAskedByAnInspector(const Case &c)
+{
+    if (!c.item || mayInspectIt(c))
+        return std::nullopt;
+    const QString less = whatIsAskedLess(c.item->listed, listingIn(c.item->listed.id, c.draft.body));
+    if (less.isEmpty())
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This asks less of %1 than before: it leaves out %2. An inspector who had no hand in it signs that.")).arg(c.itemName(), less), inspector());
+}
+
+std::optional<Refusal> timesInDoubtAreThere(const Case &c)
+{
+    const qint64 first = c.draft.body.integer(u"first").value_or(0);
+    const qint64 last = c.draft.body.integer(u"last").value_or(0);
+    const auto entries = static_cast<qint64>(c.job.lines.size());
+    if (first >= 1 && first <= last && last <= entries)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The job has entries 1 to %1; there are none from %2 to %3.")).arg(entries).arg(first).arg(last), inWords(QT_TRANSLATE_NOOP("Rule", "anybody of the job")));
+}
+
+const Rule revisionAnother{"revision.another"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The data that a job works to changes by a signature, never by itself."), &revisionIsAnother};
+const Rule revisionItems{"revision.interfaces"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A name that nothing answers to would be looked up by nobody."), &revisedInterfacesAreListed};
+const Rule revisionLookedUp{"revision.looked-up"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An inspection against the limits of yesterday proves nothing today."), &revisionWasLookedUp};
+const Rule relistBy{"relist.by"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Who does the work does not choose what it has to show."), &relistedByLeadOrInspector};
+const Rule relistKind{"relist.kind"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What waited at a gate does not become something that need not have waited."), &relistedKindStays};
+const Rule relistJoined{"relist.joined"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A correction on paper does not change what is in the joint."), &relistedJointIsOpen};
+const Rule relistLess{"relist.less"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A requirement that is in the way must not be talked away."), &lessIsAskedByAnInspector};
+const Rule timesThere{"time.entries"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A doubt points at what it doubts."), &timesInDoubtAreThere};
+
+} // namespace core::rules
