@@ -9,6 +9,7 @@
 
 #include "core/acts/listing.hpp"
 #include "core/acts/reopen.hpp"
+#include "core/job/restoration.hpp"
 
 namespace core {
 
@@ -70,9 +71,12 @@ bool reconnect(JobState &job, const Statement &said)
     if (!item || !item->removal || item->restoration || standingCondition(*item, Condition::Temporary))
         return false;
     const json::Object &body = said.body;
-    item->restoration = Restoration{markOf(said), body.text(u"tag_recovered"), body.integer(u"blanks_removed").value_or(0),
-                                    body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
-                                    body.text(u"unit_half"), hardwareUsesIn(body), body.integer(u"unit_blanks_removed").value_or(0)};
+    Restoration joined{markOf(said), body.text(u"tag_recovered"), body.integer(u"blanks_removed").value_or(0),
+                       body.text(u"seal_part"), body.text(u"seal_batch"), body.text(u"aircraft_half"),
+                       body.text(u"unit_half"), hardwareUsesIn(body), body.integer(u"unit_blanks_removed").value_or(0)};
+    if (!belongsTo(job, *item, joined))
+        return false;
+    item->restoration = std::move(joined);
     item->stillAttached.reset(); // what held it is a part of the joint again
     item->walkedRound.reset();
     item->restoration->joinedBy.insert(said.author);

@@ -13,13 +13,37 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Measure", text); }
 
-std::optional<QString> refusedFor(const TorqueJudgement &judged, const TorqueBand &band, DecisionRule rule)
+/// The unit in which the same number would be in the band, or nullptr: a scale read in the wrong unit is off by a factor that nobody means,
+/// such as 8.85 or 12.
+const Unit *unitThatWouldDo(const Quantity &indicated, const Rational &applied, const TorqueBand &band)
+{
+    if (indicated.coherent() == 0)
+        return nullptr;
+    const Rational lever = applied / indicated.coherent();
+    for (const Unit *unit : unitsOf(Dimension::Torque)) {
+        if (unit->symbol != indicated.unit() && band.holds(Rational(indicated.value()) * Rational(unit->factor) * lever))
+            return unit;
+    }
+    return nullptr;
+}
+
+std::optional<QString> outOfBand(const TorqueJudgement &judged, const TorqueBand &band)
 {
     const QString applied = shownIn(judged.applied, *band.unit);
     if (judged.applied < band.least)
         return tr(QT_TRANSLATE_NOOP("Measure", "%1 is too little: %2 is asked for. Check unit and tool, and torque it again.")).arg(applied, band.text());
     if (judged.applied > band.most)
         return tr(QT_TRANSLATE_NOOP("Measure", "%1 is too much: %2 is asked for. The fastener may be overstressed: follow the maintenance data, and raise a finding.")).arg(applied, band.text());
+    return std::nullopt;
+}
+
+std::optional<QString> refusedFor(const TorqueJudgement &judged, const Quantity &indicated, const TorqueBand &band, DecisionRule rule)
+{
+    const QString applied = shownIn(judged.applied, *band.unit);
+    if (const auto out = outOfBand(judged, band)) {
+        const Unit *other = unitThatWouldDo(indicated, judged.applied, band);
+        return other ? *out + u' ' + tr(QT_TRANSLATE_NOOP("Measure", "The number %1 in %2 would be in the band: was the scale read in another unit?")).arg(indicated.value().text(), other->symbol) : *out;
+    }
     if (rule == DecisionRule::Simple)
         return std::nullopt;
     if (!judged.deviation)
@@ -53,7 +77,7 @@ Measured<TorqueJudgement> judgeTorque(const Quantity &indicated, const std::opti
     TorqueJudgement judged{*applied, std::nullopt, std::nullopt, {}};
     if (deviationPercent)
         judged.deviation = permissibleDeviation(*applied, *deviationPercent);
-    judged.refused = refusedFor(judged, band, rule);
+    judged.refused = refusedFor(judged, indicated, band, rule);
 
     Working &working = judged.working;
     working.steps.push_back({tr(QT_TRANSLATE_NOOP("Measure", "Torque asked for")), {}, {}, band.text()});

@@ -119,7 +119,7 @@ void ReportsTest::everyReportIsWhole()
         names.insert(report.name);
         QVERIFY(QLatin1String(report.title).size() > 0);
         const auto rows = report.rows(record);
-        QVERIFY2(!rows.empty() || report.name == "off_the_list"_L1, report.name.data()); // tst_states: this job touched what was listed, and nothing else
+        QVERIFY2(!rows.empty() || report.name == "off_the_list"_L1 || report.name == "bursts"_L1, report.name.data()); // tst_states, core.rules.revision: this job has none of either
         for (const ReportRow &row : rows)
             QCOMPARE(row.cells.size(), report.columns.size());
         const bool isOnPaper = std::any_of(report.columns.begin(), report.columns.end(), [](const ReportColumn &c) { return c.width > 0; });
@@ -149,7 +149,7 @@ void ReportsTest::sentences_data()
     QTest::addColumn<QString>("sentence");
     QTest::addRow("texts and numbers") << u"interface.disconnected"_s << u"E12"_s
                                        << json::Object{{u"tag"_s, u"17"_s}, {u"blanks_fitted"_s, 2}, {u"as_found"_s, u"sound"_s}}
-                                       << u"Disconnected E12. Tag: 17; Blanks fitted: 2; As found: sound."_s;
+                                       << u"Disconnected E12. Tag: 17; Blanks fitted to the aircraft's end: 2; As found: sound."_s;
     QTest::addRow("unit and tool") << u"torque.applied"_s << u"E12"_s
                                    << json::Object{{u"fastener"_s, 3}, {u"value"_s, u"23.50"_s}, {u"unit"_s, u"N·m"_s}, {u"tool"_s, u"TW1"_s}}
                                    << u"Torqued E12. Fastener: 3; Reading: 23.50 N·m; Tool: TW1 (Torque wrench)."_s;
