@@ -9,6 +9,7 @@
 
 #include "app/demo/readings.hpp"
 #include "core/job/draft_help.hpp"
+#include "core/job/hardware_of.hpp"
 #include "core/job/leak_reading.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
@@ -46,19 +47,18 @@ QString batchOf(const core::JobState &job, const QString &sealPart)
 core::json::Array hardwareOff(const core::Listing &listed)
 {
     core::json::Array lines;
-    for (const core::HardwareLine &line : listed.hardware)
+    for (const core::HardwareRemoved &line : core::likelyRemoved(listed))
         lines.emplace_back(Object{{u"part"_s, line.part}, {u"quantity"_s, line.quantity}});
     return lines;
 }
 
-/// What may be used again is; what may not is scrapped and renewed, of one batch a part.
+/// What is renewed is of one batch a part.
 core::json::Array hardwareOn(const core::InterfaceState &item)
 {
     core::json::Array lines;
-    for (const core::HardwareBalance &one : core::hardwareBalance(item.listed.hardware, item.removal ? item.removal->hardware : std::vector<core::HardwareRemoved>(), {})) {
-        const qint64 reused = one.mustBeNew ? 0 : std::min(one.removed, one.required);
-        Object line{{u"part"_s, one.part}, {u"reused"_s, reused}, {u"renewed"_s, one.required - reused}, {u"scrapped"_s, one.removed - reused}};
-        if (one.required > reused)
+    for (const core::HardwareUse &one : core::likelyUse(item)) {
+        Object line{{u"part"_s, one.part}, {u"reused"_s, one.reused}, {u"renewed"_s, one.renewed}, {u"scrapped"_s, one.scrapped}};
+        if (one.renewed > 0)
             line.set(u"batch"_s, u"B-"_s + one.part.section(u'-', 1));
         lines.emplace_back(std::move(line));
     }

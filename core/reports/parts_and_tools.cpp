@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/job/hardware_of.hpp"
 #include "core/reports/report_rows.hpp"
 
 namespace core {
@@ -23,22 +24,24 @@ QString batchesOf(const InterfaceState &item, const QString &part)
     return batches.join(u", "_s);
 }
 
+QString standingOf(const InterfaceState &item, const HardwareBalance &part)
+{
+    switch (hardwareStanding(item, part)) {
+    case HardwareStanding::NotUndone: return inWords(QT_TRANSLATE_NOOP("Report", "not undone"));
+    case HardwareStanding::Open: return inWords(QT_TRANSLATE_NOOP("Report", "OPEN"));
+    case HardwareStanding::Even: return inWords(QT_TRANSLATE_NOOP("Report", "even"));
+    case HardwareStanding::NotEven: return inWords(QT_TRANSLATE_NOOP("Report", "NOT EVEN"));
+    }
+    Q_UNREACHABLE();
+}
+
 std::vector<ReportRow> hardwareRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
     for (const InterfaceState &item : record.job().items) {
-        const auto removed = item.removal ? item.removal->hardware : std::vector<HardwareRemoved>();
-        const auto used = item.restoration ? item.restoration->hardware : std::vector<HardwareUse>();
-        for (const HardwareBalance &one : hardwareBalance(item.listed.hardware, removed, used)) {
-            QString verdict = inWords(QT_TRANSLATE_NOOP("Report", "even"));
-            if (!item.removal)
-                verdict = inWords(QT_TRANSLATE_NOOP("Report", "not undone"));
-            else if (!item.restoration)
-                verdict = inWords(QT_TRANSLATE_NOOP("Report", "OPEN"));
-            else if (!one.isAccountedFor() || (!item.listed.hardware.empty() && !one.isComplete()))
-                verdict = inWords(QT_TRANSLATE_NOOP("Report", "NOT EVEN"));
+        for (const HardwareBalance &one : hardwareOf(item)) {
             rows.push_back({{}, {item.listed.id.text() + u' ' + item.listed.name, one.part, one.mustBeNew ? inWords(QT_TRANSLATE_NOOP("Report", "always")) : QString(), countText(one.required),
-                                 item.removal ? QString::number(one.removed) : QString(), countText(one.reused), countText(one.renewed), countText(one.scrapped), batchesOf(item, one.part), verdict}});
+                                 item.removal ? QString::number(one.removed) : QString(), countText(one.reused), countText(one.renewed), countText(one.scrapped), batchesOf(item, one.part), standingOf(item, one)}});
         }
     }
     return rows;
