@@ -3,8 +3,6 @@
 
 #include "app/demo/verbs.hpp"
 
-#include <QCoreApplication>
-
 #include "core/job/draft_help.hpp"
 
 namespace demo {

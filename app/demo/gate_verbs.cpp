@@ -3,6 +3,8 @@
 
 #include "app/demo/verbs.hpp"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 #include "core/job/stage.hpp"
@@ -21,7 +23,7 @@ Done setsHolds(Play &play, const Step &step)
     const auto holds = resources::loadHoldPoints();
     const auto who = core::PersonId::parse(step.who);
     if (!holds || !who)
-        return core::failure(holds ? core::Error{core::ErrorCode::BadInput, step.who, {}} : holds.error());
+        return core::failure(holds ? core::Error{core::ErrorCode::BadInput, QCoreApplication::translate("Demo", "%1 is no id of a person.").arg(step.who), {}} : holds.error());
     return say(play, core::holdDrafts(*holds, *who, core::Instant::fromMilliseconds(0)));
 }
 
