@@ -47,7 +47,7 @@ const std::vector<ActionLine> &actions()
         {"safetying.applied"_L1, Over::Items, "S", &seeds::safety, {"method"_L1}, Brings::Nothing, &asksForSafetying},
         {"leak.checked"_L1, Over::Items, "L", &seeds::leak, {"size"_L1, "flow"_L1, "class"_L1, "rate"_L1}, Brings::Nothing, &asksForLeakCheck},
         {"torque.taken_over"_L1, Over::Item, "", &seeds::takeOverTorque, {}, Brings::Nothing, &hasTorque},
-        {"walkround.free"_L1, Over::Items, "", &seeds::confirmFree, {}, Brings::Nothing, &isOff},
+        {"walkround.free"_L1, Over::Item, "", &seeds::confirmFree, {}, Brings::Nothing, &isOff, Signs::WhoLooked},
         {"walkround.attached"_L1, Over::Item, "", &seeds::stillAttached, {}, Brings::Nothing, &isOff},
         {"interface.freed"_L1, Over::Item, "", &seeds::freed, {}, Brings::Nothing, &wasFoundAttached},
         {"work.stopped"_L1, Over::Item, "", &seeds::stop, {}, Brings::Nothing, &isHalfDone},
@@ -99,6 +99,7 @@ const std::vector<ActionLine> &actions()
         {"followup.set"_L1, Over::Job, "", &seeds::setFollowUp, {}, Brings::Nothing, &always},
         {"job.revised"_L1, Over::Job, "", &seeds::revise, {}, Brings::Nothing, &always},
         {"time.doubted"_L1, Over::Subject, "", &seeds::doubtTimes, {}, Brings::Nothing, &always},
+        {"followup.done"_L1, Over::Subject, "", &seeds::followUpDone, {}, Brings::Nothing, &always},
         {"entry.struck"_L1, Over::Subject, "", &seeds::strike, {}, Brings::Nothing, &always},
         {"job.closed"_L1, Over::Job, "", &seeds::closeJob, {}, Brings::Nothing, &always},
     };

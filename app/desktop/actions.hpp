@@ -24,6 +24,12 @@ enum class Over {
 /// What an action must be given besides a form.
 enum class Brings { Nothing, File };
 
+/// Whose hand the entry may be in.
+enum class Signs {
+    Anybody,
+    WhoLooked, ///< the person at the computer, where they are known: what their eyes saw nobody else signs for
+};
+
 /// One thing that a person can do on a job, in one line: its words come from the act's row in core's catalogue.
 struct ActionLine {
     QLatin1String kind; ///< of the entries that it makes
@@ -36,6 +42,7 @@ struct ActionLine {
     Brings brings;
     /// Whether the action is about such an item at all: nobody is offered to torque what has no torque.
     bool (*concerns)(const core::InterfaceState &);
+    Signs signs = Signs::Anybody;
 };
 
 /// All actions, in the order in which the card shows them.

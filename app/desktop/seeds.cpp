@@ -7,7 +7,9 @@
 
 #include <algorithm>
 
+#include "app/desktop/seed_help.hpp"
 #include "core/job/draft_help.hpp"
+#include "core/job/hardware_of.hpp"
 #include "core/job/leak_reading.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/reached.hpp"
@@ -21,24 +23,6 @@ namespace {
 
 using namespace Qt::StringLiterals;
 using core::json::Object;
-using core::json::Value;
-
-/// One seed for each chosen interface.
-template <class Make>
-std::vector<Seed> forEachItem(const Situation &s, Make make)
-{
-    std::vector<Seed> all;
-    for (const core::InterfaceId &id : s.items) {
-        if (const core::InterfaceState *item = s.job.item(id)) {
-            Seed seed{id.text(), {}, {}};
-            make(*item, seed);
-            all.push_back(std::move(seed));
-        }
-    }
-    return all;
-}
-
-Value text(const char *placeholder) { return QString::fromLatin1(placeholder); }
 
 /// The first tool in calibration whose usable range holds the value; so a torque wrench is not offered for ohms.
 std::optional<core::ToolId> toolFor(const Situation &s, const core::Quantity &value)
@@ -64,7 +48,7 @@ void setHardwareOff(Seed &seed, const core::InterfaceState &item)
 {
     core::json::Array parts;
     core::json::Array likely;
-    for (const core::HardwareLine &line : item.listed.hardware) {
+    for (const core::HardwareRemoved &line : core::likelyRemoved(item.listed)) {
         parts.emplace_back(Object{{u"part"_s, line.part}});
         likely.emplace_back(Object{{u"part"_s, line.part}, {u"quantity"_s, line.quantity}});
     }
@@ -78,10 +62,9 @@ void setHardwareOn(Seed &seed, const core::InterfaceState &item)
 {
     core::json::Array parts;
     core::json::Array likely;
-    for (const core::HardwareBalance &one : core::hardwareBalance(item.listed.hardware, item.removal ? item.removal->hardware : std::vector<core::HardwareRemoved>(), {})) {
+    for (const core::HardwareUse &one : core::likelyUse(item)) {
         parts.emplace_back(Object{{u"part"_s, one.part}});
-        const qint64 reused = one.mustBeNew ? 0 : item.listed.hardware.empty() ? one.removed : std::min(one.removed, one.required);
-        likely.emplace_back(Object{{u"part"_s, one.part}, {u"reused"_s, reused}, {u"renewed"_s, std::max<qint64>(one.required - reused, 0)}, {u"scrapped"_s, one.removed - reused}, {u"batch"_s, text("batch")}});
+        likely.emplace_back(Object{{u"part"_s, one.part}, {u"reused"_s, one.reused}, {u"renewed"_s, one.renewed}, {u"scrapped"_s, one.scrapped}, {u"batch"_s, text("batch")}});
     }
     if (parts.empty())
         return;
@@ -384,18 +367,6 @@ std::vector<Seed> passHold(const Situation &s)
     return {seed};
 }
 
-std::vector<Seed> confirmFree(const Situation &s) { return forEachItem(s, [](const core::InterfaceState &, Seed &) {}); }
-
-std::vector<Seed> stillAttached(const Situation &s)
-{
-    return forEachItem(s, [](const core::InterfaceState &, Seed &seed) { seed.probe = {{u"what"_s, text("what")}}; });
-}
-
-std::vector<Seed> freed(const Situation &s)
-{
-    return forEachItem(s, [](const core::InterfaceState &, Seed &seed) { seed.probe = {{u"what"_s, text("what")}}; });
-}
-
 std::vector<Seed> accept(const Situation &s) { return forEachItem(s, [](const core::InterfaceState &, Seed &) {}); }
 
 std::vector<Seed> reject(const Situation &s)
@@ -465,6 +436,11 @@ std::vector<Seed> setFollowUp(const Situation &s)
     if (!s.items.empty())
         seed.body.set(u"interface"_s, s.items.front().text());
     return {seed};
+}
+
+std::vector<Seed> followUpDone(const Situation &s)
+{
+    return {{{}, {{u"entry"_s, s.subject.value_or(QString()).toLongLong()}}, {{u"how"_s, text("how")}}}};
 }
 
 std::vector<Seed> strike(const Situation &s)

@@ -69,6 +69,7 @@ std::vector<Seed> handOver(const Situation &s);
 std::vector<Seed> acceptHandover(const Situation &s);
 std::vector<Seed> refuseHandover(const Situation &s);
 std::vector<Seed> setFollowUp(const Situation &s);
+std::vector<Seed> followUpDone(const Situation &s);
 std::vector<Seed> strike(const Situation &s);
 std::vector<Seed> closeJob(const Situation &s);
 

@@ -52,6 +52,32 @@ core::Refusals refusalsOf(const session::Session &session, const std::vector<cor
     return all;
 }
 
+/// Ticks are one person's look.
+core::Refusal notTheirLook(const core::PersonId &looked, const core::Register &reg)
+{
+    return {u"look.another"_s, {}, Signing::tr("%1 looked at this. What %1 saw nobody else signs for: close this sheet, lock (Ctrl+L), and look for yourself.").arg(reg.nameOf(looked)), reg.nameOf(looked)};
+}
+
+/// What a disturbance voids. To work it out a copy of the job is disturbed, so it is done once for a state of the job and not at each key.
+class GoesWith {
+public:
+    const QStringList &of(const std::shared_ptr<const core::JobState> &job, const std::optional<QString> &subject)
+    {
+        const auto id = core::InterfaceId::parse(subject.value_or(QString()));
+        if (job == m_job)
+            return m_lines;
+        m_job = job;
+        m_lines.clear();
+        for (const core::Voided &one : job && id ? core::whatDisturbingVoids(*job, *id) : std::vector<core::Voided>())
+            m_lines << one.sentence;
+        return m_lines;
+    }
+
+private:
+    std::shared_ptr<const core::JobState> m_job; ///< of which the lines are
+    QStringList m_lines;
+};
+
 /// A form with a line above it for what is marked on the thing.
 struct Marked {
     QWidget *whole;
@@ -157,8 +183,8 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
         plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));
     else if (action.over == Over::Subject && situation.subject)
-        plan.title = tr("%1: %2").arg(plan.title, subjectInWords(situation.subject, situation.job));
-    else if (situation.items.size() > 1 && action.over == Over::Items)
+        plan.title = tr("%1: %2").arg(plan.title, subjectInWords(act.subject, situation.subject, situation.job));
+    else if (situation.items.size() > 1 && action.over != Over::Job)
         plan.title = tr("%1: %2 items").arg(plan.title).arg(situation.items.size());
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
@@ -177,21 +203,28 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return all;
     };
     plan.takeOffer = [form](const core::measure::Offer &offer) { form->fill(offer.field, offer.value); };
-    plan.words = [this, form, seeds, marking = marked.marking, &act] {
+    plan.words = [this, form, seeds, marking = marked.marking, &act, goesWith = std::make_shared<GoesWith>()] {
         QStringList lines;
         const auto bodies = form->bodies();
         for (std::size_t i = 0; i < seeds.size(); ++i) {
-            const QString subject = marking ? marking->text().trimmed() : m_feed.state() ? subjectInWords(seeds[i].subject, *m_feed.state()) : QString();
+            const QString subject = marking ? marking->text().trimmed() : m_feed.state() ? subjectInWords(act.subject, seeds[i].subject, *m_feed.state()) : QString();
             const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
             const QString body = bodyInWords(act, bodies[i], m_feed.reg());
             lines << (body.isEmpty() ? head : head + u'\n' + body);
             if (act.kind == "interface.disturbed"_L1)
-                lines << whatGoesWith(seeds[i].subject);
+                lines << goesWith->of(m_feed.state(), seeds[i].subject);
         }
         return lines;
     };
-    plan.whyNot = [this, drafts](const core::PersonId &author) { return refusalsOf(m_session, drafts(author)); };
-    plan.take = [this, drafts, photo](const session::Signer &signer) -> session::Signed {
+    const std::optional<core::PersonId> looked = action.signs == Signs::WhoLooked ? situation.person : std::nullopt;
+    plan.whyNot = [this, drafts, looked](const core::PersonId &author) {
+        return looked && *looked != author ? core::Refusals{notTheirLook(*looked, m_feed.reg())} : refusalsOf(m_session, drafts(author));
+    };
+    plan.take = [this, drafts, photo, looked](const session::Signer &signer) -> session::Signed {
+        if (looked && *looked != signer.person) {
+            const core::Refusal no = notTheirLook(*looked, m_feed.reg());
+            return tl::unexpected(session::NotSigned{{core::ErrorCode::Refused, no.sentence, {}}, {{0, {no}}}});
+        }
         if (photo) {
             if (const auto kept = m_session.store().attachments().put(photo->bytes, photo->mediaType); !kept)
                 return tl::unexpected(session::NotSigned{kept.error(), {}});
@@ -199,15 +232,6 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return m_session.sign(*m_session.job(), drafts(signer.person), signer);
     };
     return plan;
-}
-
-QStringList Signing::whatGoesWith(const std::optional<QString> &subject) const
-{
-    QStringList lines;
-    const auto id = core::InterfaceId::parse(subject.value_or(QString()));
-    for (const core::Voided &one : m_feed.state() && id ? core::whatDisturbingVoids(*m_feed.state(), *id) : std::vector<core::Voided>())
-        lines << one.sentence;
-    return lines;
 }
 
 FieldForm *Signing::makeForm(const FieldForm::Plan &plan)

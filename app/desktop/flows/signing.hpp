@@ -50,8 +50,6 @@ private:
     SheetPlan planFor(const ActionLine &action, const Situation &situation, const std::optional<Photo> &photo);
     /// With the look-up tables of its fields.
     FieldForm *makeForm(const FieldForm::Plan &plan);
-    /// What a disturbance of that interface voids, one sentence each.
-    QStringList whatGoesWith(const std::optional<QString> &subject) const;
     QStringList cautionsFor(const Situation &situation) const;
 
     session::Session &m_session;

@@ -35,9 +35,12 @@ class Page : public QWidget {
 public:
     explicit Page(const PageTools &tools, QWidget *parent = nullptr) : QWidget(parent), m_tools(tools) {}
 
+    /// Makes a row the chosen one, where the page has rows and one of that key.
+    virtual void chooseRow(const QString &) {}
+
 signals:
-    /// Lead to the page of that name.
-    void pageWanted(const QString &page);
+    /// Lead to the page of that name, and there to the row of that key.
+    void pageWanted(const QString &page, const QString &row = {});
     /// Things of the whole job that need files or the store: see JobPlace.
     void importWanted();
     void exportListWanted();
@@ -50,6 +53,13 @@ protected:
     Deeds &deeds() const { return m_tools.deeds; }
     Selection &selection() const { return m_tools.selection; }
     const PageTools &tools() const { return m_tools; }
+    /// From now on `refresh` of this page is called when anything of the job changes, and for another job.
+    template <class ThePage>
+    void follow(void (ThePage::*refresh)())
+    {
+        connect(&feed(), &JobFeed::changed, static_cast<ThePage *>(this), refresh);
+        connect(&feed(), &JobFeed::jobChanged, static_cast<ThePage *>(this), refresh);
+    }
 
 private:
     PageTools m_tools;

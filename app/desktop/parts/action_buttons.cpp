@@ -35,6 +35,7 @@ QIcon inOneColour(const QIcon &icon, QSize size, const QColor &colour)
 ActionButtons::ActionButtons(Deeds &deeds, JobFeed &feed, const core::Kinds &kinds, const std::vector<QLatin1String> &kindsOfEntry, QWidget *parent)
     : QWidget(parent), m_deeds(deeds), m_feed(feed), m_kinds(kinds)
 {
+    setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     m_now = new QGridLayout;

@@ -18,7 +18,8 @@ class QPushButton;
 namespace desktop {
 
 /// Actions on what is chosen, as large buttons: first the one that leads on, then whatever else may be signed now; under them
-/// what may not, each with its reason in words beside it. What the list does not ask for is not offered at all.
+/// what may not, each with its reason in words beside it. What the list does not ask for is not offered at all. No wider than a line
+/// that can be read.
 class ActionButtons : public QWidget {
     Q_OBJECT
 
@@ -27,6 +28,8 @@ public:
 
     /// Asks again, about these interfaces or that subject.
     void show(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject = {});
+    /// The same, about what a row stands for; an empty key is no subject.
+    void showSubject(const QString &key) { show({}, key.isEmpty() ? std::nullopt : std::optional(key)); }
     /// From now on, each action's plain key does what its button does while `view` has the keyboard. In a text field the
     /// same key is a letter.
     void listenTo(QWidget *view);

@@ -8,6 +8,8 @@
 #include <QLocale>
 #include <QStringList>
 
+#include <algorithm>
+
 namespace desktop {
 
 namespace {
@@ -130,24 +132,97 @@ QString bodyInWords(const core::Act &act, const core::json::Object &body, const 
     return parts.join(QStringLiteral(" · "));
 }
 
-QString subjectInWords(const std::optional<QString> &subject, const core::JobState &job)
+QString subjectInWords(core::SubjectSort sort, const std::optional<QString> &subject, const core::JobState &job)
 {
     if (!subject)
         return {};
-    const auto id = core::InterfaceId::parse(*subject);
-    const core::InterfaceState *item = id ? job.item(*id) : nullptr;
-    if (item)
-        return itemInWords(*item);
-    const auto temporaryId = core::TemporaryId::parse(*subject);
-    if (const core::TemporaryItem *temporary = temporaryId ? job.temporary(*temporaryId) : nullptr)
-        return temporary->id.text() + u' ' + temporary->name;
-    const auto accessoryId = core::AccessoryId::parse(*subject);
-    if (const core::Accessory *accessory = accessoryId ? job.accessory(*accessoryId) : nullptr)
-        return accessory->id.text() + u' ' + accessory->name;
-    const auto holdId = core::HoldId::parse(*subject);
-    if (const core::HoldPoint *hold = holdId ? job.hold(*holdId) : nullptr)
-        return hold->title;
-    return *subject;
+    const auto called = [&](const QString &name) { return name.isEmpty() ? *subject : *subject + u' ' + name; };
+    switch (sort) {
+    case core::SubjectSort::NewInterface:
+    case core::SubjectSort::Interface: {
+        const auto id = core::InterfaceId::parse(*subject);
+        const core::InterfaceState *item = id ? job.item(*id) : nullptr;
+        return item ? itemInWords(*item) : *subject;
+    }
+    case core::SubjectSort::NewTemporary:
+    case core::SubjectSort::Temporary: {
+        const auto id = core::TemporaryId::parse(*subject);
+        const core::TemporaryItem *temporary = id ? job.temporary(*id) : nullptr;
+        return temporary ? called(temporary->name) : *subject;
+    }
+    case core::SubjectSort::NewAccessory:
+    case core::SubjectSort::Accessory: {
+        const auto id = core::AccessoryId::parse(*subject);
+        const core::Accessory *accessory = id ? job.accessory(*id) : nullptr;
+        return accessory ? called(accessory->name) : *subject;
+    }
+    case core::SubjectSort::HoldPoint: {
+        const auto id = core::HoldId::parse(*subject);
+        const core::HoldPoint *hold = id ? job.hold(*id) : nullptr;
+        return hold ? hold->title : *subject;
+    }
+    case core::SubjectSort::NewTest: {
+        const auto at = std::find_if(job.tests.begin(), job.tests.end(), [&](const core::JobTest &test) { return test.id.text() == *subject; });
+        return at == job.tests.end() ? *subject : called(at->name);
+    }
+    case core::SubjectSort::NewJobTool:
+    case core::SubjectSort::JobTool: {
+        const auto id = core::ToolId::parse(*subject);
+        const core::JobTool *tool = id ? job.tools.last(*id) : nullptr;
+        return tool ? called(tool->name) : *subject;
+    }
+    case core::SubjectSort::Nothing:
+    case core::SubjectSort::NewFinding:
+    case core::SubjectSort::Finding:
+    case core::SubjectSort::Person:
+    case core::SubjectSort::NewPerson:
+    case core::SubjectSort::NewAuthorisation:
+    case core::SubjectSort::Authorisation:
+    case core::SubjectSort::NewTool:
+    case core::SubjectSort::Tool: return *subject;
+    }
+    Q_UNREACHABLE();
+}
+
+QString walkRoundInWords(const core::InterfaceState &item)
+{
+    if (item.stillAttached)
+        return QCoreApplication::translate("WalkRound", "still attached: %1").arg(item.stillAttached->what);
+    return item.walkedRound ? QCoreApplication::translate("WalkRound", "confirmed free") : QString();
+}
+
+QString hardwareInWords(const std::vector<core::HardwareLine> &listed)
+{
+    QStringList parts;
+    for (const core::HardwareLine &line : listed) {
+        const QString part = QCoreApplication::translate("Hardware", "%1 × %2").arg(QString::number(line.quantity), line.part);
+        parts << (line.mustBeNew ? QCoreApplication::translate("Hardware", "%1 (always new)").arg(part) : part);
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QString hardwareInWords(const std::vector<core::HardwareRemoved> &removed)
+{
+    QStringList parts;
+    for (const core::HardwareRemoved &line : removed)
+        parts << QCoreApplication::translate("Hardware", "%1 × %2").arg(QString::number(line.quantity), line.part);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString hardwareInWords(const std::vector<core::HardwareUse> &used)
+{
+    QStringList parts;
+    for (const core::HardwareUse &line : used) {
+        QStringList became;
+        if (line.reused > 0)
+            became << QCoreApplication::translate("Hardware", "%1 reused").arg(line.reused);
+        if (line.renewed > 0)
+            became << QCoreApplication::translate("Hardware", "%1 renewed of %2").arg(QString::number(line.renewed), line.batch);
+        if (line.scrapped > 0)
+            became << QCoreApplication::translate("Hardware", "%1 scrapped").arg(line.scrapped);
+        parts << QCoreApplication::translate("Hardware", "%1: %2").arg(line.part, became.join(QStringLiteral(", ")));
+    }
+    return parts.join(QStringLiteral("; "));
 }
 
 QString spreadsheetColumn(qint64 column)

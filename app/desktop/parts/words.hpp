@@ -34,8 +34,17 @@ QString valueInWords(const core::Field &field, const core::json::Value &value, c
 /// All members of a body that are filled, as `Tag: 14 · Blanks fitted: 1`.
 QString bodyInWords(const core::Act &act, const core::json::Object &body, const core::Register &reg);
 
-/// Whom or what an entry is about: `E12 Bleed duct, forward`; the subject itself where the job knows no such item.
-QString subjectInWords(const std::optional<QString> &subject, const core::JobState &job);
+/// Whom or what an entry of an act of that sort is about: `E12 Bleed duct, forward`; the subject itself where the job knows no such thing.
+QString subjectInWords(core::SubjectSort sort, const std::optional<QString> &subject, const core::JobState &job);
+
+/// What the walk-round found since the item was undone: `still attached: one bolt behind it`, `confirmed free`; empty before anybody looked.
+QString walkRoundInWords(const core::InterfaceState &item);
+
+/// `3 × BOLT-6, 1 × SEAL-28 (always new)`
+QString hardwareInWords(const std::vector<core::HardwareLine> &listed);
+QString hardwareInWords(const std::vector<core::HardwareRemoved> &removed);
+/// `BOLT-6: 3 reused, 1 renewed of L-8; SEAL-28: 1 renewed of L-7, 1 scrapped`
+QString hardwareInWords(const std::vector<core::HardwareUse> &used);
 
 /// A column as spreadsheets name it: 1 is A, 27 is AA.
 QString spreadsheetColumn(qint64 column);

@@ -58,7 +58,6 @@ WalkRoundPage::WalkRoundPage(const PageTools &tools, QWidget *parent) : Page(too
     m_rows->setObjectName(u"round"_s);
     m_tick = makeButton(tr("Looked at it: free"), "main", this);
     m_tick->setObjectName(u"tick"_s);
-    m_tick->setToolTip(tr("Space, while the list has the keyboard. One at a time."));
     m_tick->setMinimumHeight(touchHeight(fontMetrics()));
     m_sign = makeButton({}, "", this);
     m_sign->setObjectName(u"signTicked"_s);
@@ -74,7 +73,6 @@ WalkRoundPage::WalkRoundPage(const PageTools &tools, QWidget *parent) : Page(too
     column->addWidget(m_rows, 1);
     column->addLayout(buttons);
     column->addWidget(m_why);
-    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     setFocusProxy(&m_rows->view());
     m_rows->view().installEventFilter(this);
@@ -82,14 +80,14 @@ WalkRoundPage::WalkRoundPage(const PageTools &tools, QWidget *parent) : Page(too
     connect(m_sign, &QPushButton::clicked, this, &WalkRoundPage::sign);
     connect(m_rows, &RowTable::chosenChanged, this, &WalkRoundPage::showChosen);
     connect(&feed(), &JobFeed::changed, this, &WalkRoundPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &WalkRoundPage::refresh);
+    connect(&feed(), &JobFeed::jobChanged, this, [this] {
+        m_ticked.clear(); // of another job, whose items may have the same ids
+        refresh();
+    });
     refresh();
 }
 
-bool WalkRoundPage::isTickable(const core::InterfaceState &item) const
-{
-    return !item.walkedRound && deeds().whyNot(actionFor(confirming), {item.listed.id}).empty();
-}
+void WalkRoundPage::chooseRow(const QString &key) { m_rows->choose(key); }
 
 void WalkRoundPage::refresh()
 {
@@ -102,11 +100,12 @@ void WalkRoundPage::refresh()
     QSet<core::InterfaceId> still;
     for (const core::InterfaceState *item : feed().state() ? offItems(*feed().state()) : std::vector<const core::InterfaceState *>()) {
         const core::InterfaceId &id = item->listed.id;
-        if (m_ticked.contains(id) && isTickable(*item))
+        // What was found about it since takes the tick away; who may sign is asked when it is ticked, and by the sheet.
+        if (m_ticked.contains(id) && !item->walkedRound && !item->stillAttached && !core::isHeldInPlace(*item))
             still.insert(id);
         const QString state = item->stillAttached ? tr("still attached") : item->walkedRound ? tr("free") : still.contains(id) ? tr("ticked") : tr("not yet");
         rows.push_back({id.text(),
-                        {state, item->listed.zone, id.text(), item->stillAttached ? tr("%1: %2").arg(item->listed.name, item->stillAttached->what) : item->listed.name,
+                        {state, item->listed.zone, id.text(), item->stillAttached ? tr("%1\n%2").arg(item->listed.name, walkRoundInWords(*item)) : item->listed.name,
                          markInWords(item->removal->mark, feed().reg()), item->walkedRound ? markInWords(*item->walkedRound, feed().reg()) : QString()},
                         false, item->stillAttached.has_value()});
     }
@@ -131,6 +130,7 @@ void WalkRoundPage::showChosen()
         why = refusalsInWords(deeds().whyNot(actionFor(confirming), {*id}));
     m_tick->setText(isTicked ? tr("Take the tick back   Space") : tr("Looked at it: free   Space"));
     m_tick->setEnabled(item && (isTicked || why.isEmpty()));
+    m_tick->setToolTip(!item ? tr("Choose a row first.") : m_tick->isEnabled() ? tr("Space, while the list has the keyboard. One at a time.") : why);
     m_why->setText(why);
     m_why->setVisible(!why.isEmpty());
     m_sign->setText(tr("Sign %n ticked", nullptr, static_cast<int>(m_ticked.size())));
@@ -176,8 +176,11 @@ void WalkRoundPage::sign()
 
 bool WalkRoundPage::eventFilter(QObject *watched, QEvent *event)
 {
-    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent *>(event)->key() == Qt::Key_Space) {
-        tick();
+    const auto *key = event->type() == QEvent::KeyPress ? static_cast<QKeyEvent *>(event) : nullptr;
+    if (key && key->key() == Qt::Key_Space && key->modifiers() == Qt::NoModifier) {
+        // A key that is held down would run through the list and tick what nobody looked at.
+        if (!key->isAutoRepeat())
+            tick();
         return true;
     }
     return Page::eventFilter(watched, event);

@@ -25,6 +25,7 @@ public:
     static Page *make(const PageTools &tools, QWidget *parent) { return new WalkRoundPage(tools, parent); }
     /// Off, and not confirmed free.
     static qsizetype waiting(const PageTools &tools);
+    void chooseRow(const QString &key) override;
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -34,7 +35,6 @@ private:
     void showChosen();
     void tick();
     void sign();
-    bool isTickable(const core::InterfaceState &item) const;
 
     QLabel *m_title;
     RowTable *m_rows;
