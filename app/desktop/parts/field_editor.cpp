@@ -7,6 +7,7 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -156,6 +157,7 @@ public:
     FlagEditor(const core::Field &field, QWidget *parent) : FieldEditor(parent), m_box(new QCheckBox(labelOf(field), this))
     {
         fill(this, m_box);
+        finishAtReturn(m_box);
         connect(m_box, &QCheckBox::toggled, this, &FieldEditor::edited);
     }
     std::optional<Value> value() const override { return m_box->isChecked() ? std::optional<Value>(true) : std::nullopt; }
@@ -178,6 +180,7 @@ public:
         m_box->setMinimumContentsLength(16);
         m_box->addItem(field.needed == core::Needed::Always ? tr("Choose …") : tr("None"), QString());
         addAll(field, reg, job);
+        finishAtReturn(m_box);
         connect(m_box, &QComboBox::currentIndexChanged, this, &FieldEditor::edited);
     }
     std::optional<Value> value() const override
@@ -236,6 +239,7 @@ public:
             row->setCheckState(Qt::Unchecked);
         }
         m_list->setMaximumHeight(fontMetrics().height() * 8);
+        finishAtReturn(m_list);
         connect(m_list, &QListWidget::itemChanged, this, &FieldEditor::edited);
     }
     std::optional<Value> value() const override
@@ -281,6 +285,7 @@ public:
             words->setBuddy(box);
             rows->addWidget(box, row, 0, Qt::AlignTop);
             rows->addWidget(words, row, 1, Qt::AlignVCenter);
+            finishAtReturn(box);
             connect(box, &QCheckBox::toggled, this, &FieldEditor::edited);
             m_boxes.push_back(box);
         }
@@ -310,6 +315,15 @@ private:
 };
 
 } // namespace
+
+bool FieldEditor::eventFilter(QObject *watched, QEvent *event)
+{
+    const auto *key = event->type() == QEvent::KeyPress ? static_cast<QKeyEvent *>(event) : nullptr;
+    if (!key || (key->key() != Qt::Key_Return && key->key() != Qt::Key_Enter) || key->isAutoRepeat())
+        return QWidget::eventFilter(watched, event);
+    emit finished();
+    return true;
+}
 
 FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &reg, const core::JobState *job, const std::vector<QString> &statements, QWidget *parent)
 {

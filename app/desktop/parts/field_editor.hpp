@@ -32,9 +32,14 @@ signals:
     void edited();
     /// Return was pressed: on to the next field.
     void finished();
+    /// Lines came or went.
+    void heightChanged();
 
 protected:
     using QWidget::QWidget;
+    /// Return in that control means finished(), where the control itself makes nothing of it.
+    void finishAtReturn(QWidget *control) { control->installEventFilter(this); }
+    bool eventFilter(QObject *watched, QEvent *event) override;
 };
 
 } // namespace desktop

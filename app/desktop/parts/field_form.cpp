@@ -135,6 +135,7 @@ void FieldForm::bind(FieldEditor *editor, Bound bound)
     m_bound.push_back(std::move(bound));
     connect(editor, &FieldEditor::edited, this, &FieldForm::edited);
     connect(editor, &FieldEditor::finished, this, [this, editor] { goOn(editor); });
+    connect(editor, &FieldEditor::heightChanged, this, &FieldForm::heightChanged);
 }
 
 void FieldForm::goOn(FieldEditor *from)

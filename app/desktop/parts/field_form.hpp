@@ -49,6 +49,8 @@ signals:
     void edited();
     /// Return was pressed in the last field.
     void finished();
+    /// A field needs more room than before, or less.
+    void heightChanged();
     /// The tables of a field are wanted.
     void tablesWanted(const QString &field);
 

@@ -5,6 +5,7 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -21,8 +22,64 @@ using core::FieldType;
 using core::json::Object;
 using core::json::Value;
 
+/// A table from which the keyboard finds out: past its last cell, and before its first, Tab leaves it as it leaves a line.
+class LinesTable : public QTableWidget {
+    Q_OBJECT
+
+public:
+    using QTableWidget::QTableWidget;
+
+signals:
+    /// Return was pressed in the last cell.
+    void passed();
+
+protected:
+    bool focusNextPrevChild(bool next) override
+    {
+        return isAtEnd(next) ? QWidget::focusNextPrevChild(next) : QTableWidget::focusNextPrevChild(next);
+    }
+
+    void keyPressEvent(QKeyEvent *event) override
+    {
+        const bool isReturn = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+        if (isReturn && state() != EditingState)
+            goOn();
+        else
+            QTableWidget::keyPressEvent(event);
+    }
+
+    void closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint) override
+    {
+        const bool isTab = hint == QAbstractItemDelegate::EditNextItem || hint == QAbstractItemDelegate::EditPreviousItem;
+        const bool leaves = isTab && isAtEnd(hint == QAbstractItemDelegate::EditNextItem);
+        const bool isReturn = hint == QAbstractItemDelegate::SubmitModelCache;
+        QTableWidget::closeEditor(editor, leaves || isReturn ? QAbstractItemDelegate::NoHint : hint);
+        if (leaves)
+            QWidget::focusNextPrevChild(hint == QAbstractItemDelegate::EditNextItem);
+        else if (isReturn)
+            goOn();
+    }
+
+private:
+    bool isAtEnd(bool next) const
+    {
+        const QModelIndex at = currentIndex();
+        if (!at.isValid())
+            return true;
+        return next ? at.row() == rowCount() - 1 && at.column() == columnCount() - 1 : at.row() == 0 && at.column() == 0;
+    }
+
+    void goOn()
+    {
+        if (isAtEnd(true))
+            emit passed();
+        else
+            setCurrentIndex(moveCursor(MoveNext, Qt::NoModifier));
+    }
+};
+
 LinesEditor::LinesEditor(const core::Field &field, QWidget *parent)
-    : FieldEditor(parent), m_field(field), m_table(new QTableWidget(0, static_cast<int>(field.columns.size()), this))
+    : FieldEditor(parent), m_field(field), m_table(new LinesTable(0, static_cast<int>(field.columns.size()), this))
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -54,6 +111,8 @@ LinesEditor::LinesEditor(const core::Field &field, QWidget *parent)
     });
     connect(m_remove, &QPushButton::clicked, this, &LinesEditor::removeLine);
     connect(m_table, &QTableWidget::itemChanged, this, &FieldEditor::edited);
+    connect(m_table, &QTableWidget::currentCellChanged, this, &LinesEditor::showRemove);
+    connect(m_table, &LinesTable::passed, this, &FieldEditor::finished);
     fitHeight();
 }
 
@@ -141,8 +200,17 @@ void LinesEditor::fitHeight()
     m_table->verticalHeader()->setDefaultSectionSize(height);
     const int lines = std::clamp(m_table->rowCount(), 1, 6);
     m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() + lines * height + 2 * m_table->frameWidth() + 2);
-    m_remove->setEnabled(m_table->rowCount() > 0);
+    showRemove();
     emit heightChanged();
 }
 
+void LinesEditor::showRemove()
+{
+    const bool isEmpty = m_table->rowCount() == 0;
+    m_remove->setEnabled(!isEmpty && m_table->currentRow() >= 0);
+    m_remove->setToolTip(isEmpty ? tr("There is no row to remove.") : m_remove->isEnabled() ? tr("Removes the row that is chosen.") : tr("Choose the row to remove first."));
+}
+
 } // namespace desktop
+
+#include "lines_editor.moc"

@@ -6,12 +6,13 @@
 #include "app/desktop/parts/field_editor.hpp"
 
 class QPushButton;
-class QTableWidget;
 
 namespace desktop {
 
-/// Lines of a field with columns, as a small table: typing into a cell begins it, Tab goes on through the cells, and two large buttons add and
-/// remove a line. An empty cell is no member; a line of empty cells is no line.
+class LinesTable;
+
+/// Lines of a field with columns, as a small table: typing into a cell begins it, Tab and Return go on through the cells and past the last one
+/// on to what follows, and two large buttons add and remove a line. An empty cell is no member; a line of empty cells is no line.
 class LinesEditor : public FieldEditor {
     Q_OBJECT
 
@@ -22,18 +23,15 @@ public:
     void setValue(const core::json::Value &value) override;
     QWidget *control() override;
 
-signals:
-    /// Lines came or went.
-    void heightChanged();
-
 private:
     void addLine(const core::json::Object &line);
     void removeLine();
     void fitHeight();
+    void showRemove();
     std::optional<core::json::Value> cell(int row, int column) const;
 
     core::Field m_field;
-    QTableWidget *m_table;
+    LinesTable *m_table;
     QPushButton *m_remove;
 };
 

@@ -24,7 +24,6 @@
 
 #include "app/desktop/parts/field_form.hpp"
 #include "app/desktop/parts/labels.hpp"
-#include "app/desktop/parts/lines_editor.hpp"
 #include "app/desktop/parts/person_field.hpp"
 #include "app/desktop/parts/words.hpp"
 
@@ -126,24 +125,26 @@ void SignSheet::addForm()
     if (!m_plan.form)
         return;
     m_bodyColumns->addWidget(m_plan.form, 1, Qt::AlignTop);
-    // Whatever the form is made of: each change is judged at once.
-    for (QLineEdit *line : m_plan.form->findChildren<QLineEdit *>())
-        connect(line, &QLineEdit::textChanged, this, &SignSheet::judge);
-    for (QComboBox *box : m_plan.form->findChildren<QComboBox *>())
-        connect(box, &QComboBox::currentIndexChanged, this, &SignSheet::judge);
-    for (QListWidget *list : m_plan.form->findChildren<QListWidget *>())
-        connect(list, &QListWidget::itemChanged, this, &SignSheet::judge);
-    for (QPlainTextEdit *text : m_plan.form->findChildren<QPlainTextEdit *>())
-        connect(text, &QPlainTextEdit::textChanged, this, &SignSheet::judge);
-    for (LinesEditor *lines : m_plan.form->findChildren<LinesEditor *>()) {
-        connect(lines, &FieldEditor::edited, this, &SignSheet::judge);
-        connect(lines, &LinesEditor::heightChanged, this, [this] { QTimer::singleShot(0, this, &SignSheet::fit); });
-    }
-    for (QCheckBox *box : m_plan.form->findChildren<QCheckBox *>())
-        connect(box, &QCheckBox::toggled, this, &SignSheet::judge);
+    // A form of fields tells of each change by itself; whatever stands beside one is watched here. Each change is judged at once.
     const auto *whole = qobject_cast<FieldForm *>(m_plan.form);
-    if (const auto *form = whole ? whole : m_plan.form->findChild<FieldForm *>())
-        connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
+    const auto *form = whole ? whole : m_plan.form->findChild<FieldForm *>();
+    const auto isBeside = [&](const QWidget *one) { return one != form && !(form && form->isAncestorOf(one)); };
+    const auto watch = [&](const auto &controls, auto changed) {
+        for (auto *control : controls) {
+            if (isBeside(control))
+                connect(control, changed, this, &SignSheet::judge);
+        }
+    };
+    watch(m_plan.form->findChildren<QLineEdit *>(), &QLineEdit::textChanged);
+    watch(m_plan.form->findChildren<QComboBox *>(), &QComboBox::currentIndexChanged);
+    watch(m_plan.form->findChildren<QListWidget *>(), &QListWidget::itemChanged);
+    watch(m_plan.form->findChildren<QPlainTextEdit *>(), &QPlainTextEdit::textChanged);
+    watch(m_plan.form->findChildren<QCheckBox *>(), &QCheckBox::toggled);
+    if (!form)
+        return;
+    connect(form, &FieldForm::edited, this, &SignSheet::judge);
+    connect(form, &FieldForm::heightChanged, this, [this] { QTimer::singleShot(0, this, &SignSheet::fit); });
+    connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
 }
 
 void SignSheet::addWorking()
