@@ -120,4 +120,20 @@ void RowTable::choose(const QString &key)
         m_view->selectRow(row);
 }
 
+void RowTable::showAtLeast(int rows)
+{
+    m_atLeast = rows;
+    connect(m_view->verticalHeader(), &QHeaderView::sectionResized, this, &RowTable::keepInSight); // text wraps anew
+    connect(m_view->verticalHeader(), &QHeaderView::sectionCountChanged, this, &RowTable::keepInSight);
+    keepInSight();
+}
+
+void RowTable::keepInSight()
+{
+    int height = m_view->horizontalHeader()->sizeHint().height() + 2 * m_view->frameWidth();
+    for (int row = 0; row < std::min(m_atLeast, m_model->rowCount()); ++row)
+        height += m_view->rowHeight(row);
+    m_view->setMinimumHeight(height);
+}
+
 } // namespace desktop

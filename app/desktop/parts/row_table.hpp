@@ -28,6 +28,8 @@ public:
     /// The key of the chosen row; empty when none is.
     QString chosen() const;
     void choose(const QString &key);
+    /// So many rows are in sight without scrolling, or all where there are fewer, however small the window.
+    void showAtLeast(int rows);
 
 signals:
     void chosenChanged(const QString &key);
@@ -35,8 +37,11 @@ signals:
     void opened(const QString &key);
 
 private:
+    void keepInSight();
+
     RowModel *m_model;
     QTableView *m_view;
+    int m_atLeast = 0;
 };
 
 } // namespace desktop

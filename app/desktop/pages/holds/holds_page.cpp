@@ -87,7 +87,7 @@ HoldsPage::HoldsPage(const PageTools &tools, QWidget *parent) : Page(tools, pare
     auto *leftColumn = new QVBoxLayout(left);
     leftColumn->setContentsMargins(0, 0, 0, 0);
     m_rows = new RowTable({{tr("Hold point"), 0}, {tr("State"), 20}, {tr("Passed by"), 26}}, tr("Hold points"),
-                          tr("This job has no hold points. They are set when a job is opened; the lead can enter more."), left);
+                          tr("This job has no hold points. The lead sets them: remate-cli holds --standard writes the usual ones as drafts, and remate-cli enter has them signed."), left);
     m_rows->setObjectName(u"holds"_s);
     leftColumn->addWidget(makeLabel(tr("Hold points"), "title", left));
     leftColumn->addWidget(m_rows, 1);
@@ -117,10 +117,11 @@ HoldsPage::HoldsPage(const PageTools &tools, QWidget *parent) : Page(tools, pare
     layout->addWidget(splitter);
     setFocusProxy(&m_rows->view());
     connect(m_rows, &RowTable::chosenChanged, this, &HoldsPage::showChosen);
-    connect(&feed(), &JobFeed::changed, this, &HoldsPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &HoldsPage::refresh);
+    follow(&HoldsPage::refresh);
     refresh();
 }
+
+void HoldsPage::chooseRow(const QString &key) { m_rows->choose(key); }
 
 void HoldsPage::refresh()
 {
@@ -163,7 +164,7 @@ void HoldsPage::showChosen()
     m_title->setVisible(!m_title->text().isEmpty());
     m_behind->setVisible(!m_behind->text().isEmpty());
     m_conditions->take(rows);
-    m_actions->show({}, chosen.isEmpty() ? std::nullopt : std::optional(chosen));
+    m_actions->showSubject(chosen);
 }
 
 } // namespace desktop

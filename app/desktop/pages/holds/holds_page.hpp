@@ -21,6 +21,7 @@ public:
     static Page *make(const PageTools &tools, QWidget *parent) { return new HoldsPage(tools, parent); }
     /// Those that may be passed as far as their conditions go, or have to be passed again.
     static qsizetype waiting(const PageTools &tools);
+    void chooseRow(const QString &key) override;
 
 private:
     void refresh();

@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QStyle>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -87,8 +88,12 @@ QWidget *JobPlace::makeHead()
 
 QWidget *JobPlace::makeRail()
 {
-    auto *rail = new QFrame(this);
-    rail->setProperty("role", "rail");
+    auto *area = new QScrollArea(this); // a small screen is not as high as all the pages
+    area->setProperty("role", "rail");
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto *rail = new QWidget(area);
     auto *column = new QVBoxLayout(rail);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -103,8 +108,9 @@ QWidget *JobPlace::makeRail()
         connect(button, &QPushButton::clicked, this, [this, name] { showPage(name); });
     }
     column->addStretch();
-    rail->setFixedWidth(fontMetrics().averageCharWidth() * 24);
-    return rail;
+    area->setWidget(rail);
+    area->setFixedWidth(fontMetrics().averageCharWidth() * 24);
+    return m_railArea = area;
 }
 
 Page *JobPlace::pageAt(std::size_t line)
@@ -123,13 +129,16 @@ Page *JobPlace::pageAt(std::size_t line)
     return m_built[line] = page;
 }
 
-void JobPlace::showPage(const QString &name)
+void JobPlace::showPage(const QString &name, const QString &row)
 {
     for (std::size_t i = 0; i < pages().size(); ++i) {
         if (pages()[i].name != name)
             continue;
         m_rail[i]->setChecked(true);
+        m_railArea->ensureWidgetVisible(m_rail[i], 0, 0);
         m_pages->setCurrentWidget(pageAt(i));
+        if (!row.isEmpty())
+            m_built[i]->chooseRow(row);
         m_pages->currentWidget()->setFocus(Qt::OtherFocusReason); // keys act at once, without a click
     }
 }

@@ -11,6 +11,7 @@
 class QLabel;
 class QMenu;
 class QPushButton;
+class QScrollArea;
 class QStackedWidget;
 
 namespace desktop {
@@ -24,7 +25,8 @@ class JobPlace : public QWidget {
 public:
     JobPlace(session::Session &session, JobFeed &feed, Signing &signing, const core::Kinds &kinds, Ask &ask, QWidget *parent);
 
-    void showPage(const QString &name);
+    /// With the row of that key chosen on it, where one is given.
+    void showPage(const QString &name, const QString &row = {});
     /// Lists what may be done with what is chosen, with its keys; what is refused is greyed and says why.
     void fillMenu(QMenu &menu);
     /// Reads a list, shows it, and has it signed.
@@ -53,6 +55,7 @@ private:
     QLabel *m_facts;
     QPushButton *m_loose;
     Seam *m_seam;
+    QScrollArea *m_railArea;
     std::vector<QPushButton *> m_rail;
     QStackedWidget *m_pages;
     std::vector<Page *> m_built; ///< beside pages(); null until shown

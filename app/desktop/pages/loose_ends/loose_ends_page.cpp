@@ -7,6 +7,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 #include "app/desktop/parts/action_buttons.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
@@ -14,6 +16,21 @@
 namespace desktop {
 
 using namespace Qt::StringLiterals;
+
+namespace {
+
+/// Where a loose end is cleared that is not cleared at its item in the list.
+struct Way {
+    QLatin1String rule;
+    QLatin1String page;
+};
+constexpr Way ways[] = {
+    {"loose.attached"_L1, "walk-round"_L1}, {"loose.temporary"_L1, "temporaries"_L1}, {"loose.tags"_L1, "parts-and-tools"_L1},
+    {"loose.tool"_L1, "parts-and-tools"_L1}, {"loose.hold"_L1, "holds"_L1}, {"loose.accessory"_L1, "unit"_L1},
+    {"loose.test"_L1, "unit"_L1}, {"loose.finding"_L1, "findings"_L1}, {"loose.handover"_L1, "handover"_L1},
+};
+
+} // namespace
 
 LooseEndsPage::LooseEndsPage(const PageTools &tools, QWidget *parent) : Page(tools, parent)
 {
@@ -24,14 +41,12 @@ LooseEndsPage::LooseEndsPage(const PageTools &tools, QWidget *parent) : Page(too
     m_rows->setObjectName(u"looseEnds"_s);
     m_close = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"job.closed"_L1}, this);
     column->addWidget(m_title);
-    column->addWidget(makeLabel(tr("The job closes when this list is empty. Return or a double click leads to the item."), "quiet", this));
+    column->addWidget(makeLabel(tr("The job closes when this list is empty. Return or a double click leads to where a loose end is cleared."), "quiet", this));
     column->addWidget(m_rows, 1);
-    m_close->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_close);
     setFocusProxy(&m_rows->view());
     connect(m_rows, &RowTable::opened, this, &LooseEndsPage::lead);
-    connect(&feed(), &JobFeed::changed, this, &LooseEndsPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &LooseEndsPage::refresh);
+    follow(&LooseEndsPage::refresh);
     refresh();
 }
 
@@ -48,13 +63,13 @@ void LooseEndsPage::refresh()
 
 void LooseEndsPage::lead(const QString &key)
 {
-    const QString subject = key.section(u'\n', 1);
     const QString rule = key.section(u'\n', 0, 0);
-    if (rule == u"loose.finding"_s)
-        emit pageWanted(u"findings"_s);
-    else if (rule == u"loose.handover"_s)
-        emit pageWanted(u"handover"_s);
-    else if (const auto id = core::InterfaceId::parse(subject); id && feed().state()->item(*id)) {
+    const QString subject = key.section(u'\n', 1);
+    const auto *way = std::find_if(std::begin(ways), std::end(ways), [&](const Way &one) { return one.rule == rule; });
+    const auto id = core::InterfaceId::parse(subject);
+    if (way != std::end(ways)) {
+        emit pageWanted(QString(way->page), subject);
+    } else if (id && feed().state()->item(*id)) {
         selection().choose({*id});
         emit pageWanted(u"list"_s);
     }

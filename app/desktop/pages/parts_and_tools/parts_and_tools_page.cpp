@@ -13,6 +13,7 @@
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/job/hardware_of.hpp"
 
 namespace desktop {
 
@@ -27,13 +28,24 @@ QWidget *leaf(QTabWidget *book, RowTable *rows, ActionButtons *actions)
     auto *column = new QVBoxLayout(leaf);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(rows, 1);
-    if (actions) {
-        actions->setMaximumWidth(leaf->fontMetrics().averageCharWidth() * 130);
+    if (actions)
         column->addWidget(actions);
-    }
     leaf->setFocusProxy(&rows->view());
     return leaf;
 }
+
+QString standingInWords(const core::InterfaceState &item, const core::HardwareBalance &part)
+{
+    switch (core::hardwareStanding(item, part)) {
+    case core::HardwareStanding::NotUndone: return PartsAndToolsPage::tr("not undone yet");
+    case core::HardwareStanding::Open: return PartsAndToolsPage::tr("%1 to account for").arg(part.removed);
+    case core::HardwareStanding::Even: return PartsAndToolsPage::tr("even");
+    case core::HardwareStanding::NotEven: return PartsAndToolsPage::tr("not even");
+    }
+    Q_UNREACHABLE();
+}
+
+bool isLoose(core::HardwareStanding standing) { return standing == core::HardwareStanding::Open || standing == core::HardwareStanding::NotEven; }
 
 QString countText(qint64 count) { return count == 0 ? QString() : QString::number(count); }
 
@@ -52,7 +64,7 @@ PartsAndToolsPage::PartsAndToolsPage(const PageTools &tools, QWidget *parent) : 
 {
     auto *column = new QVBoxLayout(this);
     column->addWidget(makeLabel(tr("Parts and tools"), "title", this));
-    auto *book = new QTabWidget(this);
+    auto *book = m_book = new QTabWidget(this);
     m_tools = new RowTable({{tr("Marking"), 14}, {tr("State"), 14}, {tr("Sort"), 16}, {tr("What it is"), 0}, {tr("Pieces"), 8}, {tr("Who has it"), 20}, {tr("Issued"), 36}, {tr("Returned"), 36}},
                            tr("Tools"), tr("No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned."), book);
     m_tools->setObjectName(u"tools"_s);
@@ -68,12 +80,24 @@ PartsAndToolsPage::PartsAndToolsPage(const PageTools &tools, QWidget *parent) : 
     book->addTab(leaf(book, m_tags, m_tagActions), tr("Tags"));
     book->addTab(leaf(book, m_hardware, nullptr), tr("Hardware"));
     column->addWidget(book, 1);
-    setFocusProxy(book);
+    const auto giveKeyboard = [this] { setFocusProxy(m_book->currentWidget()->focusProxy()); };
+    connect(book, &QTabWidget::currentChanged, this, giveKeyboard);
+    giveKeyboard();
     connect(m_tools, &RowTable::chosenChanged, this, &PartsAndToolsPage::showToolActions);
     connect(m_tags, &RowTable::chosenChanged, this, &PartsAndToolsPage::showTagActions);
-    connect(&feed(), &JobFeed::changed, this, &PartsAndToolsPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &PartsAndToolsPage::refresh);
+    follow(&PartsAndToolsPage::refresh);
     refresh();
+}
+
+void PartsAndToolsPage::chooseRow(const QString &key)
+{
+    for (RowTable *rows : {m_tools, m_tags}) {
+        if (rows->model().rowOf(key) < 0)
+            continue;
+        m_book->setCurrentWidget(rows->parentWidget());
+        rows->choose(key);
+        return;
+    }
 }
 
 void PartsAndToolsPage::refresh()
@@ -131,14 +155,11 @@ void PartsAndToolsPage::showHardware()
     const core::JobState none;
     const core::JobState &job = feed().state() ? *feed().state() : none;
     for (const core::InterfaceState &item : job.items) {
-        const auto removed = item.removal ? item.removal->hardware : std::vector<core::HardwareRemoved>();
-        const auto used = item.restoration ? item.restoration->hardware : std::vector<core::HardwareUse>();
-        for (const core::HardwareBalance &one : core::hardwareBalance(item.listed.hardware, removed, used)) {
-            const QString balance = !item.removal ? tr("not undone yet") : !item.restoration ? tr("%1 to account for").arg(one.removed) : tr("even");
+        for (const core::HardwareBalance &one : core::hardwareOf(item)) {
             rows.push_back({item.listed.id.text() + u' ' + one.part,
                             {itemInWords(item), one.mustBeNew ? tr("%1, always new").arg(one.part) : one.part, countText(one.required), item.removal ? QString::number(one.removed) : QString(), countText(one.reused),
-                             countText(one.renewed), countText(one.scrapped), balance},
-                            false, item.removal.has_value() && !item.restoration.has_value()});
+                             countText(one.renewed), countText(one.scrapped), standingInWords(item, one)},
+                            false, isLoose(core::hardwareStanding(item, one))});
         }
     }
     m_hardware->take(rows);
@@ -146,14 +167,12 @@ void PartsAndToolsPage::showHardware()
 
 void PartsAndToolsPage::showToolActions()
 {
-    const QString chosen = m_tools->chosen();
-    m_toolActions->show({}, chosen.isEmpty() ? std::nullopt : std::optional(chosen));
+    m_toolActions->showSubject(m_tools->chosen());
 }
 
 void PartsAndToolsPage::showTagActions()
 {
-    const QString chosen = m_tags->chosen();
-    m_tagActions->show({}, chosen.isEmpty() ? std::nullopt : std::optional(chosen));
+    m_tagActions->showSubject(m_tags->chosen());
 }
 
 } // namespace desktop

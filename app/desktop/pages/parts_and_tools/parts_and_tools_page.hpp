@@ -5,6 +5,8 @@
 
 #include "app/desktop/pages/page.hpp"
 
+class QTabWidget;
+
 namespace desktop {
 
 class ActionButtons;
@@ -19,6 +21,7 @@ public:
     static Page *make(const PageTools &tools, QWidget *parent) { return new PartsAndToolsPage(tools, parent); }
     /// Tools and blocks of tags that are out.
     static qsizetype waiting(const PageTools &tools);
+    void chooseRow(const QString &key) override;
 
 private:
     void refresh();
@@ -28,6 +31,7 @@ private:
     void showToolActions();
     void showTagActions();
 
+    QTabWidget *m_book;
     RowTable *m_tools;
     ActionButtons *m_toolActions;
     RowTable *m_tags;

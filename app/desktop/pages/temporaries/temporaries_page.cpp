@@ -35,14 +35,14 @@ TemporariesPage::TemporariesPage(const PageTools &tools, QWidget *parent) : Page
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"temporary.removed"_L1, "temporary.handed_over"_L1, "temporary.applied"_L1}, this);
     column->addWidget(makeLabel(tr("Applied for the job"), "title", this));
     column->addWidget(m_rows, 1);
-    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     setFocusProxy(&m_rows->view());
     connect(m_rows, &RowTable::chosenChanged, this, &TemporariesPage::showActions);
-    connect(&feed(), &JobFeed::changed, this, &TemporariesPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &TemporariesPage::refresh);
+    follow(&TemporariesPage::refresh);
     refresh();
 }
+
+void TemporariesPage::chooseRow(const QString &key) { m_rows->choose(key); }
 
 void TemporariesPage::refresh()
 {
@@ -63,8 +63,7 @@ void TemporariesPage::refresh()
 
 void TemporariesPage::showActions()
 {
-    const QString chosen = m_rows->chosen();
-    m_actions->show({}, chosen.isEmpty() ? std::nullopt : std::optional(chosen));
+    m_actions->showSubject(m_rows->chosen());
 }
 
 } // namespace desktop

@@ -18,6 +18,7 @@ public:
     explicit TemporariesPage(const PageTools &tools, QWidget *parent = nullptr);
     static Page *make(const PageTools &tools, QWidget *parent) { return new TemporariesPage(tools, parent); }
     static qsizetype waiting(const PageTools &tools);
+    void chooseRow(const QString &key) override;
 
 private:
     void refresh();

@@ -4,6 +4,7 @@
 #include "app/desktop/pages/unit/unit_page.hpp"
 
 #include <QLabel>
+#include <QScrollArea>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -36,16 +37,34 @@ UnitPage::UnitPage(const PageTools &tools, QWidget *parent) : Page(tools, parent
     m_tests->setObjectName(u"tests"_s);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"accessory.moved"_L1, "accessory.left"_L1, "accessory.listed"_L1, "unit.removed"_L1, "unit.received"_L1, "unit.positioned"_L1, "test.recorded"_L1, "job.reversed"_L1}, this);
     column->addWidget(makeLabel(tr("The unit, its accessories and tests"), "title", this));
-    column->addWidget(m_steps, 2);
+    m_steps->showAtLeast(4); // the unit off, received, in its place, and perhaps the change given up
+    m_tests->showAtLeast(1);
+    column->addWidget(m_steps, 3);
     column->addWidget(makeLabel(tr("Tests"), "heading", this));
-    column->addWidget(m_tests, 2);
-    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
-    column->addWidget(m_actions);
+    column->addWidget(m_tests, 1);
+    column->addWidget(makeScrolled(m_actions), 3);
     setFocusProxy(&m_steps->view());
     connect(m_steps, &RowTable::chosenChanged, this, &UnitPage::showActions);
-    connect(&feed(), &JobFeed::changed, this, &UnitPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &UnitPage::refresh);
+    follow(&UnitPage::refresh);
     refresh();
+}
+
+/// On a small screen what may be signed scrolls, so that what was signed stays in sight.
+QWidget *UnitPage::makeScrolled(QWidget *inside)
+{
+    auto *area = new QScrollArea(this);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setWidget(inside);
+    return area;
+}
+
+void UnitPage::chooseRow(const QString &key)
+{
+    m_steps->choose(key);
+    m_tests->choose(key);
 }
 
 void UnitPage::refresh()

@@ -19,8 +19,10 @@ public:
     static Page *make(const PageTools &tools, QWidget *parent) { return new UnitPage(tools, parent); }
     /// Tests that have failed, or are void.
     static qsizetype waiting(const PageTools &tools);
+    void chooseRow(const QString &key) override;
 
 private:
+    QWidget *makeScrolled(QWidget *inside);
     void refresh();
     void showActions();
 
