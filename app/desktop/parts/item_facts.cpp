@@ -34,6 +34,8 @@ void addRemoval(std::vector<Fact> &facts, const core::Removal &removal, const co
     parts << ItemFacts::tr("blanks fitted: %1").arg(removal.blanksFitted);
     if (!removal.asFound.isEmpty())
         parts << ItemFacts::tr("as found: %1").arg(choiceInWords(removal.asFound).toLower());
+    if (!removal.hardware.empty())
+        parts << ItemFacts::tr("came off: %1").arg(hardwareInWords(removal.hardware));
     facts.push_back({removal.foundOpen ? ItemFacts::tr("Found open") : ItemFacts::tr("Disconnected"), parts.join(QStringLiteral(" · ")), markInWords(removal.mark, reg)});
 }
 
@@ -47,6 +49,8 @@ void addRestoration(std::vector<Fact> &facts, const core::Restoration &restorati
         parts << ItemFacts::tr("seal %1, batch %2").arg(restoration.sealPart, restoration.sealBatch);
     if (!restoration.aircraftHalf.isEmpty())
         parts << ItemFacts::tr("%1 to %2").arg(restoration.aircraftHalf, restoration.unitHalf);
+    if (!restoration.hardware.empty())
+        parts << hardwareInWords(restoration.hardware);
     facts.push_back({ItemFacts::tr("Reconnected"), parts.join(QStringLiteral(" · ")), markInWords(restoration.mark, reg)});
 }
 
@@ -157,6 +161,8 @@ void addStates(std::vector<Fact> &facts, const core::InterfaceState &item, const
             parts << ItemFacts::tr("pass %1").arg(*item.stopped->pass);
         facts.push_back({ItemFacts::tr("STOPPED HERE"), parts.join(QStringLiteral(" · ")), markInWords(item.stopped->mark, reg)});
     }
+    if (item.stillAttached || item.walkedRound)
+        facts.push_back({ItemFacts::tr("Walk-round"), walkRoundInWords(item), markInWords(item.stillAttached ? item.stillAttached->mark : *item.walkedRound, reg)});
     for (const core::ConditionStated &stated : item.conditions)
         facts.push_back({ItemFacts::tr("Condition"), core::inWordsOf(stated), markInWords(stated.mark, reg)});
     if (core::isWithoutDetails(item))
@@ -220,6 +226,7 @@ std::vector<Fact> listedAbout(const core::InterfaceState &item, const core::Kind
     if (listed.leak)
         add(ItemFacts::tr("Leak, at most"), leakLimitInWords(*listed.leak));
     add(ItemFacts::tr("New seal"), listed.sealPart);
+    add(ItemFacts::tr("Hardware"), hardwareInWords(listed.hardware));
     add(ItemFacts::tr("Safetying"), listed.safetying);
     if (!listed.aircraftHalf.isEmpty() || !listed.unitHalf.isEmpty())
         add(ItemFacts::tr("Halves"), ItemFacts::tr("%1 to %2").arg(listed.aircraftHalf, listed.unitHalf));

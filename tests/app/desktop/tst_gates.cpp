@@ -9,15 +9,24 @@
 #include <QTableView>
 #include <QTest>
 
+#include <algorithm>
+
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
+#include "app/desktop/pages/findings/findings_page.hpp"
 #include "app/desktop/pages/handover/handover_page.hpp"
 #include "app/desktop/pages/holds/holds_page.hpp"
+#include "app/desktop/pages/job/job_place.hpp"
+#include "app/desktop/pages/list/interface_model.hpp"
+#include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/next/next_page.hpp"
+#include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/temporaries/temporaries_page.hpp"
+#include "app/desktop/pages/unit/unit_page.hpp"
 #include "app/desktop/pages/walk_round/walk_round_page.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
+#include "app/desktop/parts/words.hpp"
 #include "core/holds/standing.hpp"
 #include "core/job/loose_ends.hpp"
 #include "tests/app/desktop/bench.hpp"
@@ -54,6 +63,10 @@ private slots:
     void cleanup();
     void eachIsTickedOnItsOwn();
     void ticksAreOnePersonsLook();
+    void aHeldKeyTicksOne();
+    void ticksStayWithTheirJob();
+    void whoLookedSigns();
+    void doMenuSignsOneAtATime();
     void ownWorkIsNotTicked();
     void stillAttachedGoesBackToTheCrew();
     void holdPointShowsWhatIsMissing();
@@ -62,6 +75,12 @@ private slots:
     void whatIsAppliedIsRemovedByItsOwner();
     void nextShowsWhatStandsInTheWay();
     void handoverIsRefusedWithAReason();
+    void handoverTellsOfToolsTagsAndAccessories();
+    void everyLooseEndLeadsToWhereItIsCleared();
+    void cardAndListTellOfTheWalkRound();
+    void followUpIsDoneFromItsRow();
+    void timelineNamesWhatTheActIsAbout();
+    void theUnitIsInSightOnASmallScreen();
 
 private:
     void say(const QString &who, const QString &kind, const std::optional<QString> &subject, Object body);
@@ -205,6 +224,70 @@ void TestGates::ticksAreOnePersonsLook()
     QCOMPARE(cell(*rows, u"D1"_s, 0), u"not yet"_s);
 }
 
+/// Space that is held down, or that means something else, would tick what nobody looked at.
+void TestGates::aHeldKeyTicksOne()
+{
+    auto &round = page<desktop::WalkRoundPage>();
+    auto *rows = named<desktop::RowTable>(round, u"round"_s);
+    QTest::keyClick(&rows->view(), Qt::Key_Space);
+    for (int i = 0; i < 3; ++i) {
+        QKeyEvent again(QEvent::KeyPress, Qt::Key_Space, Qt::NoModifier, u" "_s, true);
+        QCoreApplication::sendEvent(&rows->view(), &again);
+    }
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"ticked"_s);
+    QCOMPARE(cell(*rows, u"D2"_s, 0), u"not yet"_s);
+    QTest::keyClick(&rows->view(), Qt::Key_Space, Qt::ShiftModifier);
+    QCOMPARE(cell(*rows, u"D2"_s, 0), u"not yet"_s);
+    rows->choose(u"D2"_s);
+    QTest::keyClick(&rows->view(), Qt::Key_Space);
+    QCOMPARE(cell(*rows, u"D2"_s, 0), u"ticked"_s);
+}
+
+/// Another job may have items of the same ids.
+void TestGates::ticksStayWithTheirJob()
+{
+    auto &round = page<desktop::WalkRoundPage>();
+    auto *rows = named<desktop::RowTable>(round, u"round"_s);
+    QTest::keyClick(&rows->view(), Qt::Key_Space);
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"ticked"_s);
+    const auto second = m_bench->openJob(*m_session, {{u"title"_s, u"Engine change, right"_s}});
+    QVERIFY2(second, qPrintable(m_bench->trouble()));
+    QCOMPARE(Bench::say(*m_session, *second, u"ana"_s, u"interface.listed"_s, u"D1"_s, {{u"name"_s, u"D1"_s}, {u"kind"_s, u"drain"_s}, {u"zone"_s, u"Left"_s}}), QString());
+    QCOMPARE(Bench::say(*m_session, *second, u"ana"_s, u"interface.disconnected"_s, u"D1"_s, {{u"tag"_s, u"9"_s}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}}), QString());
+    m_session->lock();
+    QVERIFY(m_session->openJob(*second));
+    refresh();
+    QCOMPARE(rows->model().rowCount(), 1);
+    QCOMPARE(cell(*rows, u"D1"_s, 0), u"not yet"_s);
+}
+
+/// Cho sits at the computer and ticks; what she saw Ben does not sign, though he may go round himself.
+void TestGates::whoLookedSigns()
+{
+    auto &round = page<desktop::WalkRoundPage>();
+    m_signing->begin(desktop::actionFor("finding.raised"_L1), {});
+    named<QWidget>(*sheet(), u"description"_s)->findChild<QLineEdit *>()->setText(u"scratch"_s);
+    QCOMPARE(sign(u"cho"_s), QString());
+    for (int i = 0; i < 2; ++i)
+        QTest::keyClick(&named<desktop::RowTable>(round, u"round"_s)->view(), Qt::Key_Space);
+    named<QPushButton>(round, u"signTicked"_s)->click();
+    QVERIFY2(sheet()->windowTitle().contains(u"2 items"), qPrintable(sheet()->windowTitle()));
+    named<QPushButton>(*sheet(), u"somebodyElse"_s)->click();
+    QVERIFY2(sign(u"ben"_s).contains(u"Cho Lim looked at this"), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
+    QVERIFY(!m_session->state()->item(item("D1"))->walkedRound);
+    QCOMPARE(sign(u"cho"_s), QString());
+    QCOMPARE(m_session->state()->item(item("D1"))->walkedRound->by, *core::PersonId::parse(u"cho"));
+    QCOMPARE(m_session->state()->item(item("D2"))->walkedRound->by, *core::PersonId::parse(u"cho"));
+}
+
+/// Two rows chosen in the list are not two that somebody looked at.
+void TestGates::doMenuSignsOneAtATime()
+{
+    const desktop::ActionLine &free = desktop::actionFor("walkround.free"_L1);
+    QVERIFY(desktop::comesIntoQuestion(free, *m_feed->state(), {item("D1")}, false));
+    QVERIFY(!desktop::comesIntoQuestion(free, *m_feed->state(), {item("D1"), item("D2")}, false));
+}
+
 void TestGates::ownWorkIsNotTicked()
 {
     auto &round = page<desktop::WalkRoundPage>();
@@ -212,6 +295,7 @@ void TestGates::ownWorkIsNotTicked()
     named<QWidget>(*sheet(), u"description"_s)->findChild<QLineEdit *>()->setText(u"scratch"_s);
     QCOMPARE(sign(u"ana"_s), QString()); // Ana undid both
     QVERIFY(!named<QPushButton>(round, u"tick"_s)->isEnabled());
+    QVERIFY2(named<QPushButton>(round, u"tick"_s)->toolTip().contains(u"D1"), qPrintable(named<QPushButton>(round, u"tick"_s)->toolTip()));
     QTest::keyClick(&named<desktop::RowTable>(round, u"round"_s)->view(), Qt::Key_Space);
     QCOMPARE(cell(*named<desktop::RowTable>(round, u"round"_s), u"D1"_s, 0), u"not yet"_s);
 }
@@ -318,14 +402,129 @@ void TestGates::handoverIsRefusedWithAReason()
     auto &handover = page<desktop::HandoverPage>();
     say(u"ana"_s, u"temporary.applied"_s, u"T1"_s, {{u"sort"_s, u"isolation"_s}, {u"name"_s, u"fuel valve shut"_s}});
     auto *open = named<desktop::RowTable>(handover, u"open"_s);
-    QCOMPARE(cell(*open, u"T1"_s, 3), u"applied"_s);
-    QCOMPARE(cell(*open, u"T1"_s, 4), u"whose: Ana Sol"_s);
+    QCOMPARE(cell(*open, u"temporary T1"_s, 3), u"applied"_s);
+    QCOMPARE(cell(*open, u"temporary T1"_s, 4), u"whose: Ana Sol"_s);
     say(u"ana"_s, u"handover.given"_s, {}, {{u"to"_s, u"ben"_s}, {u"open"_s, core::openAtHandover(*m_session->state())}});
     named<QPushButton>(handover, u"handover.refused"_s)->click();
     named<QWidget>(*sheet(), u"reason"_s)->findChild<QLineEdit *>()->setText(u"one tag too few"_s);
     QCOMPARE(sign(u"ben"_s), QString());
     QVERIFY(!m_session->state()->pendingHandover());
     QCOMPARE(m_session->state()->lead, core::PersonId::parse(u"ana"));
+}
+
+void TestGates::handoverTellsOfToolsTagsAndAccessories()
+{
+    say(u"ana"_s, u"tool.issued"_s, u"R-14"_s, {{u"sort"_s, u"hand tool"_s}, {u"name"_s, u"Ratchet"_s}, {u"holder"_s, u"ben"_s}});
+    say(u"ana"_s, u"tags.issued"_s, {}, {{u"first"_s, 11}, {u"last"_s, 20}});
+    say(u"ana"_s, u"accessory.listed"_s, u"AC1"_s, {{u"name"_s, u"Starter"_s}, {u"part"_s, u"ST-4"_s}, {u"serial"_s, u"77"_s}});
+    auto &handover = page<desktop::HandoverPage>();
+    auto *open = named<desktop::RowTable>(handover, u"open"_s);
+    QCOMPARE(cell(*open, u"tool R-14"_s, 1), u"Ratchet"_s);
+    QCOMPARE(cell(*open, u"tool R-14"_s, 3), u"tool, out"_s);
+    QCOMPARE(cell(*open, u"tool R-14"_s, 4), u"who has it: Ben Orr"_s);
+    QVERIFY(cell(*open, u"tool R-14"_s, 5).startsWith(u"Ana Sol"));
+    QCOMPARE(cell(*open, u"tags 11 – 20"_s, 3), u"tags, out"_s);
+    QCOMPARE(cell(*open, u"accessory AC1"_s, 1), u"Starter"_s);
+    QCOMPARE(cell(*open, u"accessory AC1"_s, 3), u"accessory, not placed"_s);
+}
+
+void TestGates::everyLooseEndLeadsToWhereItIsCleared()
+{
+    say(u"ana"_s, u"tool.issued"_s, u"R-14"_s, {{u"sort"_s, u"hand tool"_s}, {u"name"_s, u"Ratchet"_s}});
+    say(u"ana"_s, u"tags.issued"_s, {}, {{u"first"_s, 11}, {u"last"_s, 20}});
+    say(u"ana"_s, u"accessory.listed"_s, u"AC1"_s, {{u"name"_s, u"Starter"_s}, {u"part"_s, u"ST-4"_s}, {u"serial"_s, u"77"_s}});
+    say(u"ana"_s, u"temporary.applied"_s, u"T1"_s, {{u"sort"_s, u"isolation"_s}, {u"name"_s, u"fuel valve shut"_s}});
+    say(u"ana"_s, u"finding.raised"_s, u"F1"_s, {{u"description"_s, u"scratch"_s}});
+    say(u"cho"_s, u"walkround.attached"_s, u"D2"_s, {{u"what"_s, u"a bolt behind it"_s}});
+    say(u"ana"_s, u"handover.given"_s, {}, {{u"to"_s, u"ben"_s}, {u"open"_s, core::openAtHandover(*m_session->state())}});
+    desktop::JobPlace place(*m_session, *m_feed, *m_signing, m_bench->kinds(), *m_ask, m_window.get());
+    place.resize(1300, 700);
+    place.show();
+    const std::pair<const char *, const char *> expected[] = {{"loose.disconnected\nD1", "list"}, {"loose.attached\nD2", "walk-round"}, {"loose.temporary\nT1", "temporaries"}, {"loose.hold\nfree", "holds"},
+                                                              {"loose.accessory\nAC1", "unit"}, {"loose.tool\nR-14", "parts-and-tools"}, {"loose.tags\n11 – 20", "parts-and-tools"},
+                                                              {"loose.finding\nF1", "findings"}, {"loose.handover\nben", "handover"}};
+    for (const auto &[key, page] : expected) {
+        place.showPage(u"loose-ends"_s);
+        auto *ends = named<desktop::RowTable>(place, u"looseEnds"_s);
+        ends->choose(QString::fromUtf8(key));
+        QVERIFY2(ends->chosen() == QString::fromUtf8(key), key);
+        QTest::keyClick(&ends->view(), Qt::Key_Return);
+        const auto *shown = named<desktop::Page>(place, QString::fromLatin1(page));
+        QVERIFY2(shown->isVisible(), key);
+        const QString subject = QString::fromUtf8(key).section(u'\n', 1);
+        const auto tables = shown->findChildren<desktop::RowTable *>();
+        const bool isChosen = std::any_of(tables.begin(), tables.end(), [&](desktop::RowTable *table) { return table->isVisible() && table->chosen() == subject; });
+        QVERIFY2(isChosen || QLatin1String(page) == "list"_L1 || QLatin1String(page) == "handover"_L1, key);
+    }
+    // There is no row that leads nowhere.
+    auto *ends = named<desktop::RowTable>(place, u"looseEnds"_s);
+    for (const desktop::Row &row : std::vector<desktop::Row>(ends->model().rows())) {
+        place.showPage(u"loose-ends"_s);
+        ends->choose(row.key);
+        QTest::keyClick(&ends->view(), Qt::Key_Return);
+        QVERIFY2(!named<desktop::Page>(place, u"loose-ends"_s)->isVisible(), qPrintable(row.key));
+    }
+}
+
+void TestGates::cardAndListTellOfTheWalkRound()
+{
+    say(u"cho"_s, u"walkround.attached"_s, u"D1"_s, {{u"what"_s, u"one bolt behind it"_s}});
+    say(u"cho"_s, u"walkround.free"_s, u"D2"_s, {});
+    auto &list = page<desktop::ListPage>();
+    auto *table = named<QTableView>(list, u"interfaces"_s);
+    const std::pair<const char *, QString> told[] = {{"D1", u"still attached: one bolt behind it"_s}, {"D2", u"confirmed free"_s}};
+    for (const auto &[id, words] : told) {
+        m_selection->choose({item(id)});
+        const QModelIndex row = table->selectionModel()->selectedRows().front();
+        QCOMPARE(row.siblingAtColumn(desktop::InterfaceModel::Missing).data().toString(), words);
+        const auto labels = list.findChildren<QLabel *>();
+        QVERIFY2(std::any_of(labels.begin(), labels.end(), [&words](const QLabel *label) { return label->text() == words; }), id);
+        QVERIFY(named<QPushButton>(list, u"tag.lost"_s)->isVisible());
+    }
+}
+
+void TestGates::followUpIsDoneFromItsRow()
+{
+    say(u"ana"_s, u"followup.set"_s, {}, {{u"what"_s, u"Torque of the mounts again"_s}, {u"due"_s, u"2026-03-20"_s}, {u"reference"_s, u"task 71-20"_s}});
+    auto &findings = page<desktop::FindingsPage>();
+    auto *due = named<desktop::RowTable>(findings, u"followUps"_s);
+    QCOMPARE(due->model().rowCount(), 1);
+    QVERIFY(!named<QPushButton>(findings, u"followup.done"_s)->isVisible());
+    const QString key = due->model().rows().front().key;
+    QCOMPARE(cell(*due, key, 1), u"due"_s);
+    due->choose(key);
+    named<QPushButton>(findings, u"followup.done"_s)->click();
+    named<QWidget>(*sheet(), u"how"_s)->findChild<QLineEdit *>()->setText(u"All within"_s);
+    QCOMPARE(sign(u"ana"_s), QString());
+    QVERIFY(m_session->state()->followUps.front().done);
+    QCOMPARE(cell(*due, key, 1), u"done"_s);
+}
+
+/// An isolation may have the number of an interface; each is told under its own name.
+void TestGates::timelineNamesWhatTheActIsAbout()
+{
+    say(u"ana"_s, u"temporary.applied"_s, u"D1"_s, {{u"sort"_s, u"isolation"_s}, {u"name"_s, u"fuel valve shut"_s}});
+    const std::pair<core::SubjectSort, QString> told[] = {{core::SubjectSort::Interface, u"D1 D1"_s}, {core::SubjectSort::Temporary, u"D1 fuel valve shut"_s}, {core::SubjectSort::Finding, u"D1"_s}, {core::SubjectSort::Accessory, u"D1"_s}};
+    for (const auto &[sort, words] : told)
+        QCOMPARE(desktop::subjectInWords(sort, u"D1"_s, *m_session->state()), words);
+    auto &record = page<desktop::RecordPage>();
+    const QString newest = named<desktop::RowTable>(record, u"entries"_s)->model().rows().front().cells[3];
+    QVERIFY2(newest.startsWith(u"D1 fuel valve shut: Applied"), qPrintable(newest));
+}
+
+/// 768 pixels high, without what stands above the page.
+void TestGates::theUnitIsInSightOnASmallScreen()
+{
+    auto &unit = page<desktop::UnitPage>();
+    unit.resize(1190, 560);
+    auto *steps = named<desktop::RowTable>(unit, u"unitSteps"_s);
+    QCOMPARE(steps->model().rowCount(), 3);
+    const auto isLastInSight = [&] {
+        const QRect last = steps->view().visualRect(steps->model().index(2, 0));
+        return last.isValid() && last.bottom() <= steps->view().viewport()->height();
+    };
+    QTRY_VERIFY(isLastInSight());
+    QVERIFY(unit.height() <= 560);
 }
 
 QTEST_MAIN(TestGates)

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QTableView>
 #include <QTableWidget>
 #include <QTest>
@@ -13,6 +14,7 @@
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/pages/parts_and_tools/parts_and_tools_page.hpp"
+#include "app/desktop/parts/item_card.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "tests/app/desktop/bench.hpp"
@@ -47,6 +49,8 @@ private slots:
     void hardwareIsCountedAsItComesOff();
     void hardwareGoesBackOnEven();
     void cellsAreTypedInto();
+    void theKeyboardFindsOutOfTheTable();
+    void theCardTellsOfTheHardware();
     void toolGoesOutIsCountedAndComesBack();
     void whereNoneIsOutNoneIsTicked();
     void tagsAreCountedBack();
@@ -204,6 +208,75 @@ void TestPartsAndTools::cellsAreTypedInto()
     named<QPushButton>(*m_sheet, u"removeRow"_s)->click();
     QCOMPARE(table->rowCount(), 2);
     QCOMPARE(problem(), QString());
+    auto *remove = named<QPushButton>(*m_sheet, u"removeRow"_s);
+    QVERIFY(remove->isEnabled() && !remove->toolTip().isEmpty());
+    for (int row = 2; row > 0; --row) {
+        table->setCurrentCell(0, 0);
+        remove->click();
+    }
+    QVERIFY(!remove->isEnabled());
+    QCOMPARE(remove->toolTip(), u"There is no row to remove."_s);
+}
+
+/// Neither Tab nor a scanner that ends its burst with Return goes round in the table for ever.
+void TestPartsAndTools::theKeyboardFindsOutOfTheTable()
+{
+    begin("interface.disconnected"_L1, "D1");
+    QCoreApplication::processEvents(); // the sheet has given the keyboard to its first gap
+    QTableWidget *table = lines(u"hardware_removed"_s);
+    m_sheet->activateWindow();
+    table->setFocus();
+    table->setCurrentCell(0, 0);
+    for (int cell = 1; cell < 4; ++cell) {
+        QTest::keyClick(table, Qt::Key_Tab);
+        QCOMPARE(m_sheet->focusWidget(), table);
+        QCOMPARE(table->currentRow() * 2 + table->currentColumn(), cell);
+    }
+    QTest::keyClick(table, Qt::Key_Tab);
+    QVERIFY(m_sheet->focusWidget() != table);
+    table->setFocus();
+    table->setCurrentCell(0, 0);
+    QTest::keyClick(table, Qt::Key_Backtab);
+    QVERIFY(m_sheet->focusWidget() != table);
+
+    // While a cell is typed into.
+    table->setFocus();
+    table->setCurrentCell(1, 1);
+    QTest::keyClick(table, Qt::Key_1);
+    QTest::keyClick(table->findChild<QLineEdit *>(), Qt::Key_Tab);
+    QCOMPARE(table->item(1, 1)->text(), u"1"_s);
+    QVERIFY(m_sheet->focusWidget() != table);
+
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the editor of that cell goes
+    table->setFocus();
+    table->setCurrentCell(0, 1);
+    QTest::keyClick(table, Qt::Key_4);
+    QTest::keyClick(table->findChild<QLineEdit *>(), Qt::Key_Return);
+    QTRY_COMPARE(table->currentRow(), 1);
+    QCOMPARE(table->item(0, 1)->text(), u"4"_s);
+    QCOMPARE(m_sheet->focusWidget(), table);
+    table->setCurrentCell(1, 1);
+    QTest::keyClick(table, Qt::Key_Return);
+    QVERIFY(m_sheet->focusWidget() != table);
+    QVERIFY(m_sheet->isVisible());
+}
+
+void TestPartsAndTools::theCardTellsOfTheHardware()
+{
+    const auto readOn = [this] {
+        QStringList lines;
+        desktop::Selection selection;
+        const desktop::PageTools tools{*m_feed, *m_signing, selection, *m_ask, m_bench->kinds(), {}};
+        desktop::ItemCard card(tools, {});
+        card.show({item("D1")});
+        for (const QLabel *label : card.findChildren<QLabel *>())
+            lines << label->text();
+        return lines.join(u'\n');
+    };
+    QVERIFY2(readOn().contains(u"4 × BOLT-6, 1 × SEAL-28 (always new)"_s), qPrintable(readOn()));
+    hardwareGoesBackOnEven();
+    QVERIFY2(readOn().contains(u"came off: 3 × BOLT-6, 1 × SEAL-28"_s), qPrintable(readOn()));
+    QVERIFY2(readOn().contains(u"SEAL-28: 1 renewed of L-7, 1 scrapped"_s), qPrintable(readOn()));
 }
 
 void TestPartsAndTools::toolGoesOutIsCountedAndComesBack()
@@ -282,6 +355,12 @@ void TestPartsAndTools::thePageShowsWhatIsOut()
         auto &model = named<desktop::RowTable>(page, table)->model();
         return model.index(row, column).data().toString();
     };
+    QCOMPARE(page.focusProxy(), &named<desktop::RowTable>(page, u"tools"_s)->view());
+    page.chooseRow(u"none"_s);
+    page.findChild<QTabWidget *>()->setCurrentIndex(2);
+    QCOMPARE(page.focusProxy(), &named<desktop::RowTable>(page, u"hardware"_s)->view());
+    page.chooseRow(u"KIT-2"_s);
+    QCOMPARE(page.findChild<QTabWidget *>()->currentIndex(), 0);
     QCOMPARE(text(u"tools"_s, 0, 0), u"KIT-2"_s);
     QCOMPARE(text(u"tools"_s, 0, 1), u"out"_s);
     QCOMPARE(text(u"tools"_s, 0, 4), u"12"_s);

@@ -62,8 +62,7 @@ FiguresPage::FiguresPage(const PageTools &tools, QWidget *parent) : Page(tools, 
 
     setFocusProxy(&m_rows->view());
     connect(m_rows, &RowTable::chosenChanged, this, &FiguresPage::showChosen);
-    connect(&feed(), &JobFeed::changed, this, &FiguresPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &FiguresPage::refresh);
+    follow(&FiguresPage::refresh);
     refresh();
 }
 

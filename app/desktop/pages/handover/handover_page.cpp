@@ -12,8 +12,10 @@
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/holds/standing.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
+#include "core/reports/open_items.hpp"
 #include "core/requirements/catalogue.hpp"
 
 namespace desktop {
@@ -35,7 +37,7 @@ Row itemRow(const core::json::Object &open, const core::InterfaceState &item, co
     for (const auto &[requirement, sentence] : item.restoration ? core::stillToShow(item) : decltype(core::stillToShow(item))())
         missing << QCoreApplication::translate("Requirement", requirement->title).toLower();
     if (item.stillAttached)
-        missing << Words::tr("still attached: %1").arg(item.stillAttached->what);
+        missing << walkRoundInWords(item);
     for (const core::ConditionStated &stated : item.conditions)
         missing << core::inWordsOf(stated);
     if (item.stopped)
@@ -46,20 +48,51 @@ Row itemRow(const core::json::Object &open, const core::InterfaceState &item, co
     return {item.listed.id.text(), {item.listed.id.text(), item.listed.name, item.listed.zone, core::stageWord(core::stageOf(item)), missing.join(QStringLiteral(", ")), markInWords(mark, reg)}, false, item.stillAttached.has_value()};
 }
 
+/// Anything else that is open: its name, and by whom it came to be so.
+struct Other {
+    QString name;
+    QString zone;
+    QString note;
+    std::optional<core::Mark> mark;
+};
+
+std::optional<Other> otherOf(const core::json::Object &open, const core::JobState &job, const core::Register &reg)
+{
+    const auto temporaryId = core::TemporaryId::parse(open.text(u"temporary"));
+    if (const core::TemporaryItem *one = temporaryId ? job.temporary(*temporaryId) : nullptr)
+        return Other{one->name, one->zone, core::isLockout(one->sort) ? Words::tr("whose: %1").arg(reg.nameOf(one->owner)) : QString(), one->applied};
+    const auto findingId = core::FindingId::parse(open.text(u"finding"));
+    if (const core::Finding *one = findingId ? job.finding(*findingId) : nullptr)
+        return Other{one->description, one->item ? one->item->text() : QString(), {}, one->raised};
+    const auto holdId = core::HoldId::parse(open.text(u"hold_point"));
+    if (const core::HoldPoint *one = holdId ? job.hold(*holdId) : nullptr)
+        return Other{one->title, {}, core::standingOf(job, *one).undermined, one->passed};
+    for (const core::JobTest &one : job.tests) {
+        if (one.id.text() == open.text(u"test"))
+            return Other{one.name, {}, core::whyVoid(job, one).value_or(QString()), one.mark};
+    }
+    const auto toolId = core::ToolId::parse(open.text(u"tool"));
+    if (const core::JobTool *one = toolId ? job.tools.last(*toolId) : nullptr)
+        return Other{one->name, {}, one->holder ? Words::tr("who has it: %1").arg(reg.nameOf(*one->holder)) : QString(), one->issued};
+    for (const core::TagBlock &one : job.tags.blocks) {
+        if (core::blockText(one) == open.text(u"tags"))
+            return Other{Words::tr("%n tags", nullptr, static_cast<int>(one.size())), {}, {}, one.issued};
+    }
+    const auto accessoryId = core::AccessoryId::parse(open.text(u"accessory"));
+    if (const core::Accessory *one = accessoryId ? job.accessory(*accessoryId) : nullptr)
+        return Other{one->name, {}, {}, one->listed};
+    return std::nullopt;
+}
+
 Row rowOf(const core::json::Object &open, const core::JobState &job, const core::Register &reg)
 {
     const auto id = core::InterfaceId::parse(open.text(u"interface"));
-    const core::InterfaceState *item = id ? job.item(*id) : nullptr;
-    if (item)
+    if (const core::InterfaceState *item = id ? job.item(*id) : nullptr)
         return itemRow(open, *item, reg);
-    const auto temporaryId = core::TemporaryId::parse(open.text(u"temporary"));
-    if (const core::TemporaryItem *temporary = temporaryId ? job.temporary(*temporaryId) : nullptr)
-        return {temporary->id.text(), {temporary->id.text(), temporary->name, temporary->zone, Words::tr("applied"), core::isLockout(temporary->sort) ? Words::tr("whose: %1").arg(reg.nameOf(temporary->owner)) : QString(), markInWords(temporary->applied, reg)}};
-    const auto findingId = core::FindingId::parse(open.text(u"finding"));
-    if (const core::Finding *finding = findingId ? job.finding(*findingId) : nullptr)
-        return {finding->id.text(), {finding->id.text(), finding->description, finding->item ? finding->item->text() : QString(), Words::tr("finding, open"), {}, markInWords(finding->raised, reg)}};
-    const QString name = open.text(open.contains(u"test") ? u"test" : u"hold_point");
-    return {name, {name, subjectInWords(name, job), {}, open.text(u"state"), {}, {}}, false, true};
+    const Other other = otherOf(open, job, reg).value_or(Other{});
+    const QStringView member = core::openMember(open);
+    const QString name = open.text(member);
+    return {member.toString() + u' ' + name, {name, other.name, other.zone, core::openStateInWords(open), other.note, other.mark ? markInWords(*other.mark, reg) : QString()}, false, open.contains(u"state")};
 }
 
 } // namespace
@@ -80,11 +113,9 @@ HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools
     column->addWidget(m_open, 3);
     column->addWidget(makeLabel(tr("Handovers so far"), "heading", this));
     column->addWidget(m_past, 1);
-    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     setFocusProxy(&m_open->view());
-    connect(&feed(), &JobFeed::changed, this, &HandoverPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &HandoverPage::refresh);
+    follow(&HandoverPage::refresh);
     refresh();
 }
 

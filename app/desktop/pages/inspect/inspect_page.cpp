@@ -56,8 +56,7 @@ InspectPage::InspectPage(const PageTools &tools, QWidget *parent) : Page(tools, 
     setFocusProxy(&m_queue->view());
     m_card->buttons().listenTo(&m_queue->view());
     connect(m_queue, &RowTable::chosenChanged, this, &InspectPage::choose);
-    connect(&feed(), &JobFeed::changed, this, &InspectPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &InspectPage::refresh);
+    follow(&InspectPage::refresh);
     refresh();
 }
 

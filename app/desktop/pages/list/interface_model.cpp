@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/words.hpp"
 #include "core/requirements/catalogue.hpp"
 
 namespace desktop {
@@ -24,6 +25,8 @@ QString missingInWords(const core::InterfaceState &item)
         words << core::conditionWord(stated.condition).toLower();
     if (item.stopped)
         words << InterfaceModel::tr("stopped");
+    if (const QString found = walkRoundInWords(item); !found.isEmpty())
+        words << found;
     if (core::isWithoutDetails(item))
         words << InterfaceModel::tr("its details");
     if (item.notApplicable)

@@ -64,7 +64,7 @@ private:
     mutable std::vector<std::optional<Prepared>> m_prepared; ///< beside m_rows; nothing until asked for
 };
 
-/// What is still loose about an item, in few words; empty when nothing is.
+/// What is still loose about an item, and what the walk-round found, in few words; empty when there is nothing to say.
 QString missingInWords(const core::InterfaceState &item);
 
 } // namespace desktop

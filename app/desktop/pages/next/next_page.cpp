@@ -38,7 +38,6 @@ NextPage::NextPage(const PageTools &tools, QWidget *parent) : Page(tools, parent
     head->addWidget(m_zone);
     column->addLayout(head);
     column->addWidget(m_rows, 1);
-    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     setFocusProxy(&m_rows->view());
     m_actions->listenTo(&m_rows->view());

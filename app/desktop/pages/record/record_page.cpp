@@ -16,7 +16,6 @@
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/acts/act.hpp"
-#include "core/acts/voids.hpp"
 
 namespace desktop {
 
@@ -40,16 +39,26 @@ RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     column->addWidget(m_verdict);
     column->addWidget(m_words);
     column->addWidget(m_rows, 1);
-    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     setFocusProxy(&m_rows->view());
     connect(m_words, &QLineEdit::textChanged, this, &RecordPage::refresh);
     connect(m_rows, &RowTable::chosenChanged, this, &RecordPage::showActions);
-    connect(&feed(), &JobFeed::changed, this, &RecordPage::refresh);
+    connect(&feed(), &JobFeed::changed, this, &RecordPage::takeFeed);
     connect(&feed(), &JobFeed::jobChanged, this, [this] {
         m_verdict->hide();
-        refresh();
+        m_worked = 0;
+        takeFeed();
     });
+    takeFeed();
+}
+
+/// The job is folded again to know what each disturbance voided: once for each entry that came, and not at each key of the filter.
+void RecordPage::takeFeed()
+{
+    if (m_worked != feed().said().size()) {
+        m_worked = feed().said().size();
+        m_voided = core::voidedByDisturbing(feed().said());
+    }
     refresh();
 }
 
@@ -84,16 +93,15 @@ void RecordPage::refresh()
     std::vector<Row> rows;
     const auto &job = feed().state();
     const QString words = m_words->text().trimmed();
-    const auto voided = core::voidedByDisturbing(feed().said());
     for (std::size_t i = feed().said().size(); job && i-- > 0;) { // the newest first
         const core::Statement &said = feed().said()[i];
         const core::Act *act = core::findAct(said.kind);
         const core::Line &line = job->lines[i];
-        const QString subject = subjectInWords(said.subject, *job);
+        const QString subject = subjectInWords(act ? act->subject : core::SubjectSort::Nothing, said.subject, *job);
         const QString done = act ? doneOf(*act) : said.kind;
         const QString body = act ? bodyInWords(*act, said.body, feed().reg()) : QString();
         QString what = (subject.isEmpty() ? done : tr("%1: %2").arg(subject, done)) + (body.isEmpty() ? QString() : u'\n' + body);
-        if (const auto at = voided.find(said.seq); at != voided.end()) {
+        if (const auto at = m_voided.find(said.seq); at != m_voided.end()) {
             for (const core::Voided &one : at->second)
                 what += u'\n' + one.sentence;
         }
@@ -110,8 +118,7 @@ void RecordPage::refresh()
 
 void RecordPage::showActions()
 {
-    const QString chosen = m_rows->chosen();
-    m_actions->show({}, chosen.isEmpty() ? std::nullopt : std::optional(chosen));
+    m_actions->showSubject(m_rows->chosen());
 }
 
 } // namespace desktop

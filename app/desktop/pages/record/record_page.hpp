@@ -3,7 +3,10 @@
 
 #pragma once
 
+#include <map>
+
 #include "app/desktop/pages/page.hpp"
+#include "core/acts/voids.hpp"
 
 class QLabel;
 class QLineEdit;
@@ -25,6 +28,7 @@ public:
 
 private:
     QWidget *makeButtons();
+    void takeFeed();
     void refresh();
     void showActions();
 
@@ -32,6 +36,8 @@ private:
     QLineEdit *m_words;
     RowTable *m_rows;
     ActionButtons *m_actions;
+    std::map<qint64, std::vector<core::Voided>> m_voided; ///< by each disturbance, of its sequence number
+    std::size_t m_worked = 0;                             ///< so many entries
 };
 
 } // namespace desktop
