@@ -65,6 +65,8 @@ QString interfaceInWords(const json::Object &item)
         text = inWords(QT_TRANSLATE_NOOP("Report", "%1, stopped: %2")).arg(text, stopped);
     if (item.contains(u"details"))
         text = inWords(QT_TRANSLATE_NOOP("Report", "%1, details to follow")).arg(text);
+    if (item.contains(u"revision"))
+        text = inWords(QT_TRANSLATE_NOOP("Report", "%1, row to look up")).arg(text);
     return text;
 }
 

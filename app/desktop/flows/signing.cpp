@@ -186,6 +186,8 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         plan.title = tr("%1: %2").arg(plan.title, subjectInWords(act.subject, situation.subject, situation.job));
     else if (situation.items.size() > 1 && action.over != Over::Job)
         plan.title = tr("%1: %2 items").arg(plan.title).arg(situation.items.size());
+    const core::JobFacts &facts = situation.job.facts;
+    plan.about = tr("%1 · %2 · %3").arg(facts.aircraft, facts.unit, facts.workOrder);
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
     plan.cautions = cautionsFor(situation) + act.cautions();

@@ -31,7 +31,9 @@ void addRemoval(std::vector<Fact> &facts, const core::Removal &removal, const co
     QStringList parts;
     if (!removal.tag.isEmpty())
         parts << ItemFacts::tr("tag %1").arg(removal.tag);
-    parts << ItemFacts::tr("blanks fitted: %1").arg(removal.blanksFitted);
+    parts << (removal.unitBlanksFitted > 0 ? ItemFacts::tr("blanks fitted: %1 to the aircraft's end, %2 to the unit's").arg(removal.blanksFitted).arg(removal.unitBlanksFitted) : ItemFacts::tr("blanks fitted: %1").arg(removal.blanksFitted));
+    for (const core::MissingBlanks &missing : removal.blanksMissing)
+        parts << ItemFacts::tr("BLANK MISSING: %1, finding %2").arg(missing.count).arg(missing.finding.text());
     if (!removal.asFound.isEmpty())
         parts << ItemFacts::tr("as found: %1").arg(choiceInWords(removal.asFound).toLower());
     if (!removal.hardware.empty())
@@ -167,6 +169,8 @@ void addStates(std::vector<Fact> &facts, const core::InterfaceState &item, const
         facts.push_back({ItemFacts::tr("Condition"), core::inWordsOf(stated), markInWords(stated.mark, reg)});
     if (core::isWithoutDetails(item))
         facts.push_back({ItemFacts::tr("On no list"), ItemFacts::tr("details to follow"), markInWords(item.unlisted->mark, reg)});
+    if (item.toLookUp)
+        facts.push_back({ItemFacts::tr("Maintenance data revised"), ItemFacts::tr("what it asks for is to be looked up"), markInWords(*item.toLookUp, reg)});
     if (item.notApplicable)
         facts.push_back({ItemFacts::tr("Not applicable"), item.notApplicable->reason,
                          item.notApplicable->agreed ? ItemFacts::tr("%1; agreed by %2").arg(markInWords(item.notApplicable->mark, reg), markInWords(*item.notApplicable->agreed, reg)) : markInWords(item.notApplicable->mark, reg)});

@@ -54,6 +54,8 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
     column->setContentsMargins(gap, gap, gap, gap);
     column->setSpacing(gap * 2 / 3);
     column->addWidget(makeLabel(m_plan.title, "title", this));
+    if (!m_plan.about.isEmpty())
+        column->addWidget(makeLabel(m_plan.about, "quiet", this));
     addBody(column);
     addWords(column);
     addWho(column);

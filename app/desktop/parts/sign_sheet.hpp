@@ -30,6 +30,7 @@ struct SheetPlan {
     QString title;
     QString meaning;                                                      ///< the sentence that the signature stands for
     QString sign;                                                         ///< on the button
+    QString about{};                                                      ///< aircraft, unit and work order, so that nobody signs for the wrong one; empty outside a job
     QStringList cautions;                                                 ///< where the work can hurt somebody
     QWidget *form;                                                        ///< taken over; may be nullptr
     std::function<QWidget *()> firstGap;                                  ///< the first field to fill in, or nullptr

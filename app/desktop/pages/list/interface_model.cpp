@@ -29,6 +29,8 @@ QString missingInWords(const core::InterfaceState &item)
         words << found;
     if (core::isWithoutDetails(item))
         words << InterfaceModel::tr("its details");
+    if (item.toLookUp)
+        words << InterfaceModel::tr("its row, by the new revision");
     if (item.notApplicable)
         words << (core::isNotApplicable(item) ? InterfaceModel::tr("not applicable") : InterfaceModel::tr("not applicable: to be agreed"));
     else if (core::isConfirmedUndisturbed(item))
