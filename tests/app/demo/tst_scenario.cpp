@@ -151,7 +151,7 @@ void TstScenario::tellsEverything()
     const core::JobState &job = closed().job();
     QCOMPARE(job.facts.zones.size(), 5u);
     QVERIFY(job.items.size() >= 80);
-    QCOMPARE(job.findings.size(), 3u);
+    QCOMPARE(job.findings.size(), 4u);
     QCOMPARE(job.handovers.size(), 2u); // the first was refused
     QCOMPARE(closed().session->reg().tools.size(), 6u);
     QCOMPARE(closed().session->reg().people.size(), 11u);
