@@ -30,7 +30,6 @@ struct SheetPlan {
     QString title;
     QString meaning;                                                      ///< the sentence that the signature stands for
     QString sign;                                                         ///< on the button
-    QString about{};                                                      ///< aircraft, unit and work order, so that nobody signs for the wrong one; empty outside a job
     QStringList cautions;                                                 ///< where the work can hurt somebody
     QWidget *form;                                                        ///< taken over; may be nullptr
     std::function<QWidget *()> firstGap;                                  ///< the first field to fill in, or nullptr
@@ -39,6 +38,7 @@ struct SheetPlan {
     std::function<QStringList()> words;                                   ///< what is being signed, a line for each entry
     std::function<core::Refusals(const core::PersonId &)> whyNot;         ///< if this person signed it as it stands
     std::function<session::Signed(const session::Signer &)> take;         ///< signs and appends
+    QString about{};                                                      ///< aircraft, unit and work order, so that nobody signs for the wrong one; empty outside a job
 };
 
 /// Where something is signed: what exactly, in words; what the signature means; who signs; their PIN. Nothing is signed by
