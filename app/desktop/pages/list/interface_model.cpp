@@ -182,7 +182,7 @@ QVariant InterfaceModel::headerData(int section, Qt::Orientation orientation, in
 {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= ColumnCount)
         return {};
-    const QString titles[] = {tr("Stage"), tr("Item"), tr("Name"), tr("Kind"), tr("Zone"), tr("Tag"), tr("Still to show")};
+    const QString titles[] = {tr("Stage"), tr("Item"), tr("Name"), tr("Kind"), tr("Zone"), tr("Tag"), tr("How it stands")};
     return titles[section];
 }
 

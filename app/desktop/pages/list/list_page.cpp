@@ -36,12 +36,13 @@ using namespace Qt::StringLiterals;
 const std::vector<QLatin1String> &offered()
 {
     static const std::vector<QLatin1String> kinds = {"interface.disconnected"_L1, "interface.reconnected"_L1, "torque.applied"_L1,
-                                                     "bonding.measured"_L1,       "safetying.applied"_L1,     "leak.checked"_L1, "torque.taken_over"_L1, "tag.lost"_L1,
+                                                     "bonding.measured"_L1,       "safetying.applied"_L1,     "leak.checked"_L1, "torque.taken_over"_L1,
                                                      "inspection.accepted"_L1,    "inspection.rejected"_L1,   "interface.disturbed"_L1,
                                                      "interface.found_open"_L1,   "interface.unlisted"_L1,    "interface.detailed"_L1,    "work.stopped"_L1,
                                                      "work.resumed"_L1,           "condition.stated"_L1,      "condition.cleared"_L1,     "interface.undisturbed"_L1,
-                                                     "interface.not_applicable"_L1, "interface.not_applicable_agreed"_L1, "twins.verified"_L1, "inspection.repeated"_L1, "interface.relisted"_L1,  "tag.exchanged"_L1,         "blank.missing"_L1,
-                                                     "photo.attached"_L1,         "finding.raised"_L1};
+                                                     "interface.not_applicable"_L1, "interface.not_applicable_agreed"_L1, "twins.verified"_L1, "inspection.repeated"_L1,
+                                                     "photo.attached"_L1,         "finding.raised"_L1,        "blank.missing"_L1,         "tag.lost"_L1,
+                                                     "tag.exchanged"_L1,          "interface.relisted"_L1};
     return kinds;
 }
 
