@@ -27,6 +27,7 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
+#include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
 #include "core/value/error_words.hpp"
@@ -235,6 +236,17 @@ void MainWindow::showPeople()
     }
     m_people->refresh();
     m_stack->setCurrentWidget(m_people);
+}
+
+void MainWindow::showWhereUsed()
+{
+    auto *dialog = new WhereUsedDialog(*m_place.session, m_ask, this);
+    connect(dialog, &WhereUsedDialog::entryWanted, this, [this](const core::LedgerId &job, qint64 seq) {
+        openJob(job);
+        if (m_job && m_place.session->job() == job)
+            m_job->showPage(QStringLiteral("record"), QString::number(seq));
+    });
+    dialog->open();
 }
 
 void MainWindow::showCalculator()

@@ -70,6 +70,7 @@ private:
     void welcome();
     void showStart();
     void showPeople();
+    void showWhereUsed();
     void showCalculator();
     /// Back from the calculator to what was shown before it.
     void leaveCalculator();

@@ -38,6 +38,7 @@ void MainWindow::makeMenus()
     QMenu *go = menuBar()->addMenu(tr("&Go"));
     ofStore(go->addAction(tr("&Jobs"), QKeySequence(QStringLiteral("Ctrl+J")), this, &MainWindow::showStart));
     ofStore(go->addAction(tr("&People and tools"), QKeySequence(QStringLiteral("Ctrl+P")), this, &MainWindow::showPeople));
+    ofStore(go->addAction(tr("&Where used …"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), this, &MainWindow::showWhereUsed));
     ofStore(go->addAction(tr("&New job …"), QKeySequence::New, this, &MainWindow::newJob));
     go->addAction(tr("Ca&lculator"), QKeySequence(QStringLiteral("Ctrl+K")), this, &MainWindow::showCalculator);
     go->addSeparator();

@@ -5,15 +5,11 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
-
 #include "app/cli/administer.hpp"
 #include "app/cli/opened.hpp"
 #include "app/cli/tell.hpp"
-#include "core/ledger/canonical.hpp"
+#include "app/session/where_used.hpp"
 #include "core/reports/timeline.hpp"
-#include "db/store.hpp"
-#include "db/where_used.hpp"
 
 namespace cli {
 
@@ -23,13 +19,11 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
 
-constexpr QLatin1String sorts[] = {"person"_L1, "tool"_L1, "part"_L1, "batch"_L1, "serial"_L1, "certificate"_L1};
-
 /// What is looked for: the one sort that was given, within its days.
 core::Result<db::Wanted> wantedOf(const Arguments &arguments)
 {
     std::optional<db::Wanted> wanted;
-    for (const QLatin1String sort : sorts) {
+    for (const QLatin1String sort : session::wantedSorts()) {
         if (!arguments.has(QString(sort)))
             continue;
         if (wanted)
@@ -58,29 +52,17 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     auto opened = openStore(arguments, context, db::Access::ReadOnly);
     if (!opened)
         return core::failure(opened.error());
-    const auto jobs = opened->session->jobs();
-    if (!jobs)
-        return core::failure(jobs.error());
-    const auto jobOf = [&](const core::LedgerId &ledger) {
-        const auto at = std::find_if(jobs->begin(), jobs->end(), [&](const session::JobRow &row) { return row.ledger == ledger; });
-        return at == jobs->end() ? tr("register") : at->summary.workOrder;
-    };
+    const auto found = session::whereUsed(*opened->session, *wanted);
+    if (!found)
+        return core::failure(found.error());
     std::vector<std::vector<QString>> rows;
     core::json::Array uses;
-    std::optional<core::Error> trouble;
-    const auto done = opened->store->whereUsed().forEach(*wanted, [&](const core::LedgerId &ledger, const db::StoredEntryView &entry) {
-        const auto said = core::parseStatement(entry.bytes);
-        if (!said) {
-            trouble = said.error();
-            return db::Walk::Stop;
-        }
-        rows.push_back({jobOf(ledger), QString::number(entry.seq), core::momentText(said->at), said->subject.value_or(QString()), core::describe(*said, opened->session->reg(), nullptr)});
-        uses.emplace_back(core::json::Object{{u"ledger"_s, ledger.text()}, {u"work_order"_s, jobOf(ledger)}, {u"seq"_s, entry.seq}, {u"at"_s, said->at.text()}, {u"kind"_s, said->kind},
-                                             {u"subject"_s, said->subject.value_or(QString())}, {u"author"_s, said->author.text()}});
-        return db::Walk::On;
-    });
-    if (!done || trouble)
-        return core::failure(trouble ? *trouble : done.error());
+    for (const auto &[workOrder, said] : *found) {
+        const QString job = workOrder.value_or(tr("register"));
+        rows.push_back({job, QString::number(said.seq), core::momentText(said.at), said.subject.value_or(QString()), core::describe(said, opened->session->reg(), nullptr)});
+        uses.emplace_back(core::json::Object{{u"ledger"_s, said.ledger.text()}, {u"work_order"_s, job}, {u"seq"_s, said.seq}, {u"at"_s, said.at.text()}, {u"kind"_s, said.kind},
+                                             {u"subject"_s, said.subject.value_or(QString())}, {u"author"_s, said.author.text()}});
+    }
     const QString count = tr("Entries: %1").arg(rows.size());
     return Answer{Exit::Good, rows.empty() ? count : columns(rows) + u'\n' + count, {{u"uses"_s, std::move(uses)}}};
 }

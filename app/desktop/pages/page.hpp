@@ -47,6 +47,7 @@ signals:
     void exportRecordWanted();
     void verifyWanted();
     void backupWanted();
+    void holdWanted();
 
 protected:
     JobFeed &feed() const { return m_tools.feed; }

@@ -3,10 +3,12 @@
 
 #include "app/desktop/parts/lines_editor.hpp"
 
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QStyledItemDelegate>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -21,6 +23,48 @@ namespace desktop {
 using core::FieldType;
 using core::json::Object;
 using core::json::Value;
+
+namespace {
+
+constexpr int stableText = Qt::UserRole; ///< of a choice, whose words stand in the cell
+
+/// An act by its verb; anything else as choices are told everywhere, in one go.
+QString cellWords(const QString &choice)
+{
+    const core::Act *act = core::findAct(choice);
+    return act ? verbOf(*act) : choiceInWords(choice).replace(u'_', u' ');
+}
+
+/// A cell of a choice is a list to choose from; all others are typed into.
+class ChoiceDelegate : public QStyledItemDelegate {
+public:
+    ChoiceDelegate(std::vector<QLatin1String> choices, QObject *parent) : QStyledItemDelegate(parent), m_choices(std::move(choices)) {}
+
+    QWidget *createEditor(QWidget *parent, const QStyleOptionViewItem &, const QModelIndex &) const override
+    {
+        auto *box = new QComboBox(parent);
+        box->addItem(QString(), QString());
+        for (const QLatin1String choice : m_choices)
+            box->addItem(cellWords(QString(choice)), QString(choice));
+        return box;
+    }
+    void setEditorData(QWidget *editor, const QModelIndex &index) const override
+    {
+        auto *box = static_cast<QComboBox *>(editor);
+        box->setCurrentIndex(std::max(0, box->findData(index.data(stableText))));
+    }
+    void setModelData(QWidget *editor, QAbstractItemModel *model, const QModelIndex &index) const override
+    {
+        const auto *box = static_cast<QComboBox *>(editor);
+        model->setData(index, box->currentData(), stableText);
+        model->setData(index, box->currentText(), Qt::EditRole);
+    }
+
+private:
+    std::vector<QLatin1String> m_choices;
+};
+
+} // namespace
 
 /// A table from which the keyboard finds out: past its last cell, and before its first, Tab leaves it as it leaves a line.
 class LinesTable : public QTableWidget {
@@ -93,6 +137,11 @@ LinesEditor::LinesEditor(const core::Field &field, QWidget *parent)
     m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     m_table->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::SelectedClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    for (int at = 0; at < m_table->columnCount(); ++at) {
+        const core::Field &one = m_field.columns[static_cast<std::size_t>(at)];
+        if (one.type == FieldType::Choice)
+            m_table->setItemDelegateForColumn(at, new ChoiceDelegate(one.choices, m_table));
+    }
     column->addWidget(m_table);
     auto *buttons = new QHBoxLayout;
     QPushButton *add = makeButton(tr("&Add row"), "", this);
@@ -122,7 +171,7 @@ std::optional<Value> LinesEditor::cell(int row, int column) const
     const FieldType type = m_field.columns[static_cast<std::size_t>(column)].type;
     if (type == FieldType::Flag)
         return item->checkState() == Qt::Checked ? std::optional<Value>(true) : std::nullopt;
-    const QString text = item->text().trimmed();
+    const QString text = type == FieldType::Choice ? item->data(stableText).toString() : item->text().trimmed();
     if (text.isEmpty())
         return std::nullopt;
     bool isNumber = false;
@@ -171,6 +220,9 @@ void LinesEditor::addLine(const Object &line)
         if (field.type == FieldType::Flag) {
             item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
             item->setCheckState(value && value->boolean() && *value->boolean() ? Qt::Checked : Qt::Unchecked);
+        } else if (value && value->string() && field.type == FieldType::Choice) {
+            item->setData(stableText, *value->string());
+            item->setText(cellWords(*value->string()));
         } else if (value) {
             item->setText(value->integer() ? QString::number(*value->integer()) : value->string() ? *value->string() : QString());
         }

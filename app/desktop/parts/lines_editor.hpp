@@ -12,7 +12,7 @@ namespace desktop {
 class LinesTable;
 
 /// Lines of a field with columns, as a small table: typing into a cell begins it, Tab and Return go on through the cells and past the last one
-/// on to what follows, and two large buttons add and remove a line. An empty cell is no member; a line of empty cells is no line.
+/// on to what follows, and two large buttons add and remove a line. A cell of a choice is a list to choose from. An empty cell is no member; a line of empty cells is no line.
 class LinesEditor : public FieldEditor {
     Q_OBJECT
 

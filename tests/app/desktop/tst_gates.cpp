@@ -5,12 +5,15 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTest>
 
 #include <algorithm>
 
+#include "app/desktop/flows/set_hold.hpp"
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/pages/findings/findings_page.hpp"
@@ -27,8 +30,10 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/acts/hold_form.hpp"
 #include "core/holds/standing.hpp"
 #include "core/job/loose_ends.hpp"
+#include "resources/resources.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
@@ -81,6 +86,8 @@ private slots:
     void followUpIsDoneFromItsRow();
     void timelineNamesWhatTheActIsAbout();
     void theUnitIsInSightOnASmallScreen();
+    void leadSetsAHoldPointOfTheSet();
+    void leadSetsAHoldPointOfTheirOwn();
 
 private:
     void say(const QString &who, const QString &kind, const std::optional<QString> &subject, Object body);
@@ -525,6 +532,53 @@ void TestGates::theUnitIsInSightOnASmallScreen()
     };
     QTRY_VERIFY(isLastInSight());
     QVERIFY(unit.height() <= 560);
+}
+
+/// What it would hold back was done already, so one is refused; the other is not.
+void TestGates::leadSetsAHoldPointOfTheSet()
+{
+    desktop::JobPlace place(*m_session, *m_feed, *m_signing, m_bench->kinds(), *m_ask, m_window.get());
+    place.resize(1300, 700);
+    place.show();
+    place.showPage(u"holds"_s);
+    named<QPushButton>(place, u"setHold"_s)->click();
+    auto *standard = named<QComboBox>(*sheet(), u"standardHold"_s);
+    QVERIFY(standard->count() > 5);
+    standard->setCurrentIndex(standard->findData(u"start"_s));
+    QVERIFY2(sign(u"ana"_s).contains(u"too late"), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
+    standard->setCurrentIndex(standard->findData(u"lift"_s));
+    QVERIFY2(sign(u"ben"_s).contains(u"lead"), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
+    QCOMPARE(sign(u"ana"_s), QString());
+    const core::HoldPoint *set = m_session->state()->hold(*core::HoldId::parse(u"lift"));
+    QVERIFY(set);
+    const auto standardSet = resources::loadHoldPoints();
+    QVERIFY(standardSet);
+    const auto at = std::find_if(standardSet->begin(), standardSet->end(), [](const core::NamedHold &one) { return one.id.text() == u"lift"; });
+    QVERIFY(*set == core::holdIn(at->id, at->body)); // nothing is lost on the way through the cells
+    QCOMPARE(cell(*named<desktop::RowTable>(place, u"holds"_s), u"lift"_s, 0), at->body.text(u"title"));
+}
+
+void TestGates::leadSetsAHoldPointOfTheirOwn()
+{
+    m_signing->open(desktop::setHoldPlan(*m_session, m_window.get()));
+    named<QLineEdit>(*sheet(), u"holdId"_s)->setText(u"last-look"_s);
+    named<QWidget>(*sheet(), u"title"_s)->findChild<QLineEdit *>()->setText(u"Last look into the bay"_s);
+    named<QPlainTextEdit>(*sheet(), u"statements"_s)->setPlainText(u"Rags, tools and blanks are out.\n\nNobody is inside.\n"_s);
+    QVERIFY(!sign(u"ana"_s).isEmpty()); // it holds nothing back
+    auto *gates = named<QWidget>(*sheet(), u"gates"_s);
+    named<QPushButton>(*gates, u"addRow"_s)->click();
+    auto *table = gates->findChild<QTableWidget *>();
+    table->editItem(table->item(0, 0));
+    auto *acts = table->findChild<QComboBox *>();
+    QVERIFY(acts && acts->findData(u"unit.positioned"_s) > 0);
+    acts->setCurrentIndex(acts->findData(u"unit.positioned"_s));
+    QTest::keyClick(acts, Qt::Key_Tab);
+    QCOMPARE(sign(u"ana"_s), QString());
+    const core::HoldPoint *set = m_session->state()->hold(*core::HoldId::parse(u"last-look"));
+    QVERIFY(set);
+    QCOMPARE(set->gates.front().act, u"unit.positioned"_s);
+    QCOMPARE(set->statements, (std::vector{u"Rags, tools and blanks are out."_s, u"Nobody is inside."_s}));
+    QVERIFY(set->conditions.empty());
 }
 
 QTEST_MAIN(TestGates)

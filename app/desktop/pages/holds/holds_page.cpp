@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -13,10 +14,11 @@
 #include <algorithm>
 
 #include "app/desktop/parts/action_buttons.hpp"
+#include "app/desktop/parts/hold_words.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
-#include "core/acts/act.hpp"
 #include "core/holds/standing.hpp"
 
 namespace desktop {
@@ -45,23 +47,6 @@ QString signerInWords(const core::HoldPoint &hold)
     return hold.isIndependent ? Words::tr("%1, no hand in it").arg(authority) : authority;
 }
 
-/// "Holds back: Release (mount), Remove (hoist, sling)"
-QString behindInWords(const core::HoldPoint &hold)
-{
-    QStringList parts;
-    for (const core::HoldGate &gate : hold.gates) {
-        const core::Act *act = core::findAct(gate.act);
-        const QString verb = act ? verbOf(*act) : gate.act;
-        QStringList which;
-        if (!gate.which.isEmpty())
-            which << core::inWordsOf(gate.which);
-        for (const QString &name : gate.names)
-            which << name;
-        parts << (which.isEmpty() ? verb : Words::tr("%1 (%2)").arg(verb, which.join(u", "_s)));
-    }
-    return Words::tr("Holds back: %1").arg(parts.join(u"; "_s));
-}
-
 const core::HoldPoint *holdOf(const JobFeed &feed, const QString &key)
 {
     const auto id = core::HoldId::parse(key);
@@ -87,10 +72,15 @@ HoldsPage::HoldsPage(const PageTools &tools, QWidget *parent) : Page(tools, pare
     auto *leftColumn = new QVBoxLayout(left);
     leftColumn->setContentsMargins(0, 0, 0, 0);
     m_rows = new RowTable({{tr("Hold point"), 0}, {tr("State"), 20}, {tr("Passed by"), 26}}, tr("Hold points"),
-                          tr("This job has no hold points. The lead sets them: remate-cli holds --standard writes the usual ones as drafts, and remate-cli enter has them signed."), left);
+                          tr("This job has no hold points. The lead may set them: one of the standard set, or one of its own."), left);
     m_rows->setObjectName(u"holds"_s);
     leftColumn->addWidget(makeLabel(tr("Hold points"), "title", left));
     leftColumn->addWidget(m_rows, 1);
+    m_set = makeButton(tr("&Set a hold point …"), "", left);
+    m_set->setObjectName(u"setHold"_s);
+    m_set->setMinimumHeight(touchHeight(fontMetrics()));
+    leftColumn->addWidget(m_set, 0, Qt::AlignLeft);
+    connect(m_set, &QPushButton::clicked, this, &Page::holdWanted);
 
     auto *right = new QWidget(this);
     auto *column = new QVBoxLayout(right);
@@ -135,6 +125,9 @@ void HoldsPage::refresh()
             next = hold.id.text();
     }
     m_rows->take(rows);
+    const bool isOpen = feed().state() && !feed().state()->closed;
+    m_set->setEnabled(isOpen);
+    m_set->setToolTip(isOpen ? tr("The lead signs it, before anything is done that it would hold back.") : tr("The job is closed."));
     if (m_rows->chosen().isEmpty() && !next.isEmpty())
         m_rows->choose(next);
     showChosen();
@@ -147,7 +140,7 @@ void HoldsPage::showChosen()
     if (const core::HoldPoint *hold = holdOf(feed(), chosen)) {
         const core::HoldStanding standing = core::standingOf(*feed().state(), *hold);
         m_title->setText(standing.undermined.isEmpty() ? hold->title : tr("%1: to be passed again. %2").arg(hold->title, standing.undermined));
-        m_behind->setText(tr("%1. Passed with %2.").arg(behindInWords(*hold), signerInWords(*hold)));
+        m_behind->setText(tr("%1. Passed with %2.").arg(heldBackInWords(*hold), signerInWords(*hold)));
         for (const core::ConditionShown &one : standing.conditions) {
             QStringList missing = one.missing.mid(0, 3);
             if (one.missing.size() > 3)

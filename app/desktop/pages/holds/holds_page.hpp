@@ -6,6 +6,7 @@
 #include "app/desktop/pages/page.hpp"
 
 class QLabel;
+class QPushButton;
 
 namespace desktop {
 
@@ -28,6 +29,7 @@ private:
     void showChosen();
 
     RowTable *m_rows;
+    QPushButton *m_set;
     QLabel *m_title;
     QLabel *m_behind;
     RowTable *m_conditions;

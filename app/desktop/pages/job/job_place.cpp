@@ -19,6 +19,7 @@
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/flows/long_work.hpp"
 #include "app/desktop/flows/record_flow.hpp"
+#include "app/desktop/flows/set_hold.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/parts/labels.hpp"
@@ -126,6 +127,7 @@ Page *JobPlace::pageAt(std::size_t line)
     connect(page, &Page::exportRecordWanted, this, &JobPlace::exportRecordAsked);
     connect(page, &Page::verifyWanted, this, &JobPlace::verify);
     connect(page, &Page::backupWanted, this, &JobPlace::backUpAsked);
+    connect(page, &Page::holdWanted, this, [this] { m_signing.open(setHoldPlan(m_session, this)); });
     return m_built[line] = page;
 }
 

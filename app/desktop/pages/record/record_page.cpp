@@ -62,6 +62,12 @@ void RecordPage::takeFeed()
     refresh();
 }
 
+void RecordPage::chooseRow(const QString &key)
+{
+    m_words->clear(); // what is filtered away cannot be chosen
+    m_rows->choose(key);
+}
+
 QWidget *RecordPage::makeButtons()
 {
     auto *row = new QWidget(this);

@@ -23,6 +23,7 @@ class RecordPage : public Page {
 public:
     explicit RecordPage(const PageTools &tools, QWidget *parent = nullptr);
     static Page *make(const PageTools &tools, QWidget *parent) { return new RecordPage(tools, parent); }
+    void chooseRow(const QString &key) override;
     /// What verifying said: a sentence, and the entries that are not as they must be.
     void showVerdict(const QString &sentence, bool isGood);
 

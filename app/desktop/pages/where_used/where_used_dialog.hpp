@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QDialog>
+
+#include "app/desktop/ask.hpp"
+#include "app/session/where_used.hpp"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace desktop {
+
+class RowTable;
+
+/// Looks through the whole store for a person, tool, part, batch, serial number or certificate: each entry of each job, open or closed, that
+/// names it. A row leads to its entry, and all rows can be written as CSV.
+class WhereUsedDialog : public QDialog {
+    Q_OBJECT
+
+public:
+    WhereUsedDialog(session::Session &session, Ask &ask, QWidget *parent);
+
+signals:
+    /// Lead to that entry of that job.
+    void entryWanted(const core::LedgerId &job, qint64 seq);
+
+private:
+    void find();
+    void offer();
+    void lead(const QString &key);
+    void write();
+    std::vector<QString> cellsOf(const session::UseOf &use) const;
+
+    session::Session &m_session;
+    Ask &m_ask;
+    QComboBox *m_sort;
+    QLineEdit *m_value;
+    QLabel *m_count;
+    RowTable *m_rows;
+    QPushButton *m_lead;
+    QPushButton *m_write;
+    std::vector<session::UseOf> m_uses;
+};
+
+} // namespace desktop
