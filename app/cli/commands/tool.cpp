@@ -139,7 +139,7 @@ Command toolCommand()
              value("due"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The last day on which it may be used.")),
              value("doubted-after"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "The tool was found out of tolerance: the last day on which it was known to be right.")),
              value("found"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "What was found then.")),
-             value("certificate"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "The certificate of the calibration.")), administratorOption(), pinFileOption()},
+             value("certificate"_L1, "TEXT", QT_TRANSLATE_NOOP("Cli", "The certificate of the calibration, or of the one that found it out of tolerance.")), administratorOption(), pinFileOption()},
             Fonts::NotNeeded,
             &run};
 }

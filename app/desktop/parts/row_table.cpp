@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QStyledItemDelegate>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -123,13 +124,21 @@ void RowTable::choose(const QString &key)
 void RowTable::showAtLeast(int rows)
 {
     m_atLeast = rows;
-    connect(m_view->verticalHeader(), &QHeaderView::sectionResized, this, &RowTable::keepInSight); // text wraps anew
-    connect(m_view->verticalHeader(), &QHeaderView::sectionCountChanged, this, &RowTable::keepInSight);
+    // Rows are as high as their text, which wraps anew at each width; they have their heights when the layout has settled.
+    m_settle = new QTimer(this);
+    m_settle->setSingleShot(true);
+    m_settle->setInterval(0);
+    const auto settle = [this] { m_settle->start(); };
+    connect(m_settle, &QTimer::timeout, this, &RowTable::keepInSight);
+    connect(m_view->horizontalHeader(), &QHeaderView::sectionResized, m_settle, settle);
+    connect(m_view->verticalHeader(), &QHeaderView::sectionResized, m_settle, settle);
+    connect(m_view->verticalHeader(), &QHeaderView::sectionCountChanged, m_settle, settle);
     keepInSight();
 }
 
 void RowTable::keepInSight()
 {
+    m_view->resizeRowsToContents();
     int height = m_view->horizontalHeader()->sizeHint().height() + 2 * m_view->frameWidth();
     for (int row = 0; row < std::min(m_atLeast, m_model->rowCount()); ++row)
         height += m_view->rowHeight(row);

@@ -8,6 +8,7 @@
 #include "app/desktop/parts/row_model.hpp"
 
 class QTableView;
+class QTimer;
 
 namespace desktop {
 
@@ -42,6 +43,7 @@ private:
     RowModel *m_model;
     QTableView *m_view;
     int m_atLeast = 0;
+    QTimer *m_settle = nullptr; ///< where rows are kept in sight
 };
 
 } // namespace desktop

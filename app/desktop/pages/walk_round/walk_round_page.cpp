@@ -111,8 +111,10 @@ void WalkRoundPage::refresh()
     }
     m_ticked = still;
     m_rows->take(rows);
-    if (m_rows->chosen().isEmpty() && !rows.empty())
-        m_rows->choose(rows.front().key);
+    if (m_rows->chosen().isEmpty() && !rows.empty()) {
+        const auto next = std::find_if(rows.begin(), rows.end(), [this](const Row &row) { return !feed().state()->item(*core::InterfaceId::parse(row.key))->walkedRound; });
+        m_rows->choose(next == rows.end() ? rows.front().key : next->key);
+    }
     const auto left = waiting(tools());
     m_title->setText(left == 0 ? tr("Walk-round") : tr("Walk-round: %n to look at", nullptr, static_cast<int>(left)));
     showChosen();
