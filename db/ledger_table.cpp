@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <map>
+
 #include "db/sqlite/connection.hpp"
 #include "db/write_gate.hpp"
 
@@ -124,7 +126,10 @@ Result<void> LedgerTable::appendWithin(std::span<const Entry> entries, const Hea
     const bool registerMoved = std::any_of(entries.begin(), entries.end(), [&](const Entry &entry) {
         return entry.said.reg && *entry.said.reg != *reg;
     });
-    if (*head != seen || registerMoved)
+    const auto linked = linkedStand(entries);
+    if (!linked)
+        return failure(linked.error());
+    if (*head != seen || registerMoved || !*linked)
         return headMoved();
     const auto ledgerRow =
         *row ? Result<qint64>(**row) : begin(first.ledger, first.reg ? LedgerRole::Job : LedgerRole::Register);
@@ -135,6 +140,24 @@ Result<void> LedgerTable::appendWithin(std::span<const Entry> entries, const Hea
         if (auto done = insert(*ledgerRow, entry, met); !done)
             return done;
     return {};
+}
+
+Result<bool> LedgerTable::linkedStand(std::span<const Entry> entries)
+{
+    std::map<LedgerId, Head> heads;
+    for (const Entry &entry : entries) {
+        for (const core::LinkedHead &pinned : entry.said.linked) {
+            if (!heads.contains(pinned.ledger)) {
+                const auto now = head(pinned.ledger);
+                if (!now)
+                    return failure(now.error());
+                heads.emplace(pinned.ledger, *now);
+            }
+            if (heads.at(pinned.ledger) != pinned.head)
+                return false;
+        }
+    }
+    return true;
 }
 
 Result<void> LedgerTable::insert(qint64 ledgerRow, const Entry &entry, WhereUsed::Met &met)

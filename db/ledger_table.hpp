@@ -37,6 +37,8 @@ private:
     core::Result<core::Head> headOfRow(std::optional<qint64> ledgerRow);
     core::Result<core::Head> registerHead();
     core::Result<void> appendWithin(std::span<const core::Entry> entries, const core::Head &seen);
+    /// Whether every linked ledger still has the head that the entries pin.
+    core::Result<bool> linkedStand(std::span<const core::Entry> entries);
     core::Result<void> insert(qint64 ledgerRow, const core::Entry &entry, WhereUsed::Met &met);
 
     Connection &m_connection;

@@ -77,8 +77,8 @@ public:
 
     /// Appends signed entries of one ledger, all or none, durable when it returns. `seen` is the head that the first of them
     /// follows. A ledger that is not there yet is made by its first entry (seen = Head{}); it is the register when its
-    /// entries pin none. HeadMoved when the ledger's head is not `seen`, or the register's head is not the one that the
-    /// entries pin: fold again, ask again, sign again.
+    /// entries pin none. HeadMoved when the ledger's head is not `seen`, or the register's head or that of a linked ledger is not
+    /// the one that the entries pin: fold again, ask again, sign again.
     core::Result<void> append(std::span<const core::Entry> entries, const core::Head &seen);
 
     // --- reading ---

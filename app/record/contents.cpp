@@ -8,6 +8,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <numeric>
 
 #include "app/picture/lift_of.hpp"
 #include "core/acts/act.hpp"
@@ -218,7 +219,7 @@ QString countsText(const core::JobRecord &job)
     QStringList parts;
     for (const core::Stage stage : stages)
         parts << tr("%1 %2").arg(core::stageWord(stage)).arg(counts[static_cast<std::size_t>(stage)]);
-    return tr("%1 interfaces by stage: %2.").arg(job.job().items.size()).arg(parts.join(u", "_s));
+    return tr("%1 interfaces by stage: %2.").arg(std::accumulate(counts.begin(), counts.end(), qsizetype{0})).arg(parts.join(u", "_s));
 }
 
 /// What a reader needs to check this paper against the record it was made from.
@@ -275,6 +276,8 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setVerdict(flow, job);
     setReinspections(flow, job);
     setReport(flow, job, u"facts");
+    setReport(flow, job, u"linked_jobs");
+    setReport(flow, job, u"handed_on");
     setRoots(flow, job);
     setCautions(flow, job);
     setLooseEnds(flow, job);

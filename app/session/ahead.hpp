@@ -5,10 +5,12 @@
 
 #include <algorithm>
 #include <optional>
+#include <vector>
 
 #include "core/acts/act.hpp"
 #include "core/job/admit.hpp"
 #include "core/job/fold.hpp"
+#include "core/job/linked.hpp"
 #include "core/register/register.hpp"
 
 namespace session {
@@ -21,6 +23,7 @@ public:
     core::Head head() const { return reg().head; }
     std::optional<core::Instant> lastAt() const { return reg().lastAt; }
     std::optional<core::Head> pinned() const { return std::nullopt; }
+    std::vector<core::LinkedHead> linked(const core::Draft &) const { return {}; }
     core::Refusals ask(const core::Draft &draft) const { return core::admit(reg(), draft); }
     void take(const core::Statement &said, const core::Digest &hash)
     {
@@ -41,6 +44,17 @@ public:
     core::Head head() const { return fold().head(); }
     std::optional<core::Instant> lastAt() const { return std::max(fold().state().lastAt, m_reg.lastAt); }
     std::optional<core::Head> pinned() const { return m_reg.head; }
+    /// The heads of the linked jobs that the draft rests on, as far as they can be seen; the rules refuse what cannot.
+    std::vector<core::LinkedHead> linked(const core::Draft &draft) const
+    {
+        std::vector<core::LinkedHead> heads;
+        const core::JobState &job = fold().state();
+        for (const core::LedgerId &ledger : core::ledgersPinnedBy(job, draft.kind, draft.body)) {
+            if (const auto seen = job.others.byLedger.find(ledger); seen != job.others.byLedger.end())
+                heads.push_back({ledger, seen->second.head});
+        }
+        return heads;
+    }
     core::Refusals ask(const core::Draft &draft) const { return core::admit(fold().state(), m_reg, draft); }
     void take(const core::Statement &said, const core::Digest &hash)
     {
@@ -71,7 +85,8 @@ core::Statement statementOf(const Ahead &ahead, const core::LedgerId &ledger, co
             .subject = draft.subject,
             .body = draft.body,
             .reg = ahead.pinned(),
-            .prev = head.hash};
+            .prev = head.hash,
+            .linked = ahead.linked(draft)};
 }
 
 } // namespace session

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <utility>
 
 #include "app/session/read_on.hpp"
 
@@ -39,7 +40,7 @@ core::Result<Changes> Folds::refresh()
     if (!token)
         return core::failure(token.error());
     if (m_token == *token)
-        return Changes{};
+        return Changes{false, std::exchange(m_sawMore, {})};
     // Jobs before the register, so that the register is never older than what a job's entries pin.
     auto jobs = readJobs();
     if (!jobs)
@@ -48,7 +49,9 @@ core::Result<Changes> Folds::refresh()
     if (!reg)
         return core::failure(reg.error());
     m_token = *token;
-    return Changes{*reg, std::move(*jobs)};
+    Changes changes{*reg, std::move(*jobs)};
+    changes.add({false, std::exchange(m_sawMore, {})});
+    return changes;
 }
 
 core::Result<bool> Folds::readRegister()
@@ -103,6 +106,9 @@ core::Result<void> Folds::took(const core::LedgerId &ledger, std::span<const cor
         takeIntoJob(m_followed.at(ledger), entries);
     if (!isRegister)
         m_heads.insert_or_assign(ledger, entries.back().said.seq);
+    if (const auto linked = followLinked(); !linked)
+        return linked;
+    showLinked();
     const auto token = m_store.changeToken();
     if (!token)
         return core::failure(token.error());
@@ -134,10 +140,82 @@ core::Result<std::vector<core::LedgerId>> Folds::readJobs()
         at->second = stored.headSeq;
         moved.push_back(*id);
     }
+    if (const auto linked = followLinked(); !linked)
+        return core::failure(linked.error());
+    showLinked();
     return moved;
 }
 
-core::Result<void> Folds::readOn(const core::LedgerId &ledger, Followed &job)
+/// Follows every job that a followed one is linked with, and those that they are linked with.
+core::Result<void> Folds::followLinked()
+{
+    std::vector<core::LedgerId> missing;
+    do {
+        missing.clear();
+        for (const auto &[ledger, job] : m_followed) {
+            for (const core::Link &link : job.fold.state().links) {
+                if (!m_followed.contains(link.ledger) && m_heads.contains(link.ledger))
+                    missing.push_back(link.ledger);
+            }
+        }
+        for (const core::LedgerId &ledger : missing) {
+            const auto [at, isNew] = m_followed.try_emplace(ledger);
+            if (!isNew)
+                continue;
+            if (const auto read = readOn(ledger, at->second); !read) {
+                m_followed.erase(at); // tried again with the next look
+                return read;
+            }
+        }
+    } while (!missing.empty());
+    return {};
+}
+
+/// Shows each followed job what its linked ones are now.
+void Folds::showLinked()
+{
+    for (auto &[ledger, job] : m_followed) {
+        const core::JobState &state = job.fold.state();
+        for (const core::Link &link : std::vector<core::Link>(state.links)) {
+            const auto other = m_followed.find(link.ledger);
+            if (other == m_followed.end())
+                continue;
+            const auto seen = state.others.byLedger.find(link.ledger);
+            const core::Head &head = other->second.fold.head();
+            if (seen != state.others.byLedger.end() && seen->second.head == head)
+                continue;
+            job.fold.see(link.ledger, head, this->state(link.ledger));
+            job.state = nullptr;
+            if (std::find(m_sawMore.begin(), m_sawMore.end(), ledger) == m_sawMore.end())
+                m_sawMore.push_back(ledger);
+        }
+    }
+}
+
+std::optional<core::SeenJob> Folds::glance(const core::LedgerId &ledger) const
+{
+    if (const core::JobFold *followed = job(ledger))
+        return core::SeenJob{followed->head(), state(ledger)};
+    Followed &job = m_glanced[ledger];
+    if (!readOn(ledger, job) || job.trouble || job.fold.head().seq == 0)
+        return std::nullopt;
+    if (!job.state)
+        job.state = std::make_shared<const core::JobState>(job.fold.state());
+    return core::SeenJob{job.fold.head(), job.state};
+}
+
+std::vector<core::LinkedHead> Folds::linkedHeadsOf(const core::LedgerId &ledger) const
+{
+    std::vector<core::LinkedHead> heads;
+    const core::JobFold *fold = job(ledger);
+    for (const core::Link &link : fold ? fold->state().links : std::vector<core::Link>()) {
+        const core::JobFold *other = job(link.ledger);
+        heads.push_back({link.ledger, other ? other->head() : core::Head()});
+    }
+    return heads;
+}
+
+core::Result<void> Folds::readOn(const core::LedgerId &ledger, Followed &job) const
 {
     if (job.trouble)
         return {};
@@ -161,7 +239,10 @@ core::Result<void> Folds::follow(const core::LedgerId &ledger)
     if (const auto read = readOn(ledger, job); !read)
         return read;
     m_followed.emplace(ledger, std::move(job));
-    return {};
+    m_glanced.erase(ledger);
+    const auto linked = followLinked();
+    showLinked();
+    return linked;
 }
 
 const core::JobFold *Folds::job(const core::LedgerId &ledger) const
@@ -184,7 +265,17 @@ std::shared_ptr<const core::JobState> Folds::state(const core::LedgerId &ledger)
 std::optional<core::Error> Folds::trouble(const core::LedgerId &ledger) const
 {
     const auto at = m_followed.find(ledger);
-    return at != m_followed.end() && at->second.trouble ? at->second.trouble : m_registerTrouble;
+    if (at == m_followed.end())
+        return m_registerTrouble;
+    if (at->second.trouble)
+        return at->second.trouble;
+    // What a linked job says from its damage on cannot be known, so nothing that rests on it can be judged.
+    for (const core::Link &link : at->second.fold.state().links) {
+        const auto other = m_followed.find(link.ledger);
+        if (other != m_followed.end() && other->second.trouble)
+            return other->second.trouble;
+    }
+    return m_registerTrouble;
 }
 
 core::Result<Folds::Followed> Folds::fresh(const core::LedgerId &ledger)
@@ -200,7 +291,7 @@ core::Result<JobRow> Folds::summarise(const core::LedgerId &ledger, std::vector<
 {
     const qint64 headSeq = m_heads.at(ledger);
     const auto known = m_summaries.find(ledger);
-    if (known != m_summaries.end() && known->second.jobHead == headSeq && known->second.regHead == m_register.head)
+    if (known != m_summaries.end() && known->second.jobHead == headSeq && known->second.regHead == m_register.head && known->second.linked == linkedHeadsOf(ledger))
         return JobRow{ledger, known->second.summary, std::nullopt};
     const auto head = m_store.head(ledger);
     if (!head)
@@ -213,16 +304,24 @@ core::Result<JobRow> Folds::summarise(const core::LedgerId &ledger, std::vector<
     if (*kept && !isKnownDamaged) {
         summary = **kept;
     } else {
-        const auto folded = fresh(ledger);
+        auto folded = fresh(ledger);
         if (!folded)
             return core::failure(folded.error());
+        const bool hasLinks = !folded->fold.state().links.empty();
+        if (hasLinks) {
+            // Its summary moves with the others, so it is followed from now on, and kept nowhere.
+            if (const auto followed = follow(ledger); !followed)
+                return core::failure(followed.error());
+            folded = m_followed.at(ledger);
+        }
         summary = core::summaryOf(folded->fold.state(), m_register);
         if (folded->trouble || m_registerTrouble)
             return JobRow{ledger, summary, folded->trouble ? folded->trouble : m_registerTrouble};
         // Kept under the head that was folded: others may have appended since we asked.
-        made.push_back({{ledger, folded->fold.head().hash, m_register.head.hash}, summary});
+        if (!hasLinks)
+            made.push_back({{ledger, folded->fold.head().hash, m_register.head.hash}, summary});
     }
-    m_summaries.insert_or_assign(ledger, Summarised{summary, headSeq, m_register.head});
+    m_summaries.insert_or_assign(ledger, Summarised{summary, headSeq, m_register.head, linkedHeadsOf(ledger)});
     return JobRow{ledger, summary, std::nullopt};
 }
 

@@ -17,7 +17,7 @@
 
 namespace session {
 
-/// What moved since the last look.
+/// What moved since the last look. A job moves too when one that it is linked with does.
 struct Changes {
     bool reg = false;                 ///< people, authorisations, tools
     std::vector<core::LedgerId> jobs; ///< jobs with new entries, new jobs among them; each once
@@ -32,7 +32,7 @@ struct JobRow {
     std::optional<core::Error> trouble; ///< why it could not be read to its end; the summary is of what is sound
 };
 
-/// The store's ledgers, folded. Follows what any program appends; each entry is read once. Only entries whose chain holds are
+/// The store's ledgers, folded. A job that is followed sees the jobs that it is linked with, each as it is now; so those are followed too. Follows what any program appends; each entry is read once. Only entries whose chain holds are
 /// folded: of a damaged ledger all that comes before the damage, and trouble() says what is wrong.
 class Folds {
 public:
@@ -55,6 +55,8 @@ public:
     const core::JobFold *job(const core::LedgerId &ledger) const;
     /// The same as a state that stays as it is while a screen shows it; null when the job is not followed.
     std::shared_ptr<const core::JobState> state(const core::LedgerId &ledger) const;
+    /// A job as it is now, whether it is followed or not; nothing when the store has none of that name or it cannot be read.
+    std::optional<core::SeenJob> glance(const core::LedgerId &ledger) const;
     /// Every job in one line, in the order in which they were begun.
     core::Result<std::vector<JobRow>> summaries();
 
@@ -63,6 +65,7 @@ private:
         core::JobSummary summary;
         qint64 jobHead;    ///< sequence number of the job's last entry when it was made
         core::Head regHead; ///< and the register's head
+        std::vector<core::LinkedHead> linked; ///< and the heads of the jobs that it is linked with
     };
     struct Followed {
         core::JobFold fold;
@@ -73,7 +76,10 @@ private:
     void takeIntoRegister(std::span<const core::Entry> entries);
     static void takeIntoJob(Followed &job, std::span<const core::Entry> entries);
     core::Result<std::vector<core::LedgerId>> readJobs();
-    core::Result<void> readOn(const core::LedgerId &ledger, Followed &job);
+    core::Result<void> readOn(const core::LedgerId &ledger, Followed &job) const;
+    core::Result<void> followLinked();
+    void showLinked();
+    std::vector<core::LinkedHead> linkedHeadsOf(const core::LedgerId &ledger) const;
     core::Result<Followed> fresh(const core::LedgerId &ledger);
     core::Result<JobRow> summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made);
 
@@ -85,6 +91,8 @@ private:
     std::map<core::LedgerId, qint64> m_heads;
     std::map<core::LedgerId, Summarised> m_summaries;
     std::map<core::LedgerId, Followed> m_followed;
+    mutable std::map<core::LedgerId, Followed> m_glanced; ///< jobs that somebody looked at and does not follow
+    std::vector<core::LedgerId> m_sawMore; ///< followed jobs whose linked ones moved, for refresh() to tell
 };
 
 } // namespace session

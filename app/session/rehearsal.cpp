@@ -22,7 +22,7 @@ core::Refusals ask(const Ahead &ahead, const core::LedgerId &ledger, const core:
 } // namespace
 
 Rehearsal::Rehearsal(const Session &session)
-    : m_now(session.now()), m_register(session.reg()), m_ledger(session.job().value_or(Session::newLedgerId()))
+    : m_session(&session), m_now(session.now()), m_register(session.reg()), m_ledger(session.job().value_or(Session::newLedgerId()))
 {
     if (const core::JobFold *fold = session.fold())
         m_job = *fold;
@@ -42,6 +42,7 @@ core::Refusals Rehearsal::take(const core::Draft &draft)
     }
     if (draft.kind == u"job.opened")
         m_job = {};
+    m_session->showNamed(m_job, draft);
     auto refusals = ask(JobAhead(m_register, m_job), m_ledger, now, said);
     if (said)
         m_job.take(*said, core::Digest());

@@ -13,7 +13,7 @@ namespace session {
 /// signed, nothing is written.
 class Rehearsal {
 public:
-    /// Begins with the register and the opened job as they are.
+    /// Begins with the register and the opened job as they are. The session must outlive it.
     explicit Rehearsal(const Session &session);
 
     /// Empty when the draft would be admitted; it then counts for those that follow. A draft that opens a job begins another one.
@@ -22,6 +22,7 @@ public:
     std::optional<core::measure::Working> workingOf(const core::Draft &draft) const;
 
 private:
+    const Session *m_session;
     core::Instant m_now;
     core::Register m_register;
     core::JobFold m_job;

@@ -57,7 +57,26 @@ core::Refusals Session::ask(const core::Draft &draft) const
     const core::Act *act = core::findAct(draft.kind);
     if (act && act->ledger == core::LedgerSort::Register)
         return core::admit(reg(), now);
+    if (fold() && draft.kind == u"job.linked") {
+        core::JobFold seeing = *fold();
+        showNamed(seeing, draft);
+        return core::admit(seeing.state(), reg(), now);
+    }
     return core::admit(fold() ? fold()->state() : core::JobState(), reg(), now);
+}
+
+void Session::showNamed(core::JobFold &fold, const core::Draft &draft) const
+{
+    const auto named = draft.kind == u"job.linked" ? core::LedgerId::parse(draft.body.text(u"ledger")) : std::nullopt;
+    const auto seen = named ? m_folds.glance(*named) : std::nullopt;
+    if (seen)
+        fold.see(*named, seen->head, seen->job);
+}
+
+std::shared_ptr<const core::JobState> Session::look(const core::LedgerId &ledger) const
+{
+    const auto seen = m_folds.glance(ledger);
+    return seen ? seen->job : nullptr;
 }
 
 Signed Session::newJob(const core::Draft &opened, const Signer &signer, const std::vector<core::Draft> &next)

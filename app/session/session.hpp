@@ -73,6 +73,11 @@ public:
     /// name is in the entry.
     Signed newJob(const core::Draft &opened, const Signer &signer, const std::vector<core::Draft> &next = {});
 
+    /// Shows the job that a draft of `job.linked` names, as it is now. Any other draft needs nothing that the fold does not see already.
+    void showNamed(core::JobFold &fold, const core::Draft &draft) const;
+    /// A job as it is now, to look at: a linked one, or one that may become so. Nothing when the store has none of that name.
+    std::shared_ptr<const core::JobState> look(const core::LedgerId &ledger) const;
+
     /// A name for a ledger that nobody else has: a random UUID (RFC 4122).
     static core::LedgerId newLedgerId();
 

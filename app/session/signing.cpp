@@ -184,13 +184,20 @@ tl::expected<Session::Sealed, NotSigned> Session::sealAll(const core::LedgerId &
 {
     const core::JobFold fresh; // of a job that begins now
     const core::JobFold *known = m_folds.job(ledger);
-    const core::JobFold &job = known ? *known : fresh;
+    const core::JobFold *job = known ? known : &fresh;
+    std::optional<core::JobFold> seeing;
+    if (std::any_of(drafts.begin(), drafts.end(), [](const core::Draft &draft) { return draft.kind == u"job.linked"; })) {
+        seeing = *job;
+        for (const core::Draft &draft : drafts)
+            showNamed(*seeing, draft);
+        job = &*seeing;
+    }
     const bool isRegister = isForRegister(reg(), ledger, drafts.front());
     auto entries = isRegister ? sealOn(RegisterAhead(reg()), ledger, drafts, m_clock(), key)
-                              : sealOn(JobAhead(reg(), job), ledger, drafts, m_clock(), key);
+                              : sealOn(JobAhead(reg(), *job), ledger, drafts, m_clock(), key);
     if (!entries)
         return tl::unexpected(entries.error());
-    return Sealed{std::move(*entries), isRegister ? reg().head : job.head()};
+    return Sealed{std::move(*entries), isRegister ? reg().head : job->head()};
 }
 
 Signed Session::sealAndAppend(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts, const core::SigningKey &key)

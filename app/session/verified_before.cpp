@@ -20,6 +20,28 @@ using core::json::Object;
 
 QString programVersion() { return QStringLiteral(REMATE_VERSION); }
 
+Object written(const core::LinkedHead &one) { return {{u"ledger"_s, one.ledger.text()}, {u"seq"_s, one.head.seq}, {u"hash"_s, one.head.hash.hex()}}; }
+
+/// All of them, or nothing when one cannot be read.
+std::optional<std::vector<core::LinkedHead>> linkedIn(const Object &object)
+{
+    std::vector<core::LinkedHead> linked;
+    const core::json::Value *value = object.find(u"linked");
+    if (!value)
+        return linked;
+    if (!value->array())
+        return std::nullopt;
+    for (const core::json::Value &one : *value->array()) {
+        const auto ledger = one.object() ? core::LedgerId::parse(one.object()->text(u"ledger")) : std::nullopt;
+        const auto seq = one.object() ? one.object()->integer(u"seq") : std::nullopt;
+        const auto hash = one.object() ? core::Digest::parse(one.object()->text(u"hash")) : std::nullopt;
+        if (!ledger || !seq || !hash)
+            return std::nullopt;
+        linked.push_back({*ledger, {*seq, *hash}});
+    }
+    return linked;
+}
+
 std::optional<VerifiedUpTo> upToIn(const Object &object)
 {
     const auto seq = object.integer(u"seq");
@@ -27,9 +49,10 @@ std::optional<VerifiedUpTo> upToIn(const Object &object)
     const auto regSeq = object.integer(u"register_seq");
     const auto regHash = core::Digest::parse(object.text(u"register_hash"));
     const auto at = core::Instant::parseLedger(object.text(u"at"));
-    if (!seq || !content || !regSeq || !regHash || !at)
+    auto linked = linkedIn(object);
+    if (!seq || !content || !regSeq || !regHash || !at || !linked)
         return std::nullopt;
-    return VerifiedUpTo{*seq, *content, {*regSeq, *regHash}, *at};
+    return VerifiedUpTo{*seq, *content, {*regSeq, *regHash}, *at, *std::move(linked)};
 }
 
 } // namespace
@@ -63,11 +86,17 @@ core::Result<void> VerifiedBefore::save() const
 {
     Object ledgers;
     for (const auto &[ledger, upTo] : m_ledgers) {
-        ledgers.set(ledger.text(), Object{{u"seq"_s, upTo.seq},
-                                          {u"content"_s, upTo.content.hex()},
-                                          {u"register_seq"_s, upTo.reg.seq},
-                                          {u"register_hash"_s, upTo.reg.hash.hex()},
-                                          {u"at"_s, upTo.at.text()}});
+        Object row{{u"seq"_s, upTo.seq},
+                   {u"content"_s, upTo.content.hex()},
+                   {u"register_seq"_s, upTo.reg.seq},
+                   {u"register_hash"_s, upTo.reg.hash.hex()},
+                   {u"at"_s, upTo.at.text()}};
+        core::json::Array linked;
+        for (const core::LinkedHead &one : upTo.linked)
+            linked.emplace_back(written(one));
+        if (!linked.empty())
+            row.set(u"linked"_s, std::move(linked));
+        ledgers.set(ledger.text(), std::move(row));
     }
     QSaveFile file(m_path);
     const bool isSaved = QDir().mkpath(QFileInfo(m_path).absolutePath()) && file.open(QIODevice::WriteOnly)

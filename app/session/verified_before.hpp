@@ -7,6 +7,7 @@
 
 #include <map>
 #include <optional>
+#include <vector>
 
 #include "core/ledger/entry.hpp"
 #include "core/value/digest.hpp"
@@ -22,6 +23,8 @@ struct VerifiedUpTo {
     core::Digest content; ///< of bytes, hash and signature of all entries up to there
     core::Head reg;       ///< the register's head at that time: entries up to it vouched for them
     core::Instant at;     ///< when it was verified
+    /// The last head that its entries pin of each linked job: what was found good rested on those ledgers up to there.
+    std::vector<core::LinkedHead> linked{};
     bool operator==(const VerifiedUpTo &) const = default;
 };
 

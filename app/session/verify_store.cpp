@@ -10,6 +10,7 @@
 #include <numeric>
 
 #include "app/session/entry_reader.hpp"
+#include "app/session/linked_reader.hpp"
 #include "app/session/signature_checks.hpp"
 #include "core/ledger/canonical.hpp"
 
@@ -140,7 +141,10 @@ private:
         }
         VerifyReport::Ledger row{ledger->text(), false, {}, 0, {}, {}};
         const auto before = m_before ? m_before->find(*ledger) : std::nullopt;
-        if (before && vouchedBy(reg, before->reg)) {
+        const auto isStillLinked = before ? linkedStand(before->linked) : core::Result<bool>(false);
+        if (!isStillLinked)
+            return core::failure(isStillLinked.error());
+        if (before && *isStillLinked && vouchedBy(reg, before->reg)) {
             const auto compared = compare(*ledger, *before, row);
             if (!compared)
                 return core::failure(compared.error());
@@ -151,7 +155,8 @@ private:
             if (*compared == Compared::GrewSince)
                 row.takenFrom = before;
         }
-        core::JobVerifier job(*ledger, reg, toBeChecked());
+        LinkedReader along(m_store);
+        core::JobVerifier job(*ledger, reg, toBeChecked(), [&along](const core::LinkedHead &at) { return along.upTo(at); });
         const qint64 verifiedUpTo = row.takenFrom ? row.takenFrom->seq : 0;
         row.entries = 0;
         const auto read = readAll(std::move(row), *ledger, [&](const core::ReadEntry &entry) {
@@ -161,6 +166,10 @@ private:
                 job.take(entry);
         });
         addFaults(job.faults());
+        if (!read)
+            return read;
+        for (const auto &[linked, head] : job.linked())
+            m_report.ledgers.back().linked.push_back({linked, head});
         for (const core::Digest &digest : job.attachments())
             m_named.push_back({*ledger, digest});
         return read;
@@ -171,6 +180,24 @@ private:
     {
         const auto at = static_cast<std::size_t>(head.seq);
         return m_isRegisterSound && head.seq >= 1 && at <= reg.entries().size() && reg.entries()[at - 1].head() == head;
+    }
+
+    /// Whether linked ledgers still have the entries that another one was judged by. What comes before these is chained to them, and looked at
+    /// when those ledgers are verified themselves.
+    core::Result<bool> linkedStand(const std::vector<core::LinkedHead> &linked)
+    {
+        for (const core::LinkedHead &one : linked) {
+            bool isThere = false;
+            const auto read = m_store.forEach(one.ledger, one.head.seq - 1, [&](const db::StoredEntryView &found) {
+                isThere = found.seq == one.head.seq && core::Digest::of(found.bytes.toByteArray()) == one.head.hash;
+                return db::Walk::Stop;
+            });
+            if (!read)
+                return core::failure(read.error());
+            if (!isThere)
+                return false;
+        }
+        return true;
     }
 
     enum class Compared { AllTheSame, GrewSince, Changed };
@@ -207,6 +234,7 @@ private:
         for (const core::Digest &digest : named)
             m_named.push_back({ledger, digest});
         row.takenFrom = before;
+        row.linked = before.linked;
         m_done += row.entries;
         m_stopped = m_progress && !m_progress(m_done, m_all);
         if (m_stopped)
@@ -314,7 +342,7 @@ void remember(VerifiedBefore &before, const VerifyReport &report, const core::In
     for (const VerifyReport::Ledger &ledger : report.ledgers) {
         const auto id = core::LedgerId::parse(ledger.name);
         if (id && !ledger.isRegister)
-            before.set(*id, {ledger.entries, ledger.content, reg->head, ledger.takenFrom && ledger.takenFrom->seq == ledger.entries ? ledger.takenFrom->at : now});
+            before.set(*id, {ledger.entries, ledger.content, reg->head, ledger.takenFrom && ledger.takenFrom->seq == ledger.entries ? ledger.takenFrom->at : now, ledger.linked});
     }
 }
 

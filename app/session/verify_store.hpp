@@ -29,6 +29,7 @@ struct VerifyReport {
         qint64 entries;
         core::Digest content;                     ///< as in VerifiedUpTo, of all entries
         std::optional<VerifiedUpTo> takenFrom; ///< entries up to there were verified before and are unchanged
+        std::vector<core::LinkedHead> linked{}; ///< the last head that its entries pin of each linked job
     };
     std::vector<Ledger> ledgers;
     qint64 attachments = 0;
@@ -44,7 +45,7 @@ using VerifyProgress = std::function<bool(qint64 done, qint64 all)>;
 
 /// Verifies a whole store on all cores: the register and every job entry by entry with their rules replayed, every attachment,
 /// and what is known from elsewhere. With `before`, entries of a job that were verified then and are the same to the last bit
-/// are not verified again; the register always is. An error means that the store could not be read (or Cancelled), not that it
+/// are not verified again, as long as the linked jobs have the entries that they were judged by; the register always is. An error means that the store could not be read (or Cancelled), not that it
 /// is faulty.
 core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress = {},
                                        const VerifiedBefore *before = nullptr);

@@ -30,6 +30,7 @@ enum class FieldType {
     Person,
     Interface,
     Tool,
+    Job,    ///< another job, by its ledger
     Digest,
     PublicKey,
     Texts,
@@ -110,6 +111,7 @@ std::vector<Act> blankActs();
 std::vector<Act> followUpActs();
 std::vector<Act> findingActs();
 std::vector<Act> handoverActs();
+std::vector<Act> linkActs();
 std::vector<Act> registerActs();
 
 /// Shorthand for rows: a field without choices or reference.

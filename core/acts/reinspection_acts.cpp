@@ -17,7 +17,7 @@ bool repeat(JobState &job, const Statement &said)
 {
     InterfaceState *item = itemOf(job, said);
     const auto approver = PersonId::parse(said.body.text(u"approver"));
-    if (!item || !approver || !job.facts.mayReinspect || !isReadyToAccept(job, *item) || !item->actors.contains(said.author))
+    if (!item || !approver || !job.facts.mayReinspect || !isReadyToAccept(job, *item) || (!item->actors.contains(said.author) && job.links.empty()))
         return false;
     item->acceptances.push_back(markOf(said));
     item->reinspections.push_back({markOf(said), said.body.text(u"cause"), *approver});

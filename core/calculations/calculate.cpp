@@ -62,6 +62,7 @@ json::Value valueOf(const Field &field, const QString &text)
     case FieldType::Person:
     case FieldType::Interface:
     case FieldType::Tool:
+    case FieldType::Job:
     case FieldType::Digest:
     case FieldType::PublicKey:
     case FieldType::People:

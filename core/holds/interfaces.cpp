@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/holds/condition.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/reached.hpp"
 
 namespace core {
@@ -57,10 +58,10 @@ ConditionFound find(const JobState &job, const HoldCondition &condition)
     for (const InterfaceState &item : job.items) {
         if (!condition.which.letsThrough(item.listed))
             continue;
-        if (const Reached reached = line.reached(item))
+        if (const Reached reached = reachedNow(job, item, line.reached))
             found.restsOn = std::max(found.restsOn, *reached);
         else
-            found.missing << tr(QT_TRANSLATE_NOOP("Hold", "%1 (%2) is not %3.")).arg(item.listed.id.text(), item.listed.name, tr(line.word));
+            found.missing << (tr(QT_TRANSLATE_NOOP("Hold", "%1 (%2) is not %3.")).arg(item.listed.id.text(), item.listed.name, tr(line.word)) + u' ' + whereInWords(job, item)).trimmed();
     }
     return found;
 }

@@ -5,6 +5,9 @@
 
 #include <algorithm>
 
+#include "core/acts/taken_on.hpp"
+#include "core/list/interface_list.hpp"
+
 namespace core {
 
 namespace {
@@ -89,6 +92,30 @@ QString nextUnlisted(const JobState &job)
     while (job.item(*InterfaceId::parse(QStringLiteral("X%1").arg(number))))
         ++number;
     return QStringLiteral("X%1").arg(number);
+}
+
+json::Object takenOnAs(const JobState &job, const JobState &from, const InterfaceState &item)
+{
+    json::Object body = bodyOf(item.listed);
+    const auto isOfThatZone = [&](const Zone &zone) { return zone.name == item.listed.zone; };
+    if (!job.facts.zones.empty() && std::none_of(job.facts.zones.begin(), job.facts.zones.end(), isOfThatZone))
+        body.set(QStringLiteral("zone"), job.facts.zones.front().name);
+    if (from.ledger)
+        body.set(QStringLiteral("from"), from.ledger->text());
+    body.set(QStringLiteral("comes"), QString(isOff(item) ? comesOff : comesUntouched));
+    if (!isOff(item))
+        return body;
+    if (!item.removal->tag.isEmpty())
+        body.set(QStringLiteral("tag"), item.removal->tag);
+    if (!item.removal->asFound.isEmpty())
+        body.set(QStringLiteral("as_found"), item.removal->asFound);
+    body.set(QStringLiteral("blanks_fitted"), item.removal->blanksFitted);
+    json::Array hardware;
+    for (const HardwareRemoved &one : item.removal->hardware)
+        hardware.emplace_back(json::Object{{QStringLiteral("part"), one.part}, {QStringLiteral("quantity"), one.quantity}});
+    if (!hardware.empty())
+        body.set(QStringLiteral("hardware_removed"), std::move(hardware));
+    return body;
 }
 
 } // namespace core

@@ -31,4 +31,9 @@ QString nextTest(const JobState &job);
 /// An id for an interface that is on no list: `X1`, `X2` …
 QString nextUnlisted(const JobState &job);
 
+
+/// The body of `interface.taken_on` for an item of a linked job, as that job has it: how it was listed, and how it was left. The zone is the
+/// one of that name here, else the first.
+json::Object takenOnAs(const JobState &job, const JobState &from, const InterfaceState &item);
+
 } // namespace core

@@ -20,6 +20,17 @@ void JobFold::take(const Statement &said, const Digest &hash)
     }
 }
 
+void JobFold::see(const LedgerId &ledger, const Head &head, std::shared_ptr<const JobState> other)
+{
+    // What the other one sees would keep every state alive that was ever seen.
+    if (!other->others.byLedger.empty()) {
+        auto alone = std::make_shared<JobState>(*other);
+        alone->others = {};
+        other = std::move(alone);
+    }
+    m_state.others.byLedger.insert_or_assign(ledger, SeenJob{head, std::move(other)});
+}
+
 void JobFold::apply(const Statement &said)
 {
     const auto strike = m_struckBy.find(m_state.lines.size());
@@ -34,7 +45,9 @@ void JobFold::apply(const Statement &said)
 
 void JobFold::foldAgain()
 {
+    SeenJobs others = std::move(m_state.others);
     m_state = JobState();
+    m_state.others = std::move(others);
     for (const Statement &said : m_said)
         apply(said);
 }

@@ -18,6 +18,10 @@ public:
     /// Takes the next statement. It was admitted, or stands in a ledger under verification.
     void take(const Statement &said, const Digest &hash);
 
+    /// Shows the job another one as it stood at `head`, in place of what was shown of it before. Entries are taken in alike with and without;
+    /// rules, loose ends and reports find it in the state. Kept when the job is folded again.
+    void see(const LedgerId &ledger, const Head &head, std::shared_ptr<const JobState> other);
+
     const JobState &state() const { return m_state; }
     const Head &head() const { return m_head; }
     /// All that was said, in order; statement n has sequence number n+1.

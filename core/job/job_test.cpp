@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "core/job/linked.hpp"
 #include "core/job/reached.hpp"
 
 namespace core {
@@ -23,9 +24,11 @@ std::optional<QString> whyVoid(const JobState &job, const JobTest &test)
         const auto &ids = test.covers;
         if (!ids.empty() && std::find(ids.begin(), ids.end(), item.listed.id) == ids.end())
             continue;
-        const Reached restored = restoredWith(item);
+        const Reached restored = reachedNow(job, item, &restoredWith);
         if (!restored)
             return tr(QT_TRANSLATE_NOOP("Test", "%1 (%2), which it covered, is open or not restored.")).arg(item.listed.id.text(), item.listed.name);
+        if (*restored > test.mark.seq && isElsewhere(item))
+            return tr(QT_TRANSLATE_NOOP("Test", "%1 (%2), which it covered, was worked on again. %3")).arg(item.listed.id.text(), item.listed.name, whereInWords(job, item));
         if (*restored > test.mark.seq)
             return tr(QT_TRANSLATE_NOOP("Test", "%1 (%2), which it covered, was worked on again in entry %3.")).arg(item.listed.id.text(), item.listed.name).arg(*restored);
     }

@@ -7,6 +7,7 @@
 
 #include "core/holds/standing.hpp"
 #include "core/job/doubtful.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/job/twins.hpp"
 #include "core/requirements/catalogue.hpp"
@@ -133,6 +134,64 @@ void addFindings(LooseEnds &ends, const JobState &job)
     }
 }
 
+QString leadOf(const JobState &job, const Register &reg) { return job.lead ? reg.nameOf(*job.lead) : tr("the lead"); }
+
+/// A link is answered by the other job, and every job that it is linked with is linked with this one too.
+void addLink(LooseEnds &ends, const JobState &job, const Register &reg, const Link &link)
+{
+    const auto add = [&](const char *rule, const QString &sentence, const QString &clearedBy) { ends.push_back({QString::fromLatin1(rule), link.workOrder, sentence, clearedBy}); };
+    const JobState *other = seenJob(job, link.ledger);
+    if (!other)
+        return add("loose.link", tr("The linked job %1 cannot be seen from here. Keep both in one store.").arg(link.workOrder), tr("whoever keeps the stores"));
+    if (!isLinkedWith(*other, *job.ledger)) {
+        if (other->closed)
+            return add("loose.link", tr("%1 was closed without naming this job. Strike the link.").arg(jobInWords(*other)), leadOf(job, reg));
+        return add("loose.link", tr("%1 does not name this job yet.").arg(jobInWords(*other)), leadOf(*other, reg));
+    }
+    for (const Link &further : other->links) {
+        if (further.ledger != *job.ledger && !isLinkedWith(job, further.ledger))
+            add("loose.link", tr("%1 is linked with %2, which this job does not name. Link it, so that all parts close together.").arg(jobInWords(*other), further.workOrder), leadOf(job, reg));
+    }
+}
+
+/// Whoever linked the jobs late may have let somebody accept what they had worked on in the other one.
+void addHandsFromBefore(LooseEnds &ends, const JobState &job, const Register &reg, const InterfaceState &item)
+{
+    for (const Mark &acceptance : item.acceptances) {
+        for (const Link &link : job.links) {
+            const JobState *other = acceptance.seq < link.mark.seq ? seenJob(job, link.ledger) : nullptr;
+            const InterfaceState *like = other ? other->item(item.listed.id) : nullptr;
+            if (like && like->actors.contains(acceptance.by))
+                ends.push_back({QStringLiteral("loose.link-hands"), item.listed.id.text(), tr("%1 was inspected by %2, who had a hand in it or its like in %3. It is inspected again, by somebody else.").arg(item.listed.name, reg.nameOf(acceptance.by), jobInWords(*other)), inspector()});
+        }
+    }
+}
+
+void addLinks(LooseEnds &ends, const JobState &job, const Register &reg)
+{
+    if (job.links.empty())
+        return;
+    for (const Link &link : job.links)
+        addLink(ends, job, reg, link);
+    for (const InterfaceState &item : job.items) {
+        if (!isElsewhere(item))
+            addHandsFromBefore(ends, job, reg, item);
+        else if (!whereTakenOn(job, item))
+            ends.push_back({QStringLiteral("loose.sent"), item.listed.id.text(), tr("%1 was sent to %2, which has not taken it on yet.").arg(item.listed.name, jobInWords(job, item.sent->to)), tr("a technician of that job")});
+    }
+}
+
+/// Linked jobs close together: each waits until the others are closed or have no loose end of their own. Theirs are looked at with this job
+/// as it is, and without what waits for it in turn.
+void addWaits(LooseEnds &ends, const JobState &job, const Register &reg)
+{
+    for (const JobState *other : linkedBothWays(job)) {
+        const LooseEnds theirs = ownLooseEnds(asItSees(job, *other), reg);
+        if (!theirs.empty())
+            ends.push_back({QStringLiteral("loose.linked"), other->facts.workOrder, tr("%1 closes together with this job and has loose ends: %2. The first: %3").arg(jobInWords(*other)).arg(theirs.size()).arg(theirs.front().sentence), theirs.front().clearedBy});
+    }
+}
+
 /// In no language of a screen, so that a list signed under one is found current under another.
 QString inLedger(const ConditionStated &stated)
 {
@@ -164,12 +223,14 @@ void addWhatNextShiftReads(json::Object &record, const InterfaceState &item)
 
 } // namespace
 
-LooseEnds looseEnds(const JobState &job, const Register &reg)
+LooseEnds ownLooseEnds(const JobState &job, const Register &reg)
 {
     LooseEnds ends;
     if (job.closed)
         return ends;
     for (const InterfaceState &item : job.items) {
+        if (isElsewhere(item))
+            continue; // that it was taken on is asked below, and all else where it is
         addItem(ends, job, item);
         if (const auto why = whyInDoubt(item, reg))
             ends.push_back({QStringLiteral("loose.in-doubt"), item.listed.id.text(), tr("%1: %2").arg(item.listed.name, *why), technician()});
@@ -183,6 +244,15 @@ LooseEnds looseEnds(const JobState &job, const Register &reg)
     addFindings(ends, job);
     if (const Handover *pending = job.pendingHandover())
         ends.push_back({QStringLiteral("loose.handover"), pending->to.text(), tr("The handover to %1 has not been accepted.").arg(reg.nameOf(pending->to)), reg.nameOf(pending->to)});
+    addLinks(ends, job, reg);
+    return ends;
+}
+
+LooseEnds looseEnds(const JobState &job, const Register &reg)
+{
+    LooseEnds ends = ownLooseEnds(job, reg);
+    if (!job.closed)
+        addWaits(ends, job, reg);
     return ends;
 }
 
@@ -190,6 +260,11 @@ json::Array openAtHandover(const JobState &job)
 {
     json::Array open;
     for (const InterfaceState &item : job.items) {
+        if (isElsewhere(item)) {
+            if (!whereTakenOn(job, item))
+                open.emplace_back(json::Object{{QStringLiteral("interface"), item.listed.id.text()}, {QStringLiteral("stage"), stageName(stageOf(item))}, {QStringLiteral("sent"), item.sent->to.text()}});
+            continue;
+        }
         const Stage stage = stageOf(item);
         const bool isToldOf = !item.conditions.empty() || item.stopped || item.toLookUp;
         if ((stage == Stage::Connected || stage == Stage::Inspected) && !isToldOf)

@@ -9,8 +9,12 @@
 
 namespace core {
 
-/// Everything that stops closure, in the order of the list, then findings, then the handover. Empty means: may be closed.
+/// Everything that stops closure, in the order of the list, then findings, then the handover, then the linked jobs that are neither closed
+/// nor ready. Empty means: may be closed.
 LooseEnds looseEnds(const JobState &job, const Register &reg);
+
+/// The same without what only waits for linked jobs to become ready. Empty means: the job is ready, and waits for closing together at most.
+LooseEnds ownLooseEnds(const JobState &job, const Register &reg);
 
 /// What the outgoing lead signs: every interface that is open or half done, as the body of `handover.given` holds it.
 /// Each record has `interface`, `stage` and, where something is missing, `missing`.

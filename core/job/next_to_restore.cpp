@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/rules/holds.hpp"
 #include "core/rules/sequence.hpp"
@@ -35,7 +36,7 @@ std::vector<NextToRestore> nextToRestore(const JobState &job, const Register &re
 {
     std::vector<const InterfaceState *> off;
     for (const InterfaceState &item : job.items) {
-        if (stageOf(item) == Stage::Disconnected)
+        if (stageOf(item) == Stage::Disconnected && !isElsewhere(item))
             off.push_back(&item);
     }
     std::sort(off.begin(), off.end(), [](const InterfaceState *a, const InterfaceState *b) { return a->removal->mark.seq > b->removal->mark.seq; });

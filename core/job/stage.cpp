@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include "core/job/linked.hpp"
 #include "core/job/twins.hpp"
 #include "core/requirements/catalogue.hpp"
 
@@ -53,8 +54,11 @@ QString stageWord(Stage stage)
 std::array<qsizetype, 5> stageCounts(const JobState &job)
 {
     std::array<qsizetype, 5> counts{};
-    for (const InterfaceState &item : job.items)
+    for (const InterfaceState &item : job.items) {
+        if (isElsewhere(item))
+            continue; // it counts where it is
         ++counts[static_cast<std::size_t>(stageOf(item))];
+    }
     return counts;
 }
 

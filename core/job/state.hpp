@@ -20,6 +20,7 @@
 #include "core/job/hold_point.hpp"
 #include "core/job/job_test.hpp"
 #include "core/job/job_tools.hpp"
+#include "core/job/link.hpp"
 #include "core/job/mark.hpp"
 #include "core/job/tags.hpp"
 #include "core/job/reinspection.hpp"
@@ -217,6 +218,8 @@ struct InterfaceState {
     std::optional<Mark> twinsVerified{};           ///< the halves of its twin group were read against each other
     std::vector<Reinspection> reinspections{};     ///< beside acceptances
     std::optional<Mark> toLookUp{};                ///< what is asked of it may be another by a new revision, until its listing is corrected or confirmed
+    std::optional<Sent> sent{};                    ///< it was given over to a linked job
+    std::optional<TakenOn> takenOn{};              ///< it came from one
     bool operator==(const InterfaceState &) const = default;
 };
 
@@ -340,6 +343,8 @@ struct JobState {
     std::vector<Revision> revisions;       ///< of the maintenance data, since the job was opened
     std::vector<TimeInDoubt> timesInDoubt; ///< in the order of their entries
     std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries
+    std::vector<Link> links; ///< in the order of their entries
+    SeenJobs others;         ///< not folded: given by whoever keeps the ledgers, see JobFold::see
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;
     Series<Line> lines; ///< line n holds sequence number n+1

@@ -22,6 +22,14 @@ json::Value pinValue(const std::optional<Head> &pin)
     return json::Object{{u"seq"_s, pin->seq}, {u"hash"_s, pin->hash.hex()}};
 }
 
+json::Array linkedValue(const std::vector<LinkedHead> &linked)
+{
+    json::Array heads;
+    for (const LinkedHead &one : linked)
+        heads.emplace_back(json::Object{{u"ledger"_s, one.ledger.text()}, {u"seq"_s, one.head.seq}, {u"hash"_s, one.head.hash.hex()}});
+    return heads;
+}
+
 /// Takes typed members out of the object and remembers the first one that was not as it must be.
 class Reader {
 public:
@@ -88,7 +96,37 @@ std::optional<Head> readPin(Reader &reader, const json::Value *value)
     return Head{*seq, *hash};
 }
 
-/// Every one of them must be there, and no other.
+std::optional<LinkedHead> readLinkedHead(const json::Value &value)
+{
+    const json::Object *one = value.object();
+    const auto ledger = one ? LedgerId::parse(one->text(u"ledger")) : std::nullopt;
+    const auto hash = one ? Digest::parse(one->text(u"hash")) : std::nullopt;
+    const auto seq = one ? one->integer(u"seq") : std::nullopt;
+    if (!ledger || !hash || !seq || one->members().size() != 3)
+        return std::nullopt;
+    return LinkedHead{*ledger, {*seq, *hash}};
+}
+
+/// Left out where there is none, and each ledger once in the order of their names: so a list has one spelling.
+std::vector<LinkedHead> readLinked(Reader &reader, const json::Value *value)
+{
+    std::vector<LinkedHead> linked;
+    if (!value)
+        return linked;
+    const json::Array *heads = value->array();
+    if (!heads || heads->empty())
+        reader.fault(u"linked"_s);
+    for (const json::Value &one : heads ? *heads : json::Array()) {
+        const auto head = readLinkedHead(one);
+        if (!head || (!linked.empty() && !(linked.back().ledger < head->ledger)))
+            reader.fault(u"linked"_s);
+        if (head)
+            linked.push_back(*head);
+    }
+    return linked;
+}
+
+/// Every one of them must be there, and no other but `linked`.
 constexpr std::size_t memberCount = 12;
 
 Result<Statement> readStatement(json::Object object)
@@ -107,17 +145,19 @@ Result<Statement> readStatement(json::Object object)
     const json::Value *subject = reader.any(u"subject"_s);
     const json::Value *body = reader.any(u"body"_s);
     const auto pin = readPin(reader, reader.any(u"register"_s));
+    const json::Value *heads = object.find(u"linked"_s);
+    std::vector<LinkedHead> linked = readLinked(reader, heads);
     if (subject && !subject->isNull() && !subject->string())
         reader.fault(u"subject"_s);
     if (body && !body->object())
         reader.fault(u"body"_s);
     if (reader.firstFault())
         return badMember(*reader.firstFault());
-    if (object.members().size() != memberCount)
+    if (object.members().size() != memberCount + (heads ? 1 : 0))
         return failure(ErrorCode::Damaged, tr("The entry has a member that no entry has."));
     const std::optional<QString> about = subject->string() ? std::optional(*subject->string()) : std::nullopt;
     json::Value said = object.take(u"body");
-    return Statement{*ledger, seq, *at, *author, *key, meaning, kind, about, std::move(*said.object()), pin, *prev};
+    return Statement{*ledger, seq, *at, *author, *key, meaning, kind, about, std::move(*said.object()), pin, *prev, std::move(linked)};
 }
 
 } // namespace
@@ -136,6 +176,8 @@ QByteArray canonicalBytes(const Statement &said)
     object.set(u"key"_s, said.key.hex());
     object.set(u"kind"_s, said.kind);
     object.set(u"ledger"_s, said.ledger.text());
+    if (!said.linked.empty())
+        object.set(u"linked"_s, linkedValue(said.linked));
     object.set(u"meaning"_s, said.meaning);
     object.set(u"prev"_s, said.prev.hex());
     object.set(u"register"_s, pinValue(said.reg));

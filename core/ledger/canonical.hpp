@@ -11,7 +11,7 @@
 
 namespace core {
 
-/// The canonical bytes of a statement: RFC 8785 JSON with `"v":1`.
+/// The canonical bytes of a statement: RFC 8785 JSON with `"v":1`. `linked` stands in it only where the job has links.
 QByteArray canonicalBytes(const Statement &said);
 
 /// Reads what canonicalBytes wrote. Refuses anything else: another order, a blank, a missing or unknown name, a value of the

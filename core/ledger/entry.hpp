@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <optional>
+#include <vector>
 
 #include "core/value/digest.hpp"
 #include "core/value/id.hpp"
@@ -32,6 +33,13 @@ struct Head {
     bool operator==(const Head &) const = default;
 };
 
+/// The head of another job's ledger, as the author of an entry saw it.
+struct LinkedHead {
+    LedgerId ledger;
+    Head head;
+    bool operator==(const LinkedHead &) const = default;
+};
+
 /// Exactly what is signed. Its canonical bytes are in canonical.hpp.
 struct Statement {
     LedgerId ledger;
@@ -45,6 +53,8 @@ struct Statement {
     json::Object body;
     std::optional<Head> reg; ///< the register's head when this was signed; nothing in the register's own entries
     Digest prev;
+    /// The heads of the jobs that this one is linked with when this was signed, each ledger once, by its name; empty in a job without links.
+    std::vector<LinkedHead> linked{};
     bool operator==(const Statement &) const = default;
 };
 

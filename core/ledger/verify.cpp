@@ -7,6 +7,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/job/admit.hpp"
+#include "core/job/linked.hpp"
 #include "core/ledger/canonical.hpp"
 #include "core/ledger/seal.hpp"
 
@@ -128,9 +129,36 @@ void JobVerifier::advanceRegister(const Statement &said)
     }
 }
 
-JobVerifier::JobVerifier(LedgerId ledger, const RegisterVerifier &reg, TakeClaim claims)
-    : m_ledger(std::move(ledger)), m_registerLedger(&reg), m_claims(std::move(claims))
+JobVerifier::JobVerifier(LedgerId ledger, const RegisterVerifier &reg, TakeClaim claims, SeeLinked linked)
+    : m_ledger(std::move(ledger)), m_registerLedger(&reg), m_claims(std::move(claims)), m_seeLinked(std::move(linked))
 {
+}
+
+/// Every entry pins the jobs that it rests on, all of them and no other, so that nobody can leave out the one that they would be refused by.
+template <class TheReport>
+void JobVerifier::lookAtLinked(TheReport &report, const Statement &said)
+{
+    std::set<LedgerId> pinned;
+    for (const LinkedHead &one : said.linked) {
+        pinned.insert(one.ledger);
+        const auto before = m_linked.find(one.ledger);
+        if (before != m_linked.end() && one.head.seq < before->second.seq) {
+            report.add(QStringLiteral("ledger.linked-pin"), tr("It pins entry %1 of the linked ledger %2; an entry before it pinned entry %3.").arg(one.head.seq).arg(one.ledger.text()).arg(before->second.seq));
+            continue;
+        }
+        m_linked.insert_or_assign(one.ledger, one.head);
+        if (auto other = m_seeLinked ? m_seeLinked(one) : nullptr)
+            m_fold.see(one.ledger, one.head, std::move(other));
+        else
+            report.add(QStringLiteral("ledger.linked-pin"), tr("Entry %1 of the linked ledger %2, which it pins, is not in that ledger.").arg(one.head.seq).arg(one.ledger.text()));
+    }
+    report.unless(pinned == ledgersPinnedBy(m_fold.state(), said.kind, said.body), "ledger.linked", tr("It does not pin exactly the jobs that this one is linked with."));
+}
+
+void JobVerifier::notePins(const Statement &said)
+{
+    for (const LinkedHead &one : said.linked)
+        m_linked.insert_or_assign(one.ledger, one.head);
 }
 
 void JobVerifier::takeIn(const Statement &said, const Digest &digest, qint64 seq)
@@ -145,6 +173,7 @@ void JobVerifier::takeVerified(const ReadEntry &entry)
 {
     Q_ASSERT(entry.said); // the same bytes were read when they were verified
     advanceRegister(*entry.said);
+    notePins(*entry.said); // each later entry pins all of them again, and is shown them then
     takeIn(*entry.said, entry.digest, entry.found.seq);
 }
 
@@ -161,6 +190,7 @@ void JobVerifier::take(const ReadEntry &entry)
     checkMeaning(report, *said);
     advanceRegister(*said);
     report.unless(said->reg && *said->reg == m_register.head, "ledger.pin", tr("The register entry that it pins is not in the register, or an earlier entry pinned a later one."));
+    lookAtLinked(report, *said);
     const Person *author = m_register.person(said->author);
     checkKey(report, *said, found, m_ledger, author ? &author->key : nullptr, m_claims ? m_claims : atOnce(m_faults));
     report.addRefusals(admit(m_fold.state(), m_register, draftOf(*said)));

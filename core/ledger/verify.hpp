@@ -6,6 +6,8 @@
 #include <QByteArray>
 
 #include <functional>
+#include <map>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -84,11 +86,16 @@ private:
     std::vector<Fault> m_faults;
 };
 
+/// Another job as it stood at a head of its ledger; null when the ledger has no such entry. For one ledger it is asked with heads that never
+/// go back, so that whoever answers reads each entry once.
+using SeeLinked = std::function<std::shared_ptr<const JobState>(const LinkedHead &)>;
+
 /// Checks a job ledger against a verified register. Entries must be taken in the order of their sequence numbers.
 class JobVerifier {
 public:
     /// Without `claims`, signatures are checked at once and their faults are among faults().
-    JobVerifier(LedgerId ledger, const RegisterVerifier &reg, TakeClaim claims = {});
+    /// Without `linked`, no other ledger can be seen: the entries of a job with links are then faulty.
+    JobVerifier(LedgerId ledger, const RegisterVerifier &reg, TakeClaim claims = {}, SeeLinked linked = {});
     void take(const FoundEntry &found) { take(readEntry(found)); }
     void take(const ReadEntry &entry);
     /// Takes an entry that was verified before and is known to be the same: nothing is asked of it again.
@@ -96,15 +103,22 @@ public:
 
     const std::vector<Fault> &faults() const { return m_faults; }
     const JobFold &fold() const { return m_fold; }
+    /// The last head that was pinned of each linked ledger.
+    const std::map<LedgerId, Head> &linked() const { return m_linked; }
     /// The attachments that the entries name, for the store to check.
     const std::vector<Digest> &attachments() const { return m_attachments; }
 
 private:
     void advanceRegister(const Statement &said);
+    template <class TheReport>
+    void lookAtLinked(TheReport &report, const Statement &said);
+    void notePins(const Statement &said);
     void takeIn(const Statement &said, const Digest &digest, qint64 seq);
     LedgerId m_ledger;
     const RegisterVerifier *m_registerLedger;
     TakeClaim m_claims;
+    SeeLinked m_seeLinked;
+    std::map<LedgerId, Head> m_linked;
     Register m_register; ///< as pinned by the entry before
     std::size_t m_registerAt = 0;
     JobFold m_fold;

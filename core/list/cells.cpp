@@ -139,6 +139,7 @@ CellValue cellValue(const Field &field, const csv::Field &cell)
     case FieldType::Person:
     case FieldType::Interface:
     case FieldType::Tool:
+    case FieldType::Job:
     case FieldType::Digest:
     case FieldType::PublicKey: return otherIn(field, text);
     case FieldType::Records: return linesIn(field, text);

@@ -11,7 +11,7 @@ namespace core {
 const std::vector<Report> &reports()
 {
     static const std::vector<Report> all = {
-        factsReport(),   peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
+        factsReport(), linksReport(), handedOnReport(),   peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
         leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(),
         holdsReport(),   temporariesReport(), unitReport(), hardwareReport(), tagsReport(), jobToolsReport(), testsReport(), followUpsReport(), lessonsReport(), burstsReport(), entriesReport(),
     };

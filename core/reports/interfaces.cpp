@@ -5,6 +5,7 @@
 #include <QStringList>
 
 #include "core/acts/act.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/reports/report_rows.hpp"
 
@@ -50,9 +51,11 @@ QHash<QString, qint64> undoings(const JobRecord &record)
     return lastBySubject;
 }
 
-/// The stage, or why nothing is asked of what was never undone.
-QString stageText(const InterfaceState &item)
+/// The stage, or why nothing is asked of it here.
+QString stageText(const JobState &job, const InterfaceState &item)
 {
+    if (isElsewhere(item))
+        return inWords(QT_TRANSLATE_NOOP("Report", "Sent to %1")).arg(jobInWords(job, item.sent->to));
     if (isNotApplicable(item))
         return inWords(QT_TRANSLATE_NOOP("Report", "Not applicable"));
     return isConfirmedUndisturbed(item) ? inWords(QT_TRANSLATE_NOOP("Report", "Undisturbed")) : stageWord(stageOf(item));
@@ -61,11 +64,12 @@ QString stageText(const InterfaceState &item)
 ReportRow rowOf(const JobRecord &record, const InterfaceState &item, const Entry *undone)
 {
     const Listing &listed = item.listed;
-    std::vector<QString> cells{listed.id.text(), listed.name, record.kinds().nameOf(listed.kind), listed.zone, stageText(item),
+    std::vector<QString> cells{listed.id.text(), listed.name, record.kinds().nameOf(listed.kind), listed.zone, stageText(record.job(), item),
                                listed.critical ? inWords(QT_TRANSLATE_NOOP("Report", "critical")) : QString(), joined(listed.requirements)};
     addMark(cells, record, undone ? std::optional(markOf(undone->said)) : std::nullopt);
-    cells.push_back(undone ? undone->said.body.text(u"as_found") : QString());
-    cells.push_back(undone ? undone->said.body.text(u"tag") : QString());
+    const bool cameOff = item.takenOn && item.removal && !undone; // who undid it stands in the record of the job that it came from
+    cells.push_back(undone ? undone->said.body.text(u"as_found") : cameOff ? item.removal->asFound : QString());
+    cells.push_back(undone ? undone->said.body.text(u"tag") : cameOff ? item.removal->tag : QString());
     addMark(cells, record, item.restoration ? std::optional(item.restoration->mark) : std::nullopt);
     addMark(cells, record, lastTorque(item));
     cells.push_back(inspectorsText(record, item));

@@ -21,6 +21,9 @@ public:
     /// for verify to say.
     JobRecord(std::vector<Entry> job, const std::vector<Entry> &reg, Kinds kinds);
 
+    /// Shows a linked job as it stood at the head that the last entry pins.
+    void see(const LinkedHead &at, std::shared_ptr<const JobState> other) { m_fold.see(at.ledger, at.head, std::move(other)); }
+
     const JobState &job() const { return m_fold.state(); }
     const std::vector<Entry> &entries() const { return m_entries; }
     /// All that was said, in order.

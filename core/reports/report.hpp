@@ -44,6 +44,8 @@ QByteArray reportCsv(const Report &report, const JobRecord &record);
 
 // Rows of the catalogue, one function a file of this folder.
 Report factsReport();
+Report linksReport();
+Report handedOnReport();
 Report peopleReport();
 Report toolsReport();
 Report interfacesReport();

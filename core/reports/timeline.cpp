@@ -120,6 +120,7 @@ QString valueText(const Field &field, const json::Value &value, const Register &
     case FieldType::Quantity:
     case FieldType::Choice:
     case FieldType::Interface:
+    case FieldType::Job:
     case FieldType::Texts:
     case FieldType::People:
     case FieldType::Interfaces:

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/acts/act.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/rules/words.hpp"
 
@@ -81,7 +82,7 @@ std::optional<Refusal> accessoryCanMove(const Case &c)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 moves to the incoming unit, which has not been received yet.")).arg(accessory->name), technician());
     for (const InterfaceId &id : accessory->interfaces) {
         const InterfaceState *item = c.job.item(id);
-        if (item && stageOf(*item) == Stage::Connected)
+        if (item && stageOf(asItIsNow(c.job, *item)) == Stage::Connected)
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 cannot have moved: %2 (%3), by which it is joined, was never undone.")).arg(accessory->name, id.text(), item->listed.name), technician());
     }
     return std::nullopt;

@@ -8,6 +8,7 @@
 #include "core/acts/act.hpp"
 #include "core/acts/reopen.hpp"
 #include "core/holds/standing.hpp"
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -86,10 +87,10 @@ std::optional<Refusal> mayOverrule(const Case &c, const Line &line)
     const Need need{.authority = Authority::Overrule, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
     const auto id = InterfaceId::parse(line.subject.value_or(QString()));
     const InterfaceState *item = id ? c.job.item(*id) : nullptr;
-    const bool hadAHand = item && item->actors.contains(c.draft.author);
-    if (authorisationFor(c.reg, c.draft.author, need) && !hadAHand)
+    const bool isOwn = item && hadAHand(c.job, *item, c.draft.author);
+    if (authorisationFor(c.reg, c.draft.author, need) && !isOwn)
         return std::nullopt;
-    const QString sentence = hadAHand ? inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is an inspector's word on work that %2 had a hand in. Only %3, or somebody else with authority to overrule, may strike it."))
+    const QString sentence = isOwn ? inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is an inspector's word on work that %2 had a hand in. Only %3, or somebody else with authority to overrule, may strike it."))
                                       : inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 is an inspector's word; %2 may not set it aside. Only %3, or somebody with authority to overrule, may strike it."));
     return refusal(c, sentence.arg(line.seq).arg(c.authorName(), c.reg.nameOf(line.author)),
                    c.reg.nameOf(line.author) + inWords(QT_TRANSLATE_NOOP("Rule", " or a person with authority to overrule")));
@@ -132,15 +133,16 @@ std::optional<Refusal> strikerMay(const Case &c)
 std::optional<Refusal> listingIsUntouched(const Case &c)
 {
     const Line *line = named(c);
-    if (!line || (line->kind != u"interface.listed" && line->kind != u"interface.unlisted"))
+    if (!line || (line->kind != u"interface.listed" && line->kind != u"interface.unlisted" && line->kind != u"interface.taken_on"))
         return std::nullopt;
     const auto id = InterfaceId::parse(line->subject.value_or(QString()));
     const InterfaceState *item = id ? c.job.item(*id) : nullptr;
     if (!item || !item->removal)
         return std::nullopt;
-    // What was logged in a hurry may turn out to be on the list under another id; as long as nothing else was said of it, that is put right.
+    // What was logged in a hurry may turn out to be on the list under another id; what was taken on may go back. As long as nothing else was
+    // said of it, that is put right.
     const bool isAlone = std::none_of(c.job.lines.begin(), c.job.lines.end(), [&](const Line &one) { return one.seq != line->seq && one.standing == Standing::Stands && one.subject == line->subject; });
-    if (line->kind == u"interface.unlisted" && isAlone)
+    if (line->kind != u"interface.listed" && isAlone)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was undone in this job, so it stays on the list until it is restored and inspected.")).arg(id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")));
 }
@@ -171,7 +173,7 @@ std::optional<Refusal> strikeBringsNoAcceptanceBack(const Case &c)
     if (!voided)
         return std::nullopt;
     const Need need{.authority = Authority::Overrule, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
-    if (authorisationFor(c.reg, c.draft.author, need) && !voided->item->actors.contains(c.draft.author))
+    if (authorisationFor(c.reg, c.draft.author, need) && !hadAHand(c.job, *voided->item, c.draft.author))
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 set aside the inspection of %2 (entry %3); striking it would bring that back. Leave it, restore what it says, and have the item inspected again; or let somebody with authority to overrule, who had no hand in it, strike it."))
                           .arg(line->seq).arg(voided->item->listed.id.text()).arg(voided->seq),

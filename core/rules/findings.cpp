@@ -3,6 +3,7 @@
 
 #include "core/rules/findings.hpp"
 
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -60,8 +61,8 @@ std::optional<Refusal> findingIsClosedByInspector(const Case &c)
     const QString other = inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector"));
     if (!authorisationFor(c.reg, c.draft.author, need))
         return refusal(c, whyNotAuthorised(c.reg, c.draft.author, need), other);
-    if (item && item->actors.contains(c.draft.author))
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2 and cannot close a finding on it.")).arg(c.authorName(), item->listed.id.text()), other);
+    if (const auto hand = item ? handOf(c.job, *item, c.draft.author) : std::nullopt)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2 and cannot close a finding on it.")).arg(c.authorName(), itemInWords(*hand)), other);
     return std::nullopt;
 }
 

@@ -8,6 +8,7 @@
 #include "core/acts/act.hpp"
 #include "core/acts/hold_form.hpp"
 #include "core/holds/standing.hpp"
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -184,8 +185,8 @@ std::optional<Refusal> signerHadNoHand(const Case &c)
         return std::nullopt;
     for (const InterfaceState &item : c.job.items) {
         const bool isAsked = std::any_of(hold->conditions.begin(), hold->conditions.end(), [&](const HoldCondition &condition) { return condition.what == u"interfaces" && condition.which.letsThrough(item.listed); });
-        if (isAsked && item.actors.contains(c.draft.author))
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is passed by somebody who had no hand in it, and %2 had one in %3.")).arg(nameOf(*hold), c.authorName(), item.listed.id.text()),
+        if (const auto hand = isAsked ? handOf(c.job, item, c.draft.author) : std::nullopt)
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is passed by somebody who had no hand in it, and %2 had one in %3.")).arg(nameOf(*hold), c.authorName(), itemInWords(*hand)),
                            inWords(QT_TRANSLATE_NOOP("Rule", "somebody with authority to %1 who had no hand in it")).arg(hold->authority));
     }
     return std::nullopt;

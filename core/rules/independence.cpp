@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/job/doubtful.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/rules/words.hpp"
@@ -17,11 +18,6 @@ using namespace Qt::StringLiterals;
 namespace {
 
 QString anotherInspector() { return inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")); }
-
-bool sharesGroup(const Listing &a, const Listing &b)
-{
-    return (!a.independenceGroup.isEmpty() && a.independenceGroup == b.independenceGroup) || (!a.twinGroup.isEmpty() && a.twinGroup == b.twinGroup);
-}
 
 } // namespace
 
@@ -66,8 +62,11 @@ std::optional<Refusal> inspectorIsAuthorised(const Case &c)
 
 std::optional<Refusal> inspectorHadNoHand(const Case &c)
 {
-    if (!c.item || !c.item->actors.contains(c.draft.author))
+    const auto hand = c.item ? handOf(c.job, *c.item, c.draft.author) : std::nullopt;
+    if (!hand)
         return std::nullopt;
+    if (hand->isElsewhere)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2 and cannot inspect %3.")).arg(c.authorName(), itemInWords(*hand), c.itemName()), anotherInspector());
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2 and cannot inspect it.")).arg(c.authorName(), c.itemName()), anotherInspector());
 }
 
@@ -75,11 +74,10 @@ std::optional<Refusal> inspectorHadNoHandInGroup(const Case &c)
 {
     if (!c.item || !c.item->listed.critical)
         return std::nullopt;
-    for (const InterfaceState &other : c.job.items) {
-        if (sharesGroup(other.listed, c.item->listed) && other.actors.contains(c.draft.author))
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is critical, and %2 had a hand in %3 of the same group.")).arg(c.itemName(), c.authorName(), other.listed.id.text()), anotherInspector());
-    }
-    return std::nullopt;
+    const auto hand = handInGroupOf(c.job, *c.item, c.draft.author);
+    if (!hand)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is critical, and %2 had a hand in %3 of the same group.")).arg(c.itemName(), c.authorName(), itemInWords(*hand)), anotherInspector());
 }
 
 std::optional<Refusal> inspectorIsAnother(const Case &c)
@@ -103,7 +101,7 @@ const Rule secured{"inspection.secured"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An ins
 const Rule notInDoubt{"inspection.in-doubt"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A reading is as good as the tool turns out to be."), &nothingIsInDoubt};
 const Rule somethingToInspect{"inspection.joined"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A rejection says what is wrong with a joint that was made."), &isJoinedForInspection};
 const Rule inspectAuthorised{"inspection.authorised"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Each inspector's authorisation has limits and dates."), &inspectorIsAuthorised};
-const Rule ownWork{"independence.own-work"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Nobody sees their own mistake."), &inspectorHadNoHand};
+const Rule ownWork{"independence.own-work"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Nobody sees their own mistake; nor the one that they made alike in a linked job, on the other engine say."), &inspectorHadNoHand};
 const Rule ownGroup{"independence.own-group"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The same mistake is made twice by the same hands."), &inspectorHadNoHandInGroup};
 const Rule secondPerson{"independence.second-person"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two inspections by one person are one inspection."), &inspectorIsAnother};
 const Rule inspectedOnce{"inspection.once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A signature that nothing asked for hides which one counts."), &isNotInspectedYet};

@@ -3,6 +3,7 @@
 
 #include "core/rules/reinspection.hpp"
 
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -31,9 +32,9 @@ std::optional<Refusal> jobAllowsReinspection(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This job was opened without the single-person re-inspection. Somebody else inspects.")), another());
 }
 
-std::optional<Refusal> hadAHand(const Case &c)
+std::optional<Refusal> isOwnWork(const Case &c)
 {
-    if (!c.item || c.item->actors.contains(c.draft.author))
+    if (!c.item || hadAHand(c.job, *c.item, c.draft.author))
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had no hand in %2: inspect it in the ordinary way.")).arg(c.authorName(), c.itemName()), c.authorName());
 }
@@ -77,7 +78,7 @@ std::optional<Refusal> pauseIsOver(const Case &c)
 }
 
 const Rule reinspectionAllowed{"reinspection.allowed"_L1, QT_TRANSLATE_NOOP("RuleWhy", "It is an exception, and somebody decides for it before it is needed."), &jobAllowsReinspection};
-const Rule reinspectionOwn{"reinspection.own-work"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An independent inspection must not be marked as less than it is."), &hadAHand};
+const Rule reinspectionOwn{"reinspection.own-work"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An independent inspection must not be marked as less than it is."), &isOwnWork};
 const Rule reinspectionAlone{"reinspection.nobody-else"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Where another inspector is there, it is not unforeseen."), &nobodyElseIsThere};
 const Rule reinspectionApprover{"reinspection.approver"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An exception that one person makes alone is a habit."), &approverMayAllow};
 const Rule reinspectionPause{"reinspection.pause"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Tired eyes see what they expect."), &pauseIsOver};

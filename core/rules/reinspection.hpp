@@ -12,7 +12,7 @@ namespace core::rules {
 
 std::optional<Refusal> jobAllowsReinspection(const Case &c);
 /// Who had no hand in it inspects in the ordinary way.
-std::optional<Refusal> hadAHand(const Case &c);
+std::optional<Refusal> isOwnWork(const Case &c);
 /// Nobody else who may inspect it is of the crew, or signed in this job within 24 hours.
 std::optional<Refusal> nobodyElseIsThere(const Case &c);
 /// Allowed by somebody else, who has authority to overrule.

@@ -22,6 +22,7 @@
 #include "core/rules/holds.hpp"
 #include "core/rules/independence.hpp"
 #include "core/rules/leaks.hpp"
+#include "core/rules/links.hpp"
 #include "core/rules/listed_limits.hpp"
 #include "core/rules/listing.hpp"
 #include "core/rules/measuring.hpp"
@@ -60,7 +61,7 @@ using RegisterPages = std::vector<Page<RegisterRule>>;
 /// Asked of every entry of a job that is open.
 const std::vector<const Rule *> &always()
 {
-    static const std::vector<const Rule *> rules = {&open, &notClosed, &clock, &enrolled, &peopleKnown, &holdGate};
+    static const std::vector<const Rule *> rules = {&open, &notClosed, &clock, &enrolled, &peopleKnown, &holdGate, &linkSeen, &closedTogether, &notElsewhere};
     return rules;
 }
 
@@ -129,7 +130,10 @@ const JobPages &jobPages()
         {"handover.given", {&leads, &handoverOnce, &handoverTo, &handoverList}},
         {"handover.accepted", {&handoverPending, &handoverBy}},
         {"handover.refused", {&handoverPending, &handoverBy}},
-        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing, &strikeHold, &strikeAcceptance, &strikeTags, &strikeTool}},
+        {"job.linked", {&leads, &linkOnce, &linkNamed}},
+        {"interface.sent", {&listed, &ofTheCrew, &mayWork, &sendable, &sendTied, &sendTo}},
+        {"interface.taken_on", {&ofTheCrew, &mayWork, &interfaceNew, &zoneKnown, &leakLimitSound, &takenOnSent, &takenOnSame, &takenOnTag}},
+        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeListing, &strikeHold, &strikeAcceptance, &strikeTags, &strikeTool, &strikeLink, &strikeSent}},
         {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose, &closureLimited}},
     };
     return pages;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/rules/words.hpp"
 
@@ -15,6 +16,21 @@ using namespace Qt::StringLiterals;
 namespace {
 
 QString technician() { return inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")); }
+
+/// What is against covering an item with the one that the draft is about, or nothing.
+std::optional<Refusal> openUnderIt(const Case &c, const InterfaceState &under)
+{
+    const auto &access = under.listed.access;
+    if (std::find(access.begin(), access.end(), c.item->listed.id) == access.end())
+        return std::nullopt;
+    const QString name = under.listed.id.text() + u" ("_s + under.listed.name + u')';
+    if (const ConditionStated *stated = unsettled(under))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would cover %2. %3")).arg(c.itemName(), name, inWordsOf(*stated)), technician());
+    const Stage stage = stageOf(under);
+    if (stage != Stage::Connected && stage != Stage::Inspected)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would cover %2, which has not been inspected.")).arg(c.itemName(), name), inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector, by inspecting what is under it")));
+    return std::nullopt;
+}
 
 } // namespace
 
@@ -37,7 +53,7 @@ std::optional<Refusal> accessIsClear(const Case &c)
     if (!c.item)
         return std::nullopt;
     for (const InterfaceId &id : c.item->listed.access) {
-        const InterfaceState *inFront = c.job.item(id);
+        const InterfaceState *inFront = itemNamedBy(c.job, *c.item, id);
         if (inFront && stageOf(*inFront) != Stage::Disconnected && !isNotApplicable(*inFront))
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 must be off before %2, and it is still on.")).arg(id.text() + u" ("_s + inFront->listed.name + u')', c.itemName()), technician());
     }
@@ -56,16 +72,15 @@ std::optional<Refusal> nothingUnderItIsOpen(const Case &c)
 {
     if (!c.item)
         return std::nullopt;
-    for (const InterfaceState &under : c.job.items) {
-        const auto &access = under.listed.access;
-        const bool isCovered = std::find(access.begin(), access.end(), c.item->listed.id) != access.end();
-        if (!isCovered)
+    // What came from a linked job may cover something there.
+    const JobState *from = c.item->takenOn ? seenJob(c.job, c.item->takenOn->from) : nullptr;
+    for (const JobState *job : {&c.job, from}) {
+        if (!job)
             continue;
-        const Stage stage = stageOf(under);
-        if (const ConditionStated *stated = unsettled(under))
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would cover %2. %3")).arg(c.itemName(), under.listed.id.text() + u" ("_s + under.listed.name + u')', inWordsOf(*stated)), technician());
-        if (stage != Stage::Connected && stage != Stage::Inspected)
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would cover %2, which has not been inspected.")).arg(c.itemName(), under.listed.id.text() + u" ("_s + under.listed.name + u')'), inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector, by inspecting what is under it")));
+        for (const InterfaceState &under : job->items) {
+            if (auto open = openUnderIt(c, asItIsNow(c.job, *job, under)))
+                return open;
+        }
     }
     return std::nullopt;
 }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -48,6 +49,21 @@ std::optional<std::pair<QString, InterfaceId>> usedOf(const JobState &job, const
             return std::pair(at->first, at->second);
     }
     return std::nullopt;
+}
+
+/// How many of the block were lost in linked jobs, from items that were given over with their tags.
+qint64 lostElsewhere(const JobState &job, const TagBlock &block)
+{
+    qint64 lost = 0;
+    for (const InterfaceState &item : job.items) {
+        const auto there = whereTakenOn(job, item);
+        const std::vector<LostTag> none;
+        for (const LostTag &one : there ? there->job->tags.lost : none) {
+            const auto number = one.item == item.listed.id && item.removal && one.tag == item.removal->tag ? tagNumber(one.tag) : std::nullopt;
+            lost += number && block.has(*number) ? 1 : 0;
+        }
+    }
+    return lost;
 }
 
 } // namespace
@@ -98,7 +114,11 @@ std::optional<Refusal> noneOfTheBlockHangs(const Case &c)
     const TagBlock *block = named(c);
     if (!block || block->returned)
         return std::nullopt;
-    for (const InterfaceState &item : c.job.items) {
+    for (const InterfaceState &one : c.job.items) {
+        const InterfaceState &item = asItIsNow(c.job, one);
+        // One that was hung instead, in the job that took the item on, is of no block of this one whatever its number.
+        if (isElsewhere(one) && (!one.removal || !item.removal || item.removal->tag != one.removal->tag))
+            continue;
         const auto number = item.removal && !item.restoration ? tagNumber(item.removal->tag) : std::nullopt;
         if (number && block->has(*number))
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Tag %1 of the block %2 still hangs on %3 (%4), which is open.")).arg(item.removal->tag, blockText(*block), item.listed.id.text(), item.listed.name), technician());
@@ -112,7 +132,7 @@ std::optional<Refusal> blockIsCountedWhole(const Case &c)
     if (!block || block->returned)
         return std::nullopt;
     const qint64 counted = c.draft.body.integer(u"counted").value_or(0);
-    const qint64 lost = lostOf(c.job.tags, *block);
+    const qint64 lost = lostOf(c.job.tags, *block) + lostElsewhere(c.job, *block);
     if (counted == block->size() - lost)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The block %1 has %2 tags, %3 of them lost; %4 are in the hand instead of %5. Find the difference: a tag may hang on something that nobody logged.")).arg(blockText(*block)).arg(block->size()).arg(lost).arg(counted).arg(block->size() - lost), lead());

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/acts/test_form.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/reached.hpp"
 #include "core/rules/words.hpp"
 
@@ -43,7 +44,7 @@ std::optional<Refusal> testCoversWhatIsRestored(const Case &c)
     const std::vector<QString> covers = c.draft.body.texts(u"covers");
     for (const InterfaceState &item : c.job.items) {
         const bool isCovered = covers.empty() || std::find(covers.begin(), covers.end(), item.listed.id.text()) != covers.end();
-        if (isCovered && !restoredWith(item))
+        if (isCovered && !reachedNow(c.job, item, &restoredWith))
             return refuse(c, inWords(QT_TRANSLATE_NOOP("Rule", "The test covers %1 (%2), which is not restored. Restore it first, or name what the test covers.")).arg(item.listed.id.text(), item.listed.name));
     }
     return std::nullopt;

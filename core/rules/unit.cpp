@@ -3,6 +3,7 @@
 
 #include "core/rules/unit.hpp"
 
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/rules/words.hpp"
 
@@ -46,7 +47,8 @@ std::optional<Refusal> unitMovesInOrder(const Case &c)
 
 std::optional<Refusal> nothingHoldsTheUnit(const Case &c)
 {
-    for (const InterfaceState &item : c.job.items) {
+    for (const InterfaceState &one : c.job.items) {
+        const InterfaceState &item = asItIsNow(c.job, one);
         if (isNotApplicable(item))
             continue;
         if (stageOf(item) != Stage::Disconnected || item.stillAttached || isHeldInPlace(item))

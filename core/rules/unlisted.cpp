@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/acts/act.hpp"
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -61,7 +62,10 @@ std::optional<Refusal> dependsOnListed(const Case &c)
     for (const InterfaceId &id : interfacesIn(c.draft.body, u"depends_on")) {
         if (id.text() == c.draft.subject.value_or(QString()))
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 cannot depend on itself.")).arg(id.text()), anybody());
-        if (!c.job.item(id))
+        const InterfaceState *on = c.job.item(id);
+        if (on && isElsewhere(*on))
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 cannot depend on %2, which would be disturbed in another job. %3")).arg(c.draft.subject.value_or(QString()), id.text(), whereInWords(c.job, *on)), anybody());
+        if (!on)
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\", on which this one depends, is not on the list yet. List it first.")).arg(id.text()), anybody());
     }
     return std::nullopt;

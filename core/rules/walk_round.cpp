@@ -3,6 +3,7 @@
 
 #include "core/rules/walk_round.hpp"
 
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/rules/words.hpp"
 
@@ -41,9 +42,10 @@ std::optional<Refusal> wasFoundAttached(const Case &c)
 
 std::optional<Refusal> walkedByAnother(const Case &c)
 {
-    if (!c.item || !c.item->actors.contains(c.draft.author))
+    const auto hand = c.item ? handOf(c.job, *c.item, c.draft.author) : std::nullopt;
+    if (!hand)
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2, so a second person has to confirm it free.")).arg(c.authorName(), c.itemName()), inWords(QT_TRANSLATE_NOOP("Rule", "another technician or an inspector")));
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2, so a second person has to confirm it free.")).arg(c.authorName(), hand->isElsewhere ? itemInWords(*hand) : c.itemName()), inWords(QT_TRANSLATE_NOOP("Rule", "another technician or an inspector")));
 }
 
 const Rule walkOff{"walkround.off"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A walk-round looks at what was said to be undone."), &isOffForWalkRound};

@@ -3,9 +3,12 @@
 
 #include "tests/support/story.hpp"
 
+#include <algorithm>
+
 #include "core/acts/act.hpp"
 #include "core/job/admit.hpp"
 #include "core/job/draft_help.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
 #include "core/job/twins.hpp"
@@ -52,6 +55,7 @@ constexpr Verb verbs[] = {
     {"resumes"_L1, "work.resumed"_L1},         {"logs"_L1, "interface.unlisted"_L1},            {"details"_L1, "interface.detailed"_L1},
     {"finds-undisturbed"_L1, "interface.undisturbed"_L1}, {"finds-inapplicable"_L1, "interface.not_applicable"_L1}, {"agrees"_L1, "interface.not_applicable_agreed"_L1},
     {"verifies"_L1, "twins.verified"_L1},      {"repeats"_L1, "inspection.repeated"_L1},
+    {"links"_L1, "job.linked"_L1},             {"sends"_L1, "interface.sent"_L1},               {"takes-on"_L1, "interface.taken_on"_L1},
     {"plans"_L1, "lift.planned"_L1},           {"services"_L1, "servicing.recorded"_L1},        {"weighs"_L1, "weight.recorded"_L1},
 };
 
@@ -340,16 +344,82 @@ Story::Story(const QString &text, const core::json::Object &facts) : m_register(
     std::vector<core::Draft> drafts = openingDrafts();
     for (const auto &[name, value] : facts.members())
         drafts.front().body.set(name, value);
+    m_folds[QString()];
     for (const core::Draft &draft : drafts) {
-        if (!take(draft, draft.kind))
+        if (!take(draft, draft.kind, {}))
             qFatal("The world of the stories is refused: %s (%s)", qPrintable(m_refusals.front().sentence), qPrintable(refusedBy()));
     }
     tell(text);
 }
 
+void Story::begin(const QString &job)
+{
+    if (m_folds.contains(job))
+        return;
+    m_folds[job];
+    for (core::Draft draft : openingDrafts(job)) {
+        draft.at = m_now;
+        if (!take(draft, draft.kind, job))
+            qFatal("Another job of the stories is refused: %s (%s)", qPrintable(m_refusals.front().sentence), qPrintable(refusedBy()));
+    }
+}
+
+/// The name of a job that a value says.
+static QString jobNamed(const QString &value) { return value == u"here" ? QString() : value; }
+
+const core::JobState &Story::job(const QString &name)
+{
+    begin(name);
+    showOthers(name, {*core::PersonId::parse(u"-"), m_now, {}, {}, {}});
+    return m_folds.at(name).state();
+}
+
+/// What a job sees when a draft of it is judged: those that it is linked with, and the one that the draft names.
+void Story::showOthers(const QString &job, const core::Draft &draft)
+{
+    core::JobFold &fold = m_folds.at(job);
+    for (const core::LedgerId &ledger : core::ledgersPinnedBy(fold.state(), draft.kind, draft.body)) {
+        for (const auto &[name, other] : m_folds) {
+            if (ledgerOf(name) == ledger)
+                fold.see(ledger, other.head(), std::make_shared<const core::JobState>(other.state()));
+        }
+    }
+}
+
+/// What a link says of the other job, and how an item comes from there.
+void Story::fillIn(core::Draft &draft, const QString &job, const QStringList &words) const
+{
+    QString named = job.isEmpty() ? u"shop"_s : u"here"_s;
+    const core::Act &act = *core::findAct(draft.kind);
+    for (const core::Field &field : act.fields) {
+        if (field.type != core::FieldType::Job)
+            continue;
+        const auto word = std::find_if(words.begin(), words.end(), [&](const QString &one) { return one.startsWith(QString(field.name) + u'='); });
+        if (word != words.end())
+            named = word->section(u'=', 1);
+        const auto other = m_folds.find(jobNamed(named));
+        draft.body.set(field.name, other == m_folds.end() ? named : ledgerOf(jobNamed(named)).text());
+        if (other == m_folds.end())
+            continue;
+        if (draft.kind == u"job.linked")
+            draft.body.set(u"work_order"_s, other->second.state().facts.workOrder);
+        const auto id = core::InterfaceId::parse(draft.subject.value_or(QString()));
+        const core::InterfaceState *item = id ? other->second.state().item(*id) : nullptr;
+        if (draft.kind == u"interface.taken_on" && item)
+            draft.body = core::takenOnAs(m_folds.at(job).state(), other->second.state(), *item);
+    }
+}
+
 std::vector<core::Draft> Story::drafts(const QString &sentence)
 {
     QStringList words = sentence.split(u' ', Qt::SkipEmptyParts);
+    m_told = words.first().endsWith(u':') ? words.takeFirst().chopped(1) : QString();
+    begin(m_told);
+    for (const QString &name : {u"shop"_s, u"right"_s}) {
+        if (std::any_of(words.begin(), words.end(), [&](const QString &word) { return word.endsWith(u'=' + name); }))
+            begin(name);
+    }
+    const core::JobFold &fold = m_folds.at(m_told);
     const auto author = core::PersonId::parse(words.takeFirst());
     const QLatin1String kind = kindOf(words.takeFirst());
     const core::Act &act = *core::findAct(QString(kind));
@@ -357,11 +427,12 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
     if (!words.isEmpty() && !words.first().contains(u'='))
         subject = words.takeFirst();
     const auto id = core::InterfaceId::parse(subject.value_or(QString()));
-    const core::InterfaceState *item = id ? m_fold.state().item(*id) : nullptr;
+    const core::InterfaceState *item = id ? fold.state().item(*id) : nullptr;
     m_now = core::Instant::fromMilliseconds(m_now.milliseconds() + 60'000);
-    core::Draft draft{*author, m_now, kind, subject, careful(kind, m_fold.state(), item)};
+    core::Draft draft{*author, m_now, kind, subject, careful(kind, fold.state(), item)};
+    fillIn(draft, m_told, words);
     if (words.contains(u"condition=damaged"_s) && kind == "condition.stated"_L1)
-        draft.body.set(u"finding"_s, core::nextFinding(m_fold.state()));
+        draft.body.set(u"finding"_s, core::nextFinding(fold.state()));
     if (words.contains(u"condition=slave_hardware"_s) && kind == "condition.stated"_L1)
         draft.body.set(u"to_come_out"_s, u"two bolts of the old mount"_s);
     for (const QString &word : words) {
@@ -371,11 +442,13 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
             draft.at = *core::Instant::parse(value);
         else if (value.isEmpty())
             draft.body.remove(name);
+        else if (std::any_of(act.fields.begin(), act.fields.end(), [&](const core::Field &field) { return field.name == name && field.type == core::FieldType::Job; }))
+            continue; // filled in above
         else
             setMember(draft.body, act, name, value);
     }
     const auto holdId = core::HoldId::parse(subject.value_or(QString()));
-    const core::HoldPoint *hold = holdId ? m_fold.state().hold(*holdId) : nullptr;
+    const core::HoldPoint *hold = holdId ? fold.state().hold(*holdId) : nullptr;
     if (kind == "hold.passed"_L1 && hold && !hold->statements.empty() && !draft.body.contains(u"confirmed"))
         draft.body.set(u"confirmed"_s, core::json::arrayOf(hold->statements));
     if (kind != "torque.applied"_L1 || draft.body.contains(u"fastener"))
@@ -385,19 +458,23 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
 
 core::Refusals Story::ask(const core::Draft &draft) const
 {
-    return core::admit(m_fold.state(), m_register, draft);
+    return core::admit(m_folds.at(m_told).state(), m_register, draft);
 }
 
-bool Story::take(const core::Draft &draft, const QString &sentence)
+bool Story::take(const core::Draft &draft, const QString &sentence, const QString &job)
 {
-    m_refusals = ask(draft);
+    showOthers(job, draft);
+    core::JobFold &fold = m_folds.at(job);
+    m_refusals = core::admit(fold.state(), m_register, draft);
     if (!m_refusals.empty()) {
         m_refusedSentence = sentence;
         return false;
     }
-    const qint64 seq = m_fold.head().seq + 1;
-    m_fold.take(statementOf(draft, seq), core::Digest::of(QByteArray::number(seq)));
+    const qint64 seq = fold.head().seq + 1;
+    fold.take(statementOf(draft, seq, job), core::Digest::of(QByteArray::number(seq)));
     m_now = draft.at;
+    for (const auto &[name, other] : m_folds)
+        showOthers(name, {draft.author, draft.at, {}, {}, {}});
     return true;
 }
 
@@ -417,7 +494,7 @@ void Story::tell(const QString &text)
         if (sentence.isEmpty())
             continue;
         for (const core::Draft &draft : drafts(sentence)) {
-            if (!take(draft, sentence))
+            if (!take(draft, sentence, m_told))
                 return;
         }
     }
@@ -433,19 +510,19 @@ QString Story::refusedBy() const
 
 const core::InterfaceState &Story::item(const QString &id) const
 {
-    return *m_fold.state().item(*core::InterfaceId::parse(id));
+    return *job().item(*core::InterfaceId::parse(id));
 }
 
 QString Story::stage(const QString &id) const
 {
-    const auto *listed = m_fold.state().item(*core::InterfaceId::parse(id));
+    const auto *listed = job().item(*core::InterfaceId::parse(id));
     return listed ? core::stageName(core::stageOf(*listed)) : QString();
 }
 
-QString Story::looseEnds() const
+QString Story::looseEndsOf(const QString &job) const
 {
     QStringList lines;
-    for (const core::LooseEnd &end : core::looseEnds(m_fold.state(), m_register))
+    for (const core::LooseEnd &end : core::looseEnds(m_folds.at(job).state(), m_register))
         lines << end.rule + u' ' + end.subject;
     return lines.join(u'\n');
 }

@@ -155,9 +155,34 @@ std::vector<core::Draft> openingDrafts()
             listing(u"K1"_s, u"clamp"_s, {{u"zone"_s, u"right"_s}})};
 }
 
-core::Statement statementOf(const core::Draft &draft, qint64 seq)
+std::vector<core::Draft> openingDrafts(const QString &name)
 {
-    return {*core::LedgerId::parse(u"b6f0d2f4-0000-4000-8000-000000000001"), seq, draft.at, draft.author, {}, {}, draft.kind, draft.subject, draft.body, std::nullopt, {}};
+    std::vector<core::Draft> drafts = openingDrafts();
+    Object &facts = drafts.front().body;
+    facts.set(u"work_order"_s, u"WO-"_s + name);
+    if (name != u"shop") {
+        facts.set(u"title"_s, u"Engine change, right"_s);
+        facts.set(u"crew"_s, core::json::arrayOf({u"Ana"_s, u"Ben"_s, u"Dee"_s, u"Cho"_s}));
+        return drafts;
+    }
+    facts.set(u"title"_s, u"Build-up of the incoming engine"_s);
+    facts.set(u"lead"_s, u"Lee"_s);
+    facts.set(u"crew"_s, core::json::arrayOf({u"Lee"_s, u"Max"_s, u"Dee"_s, u"Cho"_s}));
+    facts.set(u"zones"_s, core::json::Array{Value(Object{{u"name"_s, u"stand"_s}})});
+    drafts.front().author = person(u"Lee"_s);
+    core::Draft own = listing(u"S1"_s, u"clamp"_s, {{u"zone"_s, u"stand"_s}});
+    own.author = person(u"Lee"_s);
+    return {drafts.front(), own};
+}
+
+core::LedgerId ledgerOf(const QString &name)
+{
+    return name.isEmpty() ? *core::LedgerId::parse(u"b6f0d2f4-0000-4000-8000-000000000001") : *core::LedgerId::parse(u"ledger-of-"_s + name);
+}
+
+core::Statement statementOf(const core::Draft &draft, qint64 seq, const QString &job)
+{
+    return {ledgerOf(job), seq, draft.at, draft.author, {}, {}, draft.kind, draft.subject, draft.body, std::nullopt, {}};
 }
 
 } // namespace story

@@ -27,7 +27,14 @@ core::Register register_();
 /// A1 access panel; D2 drain behind A1; K1 clamp that asks for nothing but inspection.
 std::vector<core::Draft> openingDrafts();
 
+/// The same for another job in the same store. "shop" builds the incoming engine up: Lee leads it, with Max, Dee and Cho in the crew, and its
+/// list has the clamp S1 alone. Any other name is the change of the other engine: its list is that of the first job, and Cho is of the crew.
+std::vector<core::Draft> openingDrafts(const QString &name);
+
+/// The ledger of the job of the stories; with a name, that of another one.
+core::LedgerId ledgerOf(const QString &name = {});
+
 /// A statement of a draft, with made-up chain members: for folds, which look at none of them.
-core::Statement statementOf(const core::Draft &draft, qint64 seq);
+core::Statement statementOf(const core::Draft &draft, qint64 seq, const QString &job = {});
 
 } // namespace story

@@ -101,6 +101,7 @@ QString takes(const core::Field &field)
     case core::FieldType::Person:
     case core::FieldType::Interface:
     case core::FieldType::Tool:
+    case core::FieldType::Job:
     case core::FieldType::Digest:
     case core::FieldType::PublicKey:
     case core::FieldType::People:

@@ -8,6 +8,7 @@
 
 #include "app/cli/opened.hpp"
 #include "app/record/record.hpp"
+#include "app/session/linked_reader.hpp"
 #include "app/session/read_on.hpp"
 #include "resources/resources.hpp"
 
@@ -30,7 +31,9 @@ core::Result<core::JobRecord> recordOf(Opened &opened)
     const auto reg = session::readEntries(*opened.store, *opened.session->reg().ledger);
     if (!reg)
         return core::failure(reg.error());
-    return core::JobRecord(*std::move(job), *reg, *std::move(kinds));
+    core::JobRecord record(*std::move(job), *reg, *std::move(kinds));
+    session::showLinked(record, *opened.store);
+    return record;
 }
 
 core::Result<record::RecordOptions> optionsIn(const Arguments &arguments)

@@ -7,6 +7,8 @@
 
 #include "app/cli/opened.hpp"
 #include "app/cli/tell.hpp"
+#include "core/job/linked.hpp"
+#include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
 #include "core/reports/timeline.hpp"
 #include "core/requirements/catalogue.hpp"
@@ -51,7 +53,53 @@ Object itemJson(const core::InterfaceState &item)
         open.emplace_back(Object{{u"requirement"_s, QString(requirement->name)}, {u"sentence"_s, sentence}});
     return {{u"id"_s, item.listed.id.text()}, {u"name"_s, item.listed.name}, {u"kind"_s, item.listed.kind}, {u"zone"_s, item.listed.zone},
             {u"stage"_s, core::stageName(core::stageOf(item))}, {u"tag"_s, item.removal ? item.removal->tag : QString()},
-            {u"still_to_show"_s, item.restoration ? std::move(open) : Array()}};
+            {u"still_to_show"_s, item.restoration ? std::move(open) : Array()},
+            {u"sent_to"_s, item.sent ? item.sent->to.text() : QString()}, {u"taken_on_from"_s, item.takenOn ? item.takenOn->from.text() : QString()}};
+}
+
+/// The loose ends of a linked job by itself, as it stands with this one.
+core::LooseEnds endsOf(const Shown &shown, const core::JobState &other) { return core::ownLooseEnds(core::asItSees(shown.job(), other), shown.session.reg()); }
+
+Array linkedJson(const Shown &shown)
+{
+    Array linked;
+    for (const core::Link &link : shown.job().links) {
+        const core::JobState *other = core::seenJob(shown.job(), link.ledger);
+        Object object{{u"ledger"_s, link.ledger.text()}, {u"work_order"_s, link.workOrder}, {u"seen"_s, other != nullptr}};
+        if (other) {
+            object.set(u"title"_s, other->facts.title);
+            object.set(u"names_this_job"_s, core::isLinkedWith(*other, *shown.job().ledger));
+            object.set(u"closed"_s, other->closed.has_value());
+            object.set(u"loose_ends"_s, static_cast<qint64>(endsOf(shown, *other).size()));
+        }
+        linked.emplace_back(std::move(object));
+    }
+    return linked;
+}
+
+QString linkedStateText(const Shown &shown, const core::JobState *other)
+{
+    if (!other)
+        return tr("cannot be seen from here");
+    if (!core::isLinkedWith(*other, *shown.job().ledger))
+        return tr("does not name this job");
+    if (other->closed)
+        return tr("closed on %1").arg(core::momentText(other->closed->at));
+    const core::LooseEnds ends = endsOf(shown, *other);
+    return ends.empty() ? tr("ready to close") : tr("%1 loose ends; the first: %2").arg(ends.size()).arg(ends.front().sentence);
+}
+
+/// Empty for a job without links.
+QString linkedText(const Shown &shown)
+{
+    if (shown.job().links.empty())
+        return {};
+    std::vector<std::vector<QString>> rows{{tr("Linked job"), tr("State"), tr("Title"), tr("Ledger")}};
+    for (const core::Link &link : shown.job().links) {
+        const core::JobState *other = core::seenJob(shown.job(), link.ledger);
+        rows.push_back({link.workOrder, linkedStateText(shown, other), other ? other->facts.title : QString(), link.ledger.text()});
+    }
+    return u"\n\n"_s + columns(rows);
 }
 
 Object factsJson(const core::JobState &job)
@@ -98,7 +146,7 @@ QString itemsText(const Shown &shown)
     std::vector<std::vector<QString>> rows{{tr("Id"), tr("Stage"), tr("Tag"), tr("Zone"), tr("Kind"), tr("Name")}};
     for (const core::InterfaceState &item : shown.job().items) {
         if (!shown.item || shown.item == &item) {
-            rows.push_back({item.listed.id.text(), core::stageWord(core::stageOf(item)), item.removal ? item.removal->tag : QString(),
+            rows.push_back({item.listed.id.text(), item.sent ? tr("Sent to %1").arg(core::jobInWords(shown.job(), item.sent->to)) : core::stageWord(core::stageOf(item)), item.removal ? item.removal->tag : QString(),
                             item.listed.zone, shown.kinds.nameOf(item.listed.kind), item.listed.name});
         }
     }
@@ -151,10 +199,10 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
         if (!shown.item || shown.item == &one)
             items.emplace_back(itemJson(one));
     }
-    Object json{{u"job"_s, factsJson(*state)}, {u"interfaces"_s, std::move(items)}};
+    Object json{{u"job"_s, factsJson(*state)}, {u"linked"_s, linkedJson(shown)}, {u"interfaces"_s, std::move(items)}};
     if (withEntries)
         json.set(u"entries"_s, entriesJson(shown));
-    const QString text = factsText(shown) + u"\n\n"_s + itemsText(shown);
+    const QString text = factsText(shown) + linkedText(shown) + u"\n\n"_s + itemsText(shown);
     const auto damage = opened->session->trouble();
     if (damage)
         json.set(u"damage"_s, damage->message);
@@ -166,7 +214,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
 Command showCommand()
 {
     return {"show"_L1,
-            QT_TRANSLATE_NOOP("Cli", "Show a job: its facts, its interfaces, and what was said."),
+            QT_TRANSLATE_NOOP("Cli", "Show a job: its facts, how linked jobs stand, its interfaces, and what was said."),
             {storeOption(), jobOption(),
              value("interface"_L1, "ID", QT_TRANSLATE_NOOP("Cli", "Show one interface alone, with its entries.")),
              flag("entries"_L1, QT_TRANSLATE_NOOP("Cli", "Show every entry, struck ones too."))},

@@ -9,6 +9,7 @@
 
 #include "app/desktop/flows/long_work.hpp"
 #include "app/record/record.hpp"
+#include "app/session/linked_reader.hpp"
 #include "core/ledger/canonical.hpp"
 #include "core/list/interface_list.hpp"
 #include "core/list/lessons.hpp"
@@ -46,7 +47,9 @@ core::Result<core::JobRecord> recordOf(session::Session &session, const core::Ki
         return core::failure(job.error());
     if (!reg)
         return core::failure(reg.error());
-    return core::JobRecord(*std::move(job), *reg, kinds);
+    core::JobRecord record(*std::move(job), *reg, kinds);
+    session::showLinked(record, session.store());
+    return record;
 }
 
 core::Result<void> write(const core::JobRecord &job, const QString &path, record::PageSize size, QWidget *window)

@@ -124,6 +124,52 @@ private slots:
         QCOMPARE(*core::parseStatement(core::canonicalBytes(said)), said);
     }
 
+    /// The heads of linked jobs stand in an entry only where there are some, so that those of a job without links stay what they were.
+    void linkedHeadsAreAsDescribed()
+    {
+        const auto key = *core::SigningKey::fromSeed(QByteArray(32, '\1'));
+        core::Statement said = statement(key);
+        QVERIFY(!core::canonicalBytes(said).contains("linked"));
+        said.linked = {{*core::LedgerId::parse(u"a-job"), {3, core::Digest::of("3")}}, {*core::LedgerId::parse(u"b-job"), {12, core::Digest::of("12")}}};
+        const QByteArray bytes = core::canonicalBytes(said);
+        const QString expected = u"\"ledger\":\"b6f0d2f4-0000-4000-8000-000000000001\",\"linked\":[{\"hash\":\"%1\",\"ledger\":\"a-job\",\"seq\":3},"
+                                 "{\"hash\":\"%2\",\"ledger\":\"b-job\",\"seq\":12}],\"meaning\":"_s.arg(core::Digest::of("3").hex(), core::Digest::of("12").hex());
+        QVERIFY2(QString::fromUtf8(bytes).contains(expected), bytes.constData());
+        QCOMPARE(*core::parseStatement(bytes), said);
+    }
+
+    void otherSpellingsOfLinkedHeads_data()
+    {
+        QTest::addColumn<QString>("find");
+        QTest::addColumn<QString>("put");
+        const QString one = u"{\"hash\":\"%1\",\"ledger\":\"a-job\",\"seq\":3}"_s.arg(core::Digest::of("3").hex());
+        const QString other = u"{\"hash\":\"%1\",\"ledger\":\"b-job\",\"seq\":12}"_s.arg(core::Digest::of("12").hex());
+        const QString both = u"["_s + one + u","_s + other + u"]"_s;
+        QTest::newRow("an empty list") << both << u"[]"_s;
+        QTest::newRow("nothing for a list") << both << u"null"_s;
+        QTest::newRow("another order") << both << u"["_s + other + u","_s + one + u"]"_s;
+        QTest::newRow("one of them twice") << both << u"["_s + one + u","_s + one + u"]"_s;
+        QTest::newRow("one ledger with two heads") << u"b-job"_s << u"a-job"_s;
+        QTest::newRow("one without its number") << u",\"seq\":12"_s << QString();
+        QTest::newRow("one with more in it") << u"\"seq\":12"_s << u"\"seq\":12,\"x\":1"_s;
+        QTest::newRow("a digest that is none") << u"[{\"hash\":\""_s << u"[{\"hash\":\"x"_s;
+        QTest::newRow("a ledger that is none") << u"b-job"_s << u" "_s;
+        QTest::newRow("a text for a head") << both << u"[\"a-job\"]"_s;
+    }
+    void otherSpellingsOfLinkedHeads()
+    {
+        QFETCH(QString, find);
+        QFETCH(QString, put);
+        const auto key = *core::SigningKey::fromSeed(QByteArray(32, '\1'));
+        core::Statement said = statement(key);
+        said.linked = {{*core::LedgerId::parse(u"a-job"), {3, core::Digest::of("3")}}, {*core::LedgerId::parse(u"b-job"), {12, core::Digest::of("12")}}};
+        QString text = QString::fromUtf8(core::canonicalBytes(said));
+        QVERIFY2(text.contains(find), qPrintable(text));
+        const auto parsed = core::parseStatement(text.replace(find, put).toUtf8());
+        QVERIFY(!parsed);
+        QCOMPARE(parsed.error().code, core::ErrorCode::Damaged);
+    }
+
     /// Anything but the one spelling is refused.
     void otherSpellings_data()
     {
