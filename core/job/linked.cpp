@@ -141,6 +141,18 @@ const InterfaceState *itemNamedBy(const JobState &job, const InterfaceState &ite
     return there ? &asItIsNow(job, *from, *there) : nullptr;
 }
 
+std::vector<Placed> sentHere(const JobState &job)
+{
+    std::vector<Placed> waiting;
+    for (const JobState *other : linkedBothWays(job)) {
+        for (const InterfaceState &item : other->items) {
+            if (item.sent && item.sent->to == job.ledger && !job.item(item.listed.id))
+                waiting.push_back({other, &item});
+        }
+    }
+    return waiting;
+}
+
 QString whereInWords(const JobState &job, const InterfaceState &item)
 {
     if (!item.sent)

@@ -47,6 +47,8 @@ const InterfaceState &asItIsNow(const JobState &job, const JobState &in, const I
 Reached reachedNow(const JobState &job, const InterfaceState &item, Reached (*reached)(const InterfaceState &));
 /// An interface that another one names: of this job, or of the job that `item` came from.
 const InterfaceState *itemNamedBy(const JobState &job, const InterfaceState &item, const InterfaceId &id);
+/// Every item that a linked job sent to this one and that was not taken on yet.
+std::vector<Placed> sentHere(const JobState &job);
 /// "It is with WO-2 (Build-up of the incoming engine)."; empty for an item that is here.
 QString whereInWords(const JobState &job, const InterfaceState &item);
 

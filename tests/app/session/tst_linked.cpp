@@ -4,11 +4,12 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "app/session/read_on.hpp"
 #include "app/session/rehearsal.hpp"
 #include "app/session/verify_store.hpp"
+#include "core/acts/act.hpp"
 #include "core/job/draft_help.hpp"
 #include "core/job/linked.hpp"
-#include "core/job/loose_ends.hpp"
 #include "tests/app/cli/raw_sql.hpp"
 #include "tests/app/session/hangar.hpp"
 
@@ -104,12 +105,6 @@ private:
     QString m_trouble;
     std::optional<core::LedgerId> m_shop;
 };
-
-bool isLoose(const core::JobState &job, const core::Register &reg, const QString &rule)
-{
-    const core::LooseEnds ends = core::looseEnds(job, reg);
-    return std::any_of(ends.begin(), ends.end(), [&](const core::LooseEnd &end) { return end.rule == rule; });
-}
 
 } // namespace
 

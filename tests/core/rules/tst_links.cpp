@@ -166,7 +166,7 @@ private slots:
         row("the same by somebody else", twoEngines + u"right: Cho disconnects K1; Ben raises F9 interface=K1"_s, "Eva clears F9", "");
 
         // Gates and tests look at an item where it is.
-        const QString gated = linked + uR"(Ana sets H1 statements=seen conditions=[{"what":"interfaces","kinds":["harness connector"],"stage":"inspected"}] gates=[{"act":"temporary.applied"}]; )"_s;
+        const QString gated = linked + uR"(Ana sets H1 statements=seen conditions=[{"what":"interfaces","kinds":["harness\u0020connector"],"stage":"inspected"}] gates=[{"act":"temporary.applied"}]; )"_s;
         row("a gate for what is still in the shop", gated + u"Ana disconnects C1; Ana sends C1; shop: Max takes-on C1"_s, "Ana passes H1", "hold.conditions");
         row("a gate for what was inspected there", gated + u"Ana disconnects C1; Ana sends C1; shop: Max takes-on C1; shop: Max reconnects C1; shop: Cho accepts C1"_s, "Ana passes H1", "");
         row("a test of what is off in the shop", takenOn, "Ben tests R1 covers=C1", "test.covers");
