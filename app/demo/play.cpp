@@ -23,6 +23,16 @@ core::Error inFull(const session::NotSigned &no)
 
 } // namespace
 
+core::Result<void> turnTo(Play &play, const QString &job)
+{
+    if (play.named == job)
+        return {};
+    play.named = job;
+    const auto at = play.jobs.find(job);
+    play.job = at == play.jobs.end() ? std::nullopt : std::optional(at->second);
+    return play.job ? play.session.openJob(*play.job) : core::Result<void>();
+}
+
 core::Result<void> say(Play &play, const core::LedgerId &ledger, const std::vector<core::Draft> &drafts)
 {
     Q_ASSERT(!drafts.empty());

@@ -21,10 +21,15 @@ struct Play {
     QDate day;
     const core::Kinds &kinds;
     std::map<core::PersonId, core::SigningKey> keys; ///< unlocked once
-    std::optional<core::LedgerId> job{};
+    std::optional<core::LedgerId> job{};         ///< of which the story tells at the moment
+    QString named{};                             ///< and its name in the story
+    std::map<QString, core::LedgerId> jobs{};    ///< all that were opened, by their names
 
     const core::JobState &state() const { return *session.state(); }
 };
+
+/// Goes on to tell of the job of that name, when it was opened already.
+core::Result<void> turnTo(Play &play, const QString &job);
 
 /// Signs drafts of one person in a ledger. The error of a refusal names the rules, since a refused story is a mistake in it.
 core::Result<void> say(Play &play, const core::LedgerId &ledger, const std::vector<core::Draft> &drafts);

@@ -31,6 +31,8 @@ core::Result<void> tell(Play &play, const std::vector<Step> &steps, Until until)
         if (until == Until::SecondShift && verb->word == pauseWord)
             return {};
         play.clock.to(play.day, step.time);
+        if (const auto turned = turnTo(play, step.job); !turned)
+            return core::failure(atStep(turned.error(), step));
         if (const auto done = verb->act(play, step); !done)
             return core::failure(atStep(done.error(), step));
         if (const auto fresh = play.session.refresh(); !fresh)
@@ -53,13 +55,15 @@ core::Result<Played> play(db::Store &store, const core::Kinds &kinds, QDate day,
         return core::failure(furnished.error());
     if (const auto told = tell(play, *steps, until); !told)
         return core::failure(told.error());
+    if (const auto turned = turnTo(play, {}); !turned)
+        return core::failure(turned.error());
     const auto members = cast();
     if (!members)
         return core::failure(members.error());
     const core::Result<core::Head> head = store.head(*play.job);
     if (!head)
         return core::failure(head.error());
-    return Played{*play.job, *session.reg().ledger, *members, *head, *play.state().lastAt};
+    return Played{*play.job, play.jobs.at(QStringLiteral("shop")), *session.reg().ledger, *members, *head, *play.state().lastAt};
 }
 
 } // namespace demo

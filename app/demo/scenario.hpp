@@ -10,7 +10,8 @@
 #include "core/ledger/wrapped_key.hpp"
 #include "db/store.hpp"
 
-/// An engine change on a fictional twin-turboprop freighter: invented people, parts and numbers, two shifts, one day.
+/// An engine change on a fictional twin-turboprop freighter: invented people, parts and numbers, two shifts, one day; and the
+/// build-up of the incoming engine in the shop, a job linked with it.
 /// The story is in resources/demo, one line an act.
 namespace demo {
 
@@ -23,6 +24,7 @@ enum class Until {
 /// What came of it.
 struct Played {
     core::LedgerId job;
+    core::LedgerId shop; ///< the build-up of the incoming engine, linked with it
     core::LedgerId reg;
     std::vector<CastMember> cast;
     core::Head head;       ///< of the job

@@ -23,8 +23,11 @@ core::Result<std::vector<Step>> story()
             return core::failure(core::ErrorCode::BadInput, QCoreApplication::translate("Demo", "The story's time is no time, or runs back."),
                                  {u"story.csv"_s, row.row, std::nullopt});
         }
-        steps.push_back({row.row, time, row.text(u"who"_s), row.text(u"does"_s), row.words(u"what"_s), row.text(u"choice"_s),
-                         row.words(u"helpers"_s), row.text(u"words"_s)});
+        // `shop:undoes` is told of the job that was opened as `shop`.
+        const QString verb = row.text(u"does"_s);
+        const QString job = verb.contains(u':') ? verb.section(u':', 0, 0) : QString();
+        steps.push_back({row.row, time, row.text(u"who"_s), verb.section(u':', -1), row.words(u"what"_s), row.text(u"choice"_s),
+                         row.words(u"helpers"_s), row.text(u"words"_s), job});
     }
     return steps;
 }

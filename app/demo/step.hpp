@@ -22,6 +22,7 @@ struct Step {
     QString choice; ///< whatever the verb lets one choose: a condition, a disposition, a moment
     std::vector<QString> helpers;
     QString words;
+    QString job; ///< of which it is told, by the name in front of the verb; empty: of the first
 };
 
 core::Result<std::vector<Step>> story();

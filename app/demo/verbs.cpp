@@ -25,9 +25,23 @@ QString tr(const char *text) { return QCoreApplication::translate("Demo", text);
 
 Done sayAll(Play &play, const Drafts &drafts) { return drafts ? say(play, *drafts) : core::failure(drafts.error()); }
 
+/// The files that a job of the story is made from.
+struct JobFiles {
+    QLatin1String job;
+    QLatin1String facts;
+    QLatin1String list;
+};
+
+const JobFiles &filesOf(const Play &play)
+{
+    static constexpr JobFiles files[] = {{""_L1, "job.json"_L1, "engine_change.csv"_L1}, {"shop"_L1, "build_up.json"_L1, "build_up.csv"_L1}};
+    const auto at = std::find_if(std::begin(files), std::end(files), [&](const JobFiles &one) { return one.job == play.named; });
+    return at == std::end(files) ? files[0] : *at;
+}
+
 Done opens(Play &play, const Step &step)
 {
-    const auto bytes = scenarioFile(u"job.json"_s);
+    const auto bytes = scenarioFile(filesOf(play).facts);
     if (!bytes)
         return core::failure(bytes.error());
     auto body = core::json::parseObject(*bytes);
@@ -38,15 +52,17 @@ Done opens(Play &play, const Step &step)
     if (!said)
         return said;
     play.job = ledger;
+    play.jobs.insert_or_assign(play.named, ledger);
     return play.session.openJob(ledger);
 }
 
 Done lists(Play &play, const Step &step)
 {
-    const auto bytes = scenarioFile(u"engine_change.csv"_s);
+    const QString file = filesOf(play).list;
+    const auto bytes = scenarioFile(file);
     if (!bytes)
         return core::failure(bytes.error());
-    const auto list = core::readInterfaceList(*bytes, {u"engine_change.csv"_s, play.kinds, play.state()});
+    const auto list = core::readInterfaceList(*bytes, {file, play.kinds, play.state()});
     if (!list)
         return core::failure(list.error().front());
     std::vector<core::Draft> drafts;
@@ -234,7 +250,7 @@ const Verb *findVerb(QStringView word)
     const auto at = std::find_if(std::begin(verbs), std::end(verbs), [&](const Verb &verb) { return verb.word == word; });
     if (at != std::end(verbs))
         return at;
-    for (const auto *more : {&gateVerbs(), &countVerbs()}) {
+    for (const auto *more : {&gateVerbs(), &countVerbs(), &linkVerbs()}) {
         const auto found = std::find_if(more->begin(), more->end(), [&](const Verb &verb) { return verb.word == word; });
         if (found != more->end())
             return &*found;

@@ -22,6 +22,9 @@ const std::vector<Verb> &gateVerbs();
 /// Verbs of tags and tools.
 const std::vector<Verb> &countVerbs();
 
+/// Verbs of linked jobs.
+const std::vector<Verb> &linkVerbs();
+
 /// The verb of that word, or nullptr.
 const Verb *findVerb(QStringView word);
 

@@ -8,6 +8,7 @@
 #include "app/desktop/parts/words.hpp"
 #include "app/desktop/seeds.hpp"
 #include "core/acts/act.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/requirements/catalogue.hpp"
 
@@ -32,6 +33,7 @@ bool isUnsettled(const core::InterfaceState &item) { return core::unsettled(item
 bool isWithoutDetails(const core::InterfaceState &item) { return core::isWithoutDetails(item); }
 bool hasTwins(const core::InterfaceState &item) { return !item.listed.twinGroup.isEmpty() && item.restoration; }
 bool isSecured(const core::InterfaceState &item) { return core::stageOf(item) == core::Stage::Secured; }
+bool couldGo(const core::InterfaceState &item) { return !item.restoration && !item.sent; }
 bool hasTorque(const core::InterfaceState &item) { return !item.torque.empty(); }
 
 } // namespace
@@ -100,6 +102,9 @@ const std::vector<ActionLine> &actions()
         {"job.revised"_L1, Over::Job, "", &seeds::revise, {}, Brings::Nothing, &always},
         {"time.doubted"_L1, Over::Subject, "", &seeds::doubtTimes, {}, Brings::Nothing, &always},
         {"followup.done"_L1, Over::Subject, "", &seeds::followUpDone, {}, Brings::Nothing, &always},
+        {"interface.sent"_L1, Over::Item, "", &seeds::send, {}, Brings::Nothing, &couldGo},
+        {"interface.taken_on"_L1, Over::Subject, "", &seeds::takeOn, {}, Brings::Nothing, &always},
+        {"job.linked"_L1, Over::Job, "", &seeds::link, {}, Brings::Nothing, &always},
         {"entry.struck"_L1, Over::Subject, "", &seeds::strike, {}, Brings::Nothing, &always},
         {"job.closed"_L1, Over::Job, "", &seeds::closeJob, {}, Brings::Nothing, &always},
     };
@@ -147,6 +152,8 @@ bool comesIntoQuestion(const ActionLine &action, const core::JobState &job, cons
 {
     if (action.kind == "inspection.repeated"_L1 && !job.facts.mayReinspect)
         return false; // an exception that most jobs do not know is not held out to anybody
+    if (action.kind == "interface.sent"_L1 && job.links.empty())
+        return false; // nor is sending, where there is nowhere to send to
     switch (action.over) {
     case Over::Job: return true;
     case Over::Subject: return hasSubject;
@@ -167,6 +174,8 @@ bool comesIntoQuestion(const ActionLine &action, const core::JobState &job, cons
 
 std::optional<QString> nextAct(const core::InterfaceState &item)
 {
+    if (core::isElsewhere(item))
+        return std::nullopt;
     switch (core::stageOf(item)) {
     case core::Stage::Connected: return u"interface.disconnected"_s;
     case core::Stage::Disconnected: return u"interface.reconnected"_s;
@@ -204,6 +213,7 @@ core::json::Value anyValue(const core::Field &field, const Situation &s)
     case core::FieldType::Interfaces:
     case core::FieldType::Records: return core::json::Array();
     case core::FieldType::Text:
+    case core::FieldType::Job:
     case core::FieldType::Interface: return u"-"_s;
     }
     Q_UNREACHABLE();

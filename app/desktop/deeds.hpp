@@ -15,6 +15,13 @@
 
 namespace desktop {
 
+/// Another job, where a field lets one choose.
+struct JobChoice {
+    QString ledger;
+    QString workOrder;
+    QString words; ///< work order and title
+};
+
 /// What somebody looks at when they choose an action.
 struct Situation {
     const core::JobState &job;
@@ -23,6 +30,8 @@ struct Situation {
     std::optional<core::PersonId> person; ///< who signed last, while the sitting is open
     core::Instant now;
     std::optional<QString> subject{};     ///< a finding, an entry number: whatever the page is about besides interfaces
+    /// The open jobs of the store besides this one; asked for by who links jobs.
+    std::function<std::vector<JobChoice>()> otherJobs{};
 };
 
 /// One entry to be, as far as it is known before anybody typed.
@@ -32,6 +41,8 @@ struct Seed {
     core::json::Object probe; ///< likely values of what a person will type, to ask the rules with
     QString part{};           ///< tells several entries of one item apart: "Fastener 3"
     std::vector<QString> statements{}; ///< that a field of statements lets tick
+    std::vector<JobChoice> jobs{};     ///< that a field of a job lets choose
+    std::vector<QLatin1String> asked{}; ///< the fields that are shown; all of them where this is empty
 };
 
 struct ActionLine;

@@ -10,6 +10,19 @@
 
 namespace desktop {
 
+namespace {
+
+/// Which linked jobs a job saw, and how far each had come.
+std::vector<core::LinkedHead> sawOthers(const core::JobState &job)
+{
+    std::vector<core::LinkedHead> heads;
+    for (const auto &[ledger, seen] : job.others.byLedger)
+        heads.push_back({ledger, seen.head});
+    return heads;
+}
+
+} // namespace
+
 Touched difference(const core::JobState &before, const core::JobState &after)
 {
     Touched touched;
@@ -21,7 +34,7 @@ Touched difference(const core::JobState &before, const core::JobState &after)
         else if (!(*old == item))
             touched.items.insert(item.listed.id);
     }
-    touched.others = before.lines.size() != after.lines.size();
+    touched.others = before.lines.size() != after.lines.size() || sawOthers(before) != sawOthers(after);
     return touched;
 }
 

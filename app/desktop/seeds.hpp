@@ -72,5 +72,8 @@ std::vector<Seed> setFollowUp(const Situation &s);
 std::vector<Seed> followUpDone(const Situation &s);
 std::vector<Seed> strike(const Situation &s);
 std::vector<Seed> closeJob(const Situation &s);
+std::vector<Seed> link(const Situation &s);
+std::vector<Seed> send(const Situation &s);
+std::vector<Seed> takeOn(const Situation &s);
 
 } // namespace desktop::seeds

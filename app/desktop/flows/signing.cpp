@@ -110,7 +110,18 @@ Signing::Signing(session::Session &session, JobFeed &feed, const core::Kinds &ki
 
 Situation Signing::situation(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject) const
 {
-    return {*m_feed.state(), m_feed.reg(), items, m_session.currentSigner(), m_session.now(), subject};
+    return {*m_feed.state(), m_feed.reg(), items, m_session.currentSigner(), m_session.now(), subject, [this] { return otherJobs(); }};
+}
+
+std::vector<JobChoice> Signing::otherJobs() const
+{
+    std::vector<JobChoice> choices;
+    const auto rows = m_session.jobs(); // a store that cannot be read just now offers none, and says so elsewhere
+    for (const session::JobRow &row : rows ? *rows : std::vector<session::JobRow>()) {
+        if (m_session.job() != row.ledger && !row.summary.isClosed && !row.trouble)
+            choices.push_back({row.ledger.text(), row.summary.workOrder, tr("%1  %2").arg(row.summary.workOrder, row.summary.title)});
+    }
+    return choices;
 }
 
 core::Refusals Signing::refusalsFor(const core::PersonId &person, const ActionLine &action, Situation situation) const

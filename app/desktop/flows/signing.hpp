@@ -44,6 +44,7 @@ private:
         QByteArray bytes;
         QString mediaType;
     };
+    std::vector<JobChoice> otherJobs() const;
     Situation situation(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject) const;
     core::Refusals refusalsFor(const core::PersonId &person, const ActionLine &action, Situation situation) const;
     std::optional<Photo> askPhoto();

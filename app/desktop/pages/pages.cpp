@@ -10,6 +10,7 @@
 #include "app/desktop/pages/handover/handover_page.hpp"
 #include "app/desktop/pages/holds/holds_page.hpp"
 #include "app/desktop/pages/inspect/inspect_page.hpp"
+#include "app/desktop/pages/linked/linked_page.hpp"
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/next/next_page.hpp"
@@ -46,6 +47,7 @@ const std::vector<PageLine> &pages()
         {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing},
         {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
         {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts, tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting},
+        {"linked"_L1, QT_TRANSLATE_NOOP("Page", "Linked jobs"), "Ctrl+D", &LinkedPage::make, &LinkedPage::waiting},
     };
     return all;
 }

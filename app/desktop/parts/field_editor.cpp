@@ -171,7 +171,7 @@ private:
 /// Choices, people, tools, units, interfaces: words on the screen, the stable text in the entry.
 class ChoiceEditor : public FieldEditor {
 public:
-    ChoiceEditor(const core::Field &field, const core::Register &reg, const core::JobState *job, QWidget *parent)
+    ChoiceEditor(const core::Field &field, const core::Register &reg, const core::JobState *job, const Seed &seed, QWidget *parent)
         : FieldEditor(parent), m_box(new QComboBox(this))
     {
         fill(this, m_box);
@@ -179,7 +179,7 @@ public:
         m_box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         m_box->setMinimumContentsLength(16);
         m_box->addItem(field.needed == core::Needed::Always ? tr("Choose …") : tr("None"), QString());
-        addAll(field, reg, job);
+        addAll(field, reg, job, seed);
         finishAtReturn(m_box);
         connect(m_box, &QComboBox::currentIndexChanged, this, &FieldEditor::edited);
     }
@@ -197,7 +197,7 @@ public:
     QWidget *control() override { return m_box; }
 
 private:
-    void addAll(const core::Field &field, const core::Register &reg, const core::JobState *job)
+    void addAll(const core::Field &field, const core::Register &reg, const core::JobState *job, const Seed &seed)
     {
         switch (field.type) {
         case FieldType::Person:
@@ -217,6 +217,10 @@ private:
         case FieldType::Interface:
             for (const core::InterfaceState &item : job ? job->items : core::Series<core::InterfaceState>())
                 m_box->addItem(itemInWords(item), item.listed.id.text());
+            break;
+        case FieldType::Job:
+            for (const JobChoice &choice : seed.jobs)
+                m_box->addItem(choice.words, choice.ledger);
             break;
         default:
             for (const QLatin1String choice : field.choices)
@@ -325,7 +329,7 @@ bool FieldEditor::eventFilter(QObject *watched, QEvent *event)
     return true;
 }
 
-FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &reg, const core::JobState *job, const std::vector<QString> &statements, QWidget *parent)
+FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &reg, const core::JobState *job, const Seed &seed, QWidget *parent)
 {
     switch (field.type) {
     case FieldType::Text:
@@ -340,9 +344,10 @@ FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &r
     case FieldType::Choice:
     case FieldType::Person:
     case FieldType::Interface:
-    case FieldType::Tool: return new ChoiceEditor(field, reg, job, parent);
+    case FieldType::Tool:
+    case FieldType::Job: return new ChoiceEditor(field, reg, job, seed, parent);
     case FieldType::Quantity: return new QuantityEditor(field, parent);
-    case FieldType::Statements: return statements.empty() ? nullptr : new StatementsEditor(statements, parent);
+    case FieldType::Statements: return seed.statements.empty() ? nullptr : new StatementsEditor(seed.statements, parent);
     case FieldType::People: return new PeopleEditor(field, reg, parent);
     case FieldType::Digest:
     case FieldType::PublicKey: return nullptr;

@@ -7,6 +7,7 @@
 
 #include <optional>
 
+#include "app/desktop/deeds.hpp"
 #include "core/acts/act.hpp"
 #include "core/job/state.hpp"
 #include "core/register/register.hpp"
@@ -19,8 +20,8 @@ class FieldEditor : public QWidget {
 
 public:
     /// The editor for a field; nullptr for what no person types (digests, keys, records without columns).
-    /// `statements` are those that a field of that type lets tick.
-    static FieldEditor *make(const core::Field &field, const core::Register &reg, const core::JobState *job, const std::vector<QString> &statements, QWidget *parent);
+    /// The seed has the statements that a field of that type lets tick, and the jobs that one lets choose.
+    static FieldEditor *make(const core::Field &field, const core::Register &reg, const core::JobState *job, const Seed &seed, QWidget *parent);
 
     /// What was typed, or nothing while it is empty. Half-typed values come out as text, so that the form's rule names them.
     virtual std::optional<core::json::Value> value() const = 0;

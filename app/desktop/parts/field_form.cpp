@@ -84,8 +84,10 @@ void FieldForm::addShared(const Plan &plan, const core::Field &field, QFormLayou
 {
     const QString name(field.name);
     const auto expects = [&](const Seed &seed) { return isExpected(seed, name); };
+    if (!m_seeds.empty() && !m_seeds.front().asked.empty() && !isIn(m_seeds.front().asked, field.name))
+        return; // what it is filled with stands
     const bool isUsual = field.needed == core::Needed::Always || std::any_of(m_seeds.begin(), m_seeds.end(), expects);
-    FieldEditor *editor = FieldEditor::make(field, plan.reg, plan.job, m_seeds.empty() ? std::vector<QString>() : m_seeds.front().statements, this);
+    FieldEditor *editor = FieldEditor::make(field, plan.reg, plan.job, m_seeds.empty() ? Seed() : m_seeds.front(), this);
     if (!editor)
         return;
     if (!m_seeds.empty()) {
@@ -113,7 +115,7 @@ void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t 
 {
     const Seed &one = m_seeds[seed];
     const QString name(field.name);
-    FieldEditor *editor = FieldEditor::make(field, plan.reg, plan.job, one.statements, this);
+    FieldEditor *editor = FieldEditor::make(field, plan.reg, plan.job, one, this);
     if (!editor)
         return;
     if (!one.part.isEmpty() && one.body.contains(name)) { // the part itself, fixed: "fastener 3"

@@ -103,6 +103,7 @@ QString valueInWords(const core::Field &field, const core::json::Value &value, c
     case core::FieldType::Unit:
     case core::FieldType::Quantity:
     case core::FieldType::Interface:
+    case core::FieldType::Job:
     case core::FieldType::Texts:
     case core::FieldType::Statements:
     case core::FieldType::People:

@@ -77,7 +77,7 @@ void TstCases::isCaught()
     QFETCH(QString, report);
     QFETCH(QStringList, refused);
     const QString file = source() + u"/tests/cases/%1.jsonl"_s.arg(name);
-    const Said said = remateCli({u"enter"_s, m_folder.filePath(u"demo.remate"_s), file, u"--dry-run"_s, u"--json"_s});
+    const Said said = remateCli({u"enter"_s, m_folder.filePath(u"demo.remate"_s), u"--job"_s, u"WO-2207-14"_s, file, u"--dry-run"_s, u"--json"_s});
     QCOMPARE(said.exit, 1);
     QCOMPARE(refusedIn(said.json()), refused);
     // The manual tells it, with the report.

@@ -23,6 +23,7 @@ private slots:
     void answersInJson_data();
     void answersInJson();
     void errorsGoToStderr();
+    void linkedJobsAreShown();
     void whereUsedNamesEveryEntry();
     void holdPointsAreNamed();
     void looseEndsAreNamed();
@@ -85,22 +86,22 @@ void TstCommands::exits_data()
     QTest::addColumn<QString>("line");
     QTest::addColumn<int>("exit");
     QTest::addRow("jobs are listed") << u"jobs {open}"_s << 0;
-    QTest::addRow("nothing is loose") << u"loose-ends {closed}"_s << 0;
-    QTest::addRow("something is loose") << u"loose-ends {open}"_s << 1;
+    QTest::addRow("nothing is loose") << u"loose-ends {closed} --job WO-2207-14"_s << 0;
+    QTest::addRow("something is loose") << u"loose-ends {open} --job WO-2207-14"_s << 1;
     QTest::addRow("all is well") << u"verify {closed}"_s << 0;
     QTest::addRow("another root") << u"verify {closed} --root 0000000000000000000000000000000000000000000000000000000000000000"_s << 1;
-    QTest::addRow("an open job is not exported") << u"export {open} --to {folder}/no"_s << 1;
+    QTest::addRow("an open job is not exported") << u"export {open} --job WO-2207-14 --to {folder}/no"_s << 1;
     QTest::addRow("no command") << u""_s << 2;
     QTest::addRow("unknown command") << u"close-it {open}"_s << 2;
     QTest::addRow("no store named") << u"jobs"_s << 2;
     QTest::addRow("unknown job") << u"show {open} --job WO-9"_s << 2;
-    QTest::addRow("unknown interface") << u"show {open} --interface ZZ9"_s << 2;
+    QTest::addRow("unknown interface") << u"show {open} --job WO-2207-14 --interface ZZ9"_s << 2;
     QTest::addRow("no digest") << u"verify {closed} --root abc"_s << 2;
-    QTest::addRow("no paper") << u"export {closed} --to {folder}/no --paper a3"_s << 2;
+    QTest::addRow("no paper") << u"export {closed} --job WO-2207-14 --to {folder}/no --paper a3"_s << 2;
     QTest::addRow("no store there") << u"jobs {folder}/nothing.remate"_s << 3;
     QTest::addRow("something else") << u"jobs {folder}/text"_s << 3;
-    QTest::addRow("no list there") << u"list-import {open} {folder}/nothing.csv --by tanaka"_s << 3;
-    QTest::addRow("nowhere to write") << u"list-export {open} --to {folder}/no/such/folder/list.csv"_s << 3;
+    QTest::addRow("no list there") << u"list-import {open} --job WO-2207-14 {folder}/nothing.csv --by tanaka"_s << 3;
+    QTest::addRow("nowhere to write") << u"list-export {open} --job WO-2207-14 --to {folder}/no/such/folder/list.csv"_s << 3;
 }
 
 void TstCommands::exits()
@@ -117,16 +118,16 @@ void TstCommands::answersInJson_data()
     QTest::addColumn<QString>("line");
     QTest::addColumn<QString>("member");
     QTest::addRow("jobs") << u"jobs {open} --json"_s << u"jobs"_s;
-    QTest::addRow("show") << u"show {open} --json --entries"_s << u"entries"_s;
-    QTest::addRow("loose-ends") << u"loose-ends {open} --json"_s << u"loose_ends"_s;
-    QTest::addRow("holds") << u"holds {open} --json"_s << u"hold_points"_s;
-    QTest::addRow("holds, the standard set") << u"holds {open} --standard okafor --json"_s << u"drafts"_s;
+    QTest::addRow("show") << u"show {open} --job WO-2207-14 --json --entries"_s << u"entries"_s;
+    QTest::addRow("loose-ends") << u"loose-ends {open} --job WO-2207-14 --json"_s << u"loose_ends"_s;
+    QTest::addRow("holds") << u"holds {open} --job WO-2207-14 --json"_s << u"hold_points"_s;
+    QTest::addRow("holds, the standard set") << u"holds {open} --job WO-2207-14 --standard okafor --json"_s << u"drafts"_s;
     QTest::addRow("where-used") << u"where-used {closed} --tool TW-15 --kind torque.applied --json"_s << u"uses"_s;
     QTest::addRow("register") << u"register {open} --json"_s << u"tools"_s;
-    QTest::addRow("list-export") << u"list-export {open} --json"_s << u"csv"_s;
-    QTest::addRow("list-import") << u"list-import {open} {folder}/faulty.csv --by tanaka --dry-run --json"_s << u"faults"_s;
+    QTest::addRow("list-export") << u"list-export {open} --job WO-2207-14 --json"_s << u"csv"_s;
+    QTest::addRow("list-import") << u"list-import {open} --job WO-2207-14 {folder}/faulty.csv --by tanaka --dry-run --json"_s << u"faults"_s;
     QTest::addRow("verify") << u"verify {open} --json"_s << u"good"_s;
-    QTest::addRow("export") << u"export {closed} --to {folder}/json --json"_s << u"record"_s;
+    QTest::addRow("export") << u"export {closed} --job WO-2207-14 --to {folder}/json --json"_s << u"record"_s;
     QTest::addRow("backup") << u"backup {open} {folder}/json.remate --json"_s << u"entries"_s;
 }
 
@@ -137,6 +138,25 @@ void TstCommands::answersInJson()
     const Said said = remateCli(words(line));
     QVERIFY2(said.json().contains(member), (said.out + said.err).constData());
     QCOMPARE(said.out.count('\n'), 1);
+}
+
+/// The demo's change is linked with the build-up of the engine, which waits for an inspection when the story pauses.
+void TstCommands::linkedJobsAreShown()
+{
+    const Said text = remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s});
+    QVERIFY2(text.out.contains("WO-2207-15") && text.out.contains("1 loose ends"), text.out.constData());
+    const core::json::Object change = remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--json"_s}).json();
+    const core::json::Object other = *change.find(u"linked"_s)->array()->front().object();
+    QCOMPARE(other.text(u"work_order"), u"WO-2207-15"_s);
+    QVERIFY(other.isTrue(u"names_this_job") && other.isTrue(u"seen") && !other.isTrue(u"closed"));
+    QCOMPARE(other.integer(u"loose_ends"), 1);
+    const Said shop = remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-15"_s});
+    QVERIFY2(shop.out.contains("Sent to WO-2207-14 (Engine change, right nacelle)"), shop.out.constData());
+    const Said loose = remateCli({u"loose-ends"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-15"_s});
+    QVERIFY2(loose.out.contains("WO-2207-14"), loose.out.constData());
+    // Several jobs in a store: which is meant is said, not guessed.
+    const Said unnamed = remateCli({u"show"_s, at(u"open.remate"_s)});
+    QVERIFY2(unnamed.exit == 2 && unnamed.err.contains("WO-2207-15"), unnamed.err.constData());
 }
 
 void TstCommands::errorsGoToStderr()
@@ -170,24 +190,24 @@ void TstCommands::whereUsedNamesEveryEntry()
 /// Every hold point with what it asks for; those of a closed job are all passed.
 void TstCommands::holdPointsAreNamed()
 {
-    const Said open = remateCli({u"holds"_s, at(u"open.remate"_s)});
+    const Said open = remateCli({u"holds"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s});
     QCOMPARE(open.exit, 1);
     for (const char *part : {"free  passed", "power  waits", "! Every interface (except access panel) is restored, all but the leak check.", "? Everybody is clear, told, and accounted for."})
         QVERIFY2(open.out.contains(part), (QByteArray(part) + open.out).constData());
-    const Said closed = remateCli({u"holds"_s, at(u"closed.remate"_s)});
+    const Said closed = remateCli({u"holds"_s, at(u"closed.remate"_s), u"--job"_s, u"WO-2207-14"_s});
     QVERIFY2(closed.exit == 0, closed.out.constData());
 }
 
 void TstCommands::looseEndsAreNamed()
 {
-    const Said said = remateCli({u"loose-ends"_s, at(u"open.remate"_s)});
+    const Said said = remateCli({u"loose-ends"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s});
     for (const char *part : {"BD2", "loose.disconnected", "loose.inspection", "loose.finding", "Cleared by:"})
         QVERIFY2(said.out.contains(part), part);
 }
 
 void TstCommands::showsOneInterface()
 {
-    const core::json::Object json = remateCli({u"show"_s, at(u"open.remate"_s), u"--interface"_s, u"BD2"_s, u"--json"_s}).json();
+    const core::json::Object json = remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--interface"_s, u"BD2"_s, u"--json"_s}).json();
     const core::json::Value *interfaces = json.find(u"interfaces");
     const core::json::Value *entries = json.find(u"entries");
     QVERIFY(interfaces && entries);
@@ -198,35 +218,35 @@ void TstCommands::showsOneInterface()
 
 void TstCommands::listComesBack()
 {
-    QCOMPARE(remateCli({u"list-export"_s, at(u"open.remate"_s), u"--to"_s, at(u"list.csv"_s)}).exit, 0);
+    QCOMPARE(remateCli({u"list-export"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--to"_s, at(u"list.csv"_s)}).exit, 0);
     QFile file(at(u"list.csv"_s));
     QVERIFY(file.open(QIODevice::ReadOnly));
-    const Said said = remateCli({u"list-export"_s, at(u"open.remate"_s)});
+    const Said said = remateCli({u"list-export"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s});
     QCOMPARE(said.out.trimmed(), file.readAll().trimmed());
     QVERIFY(said.out.contains("AP1"));
     QVERIFY(!said.out.contains("on no list"));
-    QVERIFY(remateCli({u"list-export"_s, at(u"open.remate"_s), u"--lessons"_s}).out.contains(": undone, and on no list."));
+    QVERIFY(remateCli({u"list-export"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--lessons"_s}).out.contains(": undone, and on no list."));
 }
 
 void TstCommands::faultyListIsNotTaken()
 {
-    const Said said = remateCli({u"list-import"_s, at(u"open.remate"_s), at(u"faulty.csv"_s), u"--by"_s, u"tanaka"_s});
+    const Said said = remateCli({u"list-import"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, at(u"faulty.csv"_s), u"--by"_s, u"tanaka"_s});
     QCOMPARE(said.exit, 1);
     // All faults at once, each with file, row and column.
     for (const char *part : {"faulty.csv:3:3: ", "faulty.csv:3:4: ", "faulty.csv:4:1: ", "faulty.csv:4:2: "})
         QVERIFY2(said.err.contains(part), said.err.constData());
-    QVERIFY(!remateCli({u"list-export"_s, at(u"open.remate"_s)}).out.contains("Q1"));
+    QVERIFY(!remateCli({u"list-export"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s}).out.contains("Q1"));
 }
 
 void TstCommands::exportsTheRecord()
 {
-    const Said said = remateCli({u"export"_s, at(u"closed.remate"_s), u"--to"_s, at(u"record"_s), u"--paper"_s, u"letter"_s});
+    const Said said = remateCli({u"export"_s, at(u"closed.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--to"_s, at(u"record"_s), u"--paper"_s, u"letter"_s});
     QVERIFY2(said.exit == 0, said.err.constData());
     QFile pdf(at(u"record/record.pdf"_s));
     QVERIFY(pdf.open(QIODevice::ReadOnly));
     QVERIFY(pdf.read(5) == "%PDF-");
     QVERIFY(QFile::exists(at(u"record/interfaces.csv"_s)));
-    QCOMPARE(remateCli({u"export"_s, at(u"open.remate"_s), u"--to"_s, at(u"draft"_s), u"--draft"_s}).exit, 0);
+    QCOMPARE(remateCli({u"export"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--to"_s, at(u"draft"_s), u"--draft"_s}).exit, 0);
 }
 
 void TstCommands::backsUp()

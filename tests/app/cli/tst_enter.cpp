@@ -54,6 +54,7 @@ private slots:
     void nothingIsEnteredFromABadFile();
     void stopsAtAWrongPin();
     void refusedLineAsksForNoPin();
+    void handsAnItemOn();
     void readsAFile();
 
 private:
@@ -61,11 +62,11 @@ private:
     QString pins() const { return pinsOf(m_folder.filePath(u"demo.remate"_s)); }
     Said enter(const QByteArray &drafts, const QStringList &options = {})
     {
-        return remateCli(QStringList{u"enter"_s, store(), u"--pins"_s, pins(), u"--json"_s} + options, drafts);
+        return remateCli(QStringList{u"enter"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--pins"_s, pins(), u"--json"_s} + options, drafts);
     }
     qint64 entries() const
     {
-        const core::json::Object json = remateCli({u"show"_s, store(), u"--entries"_s, u"--json"_s}).json();
+        const core::json::Object json = remateCli({u"show"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--entries"_s, u"--json"_s}).json();
         const core::json::Value *list = json.find(u"entries");
         return list ? static_cast<qint64>(list->array()->size()) : -1;
     }
@@ -127,11 +128,11 @@ void TstEnter::laterLinesSeeEarlierOnes()
 
 void TstEnter::dryRunSignsNothing()
 {
-    const Said said = remateCli({u"enter"_s, store(), u"--dry-run"_s, u"--json"_s}, lines({goodTorque, goodTorque, inspection}));
+    const Said said = remateCli({u"enter"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--dry-run"_s, u"--json"_s}, lines({goodTorque, goodTorque, inspection}));
     QCOMPARE(said.exit, 1);
     QCOMPARE(rulesIn(said.json()), QStringList{u"2 torque.fastener-once"_s});
     QCOMPARE(entries(), m_before);
-    const Said good = remateCli({u"enter"_s, store(), u"--dry-run"_s}, lines({goodTorque, inspection}));
+    const Said good = remateCli({u"enter"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--dry-run"_s}, lines({goodTorque, inspection}));
     QCOMPARE(good.exit, 0);
     // What a reading works out to is shown before anybody signs.
     QVERIFY2(good.out.contains("Torque asked for: 3 to 4 N·m") && good.out.contains("3.5 N·m is accepted."), good.out.constData());
@@ -149,7 +150,7 @@ void TstEnter::stopsAtAWrongPin()
 {
     const QString wrong = m_folder.filePath(u"wrong.pins"_s);
     QVERIFY(writeFile(wrong, "# nobody's PIN\nnovak 000000\ndufour 190635\n"));
-    const Said said = remateCli({u"enter"_s, store(), u"--pins"_s, wrong, u"--json"_s}, lines({goodTorque, closure}));
+    const Said said = remateCli({u"enter"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--pins"_s, wrong, u"--json"_s}, lines({goodTorque, closure}));
     QCOMPARE(said.exit, 1);
     const core::json::Object json = said.json();
     QVERIFY2(json.find(u"error"), said.out.constData());
@@ -158,11 +159,47 @@ void TstEnter::stopsAtAWrongPin()
     QCOMPARE(entries(), m_before);
 }
 
+/// W05 is off when the story pauses: it goes to the shop, is taken on there as it is, and the wing's tag comes back.
+void TstEnter::handsAnItemOn()
+{
+    const auto ledgerOf = [this](const QString &job) { return remateCli({u"show"_s, store(), u"--job"_s, job, u"--json"_s}).json().find(u"job"_s)->object()->text(u"ledger"); };
+    const QString wing = ledgerOf(u"WO-2207-14"_s);
+    const QString shop = ledgerOf(u"WO-2207-15"_s);
+    const auto rulesOf = [this](const QString &job, const QByteArray &draft) {
+        const Said said = remateCli({u"enter"_s, store(), u"--job"_s, job, u"--pins"_s, pins(), u"--json"_s}, draft);
+        return said.exit == 0 ? QStringList() : rulesIn(said.json()) + QStringList{QString::fromUtf8(said.err)};
+    };
+    QCOMPARE(rulesOf(wing, R"({"author":"okafor","kind":"job.linked","body":{"ledger":")" + wing.toUtf8() + R"(","work_order":"WO-2207-14"}})").value(0), u"1 crew.lead"_s); // handed over
+    QCOMPARE(rulesOf(wing, R"({"author":"tanaka","kind":"job.linked","body":{"ledger":")" + shop.toUtf8() + R"(","work_order":"WO-2207-15"}})").value(0), u"1 link.once"_s);
+    QCOMPARE(rulesOf(wing, R"({"author":"tanaka","kind":"interface.sent","subject":"W05","body":{"to":")" + shop.toUtf8() + R"("}})"), QStringList());
+    const core::json::Object shown = remateCli({u"show"_s, store(), u"--job"_s, wing, u"--interface"_s, u"W05"_s, u"--json"_s}).json();
+    const QString tag = shown.find(u"interfaces"_s)->array()->front().object()->text(u"tag");
+    core::json::Object listing;
+    for (const core::json::Value &one : *shown.find(u"entries"_s)->array()) {
+        if (one.object()->text(u"kind") == u"interface.listed")
+            listing = *one.object()->find(u"body"_s)->object();
+    }
+    listing.set(u"zone"_s, u"Stand"_s);
+    listing.set(u"from"_s, wing);
+    listing.set(u"comes"_s, u"disconnected"_s);
+    listing.set(u"tag"_s, tag);
+    listing.set(u"tag_instead"_s, u"S-77"_s);
+    listing.set(u"as_found"_s, u"sound"_s);
+    core::json::Object draft{{u"author"_s, u"brandt"_s}, {u"kind"_s, u"interface.taken_on"_s}, {u"subject"_s, u"W05"_s}, {u"body"_s, listing}};
+    const QStringList without = rulesOf(shop, core::json::canonical(draft));
+    // What came off, the entry of the wing tells; here every blank has to be said.
+    QCOMPARE(without.value(0), u"1 taken-on.same"_s);
+    listing.set(u"blanks_fitted"_s, 2);
+    draft.set(u"body"_s, listing);
+    QCOMPARE(rulesOf(shop, core::json::canonical(draft)), QStringList());
+    QCOMPARE(remateCli({u"verify"_s, store()}).exit, 0);
+}
+
 void TstEnter::refusedLineAsksForNoPin()
 {
     const QString none = m_folder.filePath(u"none.pins"_s);
     QVERIFY(writeFile(none, "\n"));
-    const Said said = remateCli({u"enter"_s, store(), u"--pins"_s, none, u"--json"_s}, tooMuch);
+    const Said said = remateCli({u"enter"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--pins"_s, none, u"--json"_s}, tooMuch);
     QCOMPARE(said.exit, 1);
     QCOMPARE(rulesIn(said.json()), QStringList{u"1 torque.band"_s});
 }

@@ -224,7 +224,7 @@ void TstVerify::sinceLast()
 void TstVerify::damagedJobIsShownUpToTheDamage()
 {
     QCOMPARE(tamper(store(), u"UPDATE entries SET hash = randomblob(32) WHERE seq = 20"_s + ofTheJob), QString());
-    const Said shown = remateCli({u"show"_s, store(), u"--entries"_s, u"--json"_s});
+    const Said shown = remateCli({u"show"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--entries"_s, u"--json"_s});
     QCOMPARE(shown.exit, 3);
     const core::json::Object told = shown.json();
     const core::json::Value *entries = told.find(u"entries");
@@ -232,7 +232,7 @@ void TstVerify::damagedJobIsShownUpToTheDamage()
     QCOMPARE(entries->array()->size(), 19u);
     QVERIFY2(shown.err.contains("Entry 20 "), shown.err.constData());
     // What is half there must not pass for all of it.
-    const Said refused = remateCli({u"loose-ends"_s, store()});
+    const Said refused = remateCli({u"loose-ends"_s, store(), u"--job"_s, u"WO-2207-14"_s});
     QCOMPARE(refused.exit, 3);
     QVERIFY2(refused.err.contains("Entry 20 "), refused.err.constData());
 }

@@ -9,9 +9,10 @@
 #include "app/demo/scenario.hpp"
 #include "app/session/session.hpp"
 #include "core/acts/act.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
-#include "core/ledger/verify.hpp"
+#include "app/session/verify_store.hpp"
 #include "resources/resources.hpp"
 
 namespace {
@@ -26,6 +27,7 @@ struct Told {
     std::unique_ptr<db::Store> store;
     std::optional<demo::Played> played;
     std::unique_ptr<session::Session> session;
+    std::unique_ptr<session::Session> shop;
     QString trouble;
 
     explicit Told(demo::Until until)
@@ -49,31 +51,23 @@ struct Told {
             trouble = read.error().message;
         else if (const auto opened = session->openJob(played->job); !opened)
             trouble = opened.error().message;
+        shop = std::make_unique<session::Session>(*store, [dayAfter] { return *dayAfter; }, core::leastCost);
+        if (const auto read = shop->refresh(); !read)
+            trouble = read.error().message;
+        else if (const auto opened = shop->openJob(played->shop); !opened)
+            trouble = opened.error().message;
     }
     const core::JobState &job() const { return *session->state(); }
 };
 
-QStringList faultsOf(db::Store &store, const demo::Played &played)
+QStringList faultsOf(db::Store &store)
 {
+    const auto report = session::verifyStore(store, {});
+    if (!report)
+        return {report.error().message};
     QStringList faults;
-    core::RegisterVerifier reg(played.reg);
-    core::JobVerifier job(played.job, reg);
-    const auto regRows = store.read(played.reg);
-    const auto jobRows = store.read(played.job);
-    if (!regRows || !jobRows)
-        return {u"unreadable"_s};
-    for (const db::StoredEntry &row : *regRows)
-        reg.take(core::FoundEntry{row.seq, row.bytes, row.hash, row.signature});
-    for (const db::StoredEntry &row : *jobRows)
-        job.take(core::FoundEntry{row.seq, row.bytes, row.hash, row.signature});
-    for (const auto *list : {&reg.faults(), &job.faults()}) {
-        for (const core::Fault &fault : *list)
-            faults << u"%1 %2 %3"_s.arg(fault.seq).arg(fault.rule, fault.sentence);
-    }
-    for (const core::Digest &digest : job.attachments()) {
-        if (!store.attachments().get(digest))
-            faults << digest.hex();
-    }
+    for (const core::Fault &fault : report->faults)
+        faults << u"%1 %2 %3"_s.arg(fault.seq).arg(fault.rule, fault.sentence);
     return faults;
 }
 
@@ -104,6 +98,7 @@ private slots:
     void tellsEverything();
     void looksLikeADay();
     void stopsInTheMiddle();
+    void theShopWorksAlong();
     void listHasEveryKind();
     void threadsAgreeWithPublishedTables();
     void goesIntoAnEmptyStoreOnly();
@@ -135,14 +130,15 @@ void TstScenario::closes()
 void TstScenario::holdsTogether()
 {
     QCOMPARE(closed().trouble, QString());
-    QCOMPARE(faultsOf(*closed().store, *closed().played), QStringList());
+    QCOMPARE(faultsOf(*closed().store), QStringList());
 }
 
 /// Every sort of act that a job knows happens in the story, so that nothing is shown for the first time to a user.
 void TstScenario::tellsEverything()
 {
     QCOMPARE(closed().trouble, QString());
-    const std::set<QString> said = kindsSaid(*closed().session);
+    std::set<QString> said = kindsSaid(*closed().session);
+    said.merge(kindsSaid(*closed().shop));
     for (const core::Act &act : core::acts()) {
         // A change that is carried through is not given up, and nobody inspects their own work again where two inspectors are there.
         if (act.ledger == core::LedgerSort::Job && act.kind != "job.reversed"_L1 && act.kind != "inspection.repeated"_L1)
@@ -154,7 +150,7 @@ void TstScenario::tellsEverything()
     QCOMPARE(job.findings.size(), 4u);
     QCOMPARE(job.handovers.size(), 2u); // the first was refused
     QCOMPARE(closed().session->reg().tools.size(), 6u);
-    QCOMPARE(closed().session->reg().people.size(), 11u);
+    QCOMPARE(closed().session->reg().people.size(), 13u);
 }
 
 void TstScenario::looksLikeADay()
@@ -178,9 +174,35 @@ void TstScenario::stopsInTheMiddle()
     QVERIFY(!told.job().closed);
     const core::LooseEnds ends = core::looseEnds(told.job(), told.session->reg());
     const std::set<QString> expected = {u"loose.untouched"_s, u"loose.disconnected"_s, u"loose.torque"_s, u"loose.bonding"_s, u"loose.safetying"_s, u"loose.inspection"_s, u"loose.finding"_s, u"loose.leak"_s,
-                                        u"loose.temporary"_s, u"loose.hold"_s, u"loose.tags"_s, u"loose.tool"_s, u"loose.details"_s, u"loose.condition"_s, u"loose.stopped"_s};
+                                        u"loose.temporary"_s, u"loose.hold"_s, u"loose.tags"_s, u"loose.tool"_s, u"loose.details"_s, u"loose.condition"_s, u"loose.stopped"_s, u"loose.linked"_s};
     QCOMPARE(rulesOf(ends), expected);
-    QCOMPARE(faultsOf(*told.store, *told.played), QStringList());
+    QCOMPARE(faultsOf(*told.store), QStringList());
+}
+
+/// The build-up of the incoming engine is a job of its own, linked with the change.
+void TstScenario::theShopWorksAlong()
+{
+    const Told told(demo::Until::SecondShift);
+    QCOMPARE(told.trouble, QString());
+    // Its outlet was left open for the hoist, and hangs on the wing under a tag of the wing's.
+    const core::InterfaceState &sent = *told.shop->state()->item(*core::InterfaceId::parse(u"Q3"));
+    const core::InterfaceState &taken = *told.job().item(*core::InterfaceId::parse(u"Q3"));
+    QVERIFY(core::isElsewhere(sent));
+    QCOMPARE(core::whereTakenOn(*told.shop->state(), sent)->item->listed.id, taken.listed.id);
+    QVERIFY(taken.removal->tag != sent.removal->tag);
+    // Who worked on it in the shop cannot inspect it on the wing; who did not, can.
+    const auto refusedOnTheWing = [](const Told &at, const QString &who) {
+        QStringList rules;
+        for (const core::Refusal &refusal : at.session->ask({*core::PersonId::parse(who), core::Instant::fromMilliseconds(0), u"inspection.accepted"_s, u"Q3"_s, {}}))
+            rules << refusal.rule;
+        return rules;
+    };
+    QVERIFY(refusedOnTheWing(told, u"ferreira"_s).contains(u"independence.own-work"_s));
+    QVERIFY(!refusedOnTheWing(told, u"dufour"_s).contains(u"independence.own-work"_s));
+    // Both close, the shop first, and neither before the other was ready.
+    QCOMPARE(closed().trouble, QString());
+    QVERIFY(closed().shop->state()->closed);
+    QVERIFY(closed().shop->state()->closed->at < closed().job().closed->at);
 }
 
 void TstScenario::listHasEveryKind()

@@ -46,6 +46,8 @@ Row itemRow(const core::json::Object &open, const core::InterfaceState &item, co
         missing << Words::tr("details to follow");
     if (item.toLookUp)
         missing << Words::tr("row to look up");
+    if (item.sent)
+        missing << Words::tr("sent to a linked job, not taken on there yet");
     const core::Mark mark = core::lastWorkOn(item).value_or(item.listedBy);
     return {item.listed.id.text(), {item.listed.id.text(), item.listed.name, item.listed.zone, core::stageWord(core::stageOf(item)), missing.join(QStringLiteral(", ")), markInWords(mark, reg)}, false, item.stillAttached.has_value()};
 }

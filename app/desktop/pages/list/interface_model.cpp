@@ -124,7 +124,7 @@ int InterfaceModel::columnCount(const QModelIndex &parent) const { return parent
 QString InterfaceModel::textOf(const core::InterfaceState &item, int column) const
 {
     switch (column) {
-    case Stage: return core::stageWord(core::stageOf(item));
+    case Stage: return item.sent ? tr("Sent on") : core::stageWord(core::stageOf(item));
     case Id: return item.listed.id.text();
     case Name: return item.listed.critical ? tr("%1 · critical").arg(item.listed.name) : item.listed.name;
     case Kind: return m_kinds.nameOf(item.listed.kind);

@@ -14,6 +14,7 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/job/hardware_of.hpp"
+#include "core/job/linked.hpp"
 
 namespace desktop {
 
@@ -135,7 +136,10 @@ void PartsAndToolsPage::showTags()
     const core::JobState &job = feed().state() ? *feed().state() : none;
     for (const core::TagBlock &block : job.tags.blocks) {
         const auto isOf = [&](const QString &tag) { return core::blockOf(job.tags, tag) == &block; };
-        const auto hung = std::count_if(job.items.begin(), job.items.end(), [&](const core::InterfaceState &item) { return item.removal && !item.restoration && isOf(item.removal->tag); });
+        const auto hung = std::count_if(job.items.begin(), job.items.end(), [&](const core::InterfaceState &one) {
+            const core::InterfaceState &item = core::asItIsNow(job, one);
+            return item.removal && !item.restoration && isOf(item.removal->tag) && (!one.sent || (one.removal && one.removal->tag == item.removal->tag));
+        });
         QStringList lost;
         for (const core::LostTag &one : job.tags.lost) {
             if (isOf(one.tag))

@@ -17,6 +17,7 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 
 namespace desktop {
@@ -32,7 +33,7 @@ std::vector<const core::InterfaceState *> offItems(const core::JobState &job)
 {
     std::vector<const core::InterfaceState *> items;
     for (const core::InterfaceState &item : job.items) {
-        if (core::stageOf(item) == core::Stage::Disconnected)
+        if (core::stageOf(item) == core::Stage::Disconnected && !core::isElsewhere(item))
             items.push_back(&item);
     }
     std::stable_sort(items.begin(), items.end(), [](const auto *a, const auto *b) { return a->listed.zone < b->listed.zone; });
