@@ -46,7 +46,7 @@ bool takeOn(JobState &job, const Statement &said)
     item.takenOn = TakenOn{*from, markOf(said)};
     const bool isOff = said.body.text(u"comes") == comesOff;
     if (isOff)
-        item.removal = Removal{markOf(said), said.body.text(u"as_found"), tagOnIt(said.body), said.body.integer(u"blanks_fitted").value_or(0), false, hardwareRemovedIn(said.body)};
+        item.removal = Removal{markOf(said), said.body.text(u"as_found"), tagOnIt(said.body), said.body.integer(u"blanks_fitted").value_or(0), false, hardwareRemovedIn(said.body), said.body.integer(u"unit_blanks_fitted").value_or(0), {}};
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
     job.items.push_back(std::move(item));
     if (isOff && !tagOnIt(said.body).isEmpty())
@@ -65,7 +65,8 @@ std::vector<Field> takenOnFields()
         fields.push_back(std::move(one));
     fields.push_back(field("tag"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Tag that it comes with")));
     fields.push_back(field("tag_instead"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Tag of this job, hung instead")));
-    fields.push_back(field("blanks_fitted"_L1, FieldType::Integer, known, QT_TRANSLATE_NOOP("Field", "Blanks fitted")));
+    fields.push_back(blanksFittedField(known));
+    fields.push_back(unitBlanksFittedField());
     fields.push_back(asFoundField(known));
     fields.push_back(hardwareRemovedField());
     fields.push_back(field("remarks"_L1, FieldType::Text, known, QT_TRANSLATE_NOOP("Field", "Remarks")));

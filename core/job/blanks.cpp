@@ -3,6 +3,7 @@
 
 #include "core/job/blanks.hpp"
 
+#include "core/job/linked.hpp"
 #include "core/job/state.hpp"
 
 namespace core {
@@ -46,8 +47,10 @@ qint64 blanksToComeOut(const JobState &job, const InterfaceState &item, End end)
 qint64 blanksOnTheUnit(const JobState &job)
 {
     qint64 fitted = 0;
-    for (const InterfaceState &item : job.items)
+    for (const InterfaceState &one : job.items) {
+        const InterfaceState &item = asItIsNow(job, one);
         fitted += isOff(item) ? blanksThere(*item.removal, End::Unit) : 0;
+    }
     return fitted;
 }
 

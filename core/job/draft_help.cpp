@@ -109,7 +109,9 @@ json::Object takenOnAs(const JobState &job, const JobState &from, const Interfac
         body.set(QStringLiteral("tag"), item.removal->tag);
     if (!item.removal->asFound.isEmpty())
         body.set(QStringLiteral("as_found"), item.removal->asFound);
-    body.set(QStringLiteral("blanks_fitted"), item.removal->blanksFitted);
+    body.set(QStringLiteral("blanks_fitted"), blanksToComeOut(from, item, End::Aircraft));
+    if (const qint64 onTheUnit = blanksToComeOut(from, item, End::Unit); onTheUnit > 0)
+        body.set(QStringLiteral("unit_blanks_fitted"), onTheUnit);
     json::Array hardware;
     for (const HardwareRemoved &one : item.removal->hardware)
         hardware.emplace_back(json::Object{{QStringLiteral("part"), one.part}, {QStringLiteral("quantity"), one.quantity}});

@@ -108,7 +108,7 @@ void RegisterVerifier::take(const ReadEntry &entry)
     }
     checkPlace(report, *said, found, hash, m_ledger, m_register.head);
     checkMeaning(report, *said);
-    report.unless(!said->reg, "ledger.pin", tr("The register's own entries pin nothing."));
+    report.unless(!said->reg && said->linked.empty(), "ledger.pin", tr("The register's own entries pin nothing."));
     const Person *author = m_register.person(said->author);
     const auto foundersKey = PublicKey::parse(said->body.text(u"public_key"));
     const bool founds = !m_register.root && said->kind == u"register.founded";

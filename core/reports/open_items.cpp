@@ -63,6 +63,8 @@ QString interfaceInWords(const json::Object &item)
         text += u", "_s + condition;
     if (const QString stopped = item.text(u"stopped"); !stopped.isEmpty())
         text = inWords(QT_TRANSLATE_NOOP("Report", "%1, stopped: %2")).arg(text, stopped);
+    if (item.contains(u"sent"))
+        text = inWords(QT_TRANSLATE_NOOP("Report", "%1, sent to a linked job and not taken on there")).arg(text);
     if (item.contains(u"details"))
         text = inWords(QT_TRANSLATE_NOOP("Report", "%1, details to follow")).arg(text);
     if (item.contains(u"revision"))

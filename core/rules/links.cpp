@@ -53,7 +53,7 @@ Source sourceOf(const Case &c)
 bool isSentHere(const Case &c, const Source &source) { return source.item && source.item->sent && c.job.ledger && source.item->sent->to == *c.job.ledger; }
 
 /// What differs between the item as it is said to come and as the other job has it; empty when it is the same.
-QString differenceOf(const Case &c, const InterfaceState &there)
+QString differenceOf(const Case &c, const JobState &from, const InterfaceState &there)
 {
     Listing told = listingIn(there.listed.id, c.draft.body);
     told.zone = there.listed.zone;
@@ -65,9 +65,10 @@ QString differenceOf(const Case &c, const InterfaceState &there)
         return inWords(QT_TRANSLATE_NOOP("Rule", "whether it is off"));
     const Removal none{there.listedBy, {}, {}, 0};
     const Removal &removal = there.removal ? *there.removal : none;
+    const auto fitted = [&](End end) { return there.removal ? blanksToComeOut(from, there, end) : 0; };
     if (body.text(u"tag") != removal.tag)
         return inWords(QT_TRANSLATE_NOOP("Rule", "its tag"));
-    if (body.integer(u"blanks_fitted").value_or(0) != removal.blanksFitted)
+    if (body.integer(u"blanks_fitted").value_or(0) != fitted(End::Aircraft) || body.integer(u"unit_blanks_fitted").value_or(0) != fitted(End::Unit))
         return inWords(QT_TRANSLATE_NOOP("Rule", "its blanks"));
     if (body.text(u"as_found") != removal.asFound)
         return inWords(QT_TRANSLATE_NOOP("Rule", "how it was found"));
@@ -141,10 +142,15 @@ std::optional<Refusal> itemIsHere(const Case &c)
     const Act *act = findAct(c.draft.kind);
     if (c.item && isElsewhere(*c.item) && act->subject == SubjectSort::Interface)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is not in this job any more. %2")).arg(c.itemName(), whereInWords(c.job, *c.item)), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of that job")));
-    for (const InterfaceId &id : interfacesIn(c.draft.body, u"reopens")) {
+    std::vector<InterfaceId> others = interfacesIn(c.draft.body, u"reopens");
+    if (c.draft.kind == u"job.revised")
+        others = interfacesIn(c.draft.body, u"interfaces");
+    if (const auto other = c.draft.kind == u"tag.exchanged" ? InterfaceId::parse(c.text(u"other")) : std::nullopt)
+        others.push_back(*other);
+    for (const InterfaceId &id : others) {
         const InterfaceState *item = c.job.item(id);
         if (item && isElsewhere(*item))
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is not worked on again in this job. %2")).arg(id.text() + u" ("_s + item->listed.name + u')', whereInWords(c.job, *item)), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of that job")));
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is not in this job any more. %2")).arg(id.text() + u" ("_s + item->listed.name + u')', whereInWords(c.job, *item)), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of that job")));
     }
     return std::nullopt;
 }
@@ -164,6 +170,10 @@ std::optional<Refusal> itemCanGo(const Case &c)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was found still attached: %2 Free it before it goes.")).arg(c.itemName(), item.stillAttached->what), technician());
     if (item.stopped)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Somebody stopped in the middle of %1: %2 Finish that before it goes.")).arg(c.itemName(), item.stopped->word), technician());
+    if (item.toLookUp)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The maintenance data of %1 was revised (entry %2), and nobody has looked up yet what it asks for now. Do that before it goes.")).arg(c.itemName()).arg(item.toLookUp->seq), lead());
+    if (item.removal && !item.removal->blanksMissing.empty())
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A blank of %1 is missing and may be inside. It stays with those who look for it.")).arg(c.itemName()), technician());
     if (!item.conditions.empty())
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1: %2. The other job would not see that; settle it before it goes.")).arg(c.itemName(), inWordsOf(item.conditions.front())), technician());
     return std::nullopt;
@@ -214,7 +224,7 @@ std::optional<Refusal> itemWasSentHere(const Case &c)
 std::optional<Refusal> isTakenOnAsItIs(const Case &c)
 {
     const Source source = sourceOf(c);
-    const QString difference = isSentHere(c, source) ? differenceOf(c, *source.item) : QString();
+    const QString difference = isSentHere(c, source) ? differenceOf(c, *source.job, *source.item) : QString();
     if (difference.isEmpty())
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is not as %2 has it: %3. If the record there is wrong, they take it back and put that right.")).arg(c.draft.subject.value_or(QString()), jobInWords(*source.job), difference), otherLead(c, *source.job));

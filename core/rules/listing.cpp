@@ -83,6 +83,10 @@ std::optional<Refusal> accessIsListed(const Case &c)
     // Only what is listed already may be named, so that no two interfaces can wait for each other.
     for (const QString &text : c.draft.body.texts(u"access")) {
         const auto id = InterfaceId::parse(text);
+        // What came from a linked job may have something in front of it there.
+        const bool isNamedAlready = id && c.item && c.item->takenOn && std::find(c.item->listed.access.begin(), c.item->listed.access.end(), *id) != c.item->listed.access.end();
+        if (isNamedAlready)
+            continue;
         if (!id || !c.job.item(*id))
             return listingRefusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" must be off before this one, and the list does not have it yet. List it first.")).arg(text));
     }

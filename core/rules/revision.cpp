@@ -5,6 +5,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/acts/listing.hpp"
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -19,7 +20,7 @@ QString inspector() { return inWords(QT_TRANSLATE_NOOP("Rule", "an authorised in
 bool mayInspectIt(const Case &c)
 {
     const Need need{.authority = Authority::Inspect, .kind = c.item->listed.kind, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
-    return authorisationFor(c.reg, c.draft.author, need) && !c.item->actors.contains(c.draft.author);
+    return authorisationFor(c.reg, c.draft.author, need) && !hadAHand(c.job, *c.item, c.draft.author);
 }
 
 } // namespace

@@ -153,9 +153,10 @@ std::optional<Refusal> otherTagHangs(const Case &c)
         return std::nullopt;
     if (!other || other == c.item || !carriesTag(*other))
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no other interface that is open with a tag on it.")).arg(id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "whoever exchanges the tags")));
-    if (!other->actors.contains(c.draft.author))
+    const auto hand = handOf(c.job, *other, c.draft.author);
+    if (!hand)
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2; the tags are exchanged by somebody who had none in either.")).arg(c.authorName(), id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2; the tags are exchanged by somebody who had none in either.")).arg(c.authorName(), itemInWords(*hand)), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
 }
 
 std::optional<Refusal> struckBlockIsUnused(const Case &c)

@@ -78,6 +78,9 @@ private slots:
         row("sent once it is free", linked + u"Ana disconnects C1; Cho finds-attached C1; Ana frees C1"_s, "Ana sends C1", "");
         row("sent in the middle of the work", linked + u"Ana disconnects C1; Ana stops C1"_s, "Ana sends C1", "send.state");
         row("sent with a condition that stands", linked + u"Ana disconnects C1; Ana states C1 condition=damaged"_s, "Ana sends C1", "send.state");
+        row("sent while a blank of it is missing", linked + u"Ana disconnects C1 blanks_fitted=2; Ana misses-blank C1"_s, "Ana sends C1", "send.state");
+        row("sent while its data is to be looked up", linked + u"Ana disconnects C1; Ana revises revision=13 interfaces=C1"_s, "Ana sends C1", "send.state");
+        row("sent once it was", linked + u"Ana disconnects C1; Ana revises revision=13 interfaces=C1; Ana relists C1"_s, "Ana sends C1", "");
         row("sent, one of twins", linked, "Ana sends F1", "send.tied");
         row("sent, another depends on it", linked + u"Ana lists Z1 depends_on=C1"_s, "Ana sends C1", "send.tied");
         row("sent, it depends on another", linked + u"Ana lists Z1 depends_on=C1"_s, "Ana sends Z1", "send.tied");
@@ -90,6 +93,9 @@ private slots:
         row("a finding on what was sent", sent, "Ana raises F9 interface=C1", "");
         row("worked on after the sending was struck", sent + u"Ana strikes entry=14"_s, "Ana reconnects C1", "");
         row("a failed test that reopens what was sent", sent, "Ben tests R1 result=failed reopens=C1 covers=K1", "link.elsewhere test.covers");
+        row("revised for what was sent", sent, "Ana revises revision=13 interfaces=C1", "link.elsewhere");
+        row("relisted after it was sent", sent, "Ana relists C1", "link.elsewhere");
+        row("tags exchanged with what was sent", sent + u"Ana disconnects K1"_s, "Cho exchanges-tag K1 other=C1", "link.elsewhere");
         row("listed to depend on what was sent", sent, "Ana lists Z1 depends_on=C1", "listing.depends-on");
 
         row("taken on", sent, "shop: Max takes-on C1", "");
@@ -100,6 +106,8 @@ private slots:
         row("taken on from a job that is not linked", sent, "right: Dee takes-on C1 from=here", "listing.new taken-on.sent");
         row("taken on with another tag", sent, "shop: Max takes-on C1 tag=99", "taken-on.same");
         row("taken on with more blanks", sent, "shop: Max takes-on C1 blanks_fitted=2", "taken-on.same");
+        row("taken on with blanks at both ends", linked + u"Ana disconnects C1 blanks_fitted=1 unit_blanks_fitted=2; Ana sends C1"_s, "shop: Max takes-on C1", "");
+        row("taken on with a blank less at the unit's end", linked + u"Ana disconnects C1 blanks_fitted=1 unit_blanks_fitted=2; Ana sends C1"_s, "shop: Max takes-on C1 unit_blanks_fitted=1", "taken-on.same");
         row("taken on in another state", sent, "shop: Max takes-on C1 as_found=worn", "taken-on.same");
         row("taken on as untouched", sent, "shop: Max takes-on C1 comes=untouched tag= as_found= blanks_fitted=", "taken-on.same");
         row("taken on with another mate", sent, "shop: Max takes-on C1 aircraft_half=P2", "taken-on.same");
@@ -164,6 +172,9 @@ private slots:
         row("confirmed free by who worked on its like", twoEngines + u"right: Dee disconnects K1; Ana disconnects K1"_s, "Dee confirms-free K1", "walkround.second-person");
         row("a finding closed by who worked on its like", twoEngines + u"right: Cho disconnects K1; Ben raises F9 interface=K1"_s, "Cho clears F9", "finding.closed-by-inspector");
         row("the same by somebody else", twoEngines + u"right: Cho disconnects K1; Ben raises F9 interface=K1"_s, "Eva clears F9", "");
+
+        row("tags exchanged by who worked on its like", twoEngines + u"right: Cho disconnects A1; Ana disconnects K1; Ana disconnects A1"_s, "Cho exchanges-tag K1 other=A1", "tag.other");
+        row("its list corrected by who worked on its like", twoEngines + u"right: Cho disconnects K1"_s, "Cho relists K1", "relist.by");
 
         // Gates and tests look at an item where it is.
         const QString gated = linked + uR"(Ana sets H1 statements=seen conditions=[{"what":"interfaces","kinds":["harness\u0020connector"],"stage":"inspected"}] gates=[{"act":"temporary.applied"}]; )"_s;

@@ -36,12 +36,10 @@ LinkedPage::LinkedPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     column->addWidget(m_jobs, 2);
     column->addWidget(makeLabel(tr("Items handed on"), "heading", this));
     column->addWidget(m_items, 2);
-    m_actions->setMaximumWidth(fontMetrics().averageCharWidth() * 130);
     column->addWidget(m_actions);
     setFocusProxy(&m_items->view());
     connect(m_items, &RowTable::chosenChanged, this, &LinkedPage::showActions);
-    connect(&feed(), &JobFeed::changed, this, &LinkedPage::refresh);
-    connect(&feed(), &JobFeed::jobChanged, this, &LinkedPage::refresh);
+    follow(&LinkedPage::refresh);
     refresh();
 }
 
@@ -95,7 +93,10 @@ void LinkedPage::showActions()
     const auto &job = feed().state();
     const std::vector<core::Placed> waiting = job ? core::sentHere(*job) : std::vector<core::Placed>();
     const bool waits = std::any_of(waiting.begin(), waiting.end(), [&](const core::Placed &one) { return one.item->listed.id.text() == chosen; });
-    m_actions->show({}, waits ? std::optional(chosen) : std::nullopt);
+    m_actions->showSubject(waits ? chosen : QString());
 }
+
+/// The loose ends lead here with an item that was sent, or with a work order.
+void LinkedPage::chooseRow(const QString &key) { m_items->choose(u"out "_s + key); }
 
 } // namespace desktop

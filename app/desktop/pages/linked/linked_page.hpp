@@ -21,6 +21,8 @@ public:
     /// How many items wait to be taken on here.
     static qsizetype waiting(const PageTools &tools);
 
+    void chooseRow(const QString &key) override;
+
 private:
     void refresh();
     void showJobs();

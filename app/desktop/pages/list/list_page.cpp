@@ -41,7 +41,7 @@ const std::vector<QLatin1String> &offered()
                                                      "interface.found_open"_L1,   "interface.unlisted"_L1,    "interface.detailed"_L1,    "work.stopped"_L1,
                                                      "work.resumed"_L1,           "condition.stated"_L1,      "condition.cleared"_L1,     "interface.undisturbed"_L1,
                                                      "interface.not_applicable"_L1, "interface.not_applicable_agreed"_L1, "twins.verified"_L1, "inspection.repeated"_L1,
-                                                     "photo.attached"_L1,         "finding.raised"_L1,        "blank.missing"_L1,         "tag.lost"_L1,
+                                                     "photo.attached"_L1,         "finding.raised"_L1,        "blank.missing"_L1,         "interface.sent"_L1,         "tag.lost"_L1,
                                                      "tag.exchanged"_L1,          "interface.relisted"_L1};
     return kinds;
 }

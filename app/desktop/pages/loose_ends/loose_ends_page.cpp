@@ -28,6 +28,7 @@ constexpr Way ways[] = {
     {"loose.attached"_L1, "walk-round"_L1}, {"loose.temporary"_L1, "temporaries"_L1}, {"loose.tags"_L1, "parts-and-tools"_L1},
     {"loose.tool"_L1, "parts-and-tools"_L1}, {"loose.hold"_L1, "holds"_L1}, {"loose.accessory"_L1, "unit"_L1},
     {"loose.test"_L1, "unit"_L1}, {"loose.finding"_L1, "findings"_L1}, {"loose.handover"_L1, "handover"_L1},
+    {"loose.link"_L1, "linked"_L1}, {"loose.linked"_L1, "linked"_L1}, {"loose.sent"_L1, "linked"_L1},
 };
 
 } // namespace
