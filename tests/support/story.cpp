@@ -482,7 +482,7 @@ void Story::take(const std::vector<core::Draft> &drafts)
 {
     for (core::Draft draft : drafts) {
         draft.at = core::Instant::fromMilliseconds(m_now.milliseconds() + 60'000);
-        if (!take(draft, draft.kind))
+        if (!take(draft, draft.kind, {}))
             return;
     }
 }

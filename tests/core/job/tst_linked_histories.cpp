@@ -22,7 +22,25 @@ class Teller {
 public:
     explicit Teller(unsigned seed) : m_random(seed) {}
 
-    QString sentence(const Story &)
+    /// What is left to be done, for histories that should come to their end; somebody tries to close in the middle of it.
+    std::vector<QString> ending()
+    {
+        std::vector<QString> told = {u"Ana links ledger=shop"_s, u"shop: Lee links ledger=here"_s};
+        for (const char *id : {"C1", "K1", "Z1", "S1"}) {
+            const QString item = QString::fromLatin1(id);
+            const QString tag = QString::number(500 + ++m_tag);
+            told.insert(told.end(), {u"shop: Lee takes-on "_s + item + u" from=here tag_instead="_s + tag, u"shop: Lee takes-on "_s + item + u" from=here"_s, u"Ana takes-on "_s + item + u" from=shop tag_instead="_s + tag, u"Ana takes-on "_s + item + u" from=shop"_s});
+            for (const QString &in : {QString(), u"shop: "_s}) {
+                const QString lead = in.isEmpty() ? u"Ana"_s : u"Lee"_s;
+                told.insert(told.end(), {in + lead + u" reconnects "_s + item, in + u"Uma accepts "_s + item, in + u"Uma finds-undisturbed "_s + item});
+            }
+            told.push_back(number(2) == 0 ? u"Rae closes"_s : u"shop: Rae closes"_s);
+        }
+        told.insert(told.end(), {u"shop: Rae closes"_s, u"Rae closes"_s, u"shop: Rae closes"_s});
+        return told;
+    }
+
+    QString sentence()
     {
         const bool inShop = number(2) == 0;
         const QString item = inShop ? oneOf({"S1", "C1", "K1", "Z1"}) : oneOf({"C1", "K1", "Z1", "K1"});
@@ -127,8 +145,13 @@ private slots:
             Story story(before);
             QCOMPARE(story.refusedBy(), QString());
             bool hereWas = false, shopWas = false;
-            for (int i = 0; i < 140; ++i) {
-                const QString told = teller.sentence(story);
+            std::vector<QString> sentences;
+            for (int i = 0; i < 100; ++i)
+                sentences.push_back(teller.sentence());
+            for (const QString &last : teller.ending())
+                sentences.push_back(last);
+            for (std::size_t i = 0; i < sentences.size(); ++i) {
+                const QString &told = sentences[i];
                 story.tell(told);
                 const core::JobState here = story.job(QString());
                 const core::JobState shop = story.job(u"shop"_s);

@@ -3,6 +3,7 @@
 
 #include <QTest>
 
+#include "core/job/state.hpp"
 #include "core/reports/report.hpp"
 #include "resources/resources.hpp"
 #include "tests/support/story.hpp"
@@ -66,6 +67,23 @@ private slots:
         QVERIFY2(stages.contains(u"K1 | Undisturbed"_s) && stages.contains(u"B1 | Not applicable"_s) && stages.contains(u"M1 | Connected"_s) && stages.contains(u"X1 | Disconnected"_s), qPrintable(stages.join(u'\n')));
         story.tell(u"Ana disconnects K1"_s);
         QCOMPARE(cells(recordOf(story), u"off_the_list", {u"interface"_s}).size(), 3); // it was touched after all
+    }
+
+    void linkedJobsAndWhatWentOver()
+    {
+        Story story(u"Ana links ledger=shop; shop: Lee links ledger=here; Ana disconnects C1; Ana sends C1; Ana disconnects K1; Ana sends K1; shop: Max takes-on C1"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        core::JobRecord record = recordOf(story);
+        QCOMPARE(cells(record, u"linked_jobs", {u"work_order"_s, u"state"_s}), QStringList{u"WO-shop | cannot be seen from here"_s});
+        for (const auto &[ledger, seen] : story.job().others.byLedger)
+            record.see({ledger, seen.head}, seen.job);
+        QCOMPARE(cells(record, u"linked_jobs", {u"work_order"_s, u"title"_s, u"state"_s}), QStringList{u"WO-shop | Build-up of the incoming engine | 2 LOOSE ENDS"_s}); // S1 and C1
+        const QStringList handed = cells(record, u"handed_on", {u"interface"_s, u"job"_s, u"sent"_s, u"taken_on"_s});
+        QCOMPARE(handed.size(), 2);
+        QVERIFY2(handed.at(0).startsWith(u"C1 harness connector C1 | to WO-shop (Build-up of the incoming engine) | Ana") && handed.at(0).endsWith(u"entry 4 there"), qPrintable(handed.at(0)));
+        QVERIFY2(handed.at(1).startsWith(u"K1 ") && handed.at(1).endsWith(u"NOT TAKEN ON"), qPrintable(handed.at(1)));
+        const QStringList stages = cells(record, u"interfaces", {u"id"_s, u"stage"_s});
+        QVERIFY2(stages.contains(u"C1 | Sent to WO-shop (Build-up of the incoming engine)"_s), qPrintable(stages.join(u'\n')));
     }
 
     void anInspectionThatWasNotIndependent()
