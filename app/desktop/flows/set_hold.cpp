@@ -214,6 +214,8 @@ SheetPlan setHoldPlan(session::Session &session, QWidget *parent)
         return core::Draft{author, session.now(), u"hold.set"_s, controls.id->text().trimmed(), controls.body()};
     };
     SheetPlan plan{SetHold::tr("Set a hold point"), core::meaningInWords(QString(act.meaning)), SetHold::tr("Sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    const core::JobFacts &facts = session.state()->facts;
+    plan.about = SetHold::tr("%1 · %2 · %3").arg(facts.aircraft, facts.unit, facts.workOrder);
     plan.firstGap = [controls]() -> QWidget * { return controls.id->text().isEmpty() ? static_cast<QWidget *>(controls.standard) : controls.form->firstGap(); };
     plan.words = [controls, &act] {
         const Object body = controls.body();

@@ -80,7 +80,8 @@ signals:
 protected:
     bool focusNextPrevChild(bool next) override
     {
-        return isAtEnd(next) ? QWidget::focusNextPrevChild(next) : QTableWidget::focusNextPrevChild(next);
+        setTabKeyNavigation(!isAtEnd(next));
+        return QTableWidget::focusNextPrevChild(next);
     }
 
     void keyPressEvent(QKeyEvent *event) override
@@ -99,7 +100,7 @@ protected:
         const bool isReturn = hint == QAbstractItemDelegate::SubmitModelCache;
         QTableWidget::closeEditor(editor, leaves || isReturn ? QAbstractItemDelegate::NoHint : hint);
         if (leaves)
-            QWidget::focusNextPrevChild(hint == QAbstractItemDelegate::EditNextItem);
+            focusNextPrevChild(hint == QAbstractItemDelegate::EditNextItem);
         else if (isReturn)
             goOn();
     }
