@@ -188,6 +188,13 @@ Controls controlsIn(QWidget *area, session::Session &session)
     statements->setFixedHeight(area->fontMetrics().height() * 5);
     addRow(rest, SetHold::tr("Statements"), statements);
     column->addLayout(rest);
+    // One column of labels, though they are of three layouts.
+    int widest = 0;
+    for (const QLabel *label : form->findChildren<QLabel *>())
+        widest = std::max(widest, label->buddy() ? label->sizeHint().width() : 0);
+    for (QWidget *control : std::initializer_list<QWidget *>{standard, id})
+        head->labelForField(control)->setMinimumWidth(widest);
+    rest->labelForField(statements)->setMinimumWidth(widest);
     area->setMinimumWidth(area->fontMetrics().averageCharWidth() * 120);
     return {standard, id, form, statements};
 }

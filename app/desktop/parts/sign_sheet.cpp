@@ -74,17 +74,23 @@ void SignSheet::fit()
     const bool isBroad = m_worked->isVisibleTo(this) && room.width() > broad;
     m_bodyColumns->setDirection(isBroad ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     const QMargins margins = layout()->contentsMargins();
-    const int wide = std::max({width(), isBroad ? broad : narrow, layout()->totalSizeHint().width()});
-    const int inner = wide - margins.left() - margins.right() - m_body->verticalScrollBar()->sizeHint().width();
+    const int beside = margins.left() + margins.right() + m_body->verticalScrollBar()->sizeHint().width() + 2 * m_body->frameWidth();
+    // What scrolls up and down does not scroll sideways, so the sheet is as wide as it has to be.
+    const int wide = std::max({width(), isBroad ? broad : narrow, layout()->totalSizeHint().width(), m_body->widget()->minimumSizeHint().width() + beside});
+    const int inner = wide - beside;
     // Labels that wrap need their height at this width; adjustSize() would stop at two thirds of the screen.
     const QLayout *inside = m_body->widget()->layout();
     const int wanted = (inside->hasHeightForWidth() ? inside->totalHeightForWidth(inner) : inside->totalSizeHint().height()) + 2;
     m_body->setFixedHeight(0);
     const int rest = layout()->totalHeightForWidth(wide);
-    const int most = std::max(room.height() - fontMetrics().height() * 3 - rest, fontMetrics().height() * 6);
+    const int highest = room.height() - fontMetrics().height() * 3;
+    const int most = std::max(highest - rest, fontMetrics().height() * 6);
     m_body->setMaximumHeight(QWIDGETSIZE_MAX);
     m_body->setMinimumHeight(std::min(wanted, most));
-    resize(wide, std::max(height(), rest + std::min(wanted, most)));
+    // It may have grown beyond the screen by what is signed, before the body gave way.
+    const int needed = rest + std::min(wanted, most);
+    layout()->activate(); // or it holds on to the least size that it had before
+    resize(wide, std::min(std::max(height(), needed), std::max(needed, highest)));
 }
 
 void SignSheet::start()

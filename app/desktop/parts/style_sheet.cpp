@@ -41,6 +41,8 @@ QTableView::item { padding: 0 0.5em; }
 QListWidget::item { padding: 0.35em 0.4em; }
 QScrollBar:vertical { background: transparent; width: 1em; margin: 0; border: none; }
 QScrollBar:horizontal { background: transparent; height: 1em; margin: 0; border: none; }
+QFrame[role="rail"] QScrollBar:vertical { width: 0.6em; }
+QFrame[role="rail"] QScrollBar::handle { margin: 0.15em; border-radius: 0.15em; }
 QScrollBar::handle { background: palette(mid); border-radius: 0.3em; margin: 0.2em; }
 QScrollBar::handle:vertical { min-height: 2.5em; } QScrollBar::handle:horizontal { min-width: 2.5em; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; border: none; background: none; }

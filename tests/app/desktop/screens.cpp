@@ -7,6 +7,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QComboBox>
 #include <QDir>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -33,6 +34,7 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "core/job/stage.hpp"
@@ -62,6 +64,8 @@ private:
     void knownSigner(desktop::MainWindow &window, QTableView &table);
     void calculator(desktop::MainWindow &window);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
+    void whereUsed(desktop::MainWindow &window);
+    void setHold(desktop::MainWindow &window, desktop::JobPlace &place);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
     QDir m_folder;
@@ -229,6 +233,37 @@ void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
     window.resize(usual);
 }
 
+/// A tool in every job, and a search that finds nothing.
+void Screens::whereUsed(desktop::MainWindow &window)
+{
+    for (QAction *action : window.findChildren<QAction *>()) {
+        if (action->shortcut() == QKeySequence(u"Ctrl+Shift+F"_s))
+            action->trigger();
+    }
+    auto *dialog = window.findChild<desktop::WhereUsedDialog *>();
+    keep(*dialog, u"where-used"_s);
+    dialog->findChild<QLineEdit *>(u"value"_s)->setText(m_cast.front().id.text());
+    dialog->findChild<QPushButton *>(u"find"_s)->click();
+    auto *rows = dialog->findChild<desktop::RowTable *>();
+    rows->choose(rows->model().rows().front().key);
+    keep(*dialog, u"where-used-found"_s);
+    dialog->close();
+    settle();
+}
+
+/// Empty, and as the standard set has it.
+void Screens::setHold(desktop::MainWindow &window, desktop::JobPlace &place)
+{
+    place.showPage(u"holds"_s);
+    place.findChild<QPushButton *>(u"setHold"_s)->click();
+    auto *sheet = window.findChild<desktop::SignSheet *>();
+    keep(*sheet, u"sheet-set-hold"_s);
+    sheet->findChild<QComboBox *>(u"standardHold"_s)->setCurrentIndex(2);
+    keep(*sheet, u"sheet-set-hold-standard"_s);
+    sheet->reject();
+    settle();
+}
+
 void Screens::draw()
 {
     desktop::MainWindow window(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
@@ -282,6 +317,8 @@ void Screens::draw()
         keep(window, QString(line.name));
     }
     figures(window, *place);
+    setHold(window, *place);
+    whereUsed(window);
     const QString faulty = m_temp.filePath(u"list.csv"_s);
     QFile file(faulty);
     if (file.open(QIODevice::WriteOnly))

@@ -7,6 +7,8 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
 #include <QTableView>
 #include <QTableWidget>
 #include <QTest>
@@ -547,6 +549,9 @@ void TestGates::leadSetsAHoldPointOfTheSet()
     standard->setCurrentIndex(standard->findData(u"start"_s));
     QVERIFY2(sign(u"ana"_s).contains(u"too late"), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
     standard->setCurrentIndex(standard->findData(u"lift"_s));
+    const auto *body = sheet()->findChild<QScrollArea *>();
+    QTRY_VERIFY(body->viewport()->width() >= body->widget()->minimumSizeHint().width()); // it does not scroll sideways
+    QTRY_VERIFY(sheet()->height() <= sheet()->screen()->availableGeometry().height());
     QVERIFY2(sign(u"ben"_s).contains(u"lead"), qPrintable(named<QLabel>(*sheet(), u"problem"_s)->text()));
     QCOMPARE(sign(u"ana"_s), QString());
     const core::HoldPoint *set = m_session->state()->hold(*core::HoldId::parse(u"lift"));

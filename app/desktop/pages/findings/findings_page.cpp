@@ -29,11 +29,11 @@ qsizetype FindingsPage::waiting(const PageTools &tools)
 FindingsPage::FindingsPage(const PageTools &tools, QWidget *parent) : Page(tools, parent)
 {
     auto *column = new QVBoxLayout(this);
-    m_rows = new RowTable({{tr("Number"), 10}, {tr("State"), 16}, {tr("Item"), 28}, {tr("What was found"), 0}, {tr("Disposition"), 30}, {tr("Raised"), 30}},
+    m_rows = new RowTable({{tr("Number"), 10}, {tr("State"), 16}, {tr("Item"), 28}, {tr("What was found"), 0}, {tr("Disposition"), 26}, {tr("Raised"), 42}},
                           tr("Findings"), tr("No finding was raised in this job. Raise one for damage or a discrepancy; it stays open until an inspector disposes of it."), this);
     m_rows->setObjectName(u"findings"_s);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"finding.closed"_L1, "finding.raised"_L1}, this);
-    m_followUps = new RowTable({{tr("Entry"), 10}, {tr("State"), 16}, {tr("Item"), 28}, {tr("What is due"), 0}, {tr("Due on, at most"), 18}, {tr("Set"), 30}, {tr("Done"), 30}},
+    m_followUps = new RowTable({{tr("Entry"), 10}, {tr("State"), 16}, {tr("Item"), 28}, {tr("What is due"), 0}, {tr("Due on, at most"), 18}, {tr("Set"), 42}, {tr("Done"), 42}},
                                tr("Follow-ups"), tr("No follow-up was set: what is due after closure, such as a torque to be checked again after some hours."), this);
     m_followUps->setObjectName(u"followUps"_s);
     m_followUpActions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"followup.done"_L1, "followup.set"_L1}, this);

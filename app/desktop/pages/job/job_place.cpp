@@ -110,7 +110,7 @@ QWidget *JobPlace::makeRail()
     }
     column->addStretch();
     area->setWidget(rail);
-    area->setFixedWidth(fontMetrics().averageCharWidth() * 24);
+    area->setFixedWidth(fontMetrics().averageCharWidth() * 25);
     return m_railArea = area;
 }
 

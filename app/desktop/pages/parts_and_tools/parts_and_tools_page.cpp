@@ -66,11 +66,11 @@ PartsAndToolsPage::PartsAndToolsPage(const PageTools &tools, QWidget *parent) : 
     auto *column = new QVBoxLayout(this);
     column->addWidget(makeLabel(tr("Parts and tools"), "title", this));
     auto *book = m_book = new QTabWidget(this);
-    m_tools = new RowTable({{tr("Marking"), 14}, {tr("State"), 14}, {tr("Sort"), 16}, {tr("What it is"), 0}, {tr("Pieces"), 8}, {tr("Who has it"), 20}, {tr("Issued"), 36}, {tr("Returned"), 36}},
+    m_tools = new RowTable({{tr("Marking"), 14}, {tr("State"), 14}, {tr("Sort"), 18}, {tr("What it is"), 0}, {tr("Pieces"), 8}, {tr("Who has it"), 18}, {tr("Issued"), 42}, {tr("Returned"), 42}},
                            tr("Tools"), tr("No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned."), book);
     m_tools->setObjectName(u"tools"_s);
     m_toolActions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"tool.returned"_L1, "tool.missing"_L1, "tool.counted"_L1, "tool.issued"_L1}, book);
-    m_tags = new RowTable({{tr("Tags"), 16}, {tr("State"), 14}, {tr("Hung now"), 12}, {tr("Lost"), 0}, {tr("Issued"), 36}, {tr("Returned"), 36}}, tr("Tags"),
+    m_tags = new RowTable({{tr("Tags"), 16}, {tr("State"), 14}, {tr("Hung now"), 12}, {tr("Lost"), 0}, {tr("Issued"), 42}, {tr("Returned"), 42}}, tr("Tags"),
                           tr("No block of tags was issued to this job. Where one is, each tag that is hung is of a block that is out, and the block is returned whole."), book);
     m_tags->setObjectName(u"tags"_s);
     m_tagActions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"tags.returned"_L1, "tags.issued"_L1}, book);
