@@ -188,7 +188,7 @@ void addWaits(LooseEnds &ends, const JobState &job, const Register &reg)
     for (const JobState *other : linkedBothWays(job)) {
         const LooseEnds theirs = ownLooseEnds(asItSees(job, *other), reg);
         if (!theirs.empty())
-            ends.push_back({QStringLiteral("loose.linked"), other->facts.workOrder, tr("%1 closes together with this job and has loose ends: %2. The first: %3").arg(jobInWords(*other)).arg(theirs.size()).arg(theirs.front().sentence), theirs.front().clearedBy});
+            ends.push_back({QStringLiteral("loose.linked"), other->facts.workOrder, tr("%1 closes together with this job and has loose ends: %2. The first: %3").arg(jobInWords(*other), QString::number(theirs.size()), theirs.front().sentence), theirs.front().clearedBy});
     }
 }
 
