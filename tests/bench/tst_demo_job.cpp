@@ -5,6 +5,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <memory>
 #include <optional>
 
 #include "app/demo/scenario.hpp"
@@ -37,6 +38,7 @@ private:
     std::optional<demo::Played> m_played;
     std::vector<core::Entry> m_reg;
     std::vector<core::Entry> m_job;
+    std::vector<core::Entry> m_shop; ///< the job that it is linked with
 };
 
 void DemoJobBench::initTestCase()
@@ -51,7 +53,9 @@ void DemoJobBench::initTestCase()
 
     const auto reg = session::readEntries(**store, m_played->reg);
     const auto job = session::readEntries(**store, m_played->job);
-    QVERIFY(reg && job);
+    const auto shop = session::readEntries(**store, m_played->shop);
+    QVERIFY(reg && job && shop);
+    m_shop = *shop;
     m_reg = *reg;
     m_job = *job;
     QVERIFY2(m_job.size() > 100, "a job this small measures nothing");
@@ -116,7 +120,13 @@ void DemoJobBench::verifiesBothLedgers()
         core::RegisterVerifier reg(m_played->reg);
         for (const core::Entry &entry : m_reg)
             reg.take(core::FoundEntry{entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
-        core::JobVerifier job(m_played->job, reg);
+        core::JobFold shop;
+        const auto along = [&](const core::LinkedHead &to) {
+            while (shop.head().seq < to.head.seq)
+                shop.take(m_shop[static_cast<std::size_t>(shop.head().seq)].said, m_shop[static_cast<std::size_t>(shop.head().seq)].hash);
+            return std::make_shared<const core::JobState>(shop.state());
+        };
+        core::JobVerifier job(m_played->job, reg, {}, along);
         for (const core::Entry &entry : m_job)
             job.take(core::FoundEntry{entry.said.seq, entry.bytes, entry.hash.bytes(), entry.signature});
         faults = reg.faults().size() + job.faults().size();

@@ -107,6 +107,7 @@ void TestLinked::turnTo(const core::LedgerId &job)
 void TestLinked::begin(QLatin1String kind, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject)
 {
     QTRY_VERIFY(m_window->findChild<desktop::SignSheet *>() == nullptr); // the one before is gone
+    m_session->lock(); // whoever signed last is gone
     m_signing->begin(desktop::actionFor(kind), items, subject);
     QTRY_VERIFY((m_sheet = m_window->findChild<desktop::SignSheet *>()) != nullptr);
     type(u"person"_s, u"ana"_s);
