@@ -133,6 +133,9 @@ std::optional<Refusal> strikerMay(const Case &c)
 std::optional<Refusal> listingIsUntouched(const Case &c)
 {
     const Line *line = named(c);
+    // What was said since was judged by the row as it was corrected.
+    if (line && line->kind == u"interface.relisted" && std::any_of(c.job.lines.begin(), c.job.lines.end(), [&](const Line &one) { return one.seq > line->seq && one.standing == Standing::Stands && one.subject == line->subject; }))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "More was said of %1 since its row was corrected. Correct it again instead.")).arg(line->subject.value_or(QString())), inWords(QT_TRANSLATE_NOOP("Rule", "the lead, or an inspector, by correcting the row again")));
     if (!line || (line->kind != u"interface.listed" && line->kind != u"interface.unlisted" && line->kind != u"interface.taken_on"))
         return std::nullopt;
     const auto id = InterfaceId::parse(line->subject.value_or(QString()));

@@ -69,6 +69,8 @@ private slots:
 
         row("a correction struck that set an inspection aside", accepted + u"; Ana relists D1"_s, "Ana strikes entry=18", "strike.acceptance");
         row("a correction struck before any inspection", torqued + u"; Ana relists D1"_s, "Ana strikes entry=17", "");
+        row("a correction struck after more was said", u"Ana disconnects D1; Ana relists D1 seal_part=S-101; Ben reconnects D1"_s, "Ana strikes entry=13", "strike.listing");
+        row("a correction struck at once", u"Ana disconnects D1; Ana relists D1 seal_part=S-101"_s, "Ana strikes entry=13", "");
         row("a revision struck that set an inspection aside", accepted + u"; Ana revises interfaces=K1,D1"_s, "Ana strikes entry=18", "strike.acceptance");
         row("a revision struck that set none aside", accepted + u"; Ana revises interfaces=K1"_s, "Ana strikes entry=18", "");
 
