@@ -52,7 +52,6 @@ struct UnitChange {
 struct JobState;
 
 /// The serial number of the unit that this job puts in its place: the incoming one, or the outgoing one where the change was given up.
-/// The unit that goes into the place: the incoming one, or the outgoing one where the change was given up.
 const QString &serialToPutUp(const JobState &job);
 
 /// The blanks that come out of its openings before it goes up.
