@@ -487,7 +487,7 @@ void TestGates::cardAndListTellOfTheWalkRound()
         const QModelIndex row = table->selectionModel()->selectedRows().front();
         QCOMPARE(row.siblingAtColumn(desktop::InterfaceModel::Missing).data().toString(), words);
         const auto labels = list.findChildren<QLabel *>();
-        QVERIFY2(std::any_of(labels.begin(), labels.end(), [&words](const QLabel *label) { return label->text() == words; }), id);
+        QVERIFY2(std::any_of(labels.begin(), labels.end(), [&words = words](const QLabel *label) { return label->text() == words; }), id);
         QVERIFY(named<QPushButton>(list, u"tag.lost"_s)->isVisible());
     }
 }
