@@ -17,10 +17,14 @@ bool miss(JobState &job, const Statement &said)
     const auto end = parseEnd(said.body.text(u"end"));
     const qint64 count = said.body.integer(u"count").value_or(0);
     const auto finding = FindingId::parse(said.body.text(u"finding"));
-    if (!item || !end || !finding || job.finding(*finding) || count < 1 || count > blanksToComeOut(job, *item, *end))
+    const auto id = InterfaceId::parse(said.subject.value_or(QString()));
+    if (!id || !end || !finding || job.finding(*finding) || count < 1)
         return false;
-    item->removal->blanksMissing.push_back({markOf(said), *end, count, *finding});
-    job.findings.push_back({*finding, markOf(said), item->listed.id, said.body.text(u"description"), std::nullopt, {}, {}, {}});
+    // Where the disconnection was struck that it was counted from, it is missing all the same.
+    if (item && count <= blanksToComeOut(job, *item, *end))
+        item->removal->blanksMissing.push_back({markOf(said), *end, count, *finding});
+    job.blanksMissed.push_back(*finding);
+    job.findings.push_back({*finding, markOf(said), *id, said.body.text(u"description"), std::nullopt, {}, {}, {}});
     return true;
 }
 

@@ -9,6 +9,7 @@
 
 #include "core/acts/listing.hpp"
 #include "core/acts/reopen.hpp"
+#include "core/job/asked_less.hpp"
 #include "core/job/restoration.hpp"
 
 namespace core {
@@ -26,6 +27,8 @@ bool list(JobState &job, const Statement &said)
     job.items.push_back({.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {},
                          .torque = {}, .bonding = {}, .safetying = {}, .leak = {}, .acceptances = {}, .rejection = {}, .disturbed = {},
                          .actors = {}, .torqueTakenOverBy = {}, .photos = {}, .walkedRound = {}, .stillAttached = {}});
+    takeUpWhatWasLeft(job, *id);
+    noteAskedLess(*job.item(*id), said.author);
     reopenTwins(job, *job.item(*id)); // its look-alikes have one more to be told from
     return true;
 }
@@ -44,7 +47,9 @@ bool undo(JobState &job, const Statement &said, bool foundOpen)
     item->notApplicable.reset();
     dropWhatGoesWithUndoing(*item);
     voidWhatWasShown(*item);
-    if (!foundOpen) // whoever found it open did not open it
+    forgetTheUndoing(item->left);
+    // An inspector who found it open did not open it; of the crew somebody did, and nobody knows who.
+    if (!foundOpen || isOfTheCrew(job, said.author))
         addActors(*item, said);
     if (!tag.isEmpty())
         job.tagAt.insert(tag, item->listed.id);

@@ -34,6 +34,9 @@ bool applyTorque(JobState &job, const Statement &said)
         item->torque.clear();
         item->torqueTakenOverBy.clear();
     }
+    // What another one left half done rests on its taking over: where that was struck, this falls with it.
+    if (item->listed.torque && isHalfDoneByAnother(*item, said.author))
+        return false;
     // A pass rests on the whole of the one before: where that was struck, this falls with it.
     if (item->listed.torque && step.pass > 1 && !isPassDone(*item, step.pass - 1))
         return false;

@@ -5,8 +5,11 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 #include "core/acts/listing.hpp"
 #include "core/acts/reopen.hpp"
+#include "core/job/asked_less.hpp"
 
 namespace core {
 
@@ -30,18 +33,38 @@ bool revise(JobState &job, const Statement &said)
     return true;
 }
 
-/// What was shown against a limit that is another now was shown of something else.
-void dropWhatWasShownOtherwise(InterfaceState &item, const Listing &before)
+/// In whatever order they are named.
+bool areSameRequirements(std::vector<QString> before, std::vector<QString> after)
 {
+    std::sort(before.begin(), before.end());
+    std::sort(after.begin(), after.end());
+    return before == after;
+}
+
+/// What was shown against a limit that is another now was shown of something else. True when anything was.
+bool dropWhatWasShownOtherwise(InterfaceState &item, const Listing &before)
+{
+    const InterfaceState shown = item;
     takeBackAcceptances(item);
-    if (before.torque != item.listed.torque || before.requirements != item.listed.requirements)
-        return voidWhatWasShown(item);
+    if (before.torque != item.listed.torque || !areSameRequirements(before.requirements, item.listed.requirements))
+        voidWhatWasShown(item);
     if (before.bondingMax != item.listed.bondingMax || before.bondingComparison != item.listed.bondingComparison || before.bondingReadings != item.listed.bondingReadings)
         item.bonding.reset();
     if (before.safetying != item.listed.safetying)
         item.safetying.reset();
     if (before.leak != item.listed.leak)
         item.leak.reset();
+    return shown.torque != item.torque || shown.bonding != item.bonding || shown.safetying != item.safetying || shown.leak != item.leak;
+}
+
+/// What somebody looked at was looked at for what it was then.
+void dropWhatWasSeenOtherwise(InterfaceState &item, const Listing &before)
+{
+    if (before.kind == item.listed.kind && before.zone == item.listed.zone && before.critical == item.listed.critical)
+        return;
+    item.undisturbed.reset();
+    item.notApplicable.reset();
+    item.walkedRound.reset();
 }
 
 bool relist(JobState &job, const Statement &said)
@@ -57,7 +80,11 @@ bool relist(JobState &job, const Statement &said)
     item->listed = after;
     item->toLookUp.reset();
     item->settled = markOf(said);
-    dropWhatWasShownOtherwise(*item, before);
+    if (!whatIsAskedLess(before, after).isEmpty())
+        item->askedLessBy.insert(said.author);
+    dropWhatWasSeenOtherwise(*item, before);
+    if (dropWhatWasShownOtherwise(*item, before))
+        reopenWhatRestsOn(job, *item);
     reopenTwins(job, *item);
     return true;
 }
@@ -89,7 +116,8 @@ std::vector<Act> revisionActs()
         {"job.revised"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Take another revision"), QT_TRANSLATE_NOOP("Act", "Maintenance data revised"),
          {field("revision"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Revision")),
           field("changed"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What is new in it")),
-          field("interfaces"_L1, FieldType::Interfaces, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Interfaces to be looked up again"))},
+          field("interfaces"_L1, FieldType::Interfaces, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Interfaces to be looked up again")),
+          field("none"_L1, FieldType::Flag, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "It was read, and changes none of this job's interfaces"))},
          &revise, &noCautions, {}},
         {"interface.relisted"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Correct the list"), QT_TRANSLATE_NOOP("Act", "List corrected for"), relistFields(), &relist,
          &noCautions, {}},

@@ -21,7 +21,7 @@ bool verify(JobState &job, const Statement &said)
     const std::vector<const InterfaceState *> twins = twinsOf(job, *item);
     std::vector<InterfaceId> ids;
     for (const InterfaceState *twin : twins) {
-        if (twin->restoration && twin->restoration->joinedBy.contains(said.author))
+        if (hadAHandInJoining(*twin, said.author))
             return false;
         ids.push_back(twin->listed.id);
     }

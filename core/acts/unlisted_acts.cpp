@@ -7,6 +7,7 @@
 
 #include "core/acts/listing.hpp"
 #include "core/acts/reopen.hpp"
+#include "core/job/asked_less.hpp"
 
 namespace core {
 
@@ -28,6 +29,7 @@ bool logUnlisted(JobState &job, const Statement &said)
     addActors(item, said);
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
     job.items.push_back(std::move(item));
+    takeUpWhatWasLeft(job, *id);
     if (!tag.isEmpty())
         job.tagAt.insert(tag, *id);
     return true;
@@ -39,6 +41,7 @@ bool detail(JobState &job, const Statement &said)
     if (!item || !isWithoutDetails(*item))
         return false;
     item->listed = listingIn(item->listed.id, said.body);
+    noteAskedLess(*item, said.author);
     item->unlisted->detailed = markOf(said);
     if (item->removal)
         item->removal->hardware = hardwareRemovedIn(said.body); // when it was undone nobody had time to count

@@ -17,6 +17,7 @@ bool confirmUndisturbed(JobState &job, const Statement &said)
     if (!item || item->removal)
         return false;
     item->undisturbed = markOf(said);
+    forgetTheUndoing(item->left);
     return true;
 }
 

@@ -21,6 +21,21 @@ QString tr(const char *text) { return QCoreApplication::translate("Voided", text
 
 QString nameOf(const Listing &listed) { return listed.id.text() + u" ("_s + listed.name + u')'; }
 
+bool isAnyGone(const std::vector<TorqueReading> &before, const std::vector<TorqueReading> &after)
+{
+    return std::any_of(before.begin(), before.end(), [&](const TorqueReading &one) {
+        return std::none_of(after.begin(), after.end(), [&](const TorqueReading &other) { return other.mark.seq == one.mark.seq; });
+    });
+}
+
+/// Whether that very test is the last of its id, and good.
+bool isPassedIn(const JobState &job, const JobTest &test)
+{
+    const auto last = lastTests(job);
+    const auto at = std::find_if(last.begin(), last.end(), [&](const JobTest *one) { return one->mark.seq == test.mark.seq; });
+    return at != last.end() && (*at)->hasPassed && !whyVoid(job, **at);
+}
+
 class Comparison {
 public:
     std::vector<Voided> found;
@@ -28,22 +43,22 @@ public:
     void ofItem(const InterfaceState &before, const InterfaceState &after)
     {
         const Listing &listed = before.listed;
-        addIf(!before.torque.empty() && after.torque.empty(), listed, "torque"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its torque is void."));
+        addIf(isAnyGone(before.torque, after.torque), listed, "torque"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its torque is void."));
         addIf(before.bonding && !after.bonding, listed, "bonding"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its bonding reading is void."));
         addIf(before.safetying && !after.safetying, listed, "safetying"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its safetying is void."));
         addIf(before.leak && !after.leak, listed, "leak"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its leak check is void."));
-        addIf(!before.acceptances.empty() && after.acceptances.empty(), listed, "inspection"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its inspection is void."));
+        addIf(std::any_of(before.acceptances.begin(), before.acceptances.end(), [&](const Mark &mark) { return std::find(after.acceptances.begin(), after.acceptances.end(), mark) == after.acceptances.end(); }), listed, "inspection"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its inspection is void."));
         addIf(before.twinsVerified && !after.twinsVerified, listed, "twins"_L1, QT_TRANSLATE_NOOP("Voided", "%1: it has to be verified against its twin again."));
     }
     void ofTest(const JobState &before, const JobState &after, const JobTest &test)
     {
-        if (test.hasPassed && !whyVoid(before, test) && whyVoid(after, test))
+        if (test.hasPassed && !whyVoid(before, test) && !isPassedIn(after, test))
             found.push_back({test.id.text(), "test"_L1, tr(QT_TRANSLATE_NOOP("Voided", "The %1 of %2 (%3) covered it and is void.")).arg(test.what, test.name, test.id.text())});
     }
     void ofHold(const JobState &before, const JobState &after, const HoldPoint &hold)
     {
         const HoldPoint *later = after.hold(hold.id);
-        if (later && standingOf(before, hold).state == HoldState::Passed && standingOf(after, *later).state == HoldState::Void)
+        if (later && standingOf(before, hold).state == HoldState::Passed && standingOf(after, *later).state != HoldState::Passed)
             found.push_back({hold.id.text(), "hold"_L1, tr(QT_TRANSLATE_NOOP("Voided", "The hold point %1 (%2) has to be passed again.")).arg(hold.id.text(), hold.title)});
     }
 

@@ -75,7 +75,8 @@ QString weighedSaid(const HoldCondition &) { return tr(QT_TRANSLATE_NOOP("Hold",
 
 ConditionFound weighedFound(const JobState &job, const HoldCondition &condition)
 {
-    if (job.reversed) // the same unit is on again
+    // The same unit is on again, with all that was on it.
+    if (job.reversed && std::none_of(job.accessories.begin(), job.accessories.end(), [](const Accessory &one) { return one.left.has_value(); }))
         return {{}, job.reversed->seq};
     return last(job, condition, "weight.recorded"_L1, u"", tr(QT_TRANSLATE_NOOP("Hold", "No weight change is recorded.")));
 }

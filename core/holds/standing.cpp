@@ -7,6 +7,9 @@
 
 #include <algorithm>
 
+#include "core/acts/act.hpp"
+#include "core/requirements/catalogue.hpp"
+
 namespace core {
 
 namespace {
@@ -44,6 +47,24 @@ bool isBehind(const JobState &job, const HoldGate &gate, QStringView kind, const
     return temporary && has(gate.names, temporarySortText(temporary->sort));
 }
 
+/// Whether a gate holds back something that has still to be done, or had to, for the outgoing unit to be on again.
+bool isOnTheWayBack(const JobState &job, const HoldGate &gate)
+{
+    if (gate.act == u"interface.disconnected" || gate.act == u"unit.removed" || gate.act == u"unit.received")
+        return false;
+    if (gate.act == u"unit.positioned")
+        return job.unit.off.has_value();
+    if (gate.act == u"temporary.removed")
+        return std::any_of(job.temporaries.begin(), job.temporaries.end(), [&](const TemporaryItem &item) { return gate.names.empty() || has(gate.names, temporarySortText(item.sort)); });
+    const Act *act = findAct(gate.act);
+    if (!act || act->subject != SubjectSort::Interface)
+        return true;
+    return std::any_of(job.items.begin(), job.items.end(), [&](const InterfaceState &item) {
+        const bool isAsked = gate.act != u"leak.checked" || asksFor(item.listed, "leak"_L1);
+        return item.removal && isAsked && gate.which.letsThrough(item.listed);
+    });
+}
+
 } // namespace
 
 bool HoldStanding::areConditionsMet() const { return firstMissing().isEmpty(); }
@@ -78,7 +99,7 @@ HoldStanding standingOf(const JobState &job, const HoldPoint &hold)
 
 bool isStillAsked(const JobState &job, const HoldPoint &hold)
 {
-    return !job.reversed || (hold.passed && hold.passed->seq > job.reversed->seq) || isBehind(job, hold, u"job.closed", std::nullopt);
+    return !job.reversed || (hold.passed && hold.passed->seq > job.reversed->seq) || std::any_of(hold.gates.begin(), hold.gates.end(), [&](const HoldGate &gate) { return isOnTheWayBack(job, gate); });
 }
 
 bool isBehind(const JobState &job, const HoldPoint &hold, QStringView kind, const std::optional<QString> &subject)

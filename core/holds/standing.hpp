@@ -34,8 +34,8 @@ struct HoldStanding {
 /// it was passed: an interface that was opened since and is restored again was not looked at.
 HoldStanding standingOf(const JobState &job, const HoldPoint &hold);
 
-/// False where the change was given up and this hold point was on the way that nobody takes any more: not passed since, and not in front of
-/// the closure. What it holds back waits for it all the same; but nothing needs it for the job to be closed.
+/// False where the change was given up and this hold point was on the way that nobody takes any more: not passed since, and in front of
+/// nothing that has to be done for the outgoing unit to be on again. What it holds back waits for it all the same; but nothing needs it for the job to be closed.
 bool isStillAsked(const JobState &job, const HoldPoint &hold);
 
 /// The hold points that this entry waits for: with a gate for it, and not passed, or void.

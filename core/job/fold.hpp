@@ -10,11 +10,15 @@
 
 namespace core {
 
-/// Folds a job's statements into its state, one at a time. A struck entry leaves the state as if it had never been made,
-/// and what rested on it falls; so a strike folds the job again from its first entry.
+/// Folds a job's statements into its state, one at a time. A struck entry leaves the state as if it had never been made, but for what
+/// LeftByStrikes keeps, and what rested on it falls; so a strike folds the job again from its first entry.
 /// A copy is cheap and independent: fold on in one to see what would come.
 class JobFold {
 public:
+    JobFold() = default;
+    /// Goes on from a job as it stands.
+    explicit JobFold(const JobState &job, const Head &head);
+
     /// Takes the next statement. It was admitted, or stands in a ledger under verification.
     void take(const Statement &said, const Digest &hash);
 
@@ -25,16 +29,19 @@ public:
     const JobState &state() const { return m_state; }
     const Head &head() const { return m_head; }
     /// All that was said, in order; statement n has sequence number n+1.
-    const Series<Statement> &said() const { return m_said; }
+    const Series<Statement> &said() const { return m_state.said; }
 
 private:
     void apply(const Statement &said);
     void foldAgain();
+    bool nothingOfItWasSo(qint64 strike) const;
 
-    Series<Statement> m_said;
-    std::map<std::size_t, qint64> m_struckBy; ///< index in m_said, and the entry that strikes it
+    std::map<std::size_t, qint64> m_struckBy; ///< index in what was said, and the entry that strikes it
     JobState m_state;
     Head m_head;
 };
+
+/// The job as it would be with this draft as its next entry. The job must be open.
+JobState afterTaking(const JobState &job, const Draft &draft);
 
 } // namespace core

@@ -41,12 +41,19 @@ void addItem(LooseEnds &ends, const JobState &job, const InterfaceState &item)
         ends.push_back({QStringLiteral("loose.stopped"), item.listed.id.text(), tr("Somebody stopped in the middle of %1: %2").arg(item.listed.name, item.stopped->word), tr("a technician of the crew, by taking it up")});
     switch (stageOf(item)) {
     case Stage::Connected:
-        if (item.notApplicable && !isNotApplicable(item)) {
-            ends.push_back(endOf(item, QStringLiteral("loose.not-applicable"), tr("%1 is critical and said to be not applicable; a second person has to agree."), tr("somebody of the job other than who said so")));
+        if (waitsForAgreement(item)) {
+            if (item.left.undoing)
+                ends.push_back(endOf(item, QStringLiteral("loose.not-applicable"), tr("%1 is said to be not applicable, and was said to be undone before that was struck; an inspector who had no hand in it has to agree."), inspector()));
+            else
+                ends.push_back(endOf(item, QStringLiteral("loose.not-applicable"), tr("%1 is critical and said to be not applicable; a second person has to agree."), tr("somebody of the job other than who said so")));
             return;
         }
         if (isNotApplicable(item) || isConfirmedUndisturbed(item))
             return;
+        if (item.left.undoing) {
+            ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 was said to be undone, which was struck (entry %2). Disconnect it; or have an inspector who had no hand in it confirm it undisturbed.").arg(QStringLiteral("%1"), QString::number(item.left.undoing->seq)), inspector()));
+            return;
+        }
         ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 is on the list and was never disconnected. Disconnect it; or confirm it undisturbed; or say why it is not applicable."), tr("a technician; or the lead, by striking the listing")));
         return;
     case Stage::Disconnected:
@@ -90,10 +97,18 @@ void addHolds(LooseEnds &ends, const JobState &job)
     }
 }
 
+void addUnit(LooseEnds &ends, const JobState &job)
+{
+    if (job.unit.off && !job.unit.up)
+        ends.push_back({QStringLiteral("loose.unit"), serialToPutUp(job), tr("The outgoing unit is off, and no unit was positioned in its place: %1 is to go up.").arg(serialToPutUp(job)), technician()});
+}
+
 void addAccessories(LooseEnds &ends, const JobState &job)
 {
     for (const Accessory &accessory : job.accessories) {
-        if (!isPlaced(job, accessory))
+        if (!isPlaced(job, accessory) && job.reversed)
+            ends.push_back({QStringLiteral("loose.accessory"), accessory.id.text(), tr("%1 (%2, serial number %3) has not been said to be on the outgoing unit again, which goes back up.").arg(accessory.name, accessory.part, accessory.serial), technician()});
+        else if (!isPlaced(job, accessory))
             ends.push_back({QStringLiteral("loose.accessory"), accessory.id.text(), tr("%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.").arg(accessory.name, accessory.part, accessory.serial), technician()});
     }
 }
@@ -239,6 +254,7 @@ LooseEnds ownLooseEnds(const JobState &job, const Register &reg)
     addTags(ends, job);
     addTools(ends, job);
     addHolds(ends, job);
+    addUnit(ends, job);
     addAccessories(ends, job);
     addTests(ends, job);
     addFindings(ends, job);

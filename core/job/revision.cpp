@@ -30,24 +30,6 @@ const TimeInDoubt *doubtOfTime(const JobState &job, qint64 seq)
     return at == job.timesInDoubt.end() ? nullptr : &*at;
 }
 
-QString whatIsAskedLess(const Listing &before, const Listing &after)
-{
-    QStringList less;
-    for (const QString &requirement : before.requirements) {
-        if (std::find(after.requirements.begin(), after.requirements.end(), requirement) == after.requirements.end())
-            less << tr("a requirement (%1)").arg(requirement);
-    }
-    if (after.inspections < before.inspections)
-        less << tr("an inspection");
-    if (before.critical && !after.critical)
-        less << tr("the mark of a critical interface");
-    if (!before.twinGroup.isEmpty() && after.twinGroup != before.twinGroup)
-        less << tr("its twins (%1)").arg(before.twinGroup);
-    if (!before.independenceGroup.isEmpty() && after.independenceGroup != before.independenceGroup)
-        less << tr("its independence group (%1)").arg(before.independenceGroup);
-    return less.join(QStringLiteral(", "));
-}
-
 QString whatIsBuiltIn(const Listing &before, const Listing &after)
 {
     QStringList built;

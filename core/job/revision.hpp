@@ -42,10 +42,6 @@ std::vector<InterfaceId> revisedBy(const JobState &job, qint64 seq);
 /// Who called the time of an entry in doubt, or nullptr.
 const TimeInDoubt *doubtOfTime(const JobState &job, qint64 seq);
 
-/// What one listing asks for and another does not, in words for a sentence: "a requirement (bonding)", "an inspection". Empty when
-/// the other asks for as much or more. Limits are no part of it: another value is not less.
-QString whatIsAskedLess(const Listing &before, const Listing &after);
-
 /// What cannot change under a joint that is made: its seal, its halves, its hardware. Empty where none differs.
 QString whatIsBuiltIn(const Listing &before, const Listing &after);
 

@@ -21,10 +21,12 @@
 #include "core/job/job_test.hpp"
 #include "core/job/job_tools.hpp"
 #include "core/job/link.hpp"
+#include "core/job/listed.hpp"
 #include "core/job/mark.hpp"
 #include "core/job/tags.hpp"
 #include "core/job/reinspection.hpp"
 #include "core/job/revision.hpp"
+#include "core/job/struck.hpp"
 #include "core/job/temporary.hpp"
 #include "core/job/unit.hpp"
 #include "core/job/unlisted.hpp"
@@ -37,72 +39,6 @@
 #include "core/value/series.hpp"
 
 namespace core {
-
-/// What becomes of the drag that a self-locking nut has while it is run down.
-enum class Prevailing {
-    None,     ///< no self-locking nut, or the maintenance data says nothing of it
-    Added,    ///< measured, and added to the band
-    Included, ///< the band has it already
-};
-
-/// How far the fastener is turned after its torque, in degrees.
-struct TurnBand {
-    Decimal least;
-    Decimal most;
-    bool operator==(const TurnBand &) const = default;
-};
-
-/// What the maintenance data asks for, per fastener.
-struct TorqueSpec {
-    qint64 fasteners;
-    Quantity min;
-    Quantity max;
-    Prevailing prevailing = Prevailing::None;
-    std::optional<Quantity> prevailingMin{}; ///< least drag of a nut that is used again
-    std::optional<Quantity> prevailingMax{}; ///< greatest drag of any nut
-    QString condition{};                     ///< `dry`, `lubricated`; empty where the data does not say
-    std::vector<Decimal> passes{};           ///< percent of the final torque, the last 100; empty for one pass
-    std::vector<qint64> order{};             ///< each fastener once; empty where any order will do
-    std::optional<TurnBand> turn{};
-    QString thread{};
-    bool operator==(const TorqueSpec &) const = default;
-};
-
-/// What a leak check may show at most: a class of the job's scheme, a rate, or both.
-struct LeakLimit {
-    QString worstClass;
-    std::optional<Quantity> rate;
-    std::optional<Decimal> dropsPerMillilitre{}; ///< by which drops are turned into a flow; nothing: the checker says
-    bool operator==(const LeakLimit &) const = default;
-};
-
-/// One row of the interface list.
-struct Listing {
-    InterfaceId id;
-    QString name;
-    QString kind;
-    QString zone;
-    std::vector<QString> requirements; ///< names in the requirements catalogue
-    std::optional<TorqueSpec> torque;
-    std::optional<Quantity> bondingMax;
-    measure::Comparison bondingComparison = measure::Comparison::AtMost;
-    qint64 bondingReadings = 1;
-    std::optional<LeakLimit> leak;
-    QString sealPart;
-    QString safetying;     ///< method asked for: `lockwire`, `cotter pin`
-    QString aircraftHalf;  ///< designation of the half on the aircraft
-    QString unitHalf;      ///< designation of its mate on the unit
-    bool critical = false;
-    qint64 inspections = 1; ///< by so many persons
-    QString independenceGroup;
-    QString twinGroup;
-    std::vector<InterfaceId> access; ///< must be off before this one, and go on after it
-    QString reference;               ///< task or page in the maintenance data
-    QString note;
-    std::vector<HardwareLine> hardware{}; ///< each part once
-    std::vector<InterfaceId> dependsOn{}; ///< disturbing one of these voids the torque and the acceptance of this one
-    bool operator==(const Listing &) const = default;
-};
 
 struct Removal {
     Mark mark;
@@ -220,6 +156,8 @@ struct InterfaceState {
     std::optional<Mark> toLookUp{};                ///< what is asked of it may be another by a new revision, until its listing is corrected or confirmed
     std::optional<Sent> sent{};                    ///< it was given over to a linked job
     std::optional<TakenOn> takenOn{};              ///< it came from one
+    LeftByStrikes left{};                          ///< by entries about it that do not count any more
+    std::set<PersonId> askedLessBy{};              ///< who made the list ask less of it
     bool operator==(const InterfaceState &) const = default;
 };
 
@@ -316,6 +254,7 @@ struct Line {
     Instant at;
     Standing standing;
     std::optional<qint64> struckBy;
+    bool ofTheCrew; ///< the author was of the crew or its lead at that moment; else they spoke as an inspector
     bool operator==(const Line &) const = default;
 };
 
@@ -341,13 +280,17 @@ struct JobState {
     TagControl tags;
     ToolControl tools;
     std::vector<Revision> revisions;       ///< of the maintenance data, since the job was opened
+    std::vector<FindingId> blanksMissed;   ///< each says of a blank that is missing; they stand though its undoing is struck
     std::vector<TimeInDoubt> timesInDoubt; ///< in the order of their entries
     std::vector<JobFigure> figures; ///< lifts, servicing, weight, in the order of their entries
     std::vector<Link> links; ///< in the order of their entries
     SeenJobs others;         ///< not folded: given by whoever keeps the ledgers, see JobFold::see
     std::optional<Mark> closed;
     std::optional<Instant> lastAt;
-    Series<Line> lines; ///< line n holds sequence number n+1
+    Series<Line> lines;       ///< line n holds sequence number n+1
+    Series<Statement> said;   ///< all that was said, in order: what a strike would leave is folded from it
+    std::map<InterfaceId, LeftByStrikes> leftWithoutItem; ///< of interfaces whose listing was struck
+    UnitCountsStruck unitCountsStruck;
 
     const InterfaceState *item(const InterfaceId &id) const;
     /// The same, to be changed.
@@ -363,5 +306,8 @@ struct JobState {
     const Handover *pendingHandover() const;
     bool operator==(const JobState &) const = default;
 };
+
+/// Who signs as a member of the crew, not as an inspector from outside it.
+inline bool isOfTheCrew(const JobState &job, const PersonId &person) { return job.crew.contains(person) || job.lead == person; }
 
 } // namespace core

@@ -43,6 +43,11 @@ std::vector<HalfPair> readPairs(const json::Object &body)
     return pairs;
 }
 
+bool hadAHandInJoining(const InterfaceState &item, const PersonId &person)
+{
+    return (item.restoration && item.restoration->joinedBy.contains(person)) || item.left.joiners.contains(person);
+}
+
 const InterfaceState *twinThatIsOff(const JobState &job, const InterfaceState &item)
 {
     const auto twins = twinsOf(job, item);

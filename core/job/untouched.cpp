@@ -9,7 +9,9 @@
 
 namespace core {
 
-bool isNotApplicable(const InterfaceState &item) { return item.notApplicable && (!item.listed.critical || item.notApplicable->agreed); }
+bool waitsForAgreement(const InterfaceState &item) { return item.notApplicable && !item.notApplicable->agreed && (item.listed.critical || item.left.undoing); }
+
+bool isNotApplicable(const InterfaceState &item) { return item.notApplicable && !waitsForAgreement(item); }
 
 bool isConfirmedUndisturbed(const InterfaceState &item) { return !item.removal && item.undisturbed; }
 

@@ -21,7 +21,11 @@ struct NotApplicable {
     bool operator==(const NotApplicable &) const = default;
 };
 
-/// True when nothing of the interface is asked for: said, and on a critical one agreed by a second person.
+/// True when it was said that the interface is not applicable, and a second person has to agree: it is critical; or it was said to be
+/// undone, which was struck, and then that person is an inspector.
+bool waitsForAgreement(const InterfaceState &item);
+
+/// True when nothing of the interface is asked for: said, and agreed to where that is asked for.
 /// Source: a step that does not apply is marked so at the time, never left blank: common practice.
 bool isNotApplicable(const InterfaceState &item);
 

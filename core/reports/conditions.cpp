@@ -58,7 +58,7 @@ std::vector<ReportRow> letAloneRows(const JobRecord &record)
     for (const InterfaceState &item : record.job().items) {
         if (item.notApplicable) {
             const QString said = signedText(record, item.notApplicable->mark);
-            const QString agreed = item.notApplicable->agreed ? signedText(record, *item.notApplicable->agreed) : item.listed.critical ? inWords(QT_TRANSLATE_NOOP("Report", "NOT AGREED")) : QString();
+            const QString agreed = item.notApplicable->agreed ? signedText(record, *item.notApplicable->agreed) : waitsForAgreement(item) ? inWords(QT_TRANSLATE_NOOP("Report", "NOT AGREED")) : QString();
             add(item, inWords(QT_TRANSLATE_NOOP("Report", "not applicable")), item.notApplicable->reason, agreed.isEmpty() ? said : inWords(QT_TRANSLATE_NOOP("Report", "%1; agreed: %2")).arg(said, agreed));
         }
         const Entry *looked = item.undisturbed && !item.removal ? record.entry(item.undisturbed->seq) : nullptr;

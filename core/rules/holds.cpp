@@ -64,6 +64,51 @@ const HoldPoint *holdNamed(const Case &c, const QString &hold)
     return id ? c.job.hold(*id) : nullptr;
 }
 
+/// The first name among its conditions that comes round to the hold point itself, through those that they ask to have been passed; or nothing.
+std::optional<QString> circleOf(const Case &c, const HoldPoint &wanted)
+{
+    std::vector<HoldId> ahead{wanted.id};
+    for (std::size_t at = 0; at < ahead.size(); ++at) {
+        const HoldPoint *hold = at == 0 ? &wanted : c.job.hold(ahead[at]);
+        for (const HoldCondition &condition : hold ? hold->conditions : std::vector<HoldCondition>()) {
+            for (const QString &name : condition.what == u"passed" ? condition.names : std::vector<QString>()) {
+                const auto id = HoldId::parse(name);
+                if (id == wanted.id)
+                    return ahead[at].text();
+                if (id && std::find(ahead.begin(), ahead.end(), *id) == ahead.end())
+                    ahead.push_back(*id);
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+/// A zone or an interface that the job does not have, by which a filter would let nothing through; or nothing.
+std::optional<QString> unknownIn(const Case &c, const ItemFilter &which)
+{
+    for (const QString &zone : which.zones) {
+        if (std::none_of(c.job.facts.zones.begin(), c.job.facts.zones.end(), [&](const Zone &one) { return one.name == zone; }))
+            return inWords(QT_TRANSLATE_NOOP("Rule", "This job has no zone \"%1\".")).arg(zone);
+    }
+    for (const InterfaceId &id : which.ids) {
+        if (!c.job.item(id))
+            return inWords(QT_TRANSLATE_NOOP("Rule", "The list has no interface \"%1\".")).arg(id.text());
+    }
+    return std::nullopt;
+}
+
+template <class T>
+bool hasAll(const std::vector<T> &all, const std::vector<T> &ones)
+{
+    return std::all_of(ones.begin(), ones.end(), [&](const T &one) { return std::find(all.begin(), all.end(), one) != all.end(); });
+}
+
+/// Whether a hold point still asks and holds back all that it did.
+bool isAsStrict(const HoldPoint &known, const HoldPoint &wanted)
+{
+    return hasAll(wanted.conditions, known.conditions) && hasAll(wanted.statements, known.statements) && hasAll(wanted.gates, known.gates) && wanted.authority == known.authority && (wanted.isIndependent || !known.isIndependent);
+}
+
 /// The first hold point that this one asks to have been passed and that is void, or nullptr: passing this one could end the conditions that
 /// tell so.
 const HoldPoint *voidBefore(const Case &c, const HoldPoint &hold)
@@ -90,15 +135,21 @@ std::optional<Refusal> holdIsSound(const Case &c)
     const HoldPoint hold = holdIn(*id, c.draft.body);
     if (hold.gates.empty() || (hold.conditions.empty() && hold.statements.empty()))
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A hold point asks for something, and holds something back. Give conditions or statements, and gates.")), lead());
+    if (const auto circle = circleOf(c, hold))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would wait for itself: it is asked to have been passed before %2.")).arg(id->text(), *circle), lead());
     for (const HoldCondition &condition : hold.conditions) {
         if (const auto fault = core::faultOf(condition))
             return refusal(c, *fault, lead());
+        if (const auto unknown = unknownIn(c, condition.which))
+            return refusal(c, *unknown, lead());
         if (condition.until == id->text())
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "A condition of %1 cannot end with %1 itself.")).arg(id->text()), lead());
     }
     for (const HoldGate &gate : hold.gates) {
         if (const auto fault = faultOf(gate))
             return refusal(c, *fault, lead());
+        if (const auto unknown = unknownIn(c, gate.which))
+            return refusal(c, *unknown, lead());
     }
     return std::nullopt;
 }
@@ -118,6 +169,15 @@ std::optional<Refusal> holdIsSetInTime(const Case &c)
     if (behind == 0)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1 was made behind %2 already: it comes too late to be set or changed.")).arg(behind).arg(nameOf(wanted)), {});
+}
+
+std::optional<Refusal> holdIsLessenedByWhoPasses(const Case &c)
+{
+    const HoldPoint *known = holdOf(c);
+    const auto authority = known && !isAsStrict(*known, holdIn(known->id, c.draft.body)) ? parseAuthority(known->authority) : std::nullopt;
+    if (!authority || authorisationFor(c.reg, c.draft.author, {.authority = *authority, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at}))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 would ask less, or hold back less, than it does. That is signed by somebody who may pass it.")).arg(nameOf(*known)), inWords(QT_TRANSLATE_NOOP("Rule", "somebody with authority to %1")).arg(known->authority));
 }
 
 std::optional<Refusal> holdIsSet(const Case &c)
@@ -209,6 +269,7 @@ std::optional<Refusal> noHoldIsBefore(const Case &c)
 
 const Rule holdSound{"hold.sound"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A gate that asks for nothing lets everything through."), &holdIsSound};
 const Rule holdInTime{"hold.in-time"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A gate is not lowered once somebody stands in front of it."), &holdIsSetInTime};
+const Rule holdLess{"hold.less"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Who has to stop at a gate does not lower it."), &holdIsLessenedByWhoPasses};
 const Rule holdKnown{"hold.known"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is passed has been set."), &holdIsSet};
 const Rule holdOnce{"hold.once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A second signature would hide which one counts."), &holdIsNotPassed};
 const Rule holdConditions{"hold.conditions"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is counted is not believed."), &holdConditionsAreMet};

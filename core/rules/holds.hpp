@@ -11,6 +11,8 @@ namespace core::rules {
 std::optional<Refusal> holdIsSound(const Case &c);
 /// Set or changed only before it matters: never once it was passed, nor once something behind it was done.
 std::optional<Refusal> holdIsSetInTime(const Case &c);
+/// A hold point that is set already is set anew with less by somebody who has the authority to pass it.
+std::optional<Refusal> holdIsLessenedByWhoPasses(const Case &c);
 std::optional<Refusal> holdIsSet(const Case &c);
 std::optional<Refusal> holdIsNotPassed(const Case &c);
 std::optional<Refusal> holdConditionsAreMet(const Case &c);
@@ -22,6 +24,6 @@ std::optional<Refusal> signerHadNoHand(const Case &c);
 /// Asked of every entry: it waits for no hold point.
 std::optional<Refusal> noHoldIsBefore(const Case &c);
 
-extern const Rule holdSound, holdInTime, holdKnown, holdOnce, holdConditions, holdStatements, holdAuthority, holdIndependent, holdGate;
+extern const Rule holdSound, holdInTime, holdLess, holdKnown, holdOnce, holdConditions, holdStatements, holdAuthority, holdIndependent, holdGate;
 
 } // namespace core::rules

@@ -4,6 +4,7 @@
 #include "core/rules/people.hpp"
 
 #include "core/acts/act.hpp"
+#include "core/job/linked.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -14,11 +15,6 @@ namespace {
 
 QString administrator() { return inWords(QT_TRANSLATE_NOOP("Rule", "an administrator of the register")); }
 
-bool mayInspectSomething(const Case &c)
-{
-    return authorisationFor(c.reg, c.draft.author, {.authority = Authority::Inspect, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at});
-}
-
 std::optional<Refusal> needs(const Case &c, const Need &need)
 {
     if (authorisationFor(c.reg, c.draft.author, need))
@@ -27,6 +23,23 @@ std::optional<Refusal> needs(const Case &c, const Need &need)
 }
 
 } // namespace
+
+bool mayInspectSomething(const Case &c)
+{
+    return authorisationFor(c.reg, c.draft.author, {.authority = Authority::Inspect, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at});
+}
+
+bool mayInspect(const Case &c, const InterfaceState &item)
+{
+    const Need need{.authority = Authority::Inspect, .kind = item.listed.kind, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
+    return authorisationFor(c.reg, c.draft.author, need) && !hadAHand(c.job, item, c.draft.author);
+}
+
+bool mayOverrule(const Case &c, const InterfaceState *item)
+{
+    const Need need{.authority = Authority::Overrule, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
+    return authorisationFor(c.reg, c.draft.author, need) && !(item && hadAHand(c.job, *item, c.draft.author));
+}
 
 std::optional<Refusal> authorIsEnrolled(const Case &c)
 {

@@ -9,6 +9,13 @@ namespace core::rules {
 
 // Who may say it.
 
+/// Whether the author is authorised to inspect that interface and had no hand in it.
+bool mayInspect(const Case &c, const InterfaceState &item);
+/// Whether the author may set aside an inspector's word, on that interface or, with nullptr, on the job: authority to overrule, and no hand in it.
+bool mayOverrule(const Case &c, const InterfaceState *item);
+/// Whether the author is authorised to inspect anything on this type of aircraft.
+bool mayInspectSomething(const Case &c);
+
 std::optional<Refusal> authorIsEnrolled(const Case &c);
 std::optional<Refusal> peopleAreEnrolled(const Case &c);
 std::optional<Refusal> authorIsOfTheCrew(const Case &c);

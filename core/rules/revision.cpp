@@ -5,7 +5,9 @@
 
 #include "core/acts/act.hpp"
 #include "core/acts/listing.hpp"
+#include "core/job/asked_less.hpp"
 #include "core/job/linked.hpp"
+#include "core/rules/people.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -17,10 +19,22 @@ namespace {
 QString lead() { return inWords(QT_TRANSLATE_NOOP("Rule", "the lead")); }
 QString inspector() { return inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector who had no hand in it")); }
 
-bool mayInspectIt(const Case &c)
+/// What the draft's row is held against: the row that it corrects, or the one under that id that was struck.
+const Listing *rowBefore(const Case &c)
 {
-    const Need need{.authority = Authority::Inspect, .kind = c.item->listed.kind, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
-    return authorisationFor(c.reg, c.draft.author, need) && !hadAHand(c.job, *c.item, c.draft.author);
+    if (c.item && c.draft.kind == u"interface.relisted")
+        return &c.item->listed;
+    const auto id = InterfaceId::parse(c.draft.subject.value_or(QString()));
+    const LeftByStrikes *left = id ? leftOf(c.job, *id) : nullptr;
+    return left && left->listed ? &*left->listed : nullptr;
+}
+
+/// Authorised to inspect it as it was listed, and without a hand in it or in its group.
+bool mayAskLess(const Case &c, const Listing &before)
+{
+    const Need need{.authority = Authority::Inspect, .kind = before.kind, .aircraftType = c.job.facts.aircraftType, .at = c.draft.at};
+    const LeftByStrikes *left = leftOf(c.job, before.id);
+    return authorisationFor(c.reg, c.draft.author, need) && !(left && left->hands.contains(c.draft.author)) && !(c.item && (hadAHand(c.job, *c.item, c.draft.author) || handInGroupOf(c.job, *c.item, c.draft.author)));
 }
 
 } // namespace
@@ -41,6 +55,13 @@ std::optional<Refusal> revisedInterfacesAreListed(const Case &c)
     return std::nullopt;
 }
 
+std::optional<Refusal> revisionOfNothingSaysSo(const Case &c)
+{
+    if (!interfacesIn(c.draft.body, u"interfaces").empty() || c.draft.body.isTrue(u"none"))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Name the interfaces that the new revision may ask something else of; or say that it was read and changes none of them.")), lead());
+}
+
 std::optional<Refusal> revisionWasLookedUp(const Case &c)
 {
     if (!c.item || !c.item->toLookUp)
@@ -50,7 +71,7 @@ std::optional<Refusal> revisionWasLookedUp(const Case &c)
 
 std::optional<Refusal> relistedByLeadOrInspector(const Case &c)
 {
-    if (!c.item || c.job.lead == c.draft.author || mayInspectIt(c))
+    if (!c.item || c.job.lead == c.draft.author || mayInspect(c, *c.item))
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The list is corrected by the lead, or by an inspector who had no hand in the interface; %1 is neither.")).arg(c.authorName()), lead());
 }
@@ -74,12 +95,20 @@ std::optional<Refusal> relistedJointIsOpen(const Case &c)
 
 std::optional<Refusal> lessIsAskedByAnInspector(const Case &c)
 {
-    if (!c.item || mayInspectIt(c))
+    const Listing *before = rowBefore(c);
+    if (!before || mayAskLess(c, *before))
         return std::nullopt;
-    const QString less = whatIsAskedLess(c.item->listed, listingIn(c.item->listed.id, c.draft.body));
+    const QString less = whatIsAskedLess(*before, listingIn(before->id, c.draft.body));
     if (less.isEmpty())
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This asks less of %1 than before: it leaves out %2. An inspector who had no hand in it signs that.")).arg(c.itemName(), less), inspector());
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This asks less of %1 than before: %2. An inspector who had no hand in it or in its group signs that.")).arg(c.itemName(), less), inspector());
+}
+
+std::optional<Refusal> acceptedByWhoAskedNoLess(const Case &c)
+{
+    if (!c.item || !c.item->askedLessBy.contains(c.draft.author))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 corrected the list so that it asks less of %2; another inspector accepts it.")).arg(c.authorName(), c.itemName()), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
 }
 
 std::optional<Refusal> timesInDoubtAreThere(const Case &c)
@@ -94,11 +123,13 @@ std::optional<Refusal> timesInDoubtAreThere(const Case &c)
 
 const Rule revisionAnother{"revision.another"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The data that a job works to changes by a signature, never by itself."), &revisionIsAnother};
 const Rule revisionItems{"revision.interfaces"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A name that nothing answers to would be looked up by nobody."), &revisedInterfacesAreListed};
+const Rule revisionSaid{"revision.none"_L1, QT_TRANSLATE_NOOP("RuleWhy", "That nothing changed is a result, and somebody answers for it."), &revisionOfNothingSaysSo};
 const Rule revisionLookedUp{"revision.looked-up"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An inspection against the limits of yesterday proves nothing today."), &revisionWasLookedUp};
 const Rule relistBy{"relist.by"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Who does the work does not choose what it has to show."), &relistedByLeadOrInspector};
 const Rule relistKind{"relist.kind"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What waited at a gate does not become something that need not have waited."), &relistedKindStays};
 const Rule relistJoined{"relist.joined"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A correction on paper does not change what is in the joint."), &relistedJointIsOpen};
 const Rule relistLess{"relist.less"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A requirement that is in the way must not be talked away."), &lessIsAskedByAnInspector};
+const Rule relistAccept{"relist.accept"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Who takes a requirement away does not judge alone what is left of it."), &acceptedByWhoAskedNoLess};
 const Rule timesThere{"time.entries"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A doubt points at what it doubts."), &timesInDoubtAreThere};
 
 } // namespace core::rules

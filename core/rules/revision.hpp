@@ -11,13 +11,16 @@ namespace core::rules {
 
 std::optional<Refusal> revisionIsAnother(const Case &c);
 std::optional<Refusal> revisedInterfacesAreListed(const Case &c);
+std::optional<Refusal> revisionOfNothingSaysSo(const Case &c);
 std::optional<Refusal> revisionWasLookedUp(const Case &c);
 std::optional<Refusal> relistedByLeadOrInspector(const Case &c);
 std::optional<Refusal> relistedKindStays(const Case &c);
 std::optional<Refusal> relistedJointIsOpen(const Case &c);
+/// Of a listing that corrects one, or that follows one under the same id that was struck.
 std::optional<Refusal> lessIsAskedByAnInspector(const Case &c);
+std::optional<Refusal> acceptedByWhoAskedNoLess(const Case &c);
 std::optional<Refusal> timesInDoubtAreThere(const Case &c);
 
-extern const Rule revisionAnother, revisionItems, revisionLookedUp, relistBy, relistKind, relistJoined, relistLess, timesThere;
+extern const Rule revisionAnother, revisionItems, revisionSaid, revisionLookedUp, relistBy, relistKind, relistJoined, relistLess, relistAccept, timesThere;
 
 } // namespace core::rules

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/job/linked.hpp"
+#include "core/rules/people.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -153,9 +154,15 @@ std::optional<Refusal> otherTagHangs(const Case &c)
         return std::nullopt;
     if (!other || other == c.item || !carriesTag(*other))
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is no other interface that is open with a tag on it.")).arg(id->text()), inWords(QT_TRANSLATE_NOOP("Rule", "whoever exchanges the tags")));
+    for (const InterfaceState *one : {c.item, other}) {
+        if (one->stillAttached)
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 (%2) was found still attached: which of the two is open is what the tags have to say. It is freed first.")).arg(one->listed.id.text(), one->listed.name), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew")));
+    }
     const auto hand = handOf(c.job, *other, c.draft.author);
-    if (!hand)
+    if (!hand && mayInspect(c, *other))
         return std::nullopt;
+    if (!hand)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is not authorised to inspect %2 (%3), and the tags of both are exchanged.")).arg(c.authorName(), other->listed.id.text(), other->listed.name), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in %2; the tags are exchanged by somebody who had none in either.")).arg(c.authorName(), itemInWords(*hand)), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
 }
 

@@ -16,6 +16,9 @@ std::optional<Refusal> lockoutIsOnesOwn(const Case &c);
 /// Handed over by its owner, to somebody of the crew.
 std::optional<Refusal> lockoutGoesToTheCrew(const Case &c);
 
-extern const Rule temporaryNew, temporaryApplied, lockoutOwn, lockoutTo;
+/// Of striking that a lockout was applied.
+std::optional<Refusal> struckLockoutIsOnesOwn(const Case &c);
+
+extern const Rule temporaryNew, temporaryApplied, lockoutOwn, lockoutTo, strikeLockout;
 
 } // namespace core::rules

@@ -54,7 +54,7 @@ std::optional<Refusal> verifierJoinedNone(const Case &c)
     if (!c.item)
         return std::nullopt;
     for (const InterfaceState *twin : twinsOf(c.job, *c.item)) {
-        if (twin->restoration && twin->restoration->joinedBy.contains(c.draft.author))
+        if (hadAHandInJoining(*twin, c.draft.author))
             return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 had a hand in joining %2 (%3), so somebody else verifies the twins.")).arg(c.authorName(), twin->listed.id.text(), twin->listed.name), another());
     }
     return std::nullopt;
@@ -67,6 +67,23 @@ std::optional<Refusal> twinsWereVerified(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 has look-alikes (%2). Both halves of each are read and verified as a pair first, by somebody who joined none of them.")).arg(c.itemName(), c.item->listed.twinGroup), another());
 }
 
+std::optional<Refusal> halvesDifferFromTheTwins(const Case &c)
+{
+    const QString group = c.text(u"twin_group");
+    if (group.isEmpty())
+        return std::nullopt;
+    for (const InterfaceState &other : c.job.items) {
+        if (other.listed.twinGroup != group || other.listed.id.text() == c.draft.subject.value_or(QString()))
+            continue;
+        for (const auto &[half, theirs] : {std::pair(c.text(u"aircraft_half"), other.listed.aircraftHalf), std::pair(c.text(u"unit_half"), other.listed.unitHalf)}) {
+            if (!half.isEmpty() && half == theirs)
+                return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" is a half of %2 (%3) too, which is of the same twin group: nobody could tell them apart by it.")).arg(half, other.listed.id.text(), other.listed.name), inWords(QT_TRANSLATE_NOOP("Rule", "the lead")));
+        }
+    }
+    return std::nullopt;
+}
+
+const Rule twinHalves{"listing.halves"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two of one name are one to whoever reads them."), &halvesDifferFromTheTwins};
 const Rule twinsAsked{"twins.asked-for"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What carries no designations cannot be told apart by them."), &twinsCanBeTold};
 const Rule twinsJoined{"twins.joined"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One half alone cannot be seen to be crossed."), &twinsAreJoined};
 const Rule twinsRead{"twins.read"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two crossed lines both look joined."), &halvesReadAreThePairs};

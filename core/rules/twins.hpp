@@ -20,6 +20,9 @@ std::optional<Refusal> verifierJoinedNone(const Case &c);
 /// Before a twin is accepted, its group was verified.
 std::optional<Refusal> twinsWereVerified(const Case &c);
 
-extern const Rule twinsAsked, twinsJoined, twinsRead, twinsAnother, twinsVerified;
+/// Look-alikes that share a designation cannot be told apart by it.
+std::optional<Refusal> halvesDifferFromTheTwins(const Case &c);
+
+extern const Rule twinHalves, twinsAsked, twinsJoined, twinsRead, twinsAnother, twinsVerified;
 
 } // namespace core::rules

@@ -68,6 +68,24 @@ std::optional<Refusal> shippingBlanksAreOut(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 blanks were counted on the unit, and %2 are said to be removed. Find the difference before it goes up: a blank left in is found by the engine.")).arg(counted).arg(removed.value_or(0)), technician());
 }
 
+std::optional<Refusal> unitIsCountedAgain(const Case &c)
+{
+    const bool comesOff = isRemoval(c);
+    const qint64 said = comesOff ? c.job.unitCountsStruck.openingsBlanked : c.job.unitCountsStruck.shippingBlanks;
+    const qint64 now = c.draft.body.integer(comesOff ? u"openings_blanked" : u"shipping_blanks").value_or(0);
+    if (now >= said)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 were counted on the unit, which was struck, and now %2. What was counted once is there, or inside: look for it. Where the first count was wrong, somebody with authority to overrule strikes it as never so.")).arg(said).arg(now), technician());
+}
+
+std::optional<Refusal> mountsWaitForAUnit(const Case &c)
+{
+    const UnitChange &unit = c.job.unit;
+    if (!c.item || c.item->listed.kind != u"mount" || !unit.off || unit.up || unit.in || c.job.reversed)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The outgoing unit is off (entry %1), and none was received since that %2 could be joined to.")).arg(QString::number(unit.off->mark.seq), c.itemName()), technician());
+}
+
 std::optional<Refusal> isNotReversedYet(const Case &c)
 {
     if (c.job.unit.up)
@@ -80,6 +98,8 @@ std::optional<Refusal> isNotReversedYet(const Case &c)
 const Rule reversedOnce{"job.reversed-once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A job that is given up is not deleted: what was undone closes in full."), &isNotReversedYet};
 const Rule unitSerial{"unit.serial"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The wrong unit fits as well as the right one."), &serialIsTheJobs};
 const Rule unitOrder{"unit.order"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One place, one unit."), &unitMovesInOrder};
+const Rule unitCounted{"unit.counted"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was counted once does not become less by counting again."), &unitIsCountedAgain};
+const Rule unitThere{"unit.there"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A mount that carries nothing is not restored."), &mountsWaitForAUnit};
 const Rule unitFree{"unit.free"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The one bolt that everybody left to the others tears out what it holds."), &nothingHoldsTheUnit};
 const Rule unitBlanks{"unit.shipping-blanks"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was put in for the journey must come out before the work."), &shippingBlanksAreOut};
 

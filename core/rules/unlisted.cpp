@@ -6,7 +6,9 @@
 #include <algorithm>
 
 #include "core/acts/act.hpp"
+#include "core/acts/listing.hpp"
 #include "core/job/linked.hpp"
+#include "core/rules/people.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -43,6 +45,20 @@ std::optional<Refusal> detailsAreAskedFor(const Case &c)
     return refusal(c, sentence, anybody());
 }
 
+std::optional<Refusal> gatePassedOrInspector(const Case &c)
+{
+    if (!c.item || !c.item->removal || !isWithoutDetails(*c.item) || mayInspect(c, *c.item))
+        return std::nullopt;
+    const Listing asTold = listingIn(c.item->listed.id, c.draft.body);
+    for (const HoldPoint &hold : c.job.holds) {
+        const bool wasHeldBack = std::any_of(hold.gates.begin(), hold.gates.end(), [&](const HoldGate &gate) { return gate.act == u"interface.disconnected" && gate.which.letsThrough(asTold); });
+        if (wasHeldBack && !(hold.passed && hold.passed->seq < c.item->removal->mark.seq))
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "As what it is said to be, %1 would have waited for the hold point %2 (%3), and was undone before that was passed. An inspector who had no hand in it looks, and gives its details.")).arg(c.itemName(), hold.id.text(), hold.title),
+                           inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector who had no hand in it")));
+    }
+    return std::nullopt;
+}
+
 std::optional<Refusal> accessHasNoCircle(const Case &c)
 {
     if (!c.item || !waitsFor(c.job, interfacesIn(c.draft.body, u"access"), c.item->listed.id))
@@ -72,6 +88,7 @@ std::optional<Refusal> dependsOnListed(const Case &c)
 }
 
 const Rule detailAsked{"detail.asked"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What restoring has to show is not changed in passing."), &detailsAreAskedFor};
+const Rule detailGate{"detail.gate"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What waits at a gate does not go round it by having no name."), &gatePassedOrInspector};
 const Rule detailCircle{"detail.circle"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two interfaces that wait for each other could never be undone."), &accessHasNoCircle};
 const Rule detailKnown{"detail.known"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An inspector looks for what is asked for."), &detailsAreKnown};
 const Rule dependsKnown{"listing.depends-on"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A name that nothing answers to would be reopened by nothing."), &dependsOnListed};

@@ -18,6 +18,9 @@ std::optional<Refusal> detailsAreKnown(const Case &c);
 /// What it depends on is listed.
 std::optional<Refusal> dependsOnListed(const Case &c);
 
-extern const Rule detailAsked, detailCircle, detailKnown, dependsKnown;
+/// What was undone in front of a gate that would have held it back, had it been listed, is detailed by an inspector.
+std::optional<Refusal> gatePassedOrInspector(const Case &c);
+
+extern const Rule detailAsked, detailGate, detailCircle, detailKnown, dependsKnown;
 
 } // namespace core::rules

@@ -4,6 +4,7 @@
 #include "core/rules/untouched.hpp"
 
 #include "core/rules/independence.hpp"
+#include "core/rules/people.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -44,6 +45,13 @@ std::optional<Refusal> criticalByInspector(const Case &c)
     return c.item && c.item->listed.critical ? inspectorIsAuthorised(c) : std::nullopt;
 }
 
+std::optional<Refusal> struckUndoingByInspector(const Case &c)
+{
+    if (!c.item || c.item->removal || !c.item->left.undoing || mayInspect(c, *c.item))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was said to be undone (entry %2), and that was struck. An inspector who had no hand in it looks that nothing was touched.")).arg(c.itemName()).arg(c.item->left.undoing->seq), inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector who had no hand in it")));
+}
+
 std::optional<Refusal> thereIsSomethingToAgreeTo(const Case &c)
 {
     if (!c.item || (c.item->notApplicable && !c.item->notApplicable->agreed))
@@ -61,6 +69,7 @@ std::optional<Refusal> agreedByAnother(const Case &c)
 const Rule untouchedStage{"untouched.never-undone"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was undone is not made untouched by a word."), &wasNeverUndone};
 const Rule untouchedOnce{"untouched.once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A second signature would hide which one counts."), &isNotSaidYet};
 const Rule undisturbedInspector{"untouched.inspector"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A critical interface is looked at by somebody who knows what to look for."), &criticalByInspector};
+const Rule untouchedStruck{"untouched.struck"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Whoever undid something could say that they did not."), &struckUndoingByInspector};
 const Rule notApplicableStated{"notapplicable.stated"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An agreement belongs to what was said."), &thereIsSomethingToAgreeTo};
 const Rule notApplicableSecond{"notapplicable.second-person"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One person's mistake must not take a critical interface off the list."), &agreedByAnother};
 

@@ -16,6 +16,9 @@ std::optional<Refusal> criticalByInspector(const Case &c);
 std::optional<Refusal> thereIsSomethingToAgreeTo(const Case &c);
 std::optional<Refusal> agreedByAnother(const Case &c);
 
-extern const Rule untouchedStage, untouchedOnce, undisturbedInspector, notApplicableStated, notApplicableSecond;
+/// What was said to be undone and struck since is found untouched, or agreed to be not applicable, by an inspector who had no hand in it.
+std::optional<Refusal> struckUndoingByInspector(const Case &c);
+
+extern const Rule untouchedStage, untouchedOnce, undisturbedInspector, untouchedStruck, notApplicableStated, notApplicableSecond;
 
 } // namespace core::rules

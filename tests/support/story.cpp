@@ -264,7 +264,7 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return {{u"serial"_s, job.facts.incomingSerial}, {u"certificate"_s, u"CRS-9"_s}, {u"shipping_blanks"_s, 6}, {u"configuration"_s, u"same as the outgoing unit"_s}};
     if (kind == "unit.positioned"_L1)
         return {{u"serial"_s, job.reversed ? job.facts.outgoingSerial : job.facts.incomingSerial},
-                {u"shipping_blanks_removed"_s, job.reversed && job.unit.off ? job.unit.off->openingsBlanked : job.unit.in ? job.unit.in->shippingBlanks : 0}};
+                {u"shipping_blanks_removed"_s, core::blanksOfTheUnitToPutUp(job)}};
     if (kind == "condition.stated"_L1)
         return {{u"reason"_s, u"parts not delivered"_s}};
     if (kind == "condition.cleared"_L1)
@@ -433,6 +433,8 @@ std::vector<core::Draft> Story::drafts(const QString &sentence)
     fillIn(draft, m_told, words);
     if (words.contains(u"condition=damaged"_s) && kind == "condition.stated"_L1)
         draft.body.set(u"finding"_s, core::nextFinding(fold.state()));
+    if (kind == "job.revised"_L1 && std::none_of(words.begin(), words.end(), [](const QString &word) { return word.startsWith(u"interfaces="_s); }))
+        draft.body.set(u"none"_s, true);
     if (words.contains(u"condition=slave_hardware"_s) && kind == "condition.stated"_L1)
         draft.body.set(u"to_come_out"_s, u"two bolts of the old mount"_s);
     for (const QString &word : words) {

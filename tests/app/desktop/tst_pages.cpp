@@ -339,7 +339,7 @@ void TstPages::strickenFigureIsNotShown()
     rows->choose(u"900"_s);
     QVERIFY(named<QWidget>(page, "lift")->isVisible());
     desk.job.figures.erase(desk.job.figures.begin());
-    desk.job.lines.push_back({902, u"entry.struck"_s, std::nullopt, *core::PersonId::parse(u"ana"), core::Instant::fromMilliseconds(0), core::Standing::Stands, std::nullopt});
+    desk.job.lines.push_back({902, u"entry.struck"_s, std::nullopt, *core::PersonId::parse(u"ana"), core::Instant::fromMilliseconds(0), core::Standing::Stands, std::nullopt, true});
     desk.take();
     QCOMPARE(rows->model().rowCount(), 1);
     QVERIFY(!named<QWidget>(page, "lift")->isVisible());

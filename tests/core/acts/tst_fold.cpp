@@ -12,7 +12,7 @@ using core::Standing;
 using story::Story;
 
 /// What an entry does to a job when nobody asked the rules first: a ledger from elsewhere may hold anything, and an entry may
-/// have lost what it rested on. What does not fit falls, and leaves nothing behind but its line.
+/// have lost what it rested on. What does not fit falls, and leaves nothing behind but its line, and whose hands it tells of.
 class TestFold : public QObject {
     Q_OBJECT
 
@@ -26,6 +26,13 @@ class TestFold : public QObject {
     static core::JobState withoutItsLine(core::JobState state, const core::JobState &before)
     {
         state.lines = before.lines;
+        state.said = before.said;
+        state.leftWithoutItem = before.leftWithoutItem;
+        state.unitCountsStruck = before.unitCountsStruck;
+        for (std::size_t at = 0; at < std::min(state.items.size(), before.items.size()); ++at) {
+            state.items.edit(at).left = before.items[at].left;
+            state.items.edit(at).actors = before.items[at].actors;
+        }
         state.lastAt = before.lastAt;
         return state;
     }

@@ -328,6 +328,19 @@ private slots:
         QVERIFY2(both > 0, "no two acts were ever admitted together, so nothing was shown");
     }
 
+    /// The items without what strikes leave behind: hands, counts, and that somebody has to look.
+    static core::Series<core::InterfaceState> asSaid(core::Series<core::InterfaceState> items)
+    {
+        for (std::size_t at = 0; at < items.size(); ++at) {
+            core::InterfaceState &item = items.edit(at);
+            item.left = {};
+            item.actors.clear();
+            item.undisturbed.reset();
+            item.notApplicable.reset();
+        }
+        return items;
+    }
+
     void struckOrNeverSaidIsTheSame()
     {
         QVERIFY(rc::check("strike", [] {
@@ -338,7 +351,7 @@ private slots:
             const core::Series<core::InterfaceState> with = story.job().items;
             story.tell(u"Ana strikes entry=%1"_s.arg(seq));
             // Where an inspection would come back with it, the named level alone may.
-            if (story.refusedBy() == u"strike.acceptance")
+            if (story.refusedBy() == u"strike.back")
                 story.tell(u"Ove strikes entry=%1"_s.arg(seq));
             RC_ASSERT(story.refusals().empty());
             core::JobFold without;
@@ -346,7 +359,8 @@ private slots:
                 if (said.seq < seq)
                     without.take(said, core::Digest::of(QByteArray::number(said.seq)));
             }
-            RC_ASSERT(without.state().items == story.job().items);
+            RC_ASSERT(asSaid(without.state().items) == asSaid(story.job().items));
+            RC_ASSERT(story.item(u"K1"_s).left.undoing.has_value() || without.state().item(*core::InterfaceId::parse(u"K1"))->removal);
             RC_ASSERT(without.state().items != with);
         }));
     }

@@ -21,11 +21,11 @@ private slots:
         QTest::addColumn<QString>("id");
         QTest::addColumn<QString>("stage");
         const auto row = [](const char *name, const QString &told, const char *id, const char *stage) { QTest::newRow(name) << told << QString::fromLatin1(id) << QString::fromLatin1(stage); };
-        const QString seal = u"Ana disconnects D1; Ana relists D1 seal_part=S-101; Ben reconnects D1"_s;
+        const QString seal = u"Ana disconnects D1; Cho relists D1 seal_part=S-101; Ben reconnects D1"_s;
         row("its seal, the correction stands", seal, "D1", "reconnected");
-        const QString half = u"Ana disconnects C1; Ana relists C1 unit_half=J2; Ben reconnects C1"_s;
+        const QString half = u"Ana disconnects C1; Cho relists C1 unit_half=J2; Ben reconnects C1"_s;
         row("its mate, the correction stands", half, "C1", "secured");
-        const QString bolts = uR"(Ana lists L1 hardware=[{"part":"B-3","quantity":2}]; Ana disconnects L1; Ana relists L1 hardware=[{"part":"B-3","quantity":1}]; Ben reconnects L1)"_s;
+        const QString bolts = uR"(Ana lists L1 hardware=[{"part":"B-3","quantity":2}]; Ana disconnects L1; Cho relists L1 hardware=[{"part":"B-3","quantity":1}]; Ben reconnects L1)"_s;
         row("its bolts, the correction stands", bolts, "L1", "secured");
         const QString tag = u"Ana disconnects K1 tag=7; Cho replaces-tag K1 tag=8; Ana reconnects K1; "_s;
         row("its tag, the loss stands", tag, "K1", "secured");

@@ -93,6 +93,64 @@ private slots:
         QCOMPARE(story.job().unit.up->serial, u"E-100"_s);
     }
 
+    /// What stands before something on the way back is asked, passed before or not; what led the other way is not.
+    void whatIsStillAsked_data()
+    {
+        QTest::addColumn<QString>("told");
+        QTest::addColumn<QStringList>("asked");
+        QTest::newRow("nothing undone yet") << u"Ana gives-up"_s << QStringList{u"close"_s};
+        QTest::newRow("an isolation on") << u"Ben applies I1; Ana passes start; Ana gives-up"_s << QStringList{u"power"_s, u"close"_s};
+        QTest::newRow("a clamp undone") << u"Ben applies I1; Ana passes start; Ana disconnects K1; Ana gives-up"_s << QStringList{u"join"_s, u"power"_s, u"close"_s};
+        QTest::newRow("a mount undone") << u"Ben applies I1; Ana passes start; "_s + allButMounts + u"; "_s + freeOfAll + u"; Ben applies H1 sort=hoist; Ben applies S1 sort=sling; Ana plans unit=outgoing; Ana passes free; Ana disconnects M1; Ana gives-up"_s
+                                        << QStringList{u"lift"_s, u"hung"_s, u"join"_s, u"power"_s, u"close"_s};
+    }
+    void whatIsStillAsked()
+    {
+        QFETCH(QString, told);
+        QFETCH(QStringList, asked);
+        Story story = withStandardHolds();
+        TOLD(told);
+        QStringList found;
+        for (const core::HoldPoint &hold : story.job().holds) {
+            if (core::isStillAsked(story.job(), hold))
+                found << hold.id.text();
+        }
+        QCOMPARE(found, asked);
+    }
+
+    /// The weight is that of before only where everything that was on the unit is on it again.
+    void theWeightIsAskedWhereAPartStaysAway()
+    {
+        const QString asked = uR"(Ana sets w conditions=[{"what":"weighed"}] gates=[{"act":"job.closed"}]; Ana lists-accessory AC1; )"_s;
+        Story same(asked + u"Ana gives-up; Ana passes w"_s);
+        QCOMPARE(same.refusedBy(), QString());
+        Story less(asked + u"Ben leaves AC1; Ana gives-up; Ana passes w"_s);
+        QCOMPARE(less.refusedBy(), u"hold.conditions"_s);
+    }
+
+    /// Blanks that were fitted to the unit once it was off come out with the others before it goes up.
+    void theBlanksOfTheUnitThatGoesBack()
+    {
+        Story story(u"Ana disconnects D1; Ana disconnects C1; Ana disconnects B1; Ana disconnects F1 unit_blanks_fitted=1; Ana disconnects F2; Ana disconnects M1; Ana disconnects M2; Ana disconnects A1; Ana disconnects D2; Ana disconnects K1; Ana takes-off openings_blanked=4; Ana gives-up"_s);
+        TOLD(u"Ben misses-blank F1 end=unit; Cho clears F1"_s);
+        story.tell(u"Ben positions shipping_blanks_removed=4"_s);
+        QCOMPARE(story.refusedBy(), u"unit.shipping-blanks"_s);
+        TOLD(u"Ben positions shipping_blanks_removed=3"_s);
+    }
+
+    /// A place with no unit in it is a loose end, whatever was joined to nothing.
+    void theUnitThatIsMissingIsLoose()
+    {
+        Story story(u"Ana disconnects D1; Ana disconnects C1; Ana disconnects B1; Ana disconnects F1; Ana disconnects F2; Ana disconnects M1; Ana disconnects M2; Ana disconnects A1; Ana disconnects D2; Ana disconnects K1"_s);
+        QVERIFY(!story.looseEnds().contains(u"loose.unit"_s));
+        TOLD(u"Ana takes-off"_s);
+        QVERIFY(story.looseEnds().contains(u"loose.unit E-200"_s));
+        TOLD(u"Ana gives-up"_s);
+        QVERIFY(story.looseEnds().contains(u"loose.unit E-100"_s));
+        TOLD(u"Ben positions"_s);
+        QVERIFY(!story.looseEnds().contains(u"loose.unit"_s));
+    }
+
     /// Without giving up, the same job cannot be closed.
     void aJobThatGoesOnNeedsEveryHoldPoint()
     {

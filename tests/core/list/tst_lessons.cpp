@@ -31,7 +31,7 @@ private slots:
 
         row("a job after its list", u"Ana disconnects K1; Ana reconnects K1; Cho accepts K1"_s, {});
         row("undone, and on no list", u"Ben logs X1"_s, u"X1: undone, and on no list"_s);
-        row("and struck as a mistake", u"Ben logs X1; Ben strikes entry=12"_s, {});
+        row("and struck as a mistake", u"Ben logs X1; Eva strikes entry=12"_s, {});
         row("listed before anything came off", u"Ana lists P1"_s, {});
         row("listed after", u"Ana disconnects K1; Ana lists P1"_s, u"P1: listed after work had begun"_s);
         row("found open", u"Ana finds-open K1"_s, u"K1: found open, and logged by nobody\nK1: finding F1: hanging free"_s);

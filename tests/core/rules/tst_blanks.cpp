@@ -56,7 +56,12 @@ private slots:
         row("joined before it is known where it is", gone, "Ben reconnects D1", "blanks.search");
         row("joined when it is", gone + u"; Cho clears F1"_s, "Ben reconnects D1", "");
         row("joined when it is, and counted as if it were there", gone + u"; Cho clears F1"_s, "Ben reconnects D1 blanks_removed=2", "balance.blanks");
-        row("joined on a search that was put off", gone + u"; Cho clears F1 disposition=deferred limit=2026-03-09"_s, "Ben reconnects D1", "blanks.search");
+        row("joined while it is looked for", gone, "Ben reconnects D1 blanks_removed=1", "blanks.search");
+        row("a search that was put off", gone, "Cho clears F1 disposition=deferred limit=2026-03-09", "blanks.rectified");
+        row("a blank within limits", gone, "Cho clears F1 disposition=within_limits", "blanks.rectified");
+        row("found", gone, "Cho clears F1", "");
+        row("a run while it is looked for", gone + u"; Ana disconnects K1; Ana reconnects K1"_s, "Ana tests R1 covers=K1", "blanks.running");
+        row("a run once it is found", gone + u"; Ana disconnects K1; Ana reconnects K1; Cho clears F1"_s, "Ana tests R1 covers=K1", "");
         row("the loss struck, since it lay in the pocket", gone + u"; Ben strikes entry=13"_s, "Ben reconnects D1 blanks_removed=2", "");
     }
     void eachRule() { m_table.ask(); }

@@ -77,7 +77,7 @@ private slots:
         row("covered, never undone, and damaged", u"Ana disconnects A1; Ben states D2 condition=damaged"_s, "Ana reconnects A1", "sequence.inspected-before-cover");
         row("covered, never undone", u"Ana disconnects A1"_s, "Ana reconnects A1", "");
         // Striking the word that set an inspection aside would bring that back.
-        row("the word struck that set an inspection aside", joined + u"; Cho accepts K1; Ben states K1 condition=cannot_verify"_s, "Ana strikes entry=15", "strike.acceptance");
+        row("the word struck that set an inspection aside", joined + u"; Cho accepts K1; Ben states K1 condition=cannot_verify"_s, "Ana strikes entry=15", "strike.by strike.back");
     }
     void eachRule() { m_table.ask(); }
 

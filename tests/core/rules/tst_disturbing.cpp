@@ -90,7 +90,7 @@ private slots:
             QCOMPARE(story.stage(u"P1"_s), u"secured"_s);
         }
         Story story(inspected + u"; Ben disturbs K1; Ben strikes entry=18"_s);
-        QCOMPARE(story.refusedBy(), u"strike.acceptance"_s);
+        QCOMPARE(story.refusedBy(), u"strike.back"_s);
     }
 };
 

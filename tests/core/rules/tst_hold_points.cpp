@@ -92,6 +92,19 @@ private slots:
         row("a platform off meanwhile", mounted + u"; Ben applies P1 sort=platform"_s, u"Ben removes P1"_s, "");
         row("the hoist off once they are", mounted + u"; Ben applies H1 sort=hoist; Ana disconnects M1; Ana disconnects M2; Ana reconnects M1; Ana torques M1; Ana reconnects M2; Ana torques M2; Ana passes hung"_s, u"Ben removes H1"_s, "");
 
+        const QString inspected = uR"(Ana sets look title=Looked_over authority=inspect statements=Seen conditions=[{"what":"interfaces","stage":"inspected","kinds":["clamp"]},{"what":"findings_closed"}] gates=[{"act":"job.closed"}])"_s;
+        row("set anew with a condition less, by who may not pass it", inspected, QString(inspected).replace(u",{\"what\":\"findings_closed\"}"_s, QString()), "hold.less");
+        row("set anew with a condition more", inspected, QString(inspected).replace(u"conditions=["_s, u"conditions=[{\"what\":\"weighed\"},"_s), "");
+        row("set anew for another authority", inspected, QString(inspected).replace(u"authority=inspect"_s, u"authority=lead"_s), "hold.less");
+        row("set anew without its statement", inspected, QString(inspected).replace(u"statements=Seen "_s, QString()), "hold.less");
+        row("set anew before something else", inspected, QString(inspected).replace(u"job.closed"_s, u"weight.recorded"_s), "hold.less");
+        row("struck by who may not pass it", inspected, u"Ana strikes entry=12"_s, "strike.hold");
+        row("waits for itself", {}, uR"(Ana sets x conditions=[{"what":"passed","names":["x"]}] gates=[{"act":"job.closed"}])"_s, "hold.sound");
+        row("waits for one that waits for it", uR"(Ana sets x conditions=[{"what":"passed","names":["y"]}] gates=[{"act":"job.closed"}])"_s, uR"(Ana sets y conditions=[{"what":"passed","names":["x"]}] gates=[{"act":"weight.recorded"}])"_s, "hold.sound");
+        row("waits for one that does not", uR"(Ana sets x conditions=[{"what":"passed","names":["y"]}] gates=[{"act":"job.closed"}])"_s, uR"(Ana sets y conditions=[{"what":"weighed"}] gates=[{"act":"weight.recorded"}])"_s, "");
+        row("of a zone that there is not", {}, uR"(Ana sets x conditions=[{"what":"interfaces","stage":"inspected","zones":["nowhere"]}] gates=[{"act":"job.closed"}])"_s, "hold.sound");
+        row("of an interface that there is not", {}, uR"(Ana sets x conditions=[{"what":"interfaces","stage":"inspected","interfaces":["Z9"]}] gates=[{"act":"job.closed"}])"_s, "hold.sound");
+        row("in front of an interface that there is not", {}, uR"(Ana sets x conditions=[{"what":"weighed"}] gates=[{"act":"interface.reconnected","interfaces":["Z9"]}])"_s, "hold.sound");
         row("a passing struck, with nothing behind it", passed, u"Ana strikes entry=19"_s, "");
         row("a passing struck, with a mount off behind it", passed + u"; Ana disconnects M1"_s, u"Ana strikes entry=19"_s, "strike.hold");
         row("a hold point struck before it matters", both, u"Ana strikes entry=12"_s, "");

@@ -52,8 +52,8 @@ private slots:
         row("passed, and reopens", restored, u"Ana tests R1 covers=D1,K1 reopens=D1"_s, "test.reopens");
 
         const QString accepted = restored + u"; Cho accepts K1"_s;
-        row("a failed test struck that reopened nothing inspected", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=D1"_s, u"Ana strikes entry=20"_s, "");
-        row("a failed test struck that set an inspection aside", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=K1"_s, u"Ana strikes entry=20"_s, "strike.acceptance");
+        row("a failed test struck that reopened nothing inspected", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=D1"_s, u"Ana strikes entry=20"_s, "strike.warning strike.back");
+        row("a failed test struck that set an inspection aside", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=K1"_s, u"Cho strikes entry=20"_s, "strike.back");
         row("the same by the named level", accepted + u"; Ana tests R1 covers=D1,K1 result=failed reopens=K1"_s, u"Ove strikes entry=20"_s, "");
     }
     void eachRule() { m_table.ask(); }
@@ -70,7 +70,7 @@ private slots:
         QTest::newRow("disturbed") << u"Ben disturbs K1"_s << true;
         QTest::newRow("disturbed and torqued again") << u"Ben disturbs D1; Ben torques D1; Ben safeties D1"_s << true;
         QTest::newRow("another one opened") << u"Ana disconnects C1"_s << false;
-        QTest::newRow("opened, and that was struck") << u"Ana disconnects K1; Ana strikes entry=20"_s << false;
+        QTest::newRow("opened, and that was struck") << u"Ana disconnects K1; Ove strikes entry=20"_s << false;
     }
     void whatMakesItVoid()
     {

@@ -176,7 +176,7 @@ private slots:
         row("closed, never raised", "", "Cho clears F8", "finding.open");
         row("closed by an inspector of ducts, on a duct", "Ben raises F9 interface=D1", "Tim clears F9", "");
         row("closed by an inspector of ducts, on a clamp", "Ben raises F9 interface=K1", "Tim clears F9", "finding.closed-by-inspector");
-        row("closed, though its interface left the list", "Ana disconnects K1 helpers=Cho; Ana strikes entry=12; Ben raises F9 interface=K1; Ana strikes entry=11", "Cho clears F9", "");
+        row("closed, though its interface left the list", "Ana disconnects K1 helpers=Cho; Ana strikes entry=12; Ben raises F9 interface=K1; Eva strikes entry=11", "Cho clears F9", "");
         row("closed twice", "Ben raises F9; Cho clears F9", "Eva clears F9", "finding.open");
         row("found open", "", "Ben finds-open D1", "");
         row("found open under a number that cannot be one", "", "Ben finds-open D1 finding=_F1", "finding.number");
@@ -217,9 +217,10 @@ private slots:
         row("the listing of an open item struck", duct, "Ana strikes entry=2", "strike.listing");
 
         row("a disturbance struck that voided nothing", "Ana disconnects K1; Ana reconnects K1; Ana disturbs K1", "Ana strikes entry=14", "");
-        row("a disturbance struck that voided an inspection", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Ana disturbs K1", "Ana strikes entry=15", "strike.acceptance");
-        row("a disconnection struck that voided an inspection", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Ben disconnects K1", "Ben strikes entry=15", "strike.acceptance");
-        row("a disturbance struck that voided a twin's inspection", "Ana disconnects F1; Ana reconnects F1; Ana torques F1; Cho accepts F1; Ana disconnects F2; Ana reconnects F2; Ana disturbs F2", "Ana strikes entry=18", "strike.acceptance");
+        row("a disturbance struck that voided an inspection", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Ana disturbs K1", "Ana strikes entry=15", "strike.back");
+        row("a disconnection struck that voided an inspection", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Ben disconnects K1", "Ben strikes entry=15", "strike.back");
+        row("a disturbance struck after a disconnection had voided a twin's inspection", "Ana disconnects F1; Ana reconnects F1; Ana torques F1; Cho accepts F1; Ana disconnects F2; Ana reconnects F2; Ana disturbs F2", "Ana strikes entry=18", "");
+        row("a disconnection struck that voided a twin's inspection", "Ana disconnects F1; Ana reconnects F1; Ana torques F1; Cho accepts F1; Ana disconnects F2", "Ana strikes entry=16", "strike.back");
         row("the same by the named level", "Ana disconnects K1; Ana reconnects K1; Cho accepts K1; Ana disturbs K1", "Ove strikes entry=15", "");
         row("deferred until a day to come", "Ben raises F9", "Cho clears F9 disposition=deferred limit=2026-03-02", "");
         row("deferred until yesterday", "Ben raises F9", "Cho clears F9 disposition=deferred limit=2026-03-01", "finding.deferral");

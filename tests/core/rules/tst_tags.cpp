@@ -74,9 +74,11 @@ private slots:
 
         const char *two = "Ana disconnects K1 tag=7; Ana disconnects C1 tag=8";
         row("two tags exchanged", two, "Cho exchanges-tag K1 other=C1", "");
-        row("exchanged by a technician", two, "Dee exchanges-tag K1 other=C1", "inspection.authorised");
+        row("exchanged by a technician", two, "Dee exchanges-tag K1 other=C1", "tag.other inspection.authorised");
         row("exchanged by an inspector who helped at the one", "Ana disconnects K1 tag=7 helpers=Ben; Ana disconnects C1 tag=8", "Ben exchanges-tag K1 other=C1", "independence.own-work");
         row("exchanged by an inspector who helped at the other", "Ana disconnects K1 tag=7; Ana disconnects C1 tag=8 helpers=Ben", "Ben exchanges-tag K1 other=C1", "tag.other");
+        row("exchanged by an inspector of the one alone", u"Ana disconnects D1 tag=7; Ana disconnects C1 tag=8"_s, "Tim exchanges-tag D1 other=C1", "tag.other");
+        row("exchanged while one was found still attached", two + u"; Eva finds-attached C1"_s, "Cho exchanges-tag K1 other=C1", "tag.other");
         row("exchanged with itself", two, "Cho exchanges-tag K1 other=K1", "tag.other");
         row("exchanged with what is on", "Ana disconnects K1 tag=7", "Cho exchanges-tag K1 other=C1", "tag.other");
         row("exchanged with what is on no list", two, "Cho exchanges-tag K1 other=Z9", "tag.other");

@@ -76,6 +76,12 @@ private slots:
         row("in its place", (away + "; Ana receives").constData(), "Ben positions", "");
         row("in its place before it was received", away.constData(), "Ben positions", "unit.order");
         row("in its place before the other is off", "Ana receives", "Ben positions", "unit.order");
+        row("received again, a blank fewer", u"Ben receives shipping_blanks=6; Ben strikes entry=12"_s, "Ben receives shipping_blanks=5", "unit.counted");
+        row("received again, as many", u"Ben receives shipping_blanks=6; Ben strikes entry=12"_s, "Ben receives shipping_blanks=6", "");
+        row("off again, an opening fewer", (QByteArray(off) + "; Ana takes-off openings_blanked=4; Ana strikes entry=22").constData(), "Ana takes-off openings_blanked=3", "unit.counted");
+        row("a mount joined where no unit is", away.constData(), "Ana reconnects M1", "unit.there");
+        row("a mount joined where the next unit is there", (away + "; Ben receives").constData(), "Ana reconnects M1", "");
+        row("a clamp joined where no unit is", away.constData(), "Ana reconnects K1", "");
         row("in its place with a blank missing", (away + "; Ana receives").constData(), "Ben positions shipping_blanks_removed=5", "unit.shipping-blanks");
         row("an accessory listed", "", "Ana lists-accessory AC1 interfaces=D1", "");
         row("an accessory's number twice", "Ana lists-accessory AC1", "Ana lists-accessory AC1 serial=S-2", "accessory.new");
@@ -128,9 +134,12 @@ private slots:
         Story story(u"Ana disconnects D1; Ana disconnects C1; Ana disconnects B1; Ana disconnects F1; Ana disconnects F2; Ana disconnects M1; Ana disconnects M2; Ana disconnects A1; Ana disconnects D2; Ana disconnects K1; Ana takes-off; Ana gives-up; Ben positions"_s);
         QCOMPARE(story.refusedBy(), QString());
         QCOMPARE(story.job().unit.up->serial, u"E-100"_s);
-        story.tell(u"Ana strikes entry=%1"_s.arg(story.job().reversed->seq));
+        const qint64 givenUp = story.job().reversed->seq;
+        story.tell(u"Ana strikes entry=%1"_s.arg(givenUp));
+        QCOMPARE(story.refusedBy(), u"strike.reversal"_s); // the outgoing unit in the place of the incoming one was never admitted
+        story.tell(u"Ben strikes entry=%1; Ana strikes entry=%2"_s.arg(QString::number(story.job().unit.up->mark.seq), QString::number(givenUp)));
         QCOMPARE(story.refusedBy(), QString());
-        QVERIFY(!story.job().unit.up); // the outgoing unit in the place of the incoming one was never admitted
+        QVERIFY(!story.job().reversed);
     }
 
     /// Each new disconnection is walked round anew, and what was found attached is forgotten with the disconnection that it belonged to.

@@ -52,7 +52,14 @@ private slots:
         row("details with access that waits for it", logged + u"; Ana lists P1 access=X1"_s, "Eva details X1 access=P1", "detail.circle");
         row("details with access to itself", logged, "Eva details X1 access=X1", "detail.circle");
         row("details by a stranger", logged, "Out details X1", "crew.takes-part");
-        row("struck by who logged it, when it was on the list after all", logged, "Ben strikes entry=12", "");
+        row("struck by who logged it, when it was on the list after all", logged, "Ben strikes entry=12", "strike.listing");
+        row("struck by the lead", logged, "Ana strikes entry=12", "strike.listing");
+        row("struck by an inspector who looked", logged, "Eva strikes entry=12", "");
+        const QString gate = uR"(Ana sets free conditions=[{"what":"applied","names":["hoist"]}] gates=[{"act":"interface.disconnected","kinds":["mount"]}]; )"_s;
+        row("a mount by its details, undone before its hold point", gate + logged, "Ben details X1 kind=mount", "detail.gate");
+        row("the same details by an inspector", gate + logged, "Eva details X1 kind=mount", "");
+        row("no mount by its details", gate + logged, "Ben details X1", "");
+        row("a mount undone behind its hold point", gate + u"Ben applies H1 sort=hoist; Ana passes free; Ben logs X1"_s, "Ana details X1 kind=mount", "");
         row("struck after it was worked on", logged + u"; Ana reconnects X1"_s, "Ben strikes entry=12", "strike.listing");
         row("depends on what is listed", {}, "Ana lists P1 depends_on=D1", "");
         row("depends on what is not listed", {}, "Ana lists P1 depends_on=Z9", "listing.depends-on");
@@ -75,7 +82,7 @@ private slots:
         QCOMPARE(story.stage(u"X1"_s), u"secured"_s);
         QCOMPARE(story.item(u"X1"_s).listed.kind, u"drain"_s);
         QVERIFY(!story.looseEnds().contains(u"loose.details"_s));
-        story.tell(u"Cho accepts X1; Ana strikes entry=%1"_s.arg(story.item(u"X1"_s).unlisted->detailed->seq));
+        story.tell(u"Cho accepts X1; Eva strikes entry=%1"_s.arg(story.item(u"X1"_s).unlisted->detailed->seq));
         QCOMPARE(story.refusedBy(), QString());
         QVERIFY(story.item(u"X1"_s).acceptances.empty()); // nobody knows any more what was to be looked at
     }

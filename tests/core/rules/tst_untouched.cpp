@@ -60,7 +60,9 @@ private slots:
         row("never touched, nobody looked", "", "loose.untouched M1");
         row("confirmed undisturbed", "Eva finds-undisturbed M1", "");
         row("then undone after all", "Eva finds-undisturbed M1; Ana disconnects M1", "loose.disconnected M1");
-        row("then undone, and that struck", "Eva finds-undisturbed M1; Ana disconnects M1; Ana strikes entry=13", "");
+        row("then undone, and that struck", "Eva finds-undisturbed M1; Ana disconnects M1; Ana strikes entry=13", "loose.untouched M1");
+        row("looked at again by an inspector", "Eva finds-undisturbed M1; Ana disconnects M1; Ana strikes entry=13; Eva finds-undisturbed M1", "");
+        row("not applicable after that, by one person", "Ana disconnects K1; Ana strikes entry=12; Ben finds-inapplicable M1; Ana agrees M1", "");
         row("not applicable, critical, one person", "Ben finds-inapplicable M1", "loose.not-applicable M1");
         row("agreed by a second", "Ben finds-inapplicable M1; Ana agrees M1", "");
         row("agreed, and what it agrees to struck", "Ben finds-inapplicable M1; Ana agrees M1; Ben strikes entry=12", "loose.untouched M1");
