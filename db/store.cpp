@@ -9,6 +9,7 @@
 #include "db/ledger_table.hpp"
 #include "db/meta.hpp"
 #include "db/opening.hpp"
+#include "db/schema_check.hpp"
 #include "db/turn_queue.hpp"
 #include "db/write_gate.hpp"
 
@@ -115,6 +116,8 @@ Result<void> Store::forEach(const LedgerId &ledger, qint64 afterSeq, const Entry
 {
     return m_ledgers->forEach(ledger, afterSeq, visit);
 }
+
+Result<std::vector<QString>> Store::schemaDifferences() { return db::schemaDifferences(*m_connection); }
 
 Result<std::vector<StoredLedger>> Store::ledgers() { return m_ledgers->ledgers(); }
 

@@ -98,6 +98,9 @@ public:
     core::Result<ChangeToken> changeToken();
     core::Result<bool> changedSince(const ChangeToken &token);
 
+    /// What differs in the store's guard from how it was made, see schemaDifferences().
+    core::Result<std::vector<QString>> schemaDifferences();
+
     Attachments &attachments() { return *m_attachments; }
     Credentials &credentials() { return *m_credentials; }
     WhereUsed &whereUsed() { return *m_whereUsed; }

@@ -48,12 +48,19 @@ public:
             return core::failure(ledgers.error());
         for (const db::StoredLedger &ledger : *ledgers)
             m_all += ledger.headSeq;
+        const auto differences = m_store.schemaDifferences();
+        if (!differences)
+            return core::failure(differences.error());
+        for (const QString &difference : *differences)
+            fault(noLedger(), 0, u"store.schema"_s, difference);
+        const std::size_t ofTheStore = m_report.faults.size();
         const auto registerLedger = m_store.registerLedger();
         if (!registerLedger)
             return core::failure(registerLedger.error());
         core::RegisterVerifier reg(registerLedger->value_or(noLedger()), toBeChecked());
         if (const auto read = verifyRegister(reg, *registerLedger); !read)
             return core::failure(read.error());
+        m_isRegisterSound = registerLedger->has_value() && m_report.faults.size() == ofTheStore;
         for (const db::StoredLedger &ledger : *ledgers) {
             if (ledger.role == db::LedgerRole::Job) {
                 if (const auto read = verifyJob(ledger, reg); !read)
@@ -112,6 +119,8 @@ private:
         reader.finish();
         if (m_stopped)
             return stopped();
+        if (read && row.entries == 0)
+            fault(ledger, 0, u"ledger.empty"_s, tr("A ledger stands in the store without one entry: what was in it is gone."));
         row.content = content.soFar();
         m_report.ledgers.push_back(std::move(row));
         return read;
@@ -126,7 +135,6 @@ private:
         const auto read = readAll({ledger->text(), true, {}, 0, {}, {}}, *ledger, [&reg](const core::ReadEntry &entry) { reg.take(entry); });
         addFaults(reg.faults());
         addFaults(m_signatures.finish());
-        m_isRegisterSound = m_report.faults.empty();
         if (reg.reg().root)
             m_report.rootFingerprint = reg.reg().fingerprint;
         return read;

@@ -3,7 +3,8 @@
 
 #include "core/acts/reopen.hpp"
 
-#include <algorithm>
+#include <QHash>
+#include <QSet>
 
 #include "core/requirements/catalogue.hpp"
 
@@ -41,13 +42,19 @@ void reopenTwins(JobState &job, const InterfaceState &changed)
 
 std::vector<InterfaceId> dependentsOf(const JobState &job, const InterfaceId &id)
 {
+    QHash<InterfaceId, std::vector<InterfaceId>> directly;
+    for (const InterfaceState &item : job.items) {
+        for (const InterfaceId &on : item.listed.dependsOn)
+            directly[on].push_back(item.listed.id);
+    }
     std::vector<InterfaceId> found{id};
-    const auto isNew = [&](const InterfaceId &one) { return std::find(found.begin(), found.end(), one) == found.end(); };
-    for (std::size_t at = 0; at < found.size(); ++at) {
-        for (const InterfaceState &item : job.items) {
-            const auto &on = item.listed.dependsOn;
-            if (std::find(on.begin(), on.end(), found[at]) != on.end() && isNew(item.listed.id))
-                found.push_back(item.listed.id);
+    QSet<InterfaceId> known{id};
+    for (std::size_t at = 0; at < found.size() && !directly.isEmpty(); ++at) {
+        for (const InterfaceId &dependent : directly.value(found[at])) {
+            if (known.contains(dependent))
+                continue;
+            known.insert(dependent);
+            found.push_back(dependent);
         }
     }
     found.erase(found.begin());

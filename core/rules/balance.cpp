@@ -21,6 +21,8 @@ bool isAboutOneThatIsOff(const Case &c) { return c.item && core::isOff(*c.item);
 std::optional<Refusal> tagIsNew(const Case &c)
 {
     const QString tag = c.text(u"tag");
+    if (!tag.isEmpty() && !isIdText(tag))
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" cannot be what is on a tag: plain characters that everybody sees, no blanks at either end. Two tags that look alike are one.")).arg(tag), technician());
     const auto at = c.job.tagAt.constFind(tag);
     if (at == c.job.tagAt.constEnd())
         return std::nullopt;

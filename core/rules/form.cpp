@@ -9,6 +9,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/rules/words.hpp"
+#include "core/value/plain_text.hpp"
 
 namespace core {
 
@@ -28,7 +29,11 @@ bool isArrayOf(const json::Value &value, IsGood isGood)
 }
 
 bool isId(const json::Value &value) { return value.string() && isIdText(*value.string()); }
-bool isText(const json::Value &value) { return value.string() && !value.string()->trimmed().isEmpty(); }
+bool isText(const json::Value &value)
+{
+    const QString *text = value.string();
+    return text && text->size() <= longestText && hasSomethingToSee(*text) && !hiddenCharacterIn(*text);
+}
 
 bool isUnitOf(const Field &field, const QString &text)
 {
@@ -151,7 +156,7 @@ void judgeSubject(const Act &act, const Draft &draft, Refusals &refusals)
     } else if (needed && !draft.subject) {
         refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "%1 must name what it is about.")).arg(act.kind)));
     } else if (draft.subject && !isIdText(*draft.subject)) {
-        refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" cannot be a name: use 1 to 128 characters, no blanks at either end.")).arg(*draft.subject)));
+        refusals.push_back(formRefusal(QLatin1String("form.subject"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" cannot be a name: use 1 to 128 plain characters that everybody sees, no blanks at either end.")).arg(*draft.subject)));
     }
 }
 
@@ -183,6 +188,12 @@ std::optional<QString> whyNotOfType(const Field &field, const json::Value &value
 {
     if (isOfType(field, value))
         return std::nullopt;
+    if (field.type == FieldType::Text && value.string()) {
+        if (value.string()->size() > longestText)
+            return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) is %3 characters long; %4 are kept. Say it shorter, or attach a file.")).arg(labelOf(field), field.name, QString::number(value.string()->size()), QString::number(longestText));
+        if (const auto hidden = hiddenCharacterIn(*value.string()); hidden && hasSomethingToSee(*value.string()))
+            return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) holds a character that nobody sees (%3). Type it again.")).arg(labelOf(field), field.name, *hidden);
+    }
     if (field.type == FieldType::Quantity && value.string()) {
         if (const auto read = Quantity::read(*value.string(), *field.dimension); !read)
             return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2): %3")).arg(labelOf(field), field.name, read.error().message);

@@ -22,6 +22,8 @@ namespace core::json {
 namespace {
 
 constexpr int deepest = 32;
+/// More than any object of ours has; each member is looked for among the others.
+constexpr std::size_t mostMembers = 1000;
 
 QString tr(const char *text) { return QCoreApplication::translate("Json", text); }
 
@@ -66,6 +68,8 @@ public:
     static Result<Object> object(simdjson::dom::object members, int depth, Order order)
     {
         Object result;
+        if (members.size() > mostMembers)
+            return bad(tr("an object in it has more than %1 members").arg(mostMembers));
         result.m_members.reserve(members.size());
         for (const auto [key, element] : members) {
             auto parsed = value(element, depth + 1, order);

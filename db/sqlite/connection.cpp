@@ -53,6 +53,17 @@ Result<std::unique_ptr<Connection>> Connection::open(const QString &path, Mode m
     return connection;
 }
 
+Result<std::unique_ptr<Connection>> Connection::inMemory()
+{
+    std::unique_ptr<Connection> connection(new Connection(milliseconds(0)));
+    const int status = sqlite3_open_v2(":memory:", &connection->m_handle, SQLITE_OPEN_READWRITE | SQLITE_OPEN_MEMORY | SQLITE_OPEN_EXRESCODE, nullptr);
+    if (status != SQLITE_OK)
+        return failure(errorFrom(status, 0));
+    if (auto ready = connection->setUp(Mode::ReadOnly); !ready)
+        return failure(ready.error());
+    return connection;
+}
+
 Result<void> Connection::setUp(Mode mode)
 {
     int answer = 0;

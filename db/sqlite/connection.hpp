@@ -37,6 +37,8 @@ class Connection {
 public:
     /// Opens an existing file. Nothing is read yet, so whether it is any good shows with the first query.
     static core::Result<std::unique_ptr<Connection>> open(const QString &path, Mode mode, std::chrono::milliseconds patience);
+    /// An empty one that lives in memory and nowhere else.
+    static core::Result<std::unique_ptr<Connection>> inMemory();
     ~Connection();
     Connection(const Connection &) = delete;
     Connection &operator=(const Connection &) = delete;

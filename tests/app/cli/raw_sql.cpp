@@ -25,15 +25,20 @@ Database openRaw(const QString &path)
 
 QString lastError(const Database &database) { return QString::fromUtf8(sqlite3_errmsg(database.get())); }
 
-QString dropTriggers(const Database &database)
-{
+struct Triggers {
     QByteArray drops;
+    QByteArray makes; ///< to put them back, so that nothing but the change itself is to be seen
+};
+
+QString dropTriggers(const Database &database, Triggers &triggers)
+{
     const auto collect = [](void *into, int, char **cells, char **) {
-        *static_cast<QByteArray *>(into) += QByteArray("DROP TRIGGER ") + cells[0] + ';';
+        static_cast<Triggers *>(into)->drops += QByteArray("DROP TRIGGER ") + cells[0] + ';';
+        static_cast<Triggers *>(into)->makes += QByteArray(cells[1]) + ';';
         return 0;
     };
-    const bool listed = sqlite3_exec(database.get(), "SELECT name FROM sqlite_schema WHERE type = 'trigger'", collect, &drops, nullptr) == SQLITE_OK;
-    return listed && sqlite3_exec(database.get(), drops.constData(), nullptr, nullptr, nullptr) == SQLITE_OK ? QString() : lastError(database);
+    const bool listed = sqlite3_exec(database.get(), "SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'", collect, &triggers, nullptr) == SQLITE_OK;
+    return listed && sqlite3_exec(database.get(), triggers.drops.constData(), nullptr, nullptr, nullptr) == SQLITE_OK ? QString() : lastError(database);
 }
 
 QString runBound(const Database &database, QByteArrayView &rest, const std::vector<QByteArray> &bytes)
@@ -60,7 +65,8 @@ QString runBound(const Database &database, QByteArrayView &rest, const std::vect
 QString tamper(const QString &store, const QString &statements, const std::vector<QByteArray> &bytes)
 {
     const Database database = openRaw(store);
-    if (const QString trouble = dropTriggers(database); !trouble.isEmpty())
+    Triggers triggers;
+    if (const QString trouble = dropTriggers(database, triggers); !trouble.isEmpty())
         return trouble;
     const QByteArray utf8 = statements.toUtf8();
     QByteArrayView rest(utf8);
@@ -68,7 +74,15 @@ QString tamper(const QString &store, const QString &statements, const std::vecto
         if (const QString trouble = runBound(database, rest, bytes); !trouble.isEmpty())
             return trouble;
     }
-    return sqlite3_changes(database.get()) > 0 ? QString() : u"nothing was changed"_s;
+    if (sqlite3_changes(database.get()) == 0)
+        return u"nothing was changed"_s;
+    return sqlite3_exec(database.get(), triggers.makes.constData(), nullptr, nullptr, nullptr) == SQLITE_OK ? QString() : lastError(database);
+}
+
+QString runRaw(const QString &store, const QString &statements)
+{
+    const Database database = openRaw(store);
+    return sqlite3_exec(database.get(), statements.toUtf8().constData(), nullptr, nullptr, nullptr) == SQLITE_OK ? QString() : lastError(database);
 }
 
 QByteArray rawValue(const QString &store, const QString &query)

@@ -45,6 +45,40 @@ private slots:
         QVERIFY(rulesFound(*report).contains(u"register.none"_s));
     }
 
+    void aLedgerWithoutEntriesIsNotPassedOver()
+    {
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        QCOMPARE(tamper(hangar.path(), u"DELETE FROM entries WHERE ledger = (SELECT id FROM ledgers WHERE is_register = 0)"_s), QString());
+        const auto report = session::verifyStore(hangar.store(), {});
+        QVERIFY(report);
+        QCOMPARE(rulesFound(*report), QStringList{u"ledger.empty"_s});
+    }
+
+    /// The store's own guard: what keeps other programs from changing entries in passing.
+    void aGuardThatIsGoneIsNamed_data()
+    {
+        QTest::addColumn<QString>("statements");
+        QTest::addColumn<QString>("named");
+        QTest::newRow("a trigger dropped") << u"DROP TRIGGER entries_are_never_changed"_s << u"entries_are_never_changed"_s;
+        QTest::newRow("a trigger that lets through") << u"DROP TRIGGER entries_are_never_changed; CREATE TRIGGER entries_are_never_changed BEFORE UPDATE ON entries BEGIN SELECT 1; END"_s << u"entries_are_never_changed"_s;
+        QTest::newRow("a trigger more") << u"CREATE TRIGGER quiet AFTER INSERT ON meta BEGIN SELECT 1; END"_s << u"quiet"_s;
+        QTest::newRow("an index dropped") << u"DROP INDEX one_register"_s << u"one_register"_s;
+        QTest::newRow("nothing") << u"PRAGMA user_version"_s << QString();
+    }
+    void aGuardThatIsGoneIsNamed()
+    {
+        QFETCH(QString, statements);
+        QFETCH(QString, named);
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        QCOMPARE(runRaw(hangar.path(), statements), QString());
+        const auto report = session::verifyStore(hangar.store(), {});
+        QVERIFY(report);
+        QCOMPARE(rulesFound(*report), named.isEmpty() ? QStringList() : QStringList{u"store.schema"_s});
+        QVERIFY(named.isEmpty() || report->faults.front().sentence.contains(named));
+    }
+
     void aJobUnderAnImpossibleNameIsNotPassedOver()
     {
         Hangar hangar;

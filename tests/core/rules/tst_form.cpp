@@ -54,6 +54,23 @@ private slots:
         const QString digest = core::Digest::of("abc").hex();
         row("text", FieldType::Text, u"as found"_s, true);
         row("text: blanks", FieldType::Text, u" \t"_s, false);
+        row("text: of characters that nobody sees", FieldType::Text, u"\u200b"_s, false);
+        row("text: a word joiner and a soft hyphen", FieldType::Text, u"\u2060\u00ad"_s, false);
+        row("text: a filler", FieldType::Text, u"\u00a0\u3164"_s, false);
+        row("text: an accent alone", FieldType::Text, u"\u0301"_s, false);
+        row("text: a full stop", FieldType::Text, u"."_s, true);
+        row("text: another script", FieldType::Text, u"проверено"_s, true);
+        row("text: a joiner of a script that has it", FieldType::Text, u"می\u200cشود"_s, true);
+        row("text: two lines", FieldType::Text, u"one\ntwo"_s, true);
+        row("text: turned round", FieldType::Text, u"left\u202etfel"_s, false);
+        row("text: a soft hyphen inside", FieldType::Text, u"dis\u00adconnected"_s, false);
+        row("text: a bell", FieldType::Text, u"a\u0007"_s, false);
+        row("text: as long as may be", FieldType::Text, QString(10000, u'x'), true);
+        row("text: one longer", FieldType::Text, QString(10001, u'x'), false);
+        row("person: full width", FieldType::Person, u"Ａna"_s, false);
+        row("person: composed", FieldType::Person, u"Ren\u00e9"_s, true);
+        row("person: the same decomposed", FieldType::Person, u"Rene\u0301"_s, false);
+        row("person: a filler alone", FieldType::Person, u"\u3164"_s, false);
         row("text: a number", FieldType::Text, 7, false);
         row("integer: nought", FieldType::Integer, 0, true);
         row("integer: below nought", FieldType::Integer, -1, false);
@@ -109,7 +126,7 @@ private slots:
         const auto why = core::whyNotOfType(fieldOf(type), value);
         QCOMPARE(!why, fits);
         if (why)
-            QVERIFY2(why->startsWith(u"\"Of\" (of) must be "_s) && !why->contains(u"%1"_s), qPrintable(*why));
+            QVERIFY2(why->startsWith(u"\"Of\" (of) "_s) && !why->contains(u"%1"_s), qPrintable(*why));
     }
 
     /// Lines of named columns: what is needed is there, in its type, and nothing else is.

@@ -74,6 +74,8 @@ private slots:
 
         const char *two = "Ana disconnects K1 tag=7; Ana disconnects C1 tag=8";
         row("two tags exchanged", two, "Cho exchanges-tag K1 other=C1", "");
+        row("a tag in full width, of a number that hangs", u"Ana disconnects K1 tag=1"_s, u"Ana disconnects C1 tag=１"_s, "balance.tag-unique");
+        row("a tag with what nobody sees", u"Ana disconnects K1 tag=1"_s, u"Ana disconnects C1 tag=1\u00a0x"_s, "balance.tag-unique");
         row("exchanged by a technician", two, "Dee exchanges-tag K1 other=C1", "tag.other inspection.authorised");
         row("exchanged by an inspector who helped at the one", "Ana disconnects K1 tag=7 helpers=Ben; Ana disconnects C1 tag=8", "Ben exchanges-tag K1 other=C1", "independence.own-work");
         row("exchanged by an inspector who helped at the other", "Ana disconnects K1 tag=7; Ana disconnects C1 tag=8 helpers=Ben", "Ben exchanges-tag K1 other=C1", "tag.other");

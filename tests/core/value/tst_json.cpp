@@ -44,6 +44,16 @@ private slots:
         QCOMPARE(core::json::canonical(*core::json::parseObject(canonical)), canonical);
     }
 
+    static QByteArray withMembers(int count)
+    {
+        QByteArray json("{");
+        for (int n = count; n-- > 0;) // the last name first, which is the slowest to sort in
+            json += "\"m" + QByteArray::number(n) + "\":1" + (n > 0 ? "," : "}");
+        return json;
+    }
+
+    void asManyMembersAsMayBe() { QVERIFY(core::json::parseObject(withMembers(1000))); }
+
     void refused_data()
     {
         QTest::addColumn<QByteArray>("input");
@@ -64,6 +74,8 @@ private slots:
         QTest::newRow("no object") << QByteArray(R"([1])");
         QTest::newRow("nothing") << QByteArray();
         QTest::newRow("deeper than any entry") << "{\"a\":" + QByteArray("[").repeated(40) + QByteArray("]").repeated(40) + "}";
+        QTest::newRow("a member more than may be") << withMembers(1001);
+        QTest::newRow("enough members to keep it busy for ever") << withMembers(200000);
         QTest::newRow("deep enough to break a stack") << "{\"a\":" + QByteArray("[").repeated(200000);
     }
     void refused()

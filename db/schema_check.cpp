@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "db/schema_check.hpp"
+
+#include <QCoreApplication>
+
+#include <map>
+
+#include "db/migrator.hpp"
+#include "db/sqlite/connection.hpp"
+
+namespace db {
+
+namespace {
+
+using core::Result;
+using core::failure;
+
+QString tr(const char *text) { return QCoreApplication::translate("Store", text); }
+
+/// Type and name of everything that a schema holds, and the text that makes it.
+using Schema = std::map<std::pair<QString, QString>, QString>;
+
+Result<Schema> schemaOf(Connection &connection)
+{
+    Schema schema;
+    auto read = connection.query("SELECT type, name, sql FROM sqlite_schema WHERE sql IS NOT NULL").each([&](Statement &row) {
+        schema.emplace(std::pair(row.text(0), row.text(1)), row.text(2));
+        return Walk::On;
+    });
+    if (!read)
+        return failure(read.error());
+    return schema;
+}
+
+Result<Schema> schemaAsMade()
+{
+    auto connection = Connection::inMemory();
+    if (!connection)
+        return failure(connection.error());
+    if (auto made = migrate(**connection); !made)
+        return failure(made.error());
+    return schemaOf(**connection);
+}
+
+} // namespace
+
+Result<std::vector<QString>> schemaDifferences(Connection &connection)
+{
+    const auto made = schemaAsMade();
+    if (!made)
+        return failure(made.error());
+    const auto found = schemaOf(connection);
+    if (!found)
+        return failure(found.error());
+    std::vector<QString> differences;
+    for (const auto &[object, text] : *made) {
+        const auto at = found->find(object);
+        if (at == found->end())
+            differences.push_back(tr("The store's %1 %2 is gone: entries could be changed without a word.").arg(object.first, object.second));
+        else if (at->second != text)
+            differences.push_back(tr("The store's %1 %2 is not the one that was made with it.").arg(object.first, object.second));
+    }
+    for (const auto &[object, text] : *found) {
+        if ((object.first == QLatin1String("trigger") || object.first == QLatin1String("view")) && made->find(object) == made->end())
+            differences.push_back(tr("The store has a %1 %2 that this version knows nothing of.").arg(object.first, object.second));
+    }
+    return differences;
+}
+
+} // namespace db
