@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/seed_help.hpp"
 #include "core/job/draft_help.hpp"
 #include "core/job/linked.hpp"
 
@@ -28,7 +29,7 @@ std::vector<Seed> link(const Situation &s)
 
 std::vector<Seed> send(const Situation &s)
 {
-    const core::InterfaceState *item = s.items.empty() ? nullptr : s.job.item(s.items.front());
+    const core::InterfaceState *item = chosen(s);
     if (!item)
         return {};
     Seed seed{item->listed.id.text(), {}, {}};

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "app/desktop/seeds.hpp"
+#include "app/desktop/seed_help.hpp"
 
 #include "core/job/draft_help.hpp"
 #include "core/list/interface_list.hpp"
@@ -11,13 +12,6 @@ namespace desktop::seeds {
 namespace {
 
 using namespace Qt::StringLiterals;
-
-const core::InterfaceState *chosen(const Situation &s) { return s.items.empty() ? nullptr : s.job.item(s.items.front()); }
-
-std::vector<Seed> ofChosen(const core::InterfaceState *item, core::json::Object body, core::json::Object probe)
-{
-    return item ? std::vector<Seed>{{item->listed.id.text(), std::move(body), std::move(probe)}} : std::vector<Seed>();
-}
 
 /// Another interface that is open with a tag on it, for asking the rules.
 QString otherWithTag(const Situation &s, const core::InterfaceState &item)

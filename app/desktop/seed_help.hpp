@@ -24,6 +24,15 @@ std::vector<Seed> forEachItem(const Situation &s, Make make)
     return all;
 }
 
+/// The first chosen interface, or nullptr.
+inline const core::InterfaceState *chosen(const Situation &s) { return s.items.empty() ? nullptr : s.job.item(s.items.front()); }
+
+/// A seed for that interface; none for nullptr.
+inline std::vector<Seed> ofChosen(const core::InterfaceState *item, core::json::Object body, core::json::Object probe)
+{
+    return item ? std::vector<Seed>{{item->listed.id.text(), std::move(body), std::move(probe)}} : std::vector<Seed>();
+}
+
 /// Stands in a probe for what a person will type.
 inline core::json::Value text(const char *placeholder) { return QString::fromLatin1(placeholder); }
 

@@ -157,7 +157,7 @@ std::vector<Seed> reconnect(const Situation &s)
     return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
         const core::Listing &listed = item.listed;
         if (item.removal && !item.removal->tag.isEmpty())
-            seed.body.set(u"tag_recovered"_s, item.removal->tag);
+            seed.probe.set(u"tag_recovered"_s, item.removal->tag); // the tag in the hand is read, and tells where the hand is
         // Blanks that were fitted are counted in the hand, so their number is typed.
         const qint64 fitted = core::blanksToComeOut(s.job, item, core::End::Aircraft);
         (fitted == 0 ? seed.body : seed.probe).set(u"blanks_removed"_s, fitted);
@@ -330,7 +330,10 @@ std::vector<Seed> issueTool(const Situation &s)
     QString marking = u"?"_s;
     while (s.job.tools.last(*core::ToolId::parse(marking)) || s.reg.tool(*core::ToolId::parse(marking)))
         marking += u'?';
-    return {{marking, {}, {{u"sort"_s, u"hand tool"_s}, {u"name"_s, text("what")}}}};
+    Seed seed{marking, {}, {{u"sort"_s, u"hand tool"_s}, {u"name"_s, text("what")}}};
+    if (s.person) // most people fetch their own
+        seed.body.set(u"holder"_s, s.person->text());
+    return {seed};
 }
 
 std::vector<Seed> returnTool(const Situation &s)

@@ -170,7 +170,7 @@ void setVerdict(Flow &flow, const core::JobRecord &job)
     const QString statement = entry ? entry->said.body.text(u"statement") : QString();
     const QString remarks = entry ? entry->said.body.text(u"remarks") : QString();
     const QString limitation = entry ? entry->said.body.text(u"limitation") : QString();
-    QString text = tr("Released by %1 on %2 with entry %3.").arg(job.registerAt(closed->seq).nameOf(closed->by), core::momentText(closed->at)).arg(closed->seq);
+    QString text = tr("Released by %1 on %2 with entry %3.").arg(job.registerAt(closed->seq).nameOf(closed->by), core::momentText(job.job(), closed->seq, closed->at)).arg(closed->seq);
     for (const QString &more : {statement, limitation, remarks}) {
         if (!more.isEmpty())
             text += u'\n' + more;

@@ -125,7 +125,7 @@ ConditionFound passedFound(const JobState &job, const HoldCondition &condition)
         const HoldPoint *hold = id ? job.hold(*id) : nullptr;
         if (hold && hold->passed)
             continue;
-        found.missing << tr(QT_TRANSLATE_NOOP("Hold", "The hold point %1 has not been passed.")).arg(name);
+        found.missing << tr(QT_TRANSLATE_NOOP("Hold", "The hold point %1 has not been passed.")).arg(hold ? hold->title : name);
     }
     return found;
 }

@@ -56,6 +56,8 @@ bool isOnTheWayBack(const JobState &job, const HoldGate &gate)
         return job.unit.off.has_value();
     if (gate.act == u"temporary.removed")
         return std::any_of(job.temporaries.begin(), job.temporaries.end(), [&](const TemporaryItem &item) { return gate.names.empty() || has(gate.names, temporarySortText(item.sort)); });
+    if (gate.act == u"test.recorded") // what nobody touched is not tried out
+        return std::any_of(job.items.begin(), job.items.end(), [](const InterfaceState &item) { return item.removal.has_value(); });
     const Act *act = findAct(gate.act);
     if (!act || act->subject != SubjectSort::Interface)
         return true;

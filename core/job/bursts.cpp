@@ -16,14 +16,20 @@ namespace {
 
 using Signed = std::vector<const Line *>;
 
+/// Signatures for which hands or eyes have to be at the interface.
+bool isHandOrEye(QLatin1String meaning)
+{
+    constexpr QLatin1String meanings[] = {QLatin1String("performed"), QLatin1String("inspected"), QLatin1String("reinspected"), QLatin1String("confirmed"), QLatin1String("seen")};
+    return std::find(std::begin(meanings), std::end(meanings), meaning) != std::end(meanings);
+}
+
 /// What each person signed about interfaces, apart by what the signature means.
 std::map<std::pair<PersonId, QLatin1String>, Signed> signedAboutInterfaces(const JobState &job)
 {
     std::map<std::pair<PersonId, QLatin1String>, Signed> all;
     for (const Line &line : job.lines) {
         const Act *act = findAct(line.kind);
-        const bool isWork = act && act->subject == SubjectSort::Interface && (act->meaning == QLatin1String("performed") || act->meaning == QLatin1String("inspected"));
-        if (isWork && line.subject)
+        if (act && act->subject == SubjectSort::Interface && line.subject && isHandOrEye(act->meaning))
             all[{line.author, act->meaning}].push_back(&line);
     }
     return all;
@@ -59,7 +65,8 @@ std::vector<Burst> burstsOfSigning(const JobState &job)
                 ++first;
                 continue;
             }
-            bursts.push_back({who.first, who.second, lines[first]->seq, lines[end - 1]->seq, lines[first]->at, lines[end - 1]->at, interfaces});
+            const auto struck = std::count_if(lines.begin() + static_cast<std::ptrdiff_t>(first), lines.begin() + static_cast<std::ptrdiff_t>(end), [](const Line *line) { return line->standing != Standing::Stands; });
+            bursts.push_back({who.first, who.second, lines[first]->seq, lines[end - 1]->seq, lines[first]->at, lines[end - 1]->at, interfaces, static_cast<qint64>(struck)});
             first = end;
         }
     }

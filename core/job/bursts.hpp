@@ -17,12 +17,13 @@ struct JobState;
 /// It is shown to the auditor, who asks; it accuses nobody.
 struct Burst {
     PersonId by;
-    QLatin1String meaning; ///< of the signatures: `performed`, `inspected`
+    QLatin1String meaning; ///< of the signatures: `performed`, `inspected`, `reinspected`, `confirmed`, `seen`
     qint64 first;          ///< sequence number
     qint64 last;
     Instant from;
     Instant to;
     qint64 interfaces; ///< different ones
+    qint64 struck;     ///< entries of it that do not count any more
     bool operator==(const Burst &) const = default;
 };
 
@@ -30,7 +31,7 @@ struct Burst {
 constexpr qint64 burstOfInterfaces = 10;
 constexpr qint64 burstMilliseconds = 60'000;
 
-/// Every burst of work or inspection in the job, in the order of their first entries. Entries that were struck count too: they were signed.
+/// Every burst of work, of looking or of inspection in the job, in the order of their first entries. Entries that were struck count too: they were signed.
 std::vector<Burst> burstsOfSigning(const JobState &job);
 
 } // namespace core

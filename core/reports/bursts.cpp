@@ -17,8 +17,8 @@ std::vector<ReportRow> burstRows(const JobRecord &record)
     std::vector<ReportRow> rows;
     for (const Burst &burst : burstsOfSigning(record.job())) {
         const qint64 seconds = (burst.to.milliseconds() - burst.from.milliseconds()) / 1000;
-        rows.push_back({{}, {record.registerAt(burst.first).nameOf(burst.by), meaningInWords(QString(burst.meaning)), QString::number(burst.interfaces), QString::number(seconds), momentText(burst.from),
-                             inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(burst.first).arg(burst.last)}});
+        rows.push_back({{}, {record.registerAt(burst.first).nameOf(burst.by), meaningInWords(QString(burst.meaning)), QString::number(burst.interfaces), QString::number(seconds), momentText(record.job(), burst.first, burst.from),
+                             inWords(QT_TRANSLATE_NOOP("Report", "%1 to %2")).arg(burst.first).arg(burst.last), burst.struck > 0 ? QString::number(burst.struck) : QString()}});
     }
     return rows;
 }
@@ -34,7 +34,8 @@ Report burstsReport()
              {"interfaces"_L1, QT_TRANSLATE_NOOP("Report", "Interfaces"), 10},
              {"seconds"_L1, QT_TRANSLATE_NOOP("Report", "Within seconds"), 12},
              {"from"_L1, QT_TRANSLATE_NOOP("Report", "From"), 20},
-             {"entries"_L1, QT_TRANSLATE_NOOP("Report", "Entries"), 14}},
+             {"entries"_L1, QT_TRANSLATE_NOOP("Report", "Entries"), 14},
+             {"struck"_L1, QT_TRANSLATE_NOOP("Report", "Of these struck"), 10}},
             &burstRows};
 }
 

@@ -14,7 +14,7 @@ using namespace reporting;
 
 QString signedText(const JobRecord &record, const Mark &mark)
 {
-    return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2, entry %3")).arg(personText(record.registerAt(mark.seq), mark.by), momentText(mark.at)).arg(mark.seq);
+    return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2, entry %3")).arg(personText(record.registerAt(mark.seq), mark.by), momentText(record.job(), mark.seq, mark.at)).arg(mark.seq);
 }
 
 QString crewText(const JobRecord &record)

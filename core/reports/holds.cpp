@@ -49,7 +49,7 @@ std::vector<ReportRow> holdRows(const JobRecord &record)
         const Line &line = record.job().lines[static_cast<std::size_t>(entry.said.seq - 1)];
         rows.push_back({{},
                         {hold->id.text(), hold->title, askedText(*hold), QStringList(confirmed.begin(), confirmed.end()).join(u' '), standsText(record, *hold, entry),
-                         personText(record.registerAt(entry.said.seq), entry.said.author), momentText(entry.said.at), QString::number(entry.said.seq)},
+                         personText(record.registerAt(entry.said.seq), entry.said.author), momentText(record.job(), entry.said.seq, entry.said.at), QString::number(entry.said.seq)},
                         line.standing});
     }
     for (const HoldPoint &hold : record.job().holds) {

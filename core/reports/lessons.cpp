@@ -17,7 +17,7 @@ std::vector<ReportRow> lessonRows(const JobRecord &record)
     for (const Lesson &lesson : lessonsOf(record.job())) {
         const InterfaceState *item = record.job().item(lesson.item);
         const Line &line = record.job().lines[static_cast<std::size_t>(lesson.entry - 1)];
-        rows.push_back({{}, {item ? item->listed.id.text() + u' ' + item->listed.name : lesson.item.text(), lesson.what, signerOf(record, {line.seq, line.author, line.at}), momentText(line.at), QString::number(line.seq)}});
+        rows.push_back({{}, {item ? item->listed.id.text() + u' ' + item->listed.name : lesson.item.text(), lesson.what, signerOf(record, {line.seq, line.author, line.at}), momentText(record.job(), line.seq, line.at), QString::number(line.seq)}});
     }
     return rows;
 }

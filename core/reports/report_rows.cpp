@@ -18,7 +18,7 @@ QString personText(const Register &reg, const PersonId &id)
 
 QString signerOf(const JobRecord &record, const Mark &mark) { return record.registerAt(mark.seq).nameOf(mark.by); }
 
-QString signedText(const JobRecord &record, const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(mark.at)); }
+QString signedText(const JobRecord &record, const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(record.job(), mark.seq, mark.at)); }
 
 QString standingText(const JobRecord &record, const Line &line)
 {

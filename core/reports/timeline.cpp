@@ -188,9 +188,7 @@ QString withFullStop(const QString &text) { return text.endsWith(u'.') ? text : 
 
 QString momentText(Instant at)
 {
-    // The ledger's form is fixed: date, T, time with three decimals, Z.
-    const QString text = at.text();
-    return tr("%1 %2 UTC").arg(text.left(10), text.mid(11, 8));
+    return at.spoken();
 }
 
 QString momentText(const JobState &job, qint64 seq, Instant at)

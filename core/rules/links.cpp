@@ -98,7 +98,7 @@ std::optional<Refusal> linkNamesAnOpenJob(const Case &c)
     if (!other || !other->opened)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This store has no job with the ledger %1. Jobs that are linked are kept in one store.")).arg(ledger->text()), lead());
     if (other->closed)
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was closed on %2. What goes on from a closed job is a follow-on job.")).arg(jobInWords(*other), other->closed->at.text()), lead());
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was closed on %2. What goes on from a closed job is a follow-on job.")).arg(jobInWords(*other), other->closed->at.spoken()), lead());
     if (other->facts.workOrder != c.text(u"work_order"))
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The job with this ledger is of the work order %1, not of %2. Make sure that it is the one you mean.")).arg(other->facts.workOrder, c.text(u"work_order")), lead());
     return std::nullopt;
@@ -131,7 +131,7 @@ std::optional<Refusal> noLinkedJobIsClosed(const Case &c)
         return std::nullopt;
     for (const JobState *other : linkedBothWays(c.job)) {
         if (other->closed && ownLooseEnds(c.job, c.reg).empty())
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was closed on %2, and this job was complete then: it takes nothing but its own closure. What is found now goes into a follow-on job.")).arg(jobInWords(*other), other->closed->at.text()),
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was closed on %2, and this job was complete then: it takes nothing but its own closure. What is found now goes into a follow-on job.")).arg(jobInWords(*other), other->closed->at.spoken()),
                            inWords(QT_TRANSLATE_NOOP("Rule", "a person with release authority, by closing this job; and whoever opens a follow-on job")));
     }
     return std::nullopt;

@@ -28,7 +28,7 @@ std::optional<Refusal> jobIsNotClosed(const Case &c)
     if (!c.job.closed)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The job was closed on %1 and takes no more entries. Open a follow-on job that names it."))
-                          .arg(c.job.closed->at.text()),
+                          .arg(c.job.closed->at.spoken()),
                    inWords(QT_TRANSLATE_NOOP("Rule", "nobody; open a follow-on job")));
 }
 
@@ -37,7 +37,7 @@ std::optional<Refusal> clockDoesNotRunBack(const Case &c)
     if (!c.job.lastAt || c.draft.at >= *c.job.lastAt)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again."))
-                          .arg(c.draft.at.text(), c.job.lastAt->text()),
+                          .arg(c.draft.at.spoken(), c.job.lastAt->spoken()),
                    inWords(QT_TRANSLATE_NOOP("Rule", "whoever looks after this computer's clock")));
 }
 

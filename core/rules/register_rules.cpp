@@ -49,7 +49,7 @@ std::optional<Refusal> registerClockDoesNotRunBack(const Register &reg, const Dr
 {
     if (!reg.lastAt || draft.at >= *reg.lastAt)
         return std::nullopt;
-    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again.")).arg(draft.at.text(), reg.lastAt->text()));
+    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again.")).arg(draft.at.spoken(), reg.lastAt->spoken()));
 }
 
 std::optional<Refusal> authorAdministers(const Register &reg, const Draft &draft)

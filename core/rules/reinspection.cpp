@@ -74,7 +74,7 @@ std::optional<Refusal> pauseIsOver(const Case &c)
     const qint64 pause = c.job.facts.reinspectionPause;
     if (!last || c.draft.at.milliseconds() - last->at.milliseconds() >= pause * aMinute)
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was last worked on at %2 (entry %3); this job asks for a pause of %4 minutes before the same eyes look again.")).arg(c.itemName(), last->at.text()).arg(last->seq).arg(pause), another());
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was last worked on at %2 (entry %3); this job asks for a pause of %4 minutes before the same eyes look again.")).arg(c.itemName(), last->at.spoken()).arg(last->seq).arg(pause), another());
 }
 
 const Rule reinspectionAllowed{"reinspection.allowed"_L1, QT_TRANSLATE_NOOP("RuleWhy", "It is an exception, and somebody decides for it before it is needed."), &jobAllowsReinspection};

@@ -69,7 +69,7 @@ const JobPages &jobPages()
 {
     static const JobPages pages = {
         {"interface.listed", {&takesPart, &interfaceNew, &relistLess, &zoneKnown, &requirementsSound, &specsWhole, &torqueSpecSound, &passesSound, &orderSound, &turnAndDragSound, &bondingReadingsSound, &leakLimitSound, &accessKnown, &dependsKnown, &inspectionCount, &twinHalves, &hardwareListed}},
-        {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &disconnectedOnce, &accessOff, &tagUnique, &tagsFromBlock, &countedAgain, &hardwareCounted}},
+        {"interface.disconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &disconnectedOnce, &accessOff, &unitCarried, &tagUnique, &tagsFromBlock, &countedAgain, &hardwareCounted}},
         {"interface.found_open", {&listed, &takesPart, &disconnectedOnce, &countedAgain, &tagUnique, &tagsFromBlock, &findingNew, &hardwareCounted}},
         {"interface.reconnected", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &reconnectedWhenOff, &unitThere, &conditionFinal, &inspectedBeforeCover, &tagRecovered, &blanks, &blanksSearch, &mate, &sealNew, &hardwareLines, &hardwareReused, &hardwareRemoved, &hardwareRequired, &hardwareNew, &hardwareBatch}},
         {"interface.disturbed", {&listed, &takesPart, &measuredWhenJoined}},

@@ -45,7 +45,7 @@ std::optional<Refusal> isNotAlreadyOff(const Case &c)
 {
     if (!c.item || stageOf(*c.item) != Stage::Disconnected)
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is disconnected already (%2, %3).")).arg(c.itemName(), c.reg.nameOf(c.item->removal->mark.by), c.item->removal->mark.at.text()), technician());
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is disconnected already (%2, %3).")).arg(c.itemName(), c.reg.nameOf(c.item->removal->mark.by), c.item->removal->mark.at.spoken()), technician());
 }
 
 std::optional<Refusal> accessIsClear(const Case &c)

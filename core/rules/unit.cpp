@@ -3,6 +3,8 @@
 
 #include "core/rules/unit.hpp"
 
+#include <algorithm>
+
 #include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/rules/words.hpp"
@@ -35,7 +37,7 @@ std::optional<Refusal> unitMovesInOrder(const Case &c)
                                      : kind == u"unit.received" ? (unit.in ? std::optional(unit.in->mark) : std::nullopt)
                                                                 : (unit.up ? std::optional(unit.up->mark) : std::nullopt);
     if (done)
-        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "That was said by %1 in entry %2. If it was wrong, strike that.")).arg(c.reg.nameOf(done->by)).arg(done->seq), technician());
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Done, by %1 in entry %2. If it was wrong, strike that entry.")).arg(c.reg.nameOf(done->by)).arg(done->seq), technician());
     if (kind != u"unit.positioned")
         return std::nullopt;
     if (!unit.off)
@@ -86,6 +88,16 @@ std::optional<Refusal> mountsWaitForAUnit(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The outgoing unit is off (entry %1), and none was received since that %2 could be joined to.")).arg(QString::number(unit.off->mark.seq), c.itemName()), technician());
 }
 
+std::optional<Refusal> unitIsCarried(const Case &c)
+{
+    if (!c.item || c.item->listed.kind != u"mount" || !c.job.unit.up)
+        return std::nullopt;
+    const bool hangs = std::any_of(c.job.temporaries.begin(), c.job.temporaries.end(), [](const TemporaryItem &one) { return !one.removed && (one.sort == TemporarySort::Hoist || one.sort == TemporarySort::Stand); });
+    if (hangs)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The unit hangs in its place (entry %1), and nothing is logged that carries it while %2 is undone. Apply the hoist or the stand that has the load first.")).arg(QString::number(c.job.unit.up->mark.seq), c.itemName()), technician());
+}
+
 std::optional<Refusal> isNotReversedYet(const Case &c)
 {
     if (c.job.unit.up)
@@ -100,6 +112,7 @@ const Rule unitSerial{"unit.serial"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The wrong 
 const Rule unitOrder{"unit.order"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One place, one unit."), &unitMovesInOrder};
 const Rule unitCounted{"unit.counted"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was counted once does not become less by counting again."), &unitIsCountedAgain};
 const Rule unitThere{"unit.there"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A mount that carries nothing is not restored."), &mountsWaitForAUnit};
+const Rule unitCarried{"unit.carried"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A mount that is undone again hands its load to the others, or to nobody."), &unitIsCarried};
 const Rule unitFree{"unit.free"_L1, QT_TRANSLATE_NOOP("RuleWhy", "The one bolt that everybody left to the others tears out what it holds."), &nothingHoldsTheUnit};
 const Rule unitBlanks{"unit.shipping-blanks"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was put in for the journey must come out before the work."), &shippingBlanksAreOut};
 

@@ -23,7 +23,9 @@ std::optional<Refusal> isNotReversedYet(const Case &c);
 std::optional<Refusal> unitIsCountedAgain(const Case &c);
 /// A mount is not joined while there is no unit that it could be joined to.
 std::optional<Refusal> mountsWaitForAUnit(const Case &c);
+/// A mount of a unit that hangs in its place is undone with the load on something that is logged.
+std::optional<Refusal> unitIsCarried(const Case &c);
 
-extern const Rule reversedOnce, unitSerial, unitOrder, unitFree, unitBlanks, unitCounted, unitThere;
+extern const Rule reversedOnce, unitSerial, unitOrder, unitFree, unitBlanks, unitCounted, unitThere, unitCarried;
 
 } // namespace core::rules

@@ -119,6 +119,13 @@ QString Instant::text() const
     return text;
 }
 
+QString Instant::spoken() const
+{
+    // The ledger's form is fixed: date, T, time with three decimals, Z.
+    const QString ledger = text();
+    return ledger.left(10) + u' ' + ledger.mid(11, 8) + QStringLiteral(" UTC");
+}
+
 QDate Instant::utcDate() const
 {
     return QDateTime::fromMSecsSinceEpoch(m_ms, Qt::UTC).date();

@@ -27,6 +27,9 @@ public:
     /// The ledger's form.
     QString text() const;
 
+    /// For a sentence, in no language: `2026-03-02 08:14:31 UTC`.
+    QString spoken() const;
+
     /// The calendar day in UTC; dates of validity in the register are compared with it.
     QDate utcDate() const;
 

@@ -51,7 +51,7 @@ const std::vector<Topic> &topics()
         {"tags"_L1,
          {"tags.block"_L1, "tags.from-block"_L1, "tags.out"_L1, "tags.hanging"_L1, "tags.counted"_L1, "tag.hung"_L1, "tag.other"_L1, "strike.tags"_L1}},
         {"temporary"_L1,
-         {"temporary.new"_L1, "temporary.applied"_L1, "lockout.own"_L1, "lockout.to"_L1, "unit.counted"_L1, "unit.there"_L1, "walkround.off"_L1, "walkround.free"_L1, "walkround.attached"_L1,
+         {"temporary.new"_L1, "temporary.applied"_L1, "lockout.own"_L1, "lockout.to"_L1, "unit.counted"_L1, "unit.there"_L1, "unit.carried"_L1, "walkround.off"_L1, "walkround.free"_L1, "walkround.attached"_L1,
           "walkround.second-person"_L1, "unit.serial"_L1, "unit.order"_L1, "unit.free"_L1, "unit.shipping-blanks"_L1, "accessory.new"_L1, "accessory.open"_L1,
           "accessory.serial"_L1, "accessory.free"_L1, "accessory.replacement"_L1, "job.reversed-once"_L1}},
         {"tools"_L1,

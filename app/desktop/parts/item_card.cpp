@@ -97,7 +97,7 @@ void ItemCard::showOne(const core::InterfaceState &item)
     m_caution->setText(kind ? kind->caution : QString());
     m_caution->setVisible(kind && !kind->caution.isEmpty());
     addRequirements(item);
-    addFacts(tr("Recorded"), recordedAbout(item, m_tools.feed.reg()), tr("Nothing yet."));
+    addFacts(tr("Recorded"), recordedAbout(item, *m_tools.feed.state(), m_tools.feed.reg()), tr("Nothing yet."));
     addPhotos(item);
     addFacts(tr("Listed"), listedAbout(item, m_tools.kinds), {});
     addLookAt(item);
@@ -158,7 +158,7 @@ void ItemCard::addPhotos(const core::InterfaceState &item)
         return;
     m_below->addWidget(makeLabel(tr("Photos"), "heading", widget()));
     for (const core::Photo &photo : item.photos) {
-        const QString caption = tr("%1: %2").arg(choiceInWords(photo.moment), photo.caption.isEmpty() ? markInWords(photo.mark, m_tools.feed.reg()) : photo.caption);
+        const QString caption = tr("%1: %2").arg(choiceInWords(photo.moment), photo.caption.isEmpty() ? markInWords(photo.mark, *m_tools.feed.state(), m_tools.feed.reg()) : photo.caption);
         const auto bytes = m_tools.readAttachment ? m_tools.readAttachment(photo.digest) : core::Result<QByteArray>(core::failure(core::ErrorCode::NotFound, tr("The photo is not at hand.")));
         QPixmap picture;
         if (!bytes || !picture.loadFromData(*bytes)) {

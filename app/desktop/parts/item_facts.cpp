@@ -26,7 +26,7 @@ QString toolInWords(const core::ToolId &id, const core::Register &reg)
     return ItemFacts::tr("%1 %2, %3").arg(id.text(), tool->name, due);
 }
 
-void addRemoval(std::vector<Fact> &facts, const core::Removal &removal, const core::Register &reg)
+void addRemoval(std::vector<Fact> &facts, const core::Removal &removal, const core::JobState &job, const core::Register &reg)
 {
     QStringList parts;
     if (!removal.tag.isEmpty())
@@ -38,10 +38,10 @@ void addRemoval(std::vector<Fact> &facts, const core::Removal &removal, const co
         parts << ItemFacts::tr("as found: %1").arg(choiceInWords(removal.asFound).toLower());
     if (!removal.hardware.empty())
         parts << ItemFacts::tr("came off: %1").arg(hardwareInWords(removal.hardware));
-    facts.push_back({removal.foundOpen ? ItemFacts::tr("Found open") : ItemFacts::tr("Disconnected"), parts.join(QStringLiteral(" · ")), markInWords(removal.mark, reg)});
+    facts.push_back({removal.foundOpen ? ItemFacts::tr("Found open") : ItemFacts::tr("Disconnected"), parts.join(QStringLiteral(" · ")), markInWords(removal.mark, job, reg)});
 }
 
-void addRestoration(std::vector<Fact> &facts, const core::Restoration &restoration, const core::Register &reg)
+void addRestoration(std::vector<Fact> &facts, const core::Restoration &restoration, const core::JobState &job, const core::Register &reg)
 {
     QStringList parts;
     if (!restoration.tagRecovered.isEmpty())
@@ -53,7 +53,7 @@ void addRestoration(std::vector<Fact> &facts, const core::Restoration &restorati
         parts << ItemFacts::tr("%1 to %2").arg(restoration.aircraftHalf, restoration.unitHalf);
     if (!restoration.hardware.empty())
         parts << hardwareInWords(restoration.hardware);
-    facts.push_back({ItemFacts::tr("Reconnected"), parts.join(QStringLiteral(" · ")), markInWords(restoration.mark, reg)});
+    facts.push_back({ItemFacts::tr("Reconnected"), parts.join(QStringLiteral(" · ")), markInWords(restoration.mark, job, reg)});
 }
 
 /// The reading, what it was on the way to the fastener, and the tool.
@@ -153,7 +153,7 @@ QString tighteningInWords(const core::TorqueSpec &spec)
 }
 
 /// What the next pair of hands has to know before anything else.
-void addStates(std::vector<Fact> &facts, const core::InterfaceState &item, const core::Register &reg)
+void addStates(std::vector<Fact> &facts, const core::InterfaceState &item, const core::JobState &job, const core::Register &reg)
 {
     if (item.stopped) {
         QStringList parts{item.stopped->word};
@@ -161,52 +161,52 @@ void addStates(std::vector<Fact> &facts, const core::InterfaceState &item, const
             parts << ItemFacts::tr("next: fastener %1").arg(*item.stopped->fastener);
         if (item.stopped->pass)
             parts << ItemFacts::tr("pass %1").arg(*item.stopped->pass);
-        facts.push_back({ItemFacts::tr("STOPPED HERE"), parts.join(QStringLiteral(" · ")), markInWords(item.stopped->mark, reg)});
+        facts.push_back({ItemFacts::tr("STOPPED HERE"), parts.join(QStringLiteral(" · ")), markInWords(item.stopped->mark, job, reg)});
     }
     if (item.stillAttached || item.walkedRound)
-        facts.push_back({ItemFacts::tr("Walk-round"), walkRoundInWords(item), markInWords(item.stillAttached ? item.stillAttached->mark : *item.walkedRound, reg)});
+        facts.push_back({ItemFacts::tr("Walk-round"), walkRoundInWords(item), markInWords(item.stillAttached ? item.stillAttached->mark : *item.walkedRound, job, reg)});
     for (const core::ConditionStated &stated : item.conditions)
-        facts.push_back({ItemFacts::tr("Condition"), core::inWordsOf(stated), markInWords(stated.mark, reg)});
+        facts.push_back({ItemFacts::tr("Condition"), core::inWordsOf(stated), markInWords(stated.mark, job, reg)});
     if (core::isWithoutDetails(item))
-        facts.push_back({ItemFacts::tr("On no list"), ItemFacts::tr("details to follow"), markInWords(item.unlisted->mark, reg)});
+        facts.push_back({ItemFacts::tr("On no list"), ItemFacts::tr("details to follow"), markInWords(item.unlisted->mark, job, reg)});
     if (item.toLookUp)
-        facts.push_back({ItemFacts::tr("Maintenance data revised"), ItemFacts::tr("what it asks for is to be looked up"), markInWords(*item.toLookUp, reg)});
+        facts.push_back({ItemFacts::tr("Maintenance data revised"), ItemFacts::tr("what it asks for is to be looked up"), markInWords(*item.toLookUp, job, reg)});
     if (item.notApplicable)
         facts.push_back({ItemFacts::tr("Not applicable"), item.notApplicable->reason,
-                         item.notApplicable->agreed ? ItemFacts::tr("%1; agreed by %2").arg(markInWords(item.notApplicable->mark, reg), markInWords(*item.notApplicable->agreed, reg)) : markInWords(item.notApplicable->mark, reg)});
+                         item.notApplicable->agreed ? ItemFacts::tr("%1; agreed by %2").arg(markInWords(item.notApplicable->mark, job, reg), markInWords(*item.notApplicable->agreed, job, reg)) : markInWords(item.notApplicable->mark, job, reg)});
     if (core::isConfirmedUndisturbed(item))
-        facts.push_back({ItemFacts::tr("Undisturbed"), {}, markInWords(*item.undisturbed, reg)});
+        facts.push_back({ItemFacts::tr("Undisturbed"), {}, markInWords(*item.undisturbed, job, reg)});
 }
 
 } // namespace
 
-std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Register &reg)
+std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::JobState &job, const core::Register &reg)
 {
     std::vector<Fact> facts;
-    addStates(facts, item, reg);
+    addStates(facts, item, job, reg);
     if (item.removal)
-        addRemoval(facts, *item.removal, reg);
+        addRemoval(facts, *item.removal, job, reg);
     if (item.restoration)
-        addRestoration(facts, *item.restoration, reg);
+        addRestoration(facts, *item.restoration, job, reg);
     const bool isInPasses = item.listed.torque && core::passesOf(*item.listed.torque) > 1;
     for (const core::TorqueReading &reading : item.torque)
-        facts.push_back({isInPasses ? ItemFacts::tr("Torque, fastener %1, pass %2").arg(reading.fastener).arg(reading.pass) : ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), readingInWords(reading, item, reg), markInWords(reading.mark, reg)});
+        facts.push_back({isInPasses ? ItemFacts::tr("Torque, fastener %1, pass %2").arg(reading.fastener).arg(reading.pass) : ItemFacts::tr("Torque, fastener %1").arg(reading.fastener), readingInWords(reading, item, reg), markInWords(reading.mark, job, reg)});
     if (item.bonding)
-        facts.push_back({ItemFacts::tr("Bonding resistance"), bondReadingInWords(*item.bonding, reg), markInWords(item.bonding->mark, reg)});
+        facts.push_back({ItemFacts::tr("Bonding resistance"), bondReadingInWords(*item.bonding, reg), markInWords(item.bonding->mark, job, reg)});
     if (item.safetying)
-        facts.push_back({ItemFacts::tr("Safetied"), item.safetying->method, markInWords(item.safetying->mark, reg)});
+        facts.push_back({ItemFacts::tr("Safetied"), item.safetying->method, markInWords(item.safetying->mark, job, reg)});
     if (item.leak)
-        facts.push_back({ItemFacts::tr("Leak check"), leakInWords(*item.leak), markInWords(item.leak->mark, reg)});
+        facts.push_back({ItemFacts::tr("Leak check"), leakInWords(*item.leak), markInWords(item.leak->mark, job, reg)});
     if (item.disturbed)
-        facts.push_back({ItemFacts::tr("Disturbed"), {}, markInWords(*item.disturbed, reg)});
+        facts.push_back({ItemFacts::tr("Disturbed"), {}, markInWords(*item.disturbed, job, reg)});
     if (item.rejection)
-        facts.push_back({ItemFacts::tr("Rejected"), item.rejection->reason, markInWords(item.rejection->mark, reg)});
+        facts.push_back({ItemFacts::tr("Rejected"), item.rejection->reason, markInWords(item.rejection->mark, job, reg)});
     if (item.twinsVerified)
-        facts.push_back({ItemFacts::tr("Twins verified"), {}, markInWords(*item.twinsVerified, reg)});
+        facts.push_back({ItemFacts::tr("Twins verified"), {}, markInWords(*item.twinsVerified, job, reg)});
     for (const core::Mark &mark : item.acceptances) {
         const core::Reinspection *own = core::reinspectionBehind(item, mark);
         facts.push_back({own ? ItemFacts::tr("OWN WORK inspected again") : ItemFacts::tr("Inspected and accepted"),
-                         own ? ItemFacts::tr("%1 Allowed by %2.").arg(own->cause, reg.nameOf(own->approver)) : QString(), markInWords(mark, reg)});
+                         own ? ItemFacts::tr("%1 Allowed by %2.").arg(own->cause, reg.nameOf(own->approver)) : QString(), markInWords(mark, job, reg)});
     }
     return facts;
 }

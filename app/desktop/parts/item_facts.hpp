@@ -21,7 +21,7 @@ struct Fact {
 };
 
 /// Everything recorded about an item since it was last undone, in the order in which it happens.
-std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::Register &reg);
+std::vector<Fact> recordedAbout(const core::InterfaceState &item, const core::JobState &job, const core::Register &reg);
 
 /// What the list says about it: limits, seal, halves, reference, groups.
 std::vector<Fact> listedAbout(const core::InterfaceState &item, const core::Kinds &kinds);

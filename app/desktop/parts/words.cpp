@@ -73,9 +73,9 @@ QString momentInWords(const core::JobState &job, qint64 seq, const core::Instant
     return core::doubtOfTime(job, seq) ? QCoreApplication::translate("Moment", "%1, in doubt").arg(momentInWords(at)) : momentInWords(at);
 }
 
-QString markInWords(const core::Mark &mark, const core::Register &reg)
+QString markInWords(const core::Mark &mark, const core::JobState &job, const core::Register &reg)
 {
-    return QCoreApplication::translate("Moment", "%1, %2").arg(reg.nameOf(mark.by), momentInWords(mark.at));
+    return QCoreApplication::translate("Moment", "%1, %2").arg(reg.nameOf(mark.by), momentInWords(job, mark.seq, mark.at));
 }
 
 QString valueInWords(const core::Field &field, const core::json::Value &value, const core::Register &reg)

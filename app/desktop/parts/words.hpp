@@ -25,7 +25,7 @@ QString momentInWords(const core::Instant &at);
 /// The same of an entry, and whether somebody called it in doubt.
 QString momentInWords(const core::JobState &job, qint64 seq, const core::Instant &at);
 /// `Ana Sol, 2 Mar 2026, 08:14 UTC`
-QString markInWords(const core::Mark &mark, const core::Register &reg);
+QString markInWords(const core::Mark &mark, const core::JobState &job, const core::Register &reg);
 
 /// One member of a body as a person reads it: names for ids of people and tools, words for choices. Empty for what only a
 /// machine reads.

@@ -388,7 +388,7 @@ void TstPages::inspectorSeesHowItWasMeasured()
     const story::Story tale(told);
     QCOMPARE(tale.refusedSentence(), QString());
     QStringList values;
-    for (const desktop::Fact &one : desktop::recordedAbout(*tale.job().item(*core::InterfaceId::parse(u"X1")), tale.reg()))
+    for (const desktop::Fact &one : desktop::recordedAbout(*tale.job().item(*core::InterfaceId::parse(u"X1")), tale.job(), tale.reg()))
         values << one.value;
     QVERIFY2(values.join(u'\n').contains(fact), qPrintable(values.join(u'\n')));
 }

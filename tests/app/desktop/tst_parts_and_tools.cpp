@@ -160,6 +160,7 @@ void TestPartsAndTools::hardwareGoesBackOnEven()
 {
     hardwareIsCountedAsItComesOff();
     begin("interface.reconnected"_L1, "D1");
+    type(u"tag_recovered"_s, u"1"_s);
     QTableWidget *table = lines(u"hardware"_s);
     QCOMPARE(table->rowCount(), 2);
     QCOMPARE(table->columnCount(), 5);

@@ -227,6 +227,8 @@ void TstWholeJob::fromImportToClosure()
     // And reconnects them, with what must be read and renewed.
     QTest::keyClick(named<QTableView>(page("list"), "interfaces"), Qt::Key_R);
     QTRY_VERIFY(sheet());
+    for (int i = 0; i < 4; ++i) // each tag in the hand is read; none is filled in beforehand
+        type(*sheet(), qPrintable(u"tag_recovered.%1"_s.arg(i)), QString::number(i + 1));
     type(*sheet(), "aircraft_half.1", u"P101"_s);
     type(*sheet(), "unit_half.1", u"J101"_s);
     type(*sheet(), "seal_batch.3", u"B-77"_s);

@@ -37,7 +37,7 @@ const QString allButMounts = u"Ana disconnects D1; Ana disconnects C1; Ana disco
 const QString freeOfAll = u"Dee confirms-free D1; Dee confirms-free C1; Dee confirms-free B1; Dee confirms-free F1; Dee confirms-free F2; Dee confirms-free A1; Dee confirms-free D2; Dee confirms-free K1"_s;
 const QString mountsOn = u"Ana reconnects M1; Ana torques M1; Ana reconnects M2; Ana torques M2; Ben passes hung; Ben removes H1; Ben removes S1; Cho accepts M1; Eva accepts M1; Cho accepts M2; Eva accepts M2"_s;
 const QString restOn = u"Ana passes join; Ana reconnects D1; Ana torques D1; Ana safeties D1; Ana reconnects C1; Ana reconnects B1; Ana measures B1; Ana reconnects F1; Ana torques F1; Ana reconnects F2; Ana torques F2; Ana reconnects D2; Ana reconnects K1; "
-                       "Cho accepts D2; Ana reconnects A1; Ben counts; Uma passes power; Ben removes I1; "
+                       "Cho accepts D2; Ana reconnects A1; Ben counts; Uma passes power; Ben removes I1; Ben removes I2; "
                        "Cho accepts D1; Cho accepts C1; Cho accepts B1; Cho accepts F1; Cho accepts F2; Cho accepts A1; Cho accepts K1"_s;
 const QString endOfJob = u"Ben counts; Rae passes close; Rae closes"_s;
 
@@ -53,13 +53,13 @@ private slots:
     void beforeTheUnitWasOff()
     {
         Story story = withStandardHolds();
-        TOLD(u"Ben applies I1; Ana passes start; Ana disconnects D1; Ana disconnects K1; Ana gives-up"_s);
+        TOLD(u"Ben applies I1; Ben applies I2; Ana passes start; Ana disconnects D1; Ana disconnects K1; Ana gives-up"_s);
         story.tell(u"Ana reconnects K1"_s);
         QCOMPARE(story.refusedBy(), u"hold.gate"_s); // the last look before joining is taken all the same
         TOLD(u"Ana passes join; Ana reconnects K1; Ana reconnects D1; Ana torques D1"_s);
         story.tell(u"Rae closes"_s);
         QVERIFY(story.refusedBy().contains(u"closure.nothing-loose"));
-        TOLD(u"Ana safeties D1; "_s + untouchedRest + u"; Ben counts; Uma passes power; Ben removes I1; Cho accepts D1"_s);
+        TOLD(u"Ana safeties D1; "_s + untouchedRest + u"; Ben counts; Uma passes power; Ben removes I1; Ben removes I2; Cho accepts D1"_s);
         QVERIFY2(story.looseEnds() == u"loose.inspection K1\nloose.hold close"_s, qPrintable(story.looseEnds()));
         TOLD(u"Cho accepts K1; "_s + endOfJob);
         QVERIFY(story.job().closed);
@@ -69,7 +69,7 @@ private slots:
     void withTheLoadOnTheHoist()
     {
         Story story = withStandardHolds();
-        TOLD(u"Ben applies I1; Ana passes start; "_s + allButMounts + u"; "_s + freeOfAll + u"; Ben applies H1 sort=hoist; Ben applies S1 sort=sling; Ana plans unit=outgoing; Ana passes free; Ana disconnects M1; Ana gives-up"_s);
+        TOLD(u"Ben applies I1; Ben applies I2; Ana passes start; "_s + allButMounts + u"; "_s + freeOfAll + u"; Ben applies H1 sort=hoist; Ben applies S1 sort=sling; Ana plans unit=outgoing; Ana passes free; Ana disconnects M1; Ana gives-up"_s);
         story.tell(u"Ana reconnects M1"_s);
         QCOMPARE(story.refusedBy(), u"hold.gate"_s);
         TOLD(u"Ben counts; Ana passes lift; Ana reconnects M1; Ana torques M1; Cho finds-undisturbed M2; Ben passes hung; Ben removes H1; Ben removes S1; Cho accepts M1; Eva accepts M1; "_s + restOn + u"; "_s + endOfJob);
@@ -80,7 +80,7 @@ private slots:
     void withTheUnitOff()
     {
         Story story = withStandardHolds();
-        TOLD(u"Ben applies I1; Ana passes start; Ana lists-accessory AC1 interfaces=C1; "_s + allButMounts + u"; "_s + freeOfAll +
+        TOLD(u"Ben applies I1; Ben applies I2; Ana passes start; Ana lists-accessory AC1 interfaces=C1; "_s + allButMounts + u"; "_s + freeOfAll +
              u"; Ben applies H1 sort=hoist; Ben applies S1 sort=sling; Ana plans unit=outgoing; Ana passes free; Ana disconnects M1; Ana disconnects M2; Ana passes lower; Ana takes-off; Ana receives; Ben moves AC1; Ana gives-up; Ben counts"_s);
         story.tell(u"Ana passes lift"_s);
         QCOMPARE(story.refusedBy(), u"hold.conditions"_s); // the accessory is on the unit that stays
@@ -99,9 +99,9 @@ private slots:
         QTest::addColumn<QString>("told");
         QTest::addColumn<QStringList>("asked");
         QTest::newRow("nothing undone yet") << u"Ana gives-up"_s << QStringList{u"close"_s};
-        QTest::newRow("an isolation on") << u"Ben applies I1; Ana passes start; Ana gives-up"_s << QStringList{u"power"_s, u"close"_s};
-        QTest::newRow("a clamp undone") << u"Ben applies I1; Ana passes start; Ana disconnects K1; Ana gives-up"_s << QStringList{u"join"_s, u"power"_s, u"close"_s};
-        QTest::newRow("a mount undone") << u"Ben applies I1; Ana passes start; "_s + allButMounts + u"; "_s + freeOfAll + u"; Ben applies H1 sort=hoist; Ben applies S1 sort=sling; Ana plans unit=outgoing; Ana passes free; Ana disconnects M1; Ana gives-up"_s
+        QTest::newRow("an isolation on") << u"Ben applies I1; Ben applies I2; Ana passes start; Ana gives-up"_s << QStringList{u"power"_s, u"close"_s};
+        QTest::newRow("a clamp undone") << u"Ben applies I1; Ben applies I2; Ana passes start; Ana disconnects K1; Ana gives-up"_s << QStringList{u"join"_s, u"power"_s, u"close"_s};
+        QTest::newRow("a mount undone") << u"Ben applies I1; Ben applies I2; Ana passes start; "_s + allButMounts + u"; "_s + freeOfAll + u"; Ben applies H1 sort=hoist; Ben applies S1 sort=sling; Ana plans unit=outgoing; Ana passes free; Ana disconnects M1; Ana gives-up"_s
                                         << QStringList{u"lift"_s, u"hung"_s, u"join"_s, u"power"_s, u"close"_s};
     }
     void whatIsStillAsked()
@@ -155,7 +155,7 @@ private slots:
     void aJobThatGoesOnNeedsEveryHoldPoint()
     {
         Story story = withStandardHolds();
-        TOLD(u"Ben applies I1; Ana passes start; Ana disconnects D1; Ana disconnects K1"_s);
+        TOLD(u"Ben applies I1; Ben applies I2; Ana passes start; Ana disconnects D1; Ana disconnects K1"_s);
         story.tell(u"Ana passes join"_s);
         QCOMPARE(story.refusedBy(), u"hold.conditions"_s);
         for (const core::HoldPoint &hold : story.job().holds)

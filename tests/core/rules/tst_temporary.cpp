@@ -81,6 +81,10 @@ private slots:
         row("off again, an opening fewer", (QByteArray(off) + "; Ana takes-off openings_blanked=4; Ana strikes entry=22").constData(), "Ana takes-off openings_blanked=3", "unit.counted");
         row("a mount joined where no unit is", away.constData(), "Ana reconnects M1", "unit.there");
         row("a mount joined where the next unit is there", (away + "; Ben receives").constData(), "Ana reconnects M1", "");
+        const QByteArray fitted = away + "; Ben receives; Ben positions; Ana reconnects M1; Ana reconnects M2";
+        row("a mount undone again on the unit that is up", fitted.constData(), "Ana disconnects M1", "unit.carried");
+        row("the same with the load on the hoist", (fitted + "; Ben applies H1 sort=hoist").constData(), "Ana disconnects M1", "");
+        row("the same with the hoist taken away", (fitted + "; Ben applies H1 sort=hoist; Ben removes H1").constData(), "Ana disconnects M1", "unit.carried");
         row("a clamp joined where no unit is", away.constData(), "Ana reconnects K1", "");
         row("in its place with a blank missing", (away + "; Ana receives").constData(), "Ben positions shipping_blanks_removed=5", "unit.shipping-blanks");
         row("an accessory listed", "", "Ana lists-accessory AC1 interfaces=D1", "");

@@ -126,7 +126,7 @@ void FigureCard::show(const core::JobFigure *figure)
         return;
     const QString about = core::figureAbout(*figure);
     m_title->setText(act ? tr("%1: %2").arg(doneOf(*act), about) : about);
-    m_about->setText(tr("%1. Reference: %2").arg(markInWords(figure->mark, m_feed.reg()), figure->body.text(u"reference")));
+    m_about->setText(tr("%1. Reference: %2").arg(markInWords(figure->mark, *m_feed.state(), m_feed.reg()), figure->body.text(u"reference")));
     if (const QString remarks = figure->body.text(u"remarks"); !remarks.isEmpty())
         add(remarks, "");
     const auto working = core::workingOf(*m_feed.state(), m_feed.reg(), {figure->mark.by, figure->mark.at, figure->kind, std::nullopt, figure->body});

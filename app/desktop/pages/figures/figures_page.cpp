@@ -82,7 +82,7 @@ void FiguresPage::refresh()
         const core::Act *act = core::findAct(figure.kind);
         rows.push_back({keyOf(figure),
                         {act ? doneOf(*act) : figure.kind, capitalised(core::figureAbout(figure)), capitalised(core::figureResult(figure)), figure.body.text(u"reference"),
-                         markInWords(figure.mark, feed().reg())}});
+                         markInWords(figure.mark, *feed().state(), feed().reg())}});
     }
     m_rows->take(rows);
     // What was signed last is what people want to see.

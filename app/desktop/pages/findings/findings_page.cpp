@@ -62,11 +62,11 @@ void FindingsPage::refresh()
         };
         for (const core::Finding &finding : job->findings) {
             const QString disposition = finding.closed ? tr("%1, %2").arg(choiceInWords(finding.disposition), finding.authority) : QString();
-            rows.push_back({finding.id.text(), {finding.id.text(), finding.closed ? tr("closed") : tr("open"), nameOf(finding.item), finding.description, disposition, markInWords(finding.raised, feed().reg())}, false, !finding.closed});
+            rows.push_back({finding.id.text(), {finding.id.text(), finding.closed ? tr("closed") : tr("open"), nameOf(finding.item), finding.description, disposition, markInWords(finding.raised, *feed().state(), feed().reg())}, false, !finding.closed});
         }
         for (const core::FollowUp &one : job->followUps) {
             const QString seq = QString::number(one.mark.seq);
-            due.push_back({seq, {seq, one.done ? tr("done") : tr("due"), nameOf(one.item), one.text, one.due.toString(Qt::ISODate), markInWords(one.mark, feed().reg()), one.done ? markInWords(*one.done, feed().reg()) : QString()}});
+            due.push_back({seq, {seq, one.done ? tr("done") : tr("due"), nameOf(one.item), one.text, one.due.toString(Qt::ISODate), markInWords(one.mark, *feed().state(), feed().reg()), one.done ? markInWords(*one.done, *feed().state(), feed().reg()) : QString()}});
         }
     }
     m_rows->take(rows);

@@ -29,7 +29,7 @@ struct Words {
 };
 
 /// An interface that is open or half done, with what is still to show.
-Row itemRow(const core::json::Object &open, const core::InterfaceState &item, const core::Register &reg)
+Row itemRow(const core::json::Object &open, const core::InterfaceState &item, const core::JobState &job, const core::Register &reg)
 {
     QStringList missing;
     if (open.contains(u"torqued"))
@@ -49,7 +49,7 @@ Row itemRow(const core::json::Object &open, const core::InterfaceState &item, co
     if (item.sent)
         missing << Words::tr("sent to a linked job, not taken on there yet");
     const core::Mark mark = core::lastWorkOn(item).value_or(item.listedBy);
-    return {item.listed.id.text(), {item.listed.id.text(), item.listed.name, item.listed.zone, core::stageWord(core::stageOf(item)), missing.join(QStringLiteral(", ")), markInWords(mark, reg)}, false, item.stillAttached.has_value()};
+    return {item.listed.id.text(), {item.listed.id.text(), item.listed.name, item.listed.zone, core::stageWord(core::stageOf(item)), missing.join(QStringLiteral(", ")), markInWords(mark, job, reg)}, false, item.stillAttached.has_value()};
 }
 
 /// Anything else that is open: its name, and by whom it came to be so.
@@ -92,11 +92,11 @@ Row rowOf(const core::json::Object &open, const core::JobState &job, const core:
 {
     const auto id = core::InterfaceId::parse(open.text(u"interface"));
     if (const core::InterfaceState *item = id ? job.item(*id) : nullptr)
-        return itemRow(open, *item, reg);
+        return itemRow(open, *item, job, reg);
     const Other other = otherOf(open, job, reg).value_or(Other{});
     const QStringView member = core::openMember(open);
     const QString name = open.text(member);
-    return {member.toString() + u' ' + name, {name, other.name, other.zone, core::openStateInWords(open), other.note, other.mark ? markInWords(*other.mark, reg) : QString()}, false, open.contains(u"state")};
+    return {member.toString() + u' ' + name, {name, other.name, other.zone, core::openStateInWords(open), other.note, other.mark ? markInWords(*other.mark, job, reg) : QString()}, false, open.contains(u"state")};
 }
 
 } // namespace
@@ -134,7 +134,7 @@ void HandoverPage::refresh()
         for (const core::json::Value &value : core::openAtHandover(*job))
             open.push_back(rowOf(*value.object(), *job, feed().reg()));
         for (const core::Handover &handover : job->handovers)
-            past.push_back({QString::number(handover.given.seq), {markInWords(handover.given, feed().reg()), feed().reg().nameOf(handover.to), handover.accepted ? markInWords(*handover.accepted, feed().reg()) : handover.refused ? tr("refused: %1").arg(handover.refusedBecause) : tr("not yet"), handover.remarks}, false, false});
+            past.push_back({QString::number(handover.given.seq), {markInWords(handover.given, *feed().state(), feed().reg()), feed().reg().nameOf(handover.to), handover.accepted ? markInWords(*handover.accepted, *feed().state(), feed().reg()) : handover.refused ? tr("refused: %1").arg(handover.refusedBecause) : tr("not yet"), handover.remarks}, false, false});
     }
     m_open->take(open);
     m_past->take(past);

@@ -120,14 +120,18 @@ void HoldsPage::refresh()
     for (const core::HoldPoint &hold : feed().state() ? feed().state()->holds : std::vector<core::HoldPoint>()) {
         const core::HoldStanding standing = core::standingOf(*feed().state(), hold);
         const bool isVoid = standing.state == core::HoldState::Void;
-        rows.push_back({hold.id.text(), {hold.title, stateInWords(standing), hold.passed ? markInWords(*hold.passed, feed().reg()) : QString()}, false, isVoid});
+        rows.push_back({hold.id.text(), {hold.title, stateInWords(standing), hold.passed ? markInWords(*hold.passed, *feed().state(), feed().reg()) : QString()}, false, isVoid});
         if (next.isEmpty() && standing.state != core::HoldState::Passed)
             next = hold.id.text();
     }
     m_rows->take(rows);
     const bool isOpen = feed().state() && !feed().state()->closed;
-    m_set->setEnabled(isOpen);
-    m_set->setToolTip(isOpen ? tr("The lead signs it, before anything is done that it would hold back.") : tr("The job is closed."));
+    // Nobody at the computer yet: whoever comes may be the lead.
+    const auto person = deeds().person();
+    const bool isLead = isOpen && (!person || feed().state()->lead == person);
+    m_set->setEnabled(isLead);
+    const QString lead = isOpen && feed().state()->lead ? feed().reg().nameOf(*feed().state()->lead) : QString();
+    m_set->setToolTip(isLead ? tr("The lead signs it, before anything is done that it would hold back.") : isOpen ? tr("Only the lead of this job sets hold points; that is %1.").arg(lead) : tr("The job is closed."));
     if (m_rows->chosen().isEmpty() && !next.isEmpty())
         m_rows->choose(next);
     showChosen();

@@ -62,8 +62,9 @@ void LinkedPage::showJobs()
                               : !isAnswered   ? tr("does not name this job yet")
                               : other->closed ? tr("closed on %1").arg(momentInWords(other->closed->at))
                               : ends.empty()  ? tr("ready to close")
+                              : ends.size() == 1 ? tr("1 loose end: %1").arg(ends.front().sentence)
                                               : tr("%n loose ends. The first: %1", nullptr, static_cast<int>(ends.size())).arg(ends.front().sentence);
-        rows.push_back({link.ledger.text(), {link.workOrder, other ? other->facts.title : QString(), state, markInWords(link.mark, feed().reg())}, false, !isAnswered});
+        rows.push_back({link.ledger.text(), {link.workOrder, other ? other->facts.title : QString(), state, markInWords(link.mark, *feed().state(), feed().reg())}, false, !isAnswered});
     }
     m_jobs->take(rows);
 }
@@ -79,7 +80,7 @@ void LinkedPage::showItems()
         }
         for (const core::InterfaceState &item : job->items) {
             if (item.takenOn)
-                rows.push_back({u"in "_s + item.listed.id.text(), {item.listed.id.text(), item.listed.name, tr("from %1").arg(core::jobInWords(*job, item.takenOn->from)), tr("taken on: %1").arg(markInWords(item.takenOn->mark, feed().reg()))}});
+                rows.push_back({u"in "_s + item.listed.id.text(), {item.listed.id.text(), item.listed.name, tr("from %1").arg(core::jobInWords(*job, item.takenOn->from)), tr("taken on: %1").arg(markInWords(item.takenOn->mark, *feed().state(), feed().reg()))}});
             if (item.sent)
                 rows.push_back({u"out "_s + item.listed.id.text(), {item.listed.id.text(), item.listed.name, tr("to %1").arg(core::jobInWords(*job, item.sent->to)), core::whereTakenOn(*job, item) ? tr("taken on there") : tr("not taken on there yet")}, false, !core::whereTakenOn(*job, item)});
         }

@@ -122,8 +122,8 @@ void PartsAndToolsPage::showTools()
         const bool isLast = feed().state()->tools.last(tool.marking)->issued == tool.issued;
         rows.push_back({isLast ? tool.marking.text() : tool.marking.text() + u" #"_s + QString::number(tool.issued.seq),
                         {tool.marking.text(), tool.returned ? tr("returned") : isLost ? tr("missing, %1").arg(tool.missing->finding.text()) : tr("out"), choiceInWords(QString(core::jobToolSortText(tool.sort))), tool.name.isEmpty() && registered ? registered->name : tool.name,
-                         tool.sort == core::JobToolSort::Kit ? QString::number(tool.pieces) : QString(), tool.holder ? feed().reg().nameOf(*tool.holder) : QString(), markInWords(tool.issued, feed().reg()),
-                         tool.returned ? markInWords(*tool.returned, feed().reg()) : QString()},
+                         tool.sort == core::JobToolSort::Kit ? QString::number(tool.pieces) : QString(), tool.holder ? feed().reg().nameOf(*tool.holder) : QString(), markInWords(tool.issued, *feed().state(), feed().reg()),
+                         tool.returned ? markInWords(*tool.returned, *feed().state(), feed().reg()) : QString()},
                         false, !tool.returned});
     }
     m_tools->take(rows);
@@ -146,8 +146,8 @@ void PartsAndToolsPage::showTags()
                 lost << tr("%1 on %2: %3").arg(one.tag, one.item.text(), one.why);
         }
         rows.push_back({core::blockText(block),
-                        {core::blockText(block), block.returned ? tr("returned") : tr("out"), countText(hung), lost.join(u"; "_s), markInWords(block.issued, feed().reg()),
-                         block.returned ? markInWords(*block.returned, feed().reg()) : QString()},
+                        {core::blockText(block), block.returned ? tr("returned") : tr("out"), countText(hung), lost.join(u"; "_s), markInWords(block.issued, *feed().state(), feed().reg()),
+                         block.returned ? markInWords(*block.returned, *feed().state(), feed().reg()) : QString()},
                         false, !block.returned});
     }
     m_tags->take(rows);

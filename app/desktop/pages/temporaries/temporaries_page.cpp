@@ -54,7 +54,7 @@ void TemporariesPage::refresh()
         const QString owner = core::isLockout(item.sort) && !item.removed ? feed().reg().nameOf(item.owner) : QString();
         rows.push_back({item.id.text(),
                         {item.id.text(), item.removed ? tr("removed") : tr("on"), kind ? kind->name : choiceInWords(core::temporarySortText(item.sort)), item.name, item.zone, owner,
-                         markInWords(item.applied, feed().reg()), item.removed ? markInWords(*item.removed, feed().reg()) : QString()},
+                         markInWords(item.applied, *feed().state(), feed().reg()), item.removed ? markInWords(*item.removed, *feed().state(), feed().reg()) : QString()},
                         false, !item.removed});
     }
     m_rows->take(rows);

@@ -73,7 +73,7 @@ void UnitPage::refresh()
     if (const auto &job = feed().state()) {
         const core::UnitChange &unit = job->unit;
         const auto step = [&](const QString &name, const QString &serial, const QString &told, const std::optional<core::Mark> &mark) {
-            steps.push_back({name, {name, serial, told, mark ? markInWords(*mark, feed().reg()) : tr("not yet")}});
+            steps.push_back({name, {name, serial, told, mark ? markInWords(*mark, *feed().state(), feed().reg()) : tr("not yet")}});
         };
         step(tr("Outgoing unit off"), job->facts.outgoingSerial, unit.off ? tr("%n openings blanked; tagged %1", nullptr, static_cast<int>(unit.off->openingsBlanked)).arg(unit.off->tag) : QString(),
              unit.off ? std::optional(unit.off->mark) : std::nullopt);
@@ -82,13 +82,13 @@ void UnitPage::refresh()
         step(tr("Incoming unit in its place"), job->facts.incomingSerial, unit.up ? tr("%n shipping blanks removed", nullptr, static_cast<int>(unit.up->shippingBlanksRemoved)) : QString(),
              unit.up ? std::optional(unit.up->mark) : std::nullopt);
         if (job->reversed)
-            steps.push_back({u"reversed"_s, {tr("Change given up"), job->facts.outgoingSerial, tr("The outgoing unit goes back on."), markInWords(*job->reversed, feed().reg())}, false, true});
+            steps.push_back({u"reversed"_s, {tr("Change given up"), job->facts.outgoingSerial, tr("The outgoing unit goes back on."), markInWords(*job->reversed, *feed().state(), feed().reg())}, false, true});
         for (const core::Accessory &accessory : job->accessories) {
             const QString where = accessory.moved ? tr("moved to the incoming unit")
                                   : accessory.left ? tr("leaves with the outgoing unit: %1").arg(accessory.leftBecause)
                                                    : tr("to be moved, or declared to leave");
             const core::Mark &mark = accessory.moved ? *accessory.moved : accessory.left ? *accessory.left : accessory.listed;
-            steps.push_back({accessory.id.text(), {tr("%1 %2").arg(accessory.id.text(), accessory.name), accessory.serial, where, markInWords(mark, feed().reg())}, false, !core::isPlaced(*job, accessory)});
+            steps.push_back({accessory.id.text(), {tr("%1 %2").arg(accessory.id.text(), accessory.name), accessory.serial, where, markInWords(mark, *feed().state(), feed().reg())}, false, !core::isPlaced(*job, accessory)});
         }
         for (const core::JobTest &test : job->tests) {
             const auto voided = test.hasPassed ? core::whyVoid(*job, test) : std::nullopt;
@@ -96,7 +96,7 @@ void UnitPage::refresh()
             for (const core::InterfaceId &id : test.covers)
                 covers << id.text();
             const QString result = !test.hasPassed ? tr("failed") : voided ? tr("void: %1").arg(*voided) : tr("passed");
-            tests.push_back({test.id.text(), {test.id.text(), tr("%1, %2").arg(choiceInWords(test.what), test.name), result, covers.isEmpty() ? tr("everything") : covers.join(u", "_s), markInWords(test.mark, feed().reg())},
+            tests.push_back({test.id.text(), {test.id.text(), tr("%1, %2").arg(choiceInWords(test.what), test.name), result, covers.isEmpty() ? tr("everything") : covers.join(u", "_s), markInWords(test.mark, *feed().state(), feed().reg())},
                              false, !test.hasPassed || voided});
         }
     }

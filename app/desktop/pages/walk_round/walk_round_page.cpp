@@ -107,7 +107,7 @@ void WalkRoundPage::refresh()
         const QString state = item->stillAttached ? tr("still attached") : item->walkedRound ? tr("free") : still.contains(id) ? tr("ticked") : tr("not yet");
         rows.push_back({id.text(),
                         {state, item->listed.zone, id.text(), item->stillAttached ? tr("%1\n%2").arg(item->listed.name, walkRoundInWords(*item)) : item->listed.name,
-                         markInWords(item->removal->mark, feed().reg()), item->walkedRound ? markInWords(*item->walkedRound, feed().reg()) : QString()},
+                         markInWords(item->removal->mark, *feed().state(), feed().reg()), item->walkedRound ? markInWords(*item->walkedRound, *feed().state(), feed().reg()) : QString()},
                         false, item->stillAttached.has_value()});
     }
     m_ticked = still;
