@@ -290,7 +290,7 @@ struct JobState {
     Series<Line> lines;       ///< line n holds sequence number n+1
     Series<Statement> said;   ///< all that was said, in order: what a strike would leave is folded from it
     std::map<InterfaceId, LeftByStrikes> leftWithoutItem; ///< of interfaces whose listing was struck
-    UnitCountsStruck unitCountsStruck;
+    qint64 shippingBlanksStruck = 0; ///< the most that was counted on the incoming unit and struck since
 
     const InterfaceState *item(const InterfaceId &id) const;
     /// The same, to be changed.

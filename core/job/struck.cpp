@@ -74,9 +74,7 @@ void keepOfInterface(JobState &job, const Statement &said, const Act &act, const
 void keepWhatIsLeft(JobState &job, const Statement &said)
 {
     if (said.kind == u"unit.received")
-        job.unitCountsStruck.shippingBlanks = std::max(job.unitCountsStruck.shippingBlanks, said.body.integer(u"shipping_blanks").value_or(0));
-    if (said.kind == u"unit.removed")
-        job.unitCountsStruck.openingsBlanked = std::max(job.unitCountsStruck.openingsBlanked, said.body.integer(u"openings_blanked").value_or(0));
+        job.shippingBlanksStruck = std::max(job.shippingBlanksStruck, said.body.integer(u"shipping_blanks").value_or(0));
     const Act *act = findAct(said.kind);
     const bool isAboutOne = act && (act->subject == SubjectSort::Interface || act->subject == SubjectSort::NewInterface);
     if (const auto id = isAboutOne ? InterfaceId::parse(said.subject.value_or(QString())) : std::nullopt)

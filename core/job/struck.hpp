@@ -29,13 +29,6 @@ struct LeftByStrikes {
     bool operator==(const LeftByStrikes &) const = default;
 };
 
-/// What was counted on the units and struck since: whoever counts again finds no less.
-struct UnitCountsStruck {
-    qint64 shippingBlanks = 0;
-    qint64 openingsBlanked = 0;
-    bool operator==(const UnitCountsStruck &) const = default;
-};
-
 /// Keeps what an entry that was struck, or that fell with one, leaves behind.
 void keepWhatIsLeft(JobState &job, const Statement &said);
 

@@ -92,7 +92,7 @@ const JobPages &jobPages()
         {"temporary.applied", {&ofTheCrew, &mayWork, &lateEntry, &temporaryNew}},
         {"temporary.removed", {&ofTheCrew, &mayWork, &lateEntry, &temporaryApplied, &lockoutOwn}},
         {"temporary.handed_over", {&ofTheCrew, &temporaryApplied, &lockoutTo}},
-        {"unit.removed", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitFree, &unitOpenings, &unitCounted}},
+        {"unit.removed", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitFree, &unitOpenings}},
         {"unit.received", {&takesPart, &unitOrder, &unitSerial, &unitCounted}},
         {"unit.positioned", {&ofTheCrew, &mayWork, &unitOrder, &unitSerial, &unitBlanks}},
         {"test.recorded", {&ofTheCrew, &mayWork, &blanksFound, &testNew, &testCovers, &testValues, &testReopens}},

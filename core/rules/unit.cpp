@@ -7,6 +7,7 @@
 
 #include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
+#include "core/rules/people.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -72,12 +73,11 @@ std::optional<Refusal> shippingBlanksAreOut(const Case &c)
 
 std::optional<Refusal> unitIsCountedAgain(const Case &c)
 {
-    const bool comesOff = isRemoval(c);
-    const qint64 said = comesOff ? c.job.unitCountsStruck.openingsBlanked : c.job.unitCountsStruck.shippingBlanks;
-    const qint64 now = c.draft.body.integer(comesOff ? u"openings_blanked" : u"shipping_blanks").value_or(0);
-    if (now >= said)
+    const qint64 said = c.job.shippingBlanksStruck;
+    const qint64 now = c.draft.body.integer(u"shipping_blanks").value_or(0);
+    if (now >= said || mayInspectSomething(c))
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 were counted on the unit, which was struck, and now %2. What was counted once is there, or inside: look for it. Where the first count was wrong, somebody with authority to overrule strikes it as never so.")).arg(said).arg(now), technician());
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 blanks were counted on the unit, which was struck, and now %2. What was counted once is there, or inside: look for it. Where the first count was wrong, an inspector counts, and signs this.")).arg(said).arg(now), inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector")));
 }
 
 std::optional<Refusal> mountsWaitForAUnit(const Case &c)

@@ -19,7 +19,7 @@ std::optional<Refusal> shippingBlanksAreOut(const Case &c);
 /// Given up once, and before the incoming unit hangs.
 std::optional<Refusal> isNotReversedYet(const Case &c);
 
-/// A unit that is said again to be off or received, after that was struck, has no fewer blanks than before.
+/// A unit that is received again, after that was struck, has no fewer blanks than before, unless an inspector counted.
 std::optional<Refusal> unitIsCountedAgain(const Case &c);
 /// A mount is not joined while there is no unit that it could be joined to.
 std::optional<Refusal> mountsWaitForAUnit(const Case &c);

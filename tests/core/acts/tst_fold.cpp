@@ -28,7 +28,7 @@ class TestFold : public QObject {
         state.lines = before.lines;
         state.said = before.said;
         state.leftWithoutItem = before.leftWithoutItem;
-        state.unitCountsStruck = before.unitCountsStruck;
+        state.shippingBlanksStruck = before.shippingBlanksStruck;
         for (std::size_t at = 0; at < std::min(state.items.size(), before.items.size()); ++at) {
             state.items.edit(at).left = before.items[at].left;
             state.items.edit(at).actors = before.items[at].actors;

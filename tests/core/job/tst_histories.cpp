@@ -7,10 +7,13 @@
 
 #include <rapidcheck.h>
 
+#include "core/acts/act.hpp"
 #include "core/holds/standing.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
 #include "core/job/twins.hpp"
+#include "core/requirements/catalogue.hpp"
+#include "core/requirements/torque.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
@@ -77,9 +80,19 @@ private:
         const std::vector<QString> said = {u" states "_s + item + condition, u" settles "_s + item + condition, u" stops "_s + item, u" resumes "_s + item, u" logs X1"_s, u" details X1"_s, u" finds-undisturbed "_s + item,
                                            u" finds-inapplicable "_s + item, u" agrees "_s + item, u" finds-attached "_s + item, u" frees "_s + item, u" confirms-free "_s + item, u" applies T1"_s, u" removes T1"_s,
                                            u" issues RT1"_s, u" returns RT1"_s, u" misses RT1"_s, u" counts"_s, u" issues-tags"_s, u" returns-tags"_s, u" replaces-tag "_s + item,
-                                           u" passes free"_s, u" passes whole"_s, u" verifies "_s + item, u" relists "_s + item, u" relists "_s + item + u" inspections=2"_s, u" revises revision=%1 interfaces=%2"_s.arg(QString::number(number(20)), item),
+                                           u" passes free"_s, u" passes whole"_s, u" verifies "_s + item, u" relists "_s + item, u" relists "_s + item + u" inspections=2"_s, u" relists "_s + item + limits(item), u" relists "_s + item + limits(item), u" revises revision=%1 interfaces=%2"_s.arg(QString::number(number(20)), item),
                                            u" misses-blank "_s + item, u" exchanges-tag "_s + item + u" other=K1"_s, u" doubts"_s};
         return oneOf(said);
+    }
+
+    /// Another limit of what the item has one of: narrower and wider.
+    QString limits(const QString &item)
+    {
+        if (item == u"B1")
+            return anyOf({" bonding_max=2", " bonding_max=1", " bonding_max=4"});
+        if (item.startsWith(u'D') || item.startsWith(u'F') || item.startsWith(u'M') || item == u"L1")
+            return anyOf({" torque_max=24", " torque_min=22", " torque_max=30", " torque_fasteners=1", " torque_min=10"});
+        return anyOf({" kind=drain", " critical=yes", " safetying=lockwire requirements=safetying", " requirements="});
     }
 
     QString sentence(const Story &story)
@@ -87,7 +100,7 @@ private:
         const QString item = oneOf(m_items);
         const int dice = number(11);
         if (dice == 10)
-            return anyOf({"Ana", "Ben", "Eva", "Uma"}) + around(item);
+            return anyOf({"Ana", "Ben", "Eva", "Uma", "Cho"}) + around(item);
         QString what = next(story, item);
         if (dice >= 9)
             what = u" strikes entry=%1"_s.arg(number(static_cast<int>(story.job().lines.size())) + 1);
@@ -131,6 +144,10 @@ void finish(Story &story)
             story.tell(u"Ana settles "_s + item + u" condition="_s + QString::fromLatin1(condition));
         if (story.stage(item) == u"connected" || story.stage(item) == u"reconnected")
             story.tell(u"Ana disconnects "_s + item);
+    }
+    for (const core::InterfaceState &item : core::Series(story.job().items)) {
+        if (item.left.undoing && !item.removal)
+            story.tell(u"Uma finds-undisturbed "_s + item.listed.id.text());
     }
     for (const char *mount : {"M1", "M2"}) {
         if (story.stage(QString::fromLatin1(mount)) == u"connected")
@@ -198,6 +215,53 @@ bool isInspectedByOthers(const core::InterfaceState &item)
     return core::stageOf(item) == core::Stage::Inspected && std::all_of(item.acceptances.begin(), item.acceptances.end(), byOther);
 }
 
+/// Whoever is named in any entry as having worked on it: those that do not count any more too, for hands were there.
+std::set<core::PersonId> everyHandOn(const Story &story, const core::InterfaceId &id)
+{
+    std::set<core::PersonId> hands;
+    for (const core::Statement &one : story.fold().said()) {
+        const core::Act *act = core::findAct(one.kind);
+        if (one.subject != id.text() || !act || act->subject == core::SubjectSort::Nothing)
+            continue;
+        if (one.kind == u"interface.disturbed")
+            hands.insert(core::PersonId::parse(one.body.text(u"disturbed_by")).value_or(one.author));
+        if (act->meaning != "performed"_L1)
+            continue;
+        hands.insert(one.author);
+        for (const core::PersonId &helper : core::peopleIn(one.body, u"helpers"))
+            hands.insert(helper);
+    }
+    return hands;
+}
+
+/// Where an item was said to be undone, in whatever entry, somebody without a hand in it has looked.
+bool isLookedAtByAnother(const Story &story, const core::InterfaceState &item)
+{
+    const std::set<core::PersonId> hands = everyHandOn(story, item.listed.id);
+    const auto isAnother = [&](const core::Mark &mark) { return !hands.contains(mark.by); };
+    const auto &said = story.fold().said();
+    const bool wasUndone = std::any_of(said.begin(), said.end(), [&](const core::Statement &one) { return one.subject == item.listed.id.text() && (one.kind == u"interface.disconnected" || one.kind == u"interface.found_open" || one.kind == u"interface.unlisted"); });
+    if (!wasUndone)
+        return true;
+    if (item.removal)
+        return !item.acceptances.empty() && std::all_of(item.acceptances.begin(), item.acceptances.end(), isAnother);
+    return (item.undisturbed && isAnother(*item.undisturbed)) || (item.notApplicable && item.notApplicable->agreed && isAnother(*item.notApplicable->agreed));
+}
+
+/// What stands was shown within what the list asks for now.
+bool isWithinItsLimits(const core::InterfaceState &item)
+{
+    const auto &spec = item.listed.torque;
+    for (const core::TorqueReading &reading : item.torque) {
+        const bool isLast = spec && (spec->passes.empty() || reading.pass == static_cast<qint64>(spec->passes.size()));
+        if (!spec || (isLast && !(reading.value >= spec->min && reading.value <= spec->max)))
+            return false;
+    }
+    if (spec && item.restoration && core::asksFor(item.listed, "torque"_L1) && !core::torqueStepsLeft(item).empty())
+        return false;
+    return !item.bonding || !item.listed.bondingMax || item.bonding->value <= *item.listed.bondingMax;
+}
+
 /// What somebody does at one interface that rests on no other.
 QString actOn(const QString &item, const QString &number)
 {
@@ -242,8 +306,11 @@ private slots:
             if (!story.job().closed)
                 return;
             ++closed;
-            for (const core::InterfaceState &item : story.job().items)
+            for (const core::InterfaceState &item : story.job().items) {
                 RC_ASSERT(isInspectedByOthers(item));
+                RC_ASSERT(isLookedAtByAnother(story, item));
+                RC_ASSERT(isWithinItsLimits(item));
+            }
             RC_ASSERT(leftOver(story.job()).toStdString() == "");
             for (const core::Finding &finding : story.job().findings)
                 RC_ASSERT(finding.closed.has_value());

@@ -76,9 +76,9 @@ private slots:
         row("in its place", (away + "; Ana receives").constData(), "Ben positions", "");
         row("in its place before it was received", away.constData(), "Ben positions", "unit.order");
         row("in its place before the other is off", "Ana receives", "Ben positions", "unit.order");
-        row("received again, a blank fewer", u"Ben receives shipping_blanks=6; Ben strikes entry=12"_s, "Ben receives shipping_blanks=5", "unit.counted");
-        row("received again, as many", u"Ben receives shipping_blanks=6; Ben strikes entry=12"_s, "Ben receives shipping_blanks=6", "");
-        row("off again, an opening fewer", (QByteArray(off) + "; Ana takes-off openings_blanked=4; Ana strikes entry=22").constData(), "Ana takes-off openings_blanked=3", "unit.counted");
+        row("received again, a blank fewer", u"Ana receives shipping_blanks=6; Ana strikes entry=12"_s, "Ana receives shipping_blanks=5", "unit.counted");
+        row("received again, a blank fewer, by an inspector", u"Ana receives shipping_blanks=6; Ana strikes entry=12"_s, "Cho receives shipping_blanks=5", "");
+        row("received again, as many", u"Ana receives shipping_blanks=6; Ana strikes entry=12"_s, "Ana receives shipping_blanks=6", "");
         row("a mount joined where no unit is", away.constData(), "Ana reconnects M1", "unit.there");
         row("a mount joined where the next unit is there", (away + "; Ben receives").constData(), "Ana reconnects M1", "");
         const QByteArray fitted = away + "; Ben receives; Ben positions; Ana reconnects M1; Ana reconnects M2";
