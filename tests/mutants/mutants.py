@@ -21,7 +21,7 @@ import time
 
 SOURCE = pathlib.Path(__file__).resolve().parents[2]
 RULES = ["core/rules", "core/job", "core/acts", "core/holds", "core/requirements"]
-TESTS = r"^core\.(rules|job|acts|holds|requirements|list|reports)"
+TESTS = r"^core\.(rules|job|acts|holds|requirements|register|list|reports)"
 
 # What a tired programmer might write instead.
 CHANGES = [
@@ -46,7 +46,7 @@ def prepare(folder):
     if not (build / "build.ninja").exists():
         subprocess.run(["cmake", "-S", str(source), "-B", str(build), "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Debug", "-DCMAKE_CXX_FLAGS_DEBUG=-O0", "-DREMATE_CORE_LIBRARY=SHARED",
                         "-DREMATE_PRECOMPILE=ON"], check=True, stdout=subprocess.DEVNULL)
-    targets = [t for t in run(["ninja", "-C", str(build), "-t", "targets", "all"]).stdout.split() if re.match(r"tests/bin/tst_core_(rules|job|acts|holds|requirements|list|reports)\w*:$", t)]
+    targets = [t for t in run(["ninja", "-C", str(build), "-t", "targets", "all"]).stdout.split() if re.match(r"tests/bin/tst_core_(rules|job|acts|holds|requirements|register|list|reports)\w*:$", t)]
     subprocess.run(["ninja", "-C", str(build)] + [t.rstrip(":") for t in targets], check=True, stdout=subprocess.DEVNULL)
     return source, build
 

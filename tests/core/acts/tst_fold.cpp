@@ -119,6 +119,43 @@ private slots:
         falls("finding closed twice", "Ben raises F9; Cho clears F9", "Cho clears F9");
         falls("finding closed, never raised", "", "Cho clears F9");
 
+        fits("temporary applied", "", "Ben applies T1");
+        falls("temporary applied twice", "Ben applies T1", "Ben applies T1");
+        fits("temporary removed", "Ben applies T1", "Ben removes T1");
+        falls("temporary removed, never applied", "", "Ben removes T1");
+        falls("temporary removed twice", "Ben applies T1; Ben removes T1", "Ben removes T1");
+        fits("temporary given", "Ben applies T1", "Ben gives T1 to=Ana");
+        falls("temporary given, off already", "Ben applies T1; Ben removes T1", "Ben gives T1 to=Ana");
+
+        const char *allOff = "Ana disconnects D1; Ana disconnects C1; Ana disconnects B1; Ana disconnects F1; Ana disconnects F2; Ana disconnects M1; Ana disconnects M2; Ana disconnects A1; Ana disconnects D2; Ana disconnects K1";
+        const QByteArray changed = QByteArray(allOff) + "; Ana takes-off; Ana receives";
+        fits("unit off", allOff, "Ana takes-off");
+        falls("unit off twice", changed.constData(), "Ana takes-off");
+        fits("unit received", "", "Ana receives");
+        falls("unit received twice", "Ana receives", "Ana receives");
+        fits("unit in its place", changed.constData(), "Ben positions");
+        falls("unit in its place, not received", allOff, "Ben positions");
+
+        fits("stopped", joined, "Ana stops D1");
+        falls("stopped, not listed", "", "Ana stops Z9");
+        fits("taken up", "Ana disconnects D1; Ana reconnects D1; Ana stops D1", "Ben resumes D1");
+        falls("taken up, never stopped", joined, "Ben resumes D1");
+
+        fits("logged, on no list", "", "Ben logs X1");
+        falls("logged, and listed", "", "Ben logs D1");
+        fits("detailed", "Ben logs X1", "Ben details X1");
+        falls("detailed twice", "Ben logs X1; Ben details X1", "Ben details X1");
+
+        fits("tool issued", "", "Ben issues T-1");
+        falls("tool issued twice", "Ben issues T-1", "Ben issues T-1");
+        fits("tool returned", "Ben issues T-1", "Ben returns T-1");
+        falls("tool returned, never issued", "", "Ben returns T-1");
+        fits("tools counted", "Ben issues T-1", "Ben counts");
+        fits("tool missed", "Ben issues T-1", "Ben misses T-1");
+        falls("tool missed, never issued", "", "Ben misses T-1");
+
+        falls("inspected again, never done", joined, "Ana repeats D1");
+
         fits("handed over", "", "Ana hands-over");
         falls("handed over twice", "Ana hands-over", "Ana hands-over");
         falls("handed over to nobody", "", "Ana hands-over", "to");

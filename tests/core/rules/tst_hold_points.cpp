@@ -112,6 +112,23 @@ private slots:
     }
     void eachRule() { m_table.ask(); }
 
+    /// Each condition is told in words of its own.
+    void noTwoConditionsReadAlike()
+    {
+        QSet<QString> said;
+        int all = 0;
+        for (const core::ConditionKind &kind : core::conditionKinds()) {
+            const std::vector<QLatin1String> stages = kind.stages.empty() ? std::vector{QLatin1String()} : kind.stages;
+            for (const QLatin1String stage : stages) {
+                const QString words = core::describe({QString(kind.what), {}, QString(stage), {u"hoist"_s}, 1, {}});
+                QVERIFY2(words.endsWith(u'.') && !words.contains(u"%1"_s), qPrintable(words));
+                said.insert(words);
+                ++all;
+            }
+        }
+        QCOMPARE(said.size(), all);
+    }
+
     /// Passed, and undermined afterwards: it has to be passed again.
     void whatUndermines_data()
     {

@@ -37,6 +37,7 @@ private slots:
         row("found it open after working on it", "Ana disconnects K1; Ben reconnects K1; Ben finds-open K1; Ana reconnects K1", "Ben accepts K1", "independence.own-work");
 
         row("hand in another of the group, critical", "Ana disconnects M1 helpers=Cho; Ana disconnects M2; Ana reconnects M2; Ana torques M2", "Cho accepts M2", "independence.own-group");
+        row("hand in another critical one, both without a group", "Ana lists X1 critical=yes; Ana lists X2 critical=yes; Ana disconnects X1 helpers=Cho; Ana disconnects X2; Ana reconnects X2", "Cho accepts X2", "");
         row("hand in none of the group", "Ana disconnects M1; Ana disconnects M2; Ana reconnects M2; Ana torques M2", "Cho accepts M2", "");
         row("hand in the twin", "Ana disconnects F1; Ana disconnects F2 helpers=Cho; Ana reconnects F1; Ana torques F1", "Cho accepts F1", "independence.own-group");
         row("hand in another item that is not critical", "Ana disconnects B1 helpers=Cho; Ana disconnects K1; Ana reconnects K1", "Cho accepts K1", "");

@@ -3,6 +3,7 @@
 
 #include <QTest>
 
+#include "core/job/draft_help.hpp"
 #include "tests/support/rule_table.hpp"
 #include "tests/support/story.hpp"
 
@@ -132,6 +133,16 @@ private slots:
         story.tell(u"Cho strikes entry=13"_s);
         QCOMPARE(story.item(u"K1"_s).removal->tag, u"7"_s);
         QVERIFY(story.job().tags.lost.empty());
+    }
+
+    /// As many as asked for, each once, the lowest that were never hung.
+    void theTagsThatComeNext()
+    {
+        const Story story(u"Ana disconnects K1 tag=2"_s);
+        QCOMPARE(core::nextTags(story.job(), 3), (std::vector{u"3"_s, u"4"_s, u"5"_s}));
+        QCOMPARE(core::nextTags(story.job(), 1).size(), std::size_t(1));
+        const Story fromBlock(u"Ana issues-tags first=7 last=9; Ana disconnects K1 tag=7"_s);
+        QCOMPARE(core::nextTags(fromBlock.job(), 2), (std::vector{u"8"_s, u"9"_s}));
     }
 
     /// Runs last.
