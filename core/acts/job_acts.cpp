@@ -95,7 +95,7 @@ std::vector<Act> jobActs()
          QT_TRANSLATE_NOOP("Act", "Struck an entry"),
          {field("entry"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry number")),
           field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reason")),
-          field("never_was"_L1, FieldType::Flag, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Nothing of it was so: nobody's hands were there, and its counts were not"))},
+          field("never_was"_L1, FieldType::Flag, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Nothing of it was so: else its hands and counts stay (asks authority to overrule)"))},
          &strike, &noCautions, {}},
         {"job.reversed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Give the change up"),
          QT_TRANSLATE_NOOP("Act", "Change given up, the outgoing unit goes back on"),

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include "core/acts/listing.hpp"
+#include "core/acts/reopen.hpp"
 #include "core/acts/taken_on.hpp"
 #include "core/job/linked.hpp"
 
@@ -49,6 +50,7 @@ bool takeOn(JobState &job, const Statement &said)
         item.removal = Removal{markOf(said), said.body.text(u"as_found"), tagOnIt(said.body), said.body.integer(u"blanks_fitted").value_or(0), false, hardwareRemovedIn(said.body), said.body.integer(u"unit_blanks_fitted").value_or(0), {}};
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
     job.items.push_back(std::move(item));
+    noteDependence(job, nullptr, job.item(*id)->listed);
     takeUpWhatWasLeft(job, *id);
     if (isOff && !tagOnIt(said.body).isEmpty())
         job.tagAt.insert(tagOnIt(said.body), *id);

@@ -3,7 +3,6 @@
 
 #include "core/acts/reopen.hpp"
 
-#include <QHash>
 #include <QSet>
 
 #include "core/requirements/catalogue.hpp"
@@ -40,17 +39,26 @@ void reopenTwins(JobState &job, const InterfaceState &changed)
     }
 }
 
+void noteDependence(JobState &job, const Listing *before, const Listing &after)
+{
+    for (const InterfaceId &on : before ? before->dependsOn : std::vector<InterfaceId>()) {
+        const auto at = job.dependents.find(on);
+        if (at == job.dependents.end())
+            continue;
+        std::erase(*at, after.id);
+        if (at->empty())
+            job.dependents.erase(at);
+    }
+    for (const InterfaceId &on : after.dependsOn)
+        job.dependents[on].push_back(after.id);
+}
+
 std::vector<InterfaceId> dependentsOf(const JobState &job, const InterfaceId &id)
 {
-    QHash<InterfaceId, std::vector<InterfaceId>> directly;
-    for (const InterfaceState &item : job.items) {
-        for (const InterfaceId &on : item.listed.dependsOn)
-            directly[on].push_back(item.listed.id);
-    }
     std::vector<InterfaceId> found{id};
     QSet<InterfaceId> known{id};
-    for (std::size_t at = 0; at < found.size() && !directly.isEmpty(); ++at) {
-        for (const InterfaceId &dependent : directly.value(found[at])) {
+    for (std::size_t at = 0; at < found.size(); ++at) {
+        for (const InterfaceId &dependent : job.dependents.value(found[at])) {
             if (known.contains(dependent))
                 continue;
             known.insert(dependent);

@@ -78,10 +78,11 @@ bool relist(JobState &job, const Statement &said)
         return false;
     reopenTwins(job, *item); // of the group that it was in
     item->listed = after;
+    noteDependence(job, &before, after);
     item->toLookUp.reset();
     item->settled = markOf(said);
     if (!whatIsAskedLess(before, after).isEmpty())
-        item->askedLessBy.insert(said.author);
+        item->left.askedLessBy.insert(said.author);
     dropWhatWasSeenOtherwise(*item, before);
     if (dropWhatWasShownOtherwise(*item, before))
         reopenWhatRestsOn(job, *item);

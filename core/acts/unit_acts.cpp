@@ -16,6 +16,7 @@ bool takeOff(JobState &job, const Statement &said)
     if (job.unit.off)
         return false;
     const json::Object &body = said.body;
+    job.unitOffStruck.reset();
     job.unit.off = UnitOff{markOf(said), body.text(u"serial"), body.text(u"stand"), body.integer(u"openings_blanked").value_or(0), body.text(u"tag"), body.texts(u"stays_on")};
     return true;
 }

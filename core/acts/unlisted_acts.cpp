@@ -40,7 +40,9 @@ bool detail(JobState &job, const Statement &said)
     InterfaceState *item = itemOf(job, said);
     if (!item || !isWithoutDetails(*item))
         return false;
-    item->listed = listingIn(item->listed.id, said.body);
+    const Listing before = item->listed;
+    item->listed = listingIn(before.id, said.body);
+    noteDependence(job, &before, item->listed);
     noteAskedLess(*item, said.author);
     item->unlisted->detailed = markOf(said);
     if (item->removal)

@@ -43,6 +43,7 @@ public:
     void ofItem(const InterfaceState &before, const InterfaceState &after)
     {
         const Listing &listed = before.listed;
+        addIf(before.restoration && (!after.restoration || after.restoration->mark.seq != before.restoration->mark.seq), listed, "joint"_L1, QT_TRANSLATE_NOOP("Voided", "%1: it is not joined as it was."));
         addIf(isAnyGone(before.torque, after.torque), listed, "torque"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its torque is void."));
         addIf(before.bonding && !after.bonding, listed, "bonding"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its bonding reading is void."));
         addIf(before.safetying && !after.safetying, listed, "safetying"_L1, QT_TRANSLATE_NOOP("Voided", "%1: its safetying is void."));

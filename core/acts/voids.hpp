@@ -15,7 +15,7 @@ namespace core {
 /// One thing that a disturbance voids.
 struct Voided {
     QString subject; ///< the interface, test or hold point that loses it
-    QLatin1String what; ///< `torque`, `bonding`, `safetying`, `leak`, `inspection`, `twins`, `test`, `hold`
+    QLatin1String what; ///< `joint`, `torque`, `bonding`, `safetying`, `leak`, `inspection`, `twins`, `test`, `hold`
     QString sentence;   ///< for a person: "The inspection of F2 (feed line, lower) by Cho is void."
     bool operator==(const Voided &) const = default;
 };

@@ -59,7 +59,7 @@ QStringList torqueAskedLess(const TorqueSpec &before, const std::optional<Torque
         less << tr("fasteners");
     if (!(after->min >= before.min) || !(after->max <= before.max))
         less << tr("the torque band");
-    if ((before.prevailing != Prevailing::None && after->prevailing != before.prevailing) || isLowered(before.prevailingMin, after->prevailingMin) || isRaised(before.prevailingMax, after->prevailingMax))
+    if ((before.prevailing != Prevailing::None && after->prevailing != before.prevailing) || (after->prevailing == Prevailing::Added && before.prevailing != Prevailing::Added) || isLowered(before.prevailingMin, after->prevailingMin) || isRaised(before.prevailingMax, after->prevailingMax))
         less << tr("the drag of the nuts");
     if (isDropped(before.condition, after->condition) || isDropped(before.thread, after->thread))
         less << tr("the threads");
@@ -134,8 +134,9 @@ QString whatIsAskedLess(const Listing &before, const Listing &after)
 
 void noteAskedLess(InterfaceState &item, const PersonId &by)
 {
-    if (item.left.listed && !whatIsAskedLess(*item.left.listed, item.listed).isEmpty())
-        item.askedLessBy.insert(by);
+    const auto &before = item.left.listed;
+    if (std::any_of(before.begin(), before.end(), [&](const Listing &one) { return !whatIsAskedLess(one, item.listed).isEmpty(); }))
+        item.left.askedLessBy.insert(by);
 }
 
 } // namespace core

@@ -17,7 +17,7 @@ struct Listing;
 /// so is another kind or zone, by which hold points may pass it over. Name, reference and note ask for nothing.
 QString whatIsAskedLess(const Listing &before, const Listing &after);
 
-/// Remembers who listed an interface anew so that it asks for less than its listing that was struck.
+/// Remembers who made the list ask less of an interface than one of its rows that were struck.
 void noteAskedLess(InterfaceState &item, const PersonId &by);
 
 } // namespace core

@@ -4,6 +4,7 @@
 #include "core/job/fold.hpp"
 
 #include "core/acts/act.hpp"
+#include "core/job/asked_less.hpp"
 #include "core/job/struck.hpp"
 
 namespace core {
@@ -49,6 +50,8 @@ void JobFold::apply(const Statement &said)
     Standing standing = Standing::Struck;
     if (!struckBy)
         standing = act && act->take && act->take(m_state, said) ? Standing::Stands : Standing::Fallen;
+    if (said.kind == u"entry.struck" && standing == Standing::Stands)
+        noteStruckRow(said);
     if (standing != Standing::Stands && !(struckBy && nothingOfItWasSo(*struckBy)))
         keepWhatIsLeft(m_state, said);
     m_state.lines.push_back({said.seq, said.kind, said.subject, said.author, said.at, standing, struckBy, ofTheCrew});
@@ -64,6 +67,19 @@ void JobFold::foldAgain()
     m_state.said = said;
     for (const Statement &one : said)
         apply(one);
+}
+
+void JobFold::noteStruckRow(const Statement &strike)
+{
+    const qint64 seq = strike.body.integer(u"entry").value_or(0);
+    if (seq < 1 || seq > static_cast<qint64>(m_state.said.size()))
+        return;
+    const Statement &row = m_state.said[static_cast<std::size_t>(seq - 1)];
+    const bool isRow = row.kind == u"interface.listed" || row.kind == u"interface.detailed" || row.kind == u"interface.relisted";
+    const auto id = InterfaceId::parse(row.subject.value_or(QString()));
+    InterfaceState *item = isRow && id ? m_state.item(*id) : nullptr;
+    if (item && !isWithoutDetails(*item))
+        noteAskedLess(*item, strike.author);
 }
 
 bool JobFold::nothingOfItWasSo(qint64 strike) const

@@ -34,6 +34,8 @@ public:
 private:
     void apply(const Statement &said);
     void foldAgain();
+    /// Whoever strikes a row made the list ask less, where it does.
+    void noteStruckRow(const Statement &strike);
     bool nothingOfItWasSo(qint64 strike) const;
 
     std::map<std::size_t, qint64> m_struckBy; ///< index in what was said, and the entry that strikes it

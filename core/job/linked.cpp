@@ -170,6 +170,10 @@ std::optional<Hand> handOf(const JobState &job, const InterfaceState &item, cons
         const InterfaceState *like = isLinkedWith(job, ledger) ? seen.job->item(item.listed.id) : nullptr;
         if (like && like->actors.contains(person))
             return Hand{seen.job.get(), like, true};
+        // Its row was struck there; whose hands were on it stays.
+        const LeftByStrikes *left = isLinkedWith(job, ledger) && !like ? leftOf(*seen.job, item.listed.id) : nullptr;
+        if (left && left->hands.contains(person))
+            return Hand{seen.job.get(), &item, true};
     }
     return std::nullopt;
 }

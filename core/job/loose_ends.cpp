@@ -39,6 +39,8 @@ void addItem(LooseEnds &ends, const JobState &job, const InterfaceState &item)
     }
     if (item.stopped && item.stopped->seenBy.empty())
         ends.push_back({QStringLiteral("loose.stopped"), item.listed.id.text(), tr("Somebody stopped in the middle of %1: %2").arg(item.listed.name, item.stopped->word), tr("a technician of the crew, by taking it up")});
+    if (isUndoingInQuestion(item))
+        ends.push_back(endOf(item, QStringLiteral("loose.undoing"), tr("%1 was said to be undone again (entry %2), and that was struck: what is in it nobody knows. Undo it and restore it; or somebody with authority to overrule strikes that entry as never so.").arg(QStringLiteral("%1"), QString::number(item.left.undoing->seq)), technician()));
     switch (stageOf(item)) {
     case Stage::Connected:
         if (waitsForAgreement(item)) {
@@ -54,7 +56,7 @@ void addItem(LooseEnds &ends, const JobState &job, const InterfaceState &item)
             ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 was said to be undone, which was struck (entry %2). Disconnect it; or have an inspector who had no hand in it confirm it undisturbed.").arg(QStringLiteral("%1"), QString::number(item.left.undoing->seq)), inspector()));
             return;
         }
-        ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 is on the list and was never disconnected. Disconnect it; or confirm it undisturbed; or say why it is not applicable."), tr("a technician; or the lead, by striking the listing")));
+        ends.push_back(endOf(item, QStringLiteral("loose.untouched"), tr("%1 is on the list and was never disconnected. Disconnect it; or confirm it undisturbed; or say why it is not applicable."), tr("a technician; or an inspector")));
         return;
     case Stage::Disconnected:
         if (item.stillAttached)
@@ -99,6 +101,8 @@ void addHolds(LooseEnds &ends, const JobState &job)
 
 void addUnit(LooseEnds &ends, const JobState &job)
 {
+    if (!job.unit.off && job.unitOffStruck)
+        ends.push_back({QStringLiteral("loose.unit"), job.facts.outgoingSerial, tr("The unit was said to be off (entry %1), and that was struck. Say it anew; or somebody with authority to overrule strikes that entry as never so.").arg(job.unitOffStruck->seq), technician()});
     if (job.unit.off && !job.unit.up)
         ends.push_back({QStringLiteral("loose.unit"), serialToPutUp(job), tr("The outgoing unit is off, and no unit was positioned in its place: %1 is to go up.").arg(serialToPutUp(job)), technician()});
 }

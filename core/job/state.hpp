@@ -157,7 +157,6 @@ struct InterfaceState {
     std::optional<Sent> sent{};                    ///< it was given over to a linked job
     std::optional<TakenOn> takenOn{};              ///< it came from one
     LeftByStrikes left{};                          ///< by entries about it that do not count any more
-    std::set<PersonId> askedLessBy{};              ///< who made the list ask less of it
     bool operator==(const InterfaceState &) const = default;
 };
 
@@ -290,6 +289,8 @@ struct JobState {
     Series<Line> lines;       ///< line n holds sequence number n+1
     Series<Statement> said;   ///< all that was said, in order: what a strike would leave is folded from it
     std::map<InterfaceId, LeftByStrikes> leftWithoutItem; ///< of interfaces whose listing was struck
+    std::optional<Mark> unitOffStruck; ///< the unit was said to be off, which was struck, and not said anew since
+    QHash<InterfaceId, std::vector<InterfaceId>> dependents; ///< which interfaces the list says to depend on one
     qint64 shippingBlanksStruck = 0; ///< the most that was counted on the incoming unit and struck since
 
     const InterfaceState *item(const InterfaceId &id) const;
@@ -306,6 +307,9 @@ struct JobState {
     const Handover *pendingHandover() const;
     bool operator==(const JobState &) const = default;
 };
+
+/// The item was said to be undone after it was last really so, in an entry that does not count any more: what is inside it nobody knows.
+inline bool isUndoingInQuestion(const InterfaceState &item) { return item.left.undoing && item.removal && item.left.undoing->seq > item.removal->mark.seq; }
 
 /// Who signs as a member of the crew, not as an inspector from outside it.
 inline bool isOfTheCrew(const JobState &job, const PersonId &person) { return job.crew.contains(person) || job.lead == person; }

@@ -27,6 +27,8 @@ std::set<PersonId> handsIn(const JobState &job, const Statement &said, const Act
         for (const PersonId &helper : peopleIn(said.body, u"helpers"))
             hands.insert(helper);
     }
+    if (said.kind == u"work.stopped")
+        hands.insert(said.author);
     if (said.kind == u"interface.disturbed")
         hands.insert(PersonId::parse(said.body.text(u"disturbed_by")).value_or(said.author));
     if (said.kind == u"interface.found_open" && isOfTheCrew(job, said.author))
@@ -63,8 +65,11 @@ void keepOfInterface(JobState &job, const Statement &said, const Act &act, const
             item->notApplicable.reset();
         }
     }
-    if (isAnyOf(said.kind, {QLatin1String("interface.listed"), QLatin1String("interface.detailed")}))
-        left.listed = listingIn(id, said.body);
+    // Somebody had hands on it, though it was never logged as undone.
+    if (said.kind == u"work.stopped" && item && !item->removal)
+        left.undoing = markOf(said);
+    if (isAnyOf(said.kind, {QLatin1String("interface.listed"), QLatin1String("interface.detailed"), QLatin1String("interface.relisted")}))
+        left.listed.push_back(listingIn(id, said.body));
     if (item)
         item->actors.insert(left.hands.begin(), left.hands.end());
 }
@@ -75,6 +80,8 @@ void keepWhatIsLeft(JobState &job, const Statement &said)
 {
     if (said.kind == u"unit.received")
         job.shippingBlanksStruck = std::max(job.shippingBlanksStruck, said.body.integer(u"shipping_blanks").value_or(0));
+    if (said.kind == u"unit.removed")
+        job.unitOffStruck = markOf(said);
     const Act *act = findAct(said.kind);
     const bool isAboutOne = act && (act->subject == SubjectSort::Interface || act->subject == SubjectSort::NewInterface);
     if (const auto id = isAboutOne ? InterfaceId::parse(said.subject.value_or(QString())) : std::nullopt)

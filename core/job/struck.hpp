@@ -25,7 +25,8 @@ struct LeftByStrikes {
     qint64 blanks = 0;                      ///< said to be on the aircraft's end then
     qint64 unitBlanks = 0;                  ///< and on the unit's end
     std::vector<HardwareRemoved> hardware{}; ///< said to have come off then
-    std::optional<Listing> listed{};        ///< what it was listed to show
+    std::vector<Listing> listed{};          ///< what its rows that were struck asked it to show
+    std::set<PersonId> askedLessBy{};       ///< who made the list ask less of it, by whatever entry
     bool operator==(const LeftByStrikes &) const = default;
 };
 

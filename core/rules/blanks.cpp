@@ -90,11 +90,11 @@ std::optional<Refusal> noLessThanWasSaid(const Case &c)
     const LeftByStrikes *left = id ? leftOf(c.job, *id) : nullptr;
     if (!left || !left->undoing)
         return std::nullopt;
-    const QString who = inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew; or an inspector, once it is found"));
+    const QString who = inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew; or a person with authority to overrule"));
     for (const auto &[end, member, said] : {std::tuple(End::Aircraft, u"blanks_fitted", left->blanks), std::tuple(End::Unit, u"unit_blanks_fitted", left->unitBlanks)}) {
         const qint64 now = c.draft.body.integer(member).value_or(0);
         if (now < said)
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1, struck since, said that %2 blanks are on %3 of %4; now it is said to be %5. Log as many, and what is not there as missing.")).arg(QString::number(left->undoing->seq), QString::number(said), endWord(end), c.itemName(), QString::number(now)), who);
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1, struck since, said that %2 blanks are on %3 of %4; now it is said to be %5. Log as many, and what is not there as missing; or have somebody with authority to overrule strike that entry as never so.")).arg(QString::number(left->undoing->seq), QString::number(said), endWord(end), c.itemName(), QString::number(now)), who);
     }
     // Hardware of what is on no list is counted when its details follow.
     for (const HardwareRemoved &off : c.draft.kind == u"interface.unlisted" ? std::vector<HardwareRemoved>() : left->hardware) {
@@ -102,7 +102,7 @@ std::optional<Refusal> noLessThanWasSaid(const Case &c)
         for (const HardwareRemoved &one : hardwareRemovedIn(c.draft.body))
             now += one.part == off.part ? one.quantity : 0;
         if (now < off.quantity)
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1, struck since, said that %2 of %3 came off %4; now it is said to be %5. Log as many; what became of each is said when it is joined.")).arg(QString::number(left->undoing->seq), QString::number(off.quantity), off.part, c.itemName(), QString::number(now)), who);
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Entry %1, struck since, said that %2 of %3 came off %4; now it is said to be %5. Log as many, and what became of each when it is joined; or have somebody with authority to overrule strike that entry as never so.")).arg(QString::number(left->undoing->seq), QString::number(off.quantity), off.part, c.itemName(), QString::number(now)), who);
     }
     return std::nullopt;
 }

@@ -164,6 +164,8 @@ std::optional<Refusal> itemCanGo(const Case &c)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is joined. What is given over is off, or was never touched.")).arg(c.itemName()), technician());
     if (item.notApplicable || item.undisturbed)
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is said to be as it should be in this job, so there is nothing to give over.")).arg(c.itemName()), {});
+    if (item.left.undoing)
+        return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was said to be undone (entry %2), and that was struck. An inspector who had no hand in it looks first.")).arg(c.itemName()).arg(item.left.undoing->seq), inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector who had no hand in it")));
     if (isWithoutDetails(item))
         return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was on no list, and nobody has said yet what restoring it has to show. Give its details before it goes.")).arg(c.itemName()), technician());
     if (item.stillAttached)

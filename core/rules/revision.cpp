@@ -19,14 +19,14 @@ namespace {
 QString lead() { return inWords(QT_TRANSLATE_NOOP("Rule", "the lead")); }
 QString inspector() { return inWords(QT_TRANSLATE_NOOP("Rule", "an authorised inspector who had no hand in it")); }
 
-/// What the draft's row is held against: the row that it corrects, or the one under that id that was struck.
-const Listing *rowBefore(const Case &c)
+/// What the draft's row is held against: the row that it corrects, or those under that id that were struck.
+std::vector<Listing> rowsBefore(const Case &c)
 {
     if (c.item && c.draft.kind == u"interface.relisted")
-        return &c.item->listed;
+        return {c.item->listed};
     const auto id = InterfaceId::parse(c.draft.subject.value_or(QString()));
     const LeftByStrikes *left = id ? leftOf(c.job, *id) : nullptr;
-    return left && left->listed ? &*left->listed : nullptr;
+    return left ? left->listed : std::vector<Listing>();
 }
 
 /// Authorised to inspect it as it was listed, and without a hand in it or in its group.
@@ -95,20 +95,19 @@ std::optional<Refusal> relistedJointIsOpen(const Case &c)
 
 std::optional<Refusal> lessIsAskedByAnInspector(const Case &c)
 {
-    const Listing *before = rowBefore(c);
-    if (!before || mayAskLess(c, *before))
-        return std::nullopt;
-    const QString less = whatIsAskedLess(*before, listingIn(before->id, c.draft.body));
-    if (less.isEmpty())
-        return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This asks less of %1 than before: %2. An inspector who had no hand in it or in its group signs that.")).arg(c.itemName(), less), inspector());
+    for (const Listing &before : rowsBefore(c)) {
+        const QString less = mayAskLess(c, before) ? QString() : whatIsAskedLess(before, listingIn(before.id, c.draft.body));
+        if (!less.isEmpty())
+            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This asks less of %1 than before: %2. An inspector who had no hand in it or in its group signs that.")).arg(c.itemName(), less), inspector());
+    }
+    return std::nullopt;
 }
 
 std::optional<Refusal> acceptedByWhoAskedNoLess(const Case &c)
 {
-    if (!c.item || !c.item->askedLessBy.contains(c.draft.author))
+    if (!c.item || !c.item->left.askedLessBy.contains(c.draft.author))
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 corrected the list so that it asks less of %2; another inspector accepts it.")).arg(c.authorName(), c.itemName()), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 made the list ask less of %2; another inspector accepts it.")).arg(c.authorName(), c.itemName()), inWords(QT_TRANSLATE_NOOP("Rule", "another authorised inspector")));
 }
 
 std::optional<Refusal> timesInDoubtAreThere(const Case &c)

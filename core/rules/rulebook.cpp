@@ -32,6 +32,7 @@
 #include "core/rules/reinspection.hpp"
 #include "core/rules/revision.hpp"
 #include "core/rules/sequence.hpp"
+#include "core/rules/strike_effects.hpp"
 #include "core/rules/tags.hpp"
 #include "core/rules/temporary.hpp"
 #include "core/rules/tests.hpp"
@@ -117,8 +118,8 @@ const JobPages &jobPages()
         {"walkround.attached", {&listed, &takesPart, &walkOff}},
         {"interface.freed", {&listed, &ofTheCrew, &mayWork, &breakSeen, &walkOff, &walkAttached}},
         {"twins.verified", {&listed, &takesPart, &twinsAsked, &twinsJoined, &twinsRead, &twinsAnother}},
-        {"inspection.repeated", {&listed, &reinspectionAllowed, &reinspectionOwn, &secured, &notInDoubt, &detailKnown, &revisionLookedUp, &conditionSettled, &breakOver, &twinsVerified, &inspectedOnce, &inspectAuthorised, &secondPerson, &relistAccept, &reinspectionAlone, &reinspectionApprover, &reinspectionPause}},
-        {"inspection.accepted", {&listed, &secured, &detailKnown, &revisionLookedUp, &conditionSettled, &breakOver, &twinsVerified, &notInDoubt, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson, &relistAccept}},
+        {"inspection.repeated", {&listed, &reinspectionAllowed, &reinspectionOwn, &secured, &notInDoubt, &detailKnown, &undoingClear, &revisionLookedUp, &conditionSettled, &breakOver, &twinsVerified, &inspectedOnce, &inspectAuthorised, &secondPerson, &relistAccept, &reinspectionAlone, &reinspectionApprover, &reinspectionPause}},
+        {"inspection.accepted", {&listed, &secured, &detailKnown, &undoingClear, &revisionLookedUp, &conditionSettled, &breakOver, &twinsVerified, &notInDoubt, &inspectedOnce, &inspectAuthorised, &ownWork, &ownGroup, &secondPerson, &relistAccept}},
         {"inspection.rejected", {&listed, &somethingToInspect, &inspectAuthorised}},
         {"lift.planned", {&ofTheCrew, &mayWork, &liftPoints, &liftDay, &liftWeight, &liftSafe}},
         {"servicing.recorded", {&ofTheCrew, &mayWork, &servicingBand}},
@@ -133,7 +134,7 @@ const JobPages &jobPages()
         {"job.linked", {&leads, &linkOnce, &linkNamed}},
         {"interface.sent", {&listed, &ofTheCrew, &mayWork, &sendable, &sendTied, &sendTo}},
         {"interface.taken_on", {&ofTheCrew, &mayWork, &interfaceNew, &zoneKnown, &leakLimitSound, &takenOnSent, &takenOnSame, &takenOnTag}},
-        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeWarning, &strikeListing, &strikeLess, &strikeHold, &strikeBack, &strikeNeverWas, &strikeReversal, &strikeLockout, &strikeTags, &strikeTool, &strikeLink, &strikeSent}},
+        {"entry.struck", {&strikeExists, &strikeable, &strikeBy, &strikeWarning, &strikeListing, &strikeLess, &strikeHold, &strikeBack, &strikeUndone, &strikeHandover, &strikeNeverWas, &strikeReversal, &strikeLockout, &strikeTags, &strikeTool, &strikeLink, &strikeSent}},
         {"job.closed", {&mayRelease, &closureSomething, &closureNothingLoose, &closureLimited}},
     };
     return pages;

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "core/rules/people.hpp"
+#include "core/rules/struck_line.hpp"
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -71,20 +73,20 @@ std::optional<Refusal> lockoutGoesToTheCrew(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 goes over to another person of this job's crew.")).arg(nameOf(*item)), c.reg.nameOf(item->owner));
 }
 
-std::optional<Refusal> struckLockoutIsOnesOwn(const Case &c)
+std::optional<Refusal> struckLockoutIsOff(const Case &c)
 {
-    const qint64 seq = c.draft.body.integer(u"entry").value_or(0);
-    for (const TemporaryItem &item : c.job.temporaries) {
-        if (item.applied.seq == seq && !item.removed && isLockout(item.sort) && item.owner != c.draft.author)
-            return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is %2's, who may be behind it. It is taken off as any other is; nobody else strikes it.")).arg(nameOf(item), c.reg.nameOf(item.owner)), c.reg.nameOf(item.owner));
-    }
-    return std::nullopt;
+    const Line *line = lineToStrike(c);
+    const auto id = line ? TemporaryId::parse(line->subject.value_or(QString())) : std::nullopt;
+    const TemporaryItem *item = id && (line->kind == u"temporary.applied" || line->kind == u"temporary.handed_over") ? c.job.temporary(*id) : nullptr;
+    if (!item || item->removed || !isLockout(item->sort) || (saysNeverWas(c) && mayOverrule(c, nullptr)))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 is %2's, who may be behind it. It is taken off, or handed over, as any other is; on paper alone it does not come off.")).arg(nameOf(*item), c.reg.nameOf(item->owner)), c.reg.nameOf(item->owner));
 }
 
 const Rule temporaryNew{"temporary.new"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What two things are called by one name, one of them is left on."), &temporaryIsNew};
 const Rule temporaryApplied{"temporary.applied"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Only what is on comes off."), &temporaryIsApplied};
 const Rule lockoutOwn{"lockout.own"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Somebody's life hangs on the tag that carries their name."), &lockoutIsOnesOwn};
-const Rule strikeLockout{"strike.lockout"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A tag that is struck from the paper still hangs on the breaker."), &struckLockoutIsOnesOwn};
+const Rule strikeLockout{"strike.lockout"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A tag that is struck from the paper still hangs on the breaker."), &struckLockoutIsOff};
 const Rule lockoutTo{"lockout.to"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A lockout always belongs to somebody who is there."), &lockoutGoesToTheCrew};
 
 } // namespace core::rules

@@ -16,8 +16,8 @@ std::optional<Refusal> lockoutIsOnesOwn(const Case &c);
 /// Handed over by its owner, to somebody of the crew.
 std::optional<Refusal> lockoutGoesToTheCrew(const Case &c);
 
-/// Of striking that a lockout was applied.
-std::optional<Refusal> struckLockoutIsOnesOwn(const Case &c);
+/// That a lockout was applied, or went to another person, is not struck while it is on; but by the named level, as never so.
+std::optional<Refusal> struckLockoutIsOff(const Case &c);
 
 extern const Rule temporaryNew, temporaryApplied, lockoutOwn, lockoutTo, strikeLockout;
 

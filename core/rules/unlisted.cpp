@@ -40,7 +40,7 @@ std::optional<Refusal> detailsAreAskedFor(const Case &c)
 {
     if (!c.item || isWithoutDetails(*c.item))
         return std::nullopt;
-    const QString sentence = c.item->unlisted ? inWords(QT_TRANSLATE_NOOP("Rule", "The details of %1 were given in entry %2. If they are wrong, strike that entry and give them again.")).arg(c.itemName()).arg(c.item->unlisted->detailed->seq)
+    const QString sentence = c.item->unlisted ? inWords(QT_TRANSLATE_NOOP("Rule", "The details of %1 were given in entry %2. If they are wrong, correct its row of the list.")).arg(c.itemName()).arg(c.item->unlisted->detailed->seq)
                                               : inWords(QT_TRANSLATE_NOOP("Rule", "%1 was listed with its details. If they are wrong, correct its row of the list.")).arg(c.itemName());
     return refusal(c, sentence, anybody());
 }

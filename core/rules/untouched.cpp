@@ -69,6 +69,14 @@ std::optional<Refusal> agreedByAnother(const Case &c)
 const Rule untouchedStage{"untouched.never-undone"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was undone is not made untouched by a word."), &wasNeverUndone};
 const Rule untouchedOnce{"untouched.once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A second signature would hide which one counts."), &isNotSaidYet};
 const Rule undisturbedInspector{"untouched.inspector"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A critical interface is looked at by somebody who knows what to look for."), &criticalByInspector};
+std::optional<Refusal> undoingIsNotInQuestion(const Case &c)
+{
+    if (!c.item || !isUndoingInQuestion(*c.item))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was said to be undone again (entry %2), and that was struck: what is in it nobody knows. Undo it and restore it; or somebody with authority to overrule strikes that entry as never so.")).arg(c.itemName()).arg(c.item->left.undoing->seq), inWords(QT_TRANSLATE_NOOP("Rule", "a technician of the crew; or a person with authority to overrule")));
+}
+
+const Rule undoingClear{"untouched.in-question"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Eyes outside a joint do not see a blank in it."), &undoingIsNotInQuestion};
 const Rule untouchedStruck{"untouched.struck"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Whoever undid something could say that they did not."), &struckUndoingByInspector};
 const Rule notApplicableStated{"notapplicable.stated"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An agreement belongs to what was said."), &thereIsSomethingToAgreeTo};
 const Rule notApplicableSecond{"notapplicable.second-person"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One person's mistake must not take a critical interface off the list."), &agreedByAnother};

@@ -18,7 +18,9 @@ std::optional<Refusal> agreedByAnother(const Case &c);
 
 /// What was said to be undone and struck since is found untouched, or agreed to be not applicable, by an inspector who had no hand in it.
 std::optional<Refusal> struckUndoingByInspector(const Case &c);
+/// A joint that came back by a strike, after it was said to be undone once more, is not inspected.
+std::optional<Refusal> undoingIsNotInQuestion(const Case &c);
 
-extern const Rule untouchedStage, untouchedOnce, undisturbedInspector, untouchedStruck, notApplicableStated, notApplicableSecond;
+extern const Rule untouchedStage, untouchedOnce, undisturbedInspector, untouchedStruck, undoingClear, notApplicableStated, notApplicableSecond;
 
 } // namespace core::rules

@@ -47,7 +47,7 @@ const std::vector<Topic> &topics()
         {"revision"_L1,
          {"revision.another"_L1, "revision.interfaces"_L1, "revision.looked-up"_L1, "relist.by"_L1, "relist.kind"_L1, "relist.joined"_L1, "relist.less"_L1, "relist.accept"_L1, "revision.none"_L1, "time.entries"_L1}},
         {"strikes"_L1,
-         {"strike.warning"_L1, "strike.less"_L1, "strike.back"_L1, "strike.never-was"_L1, "strike.reversal"_L1, "strike.lockout"_L1, "untouched.struck"_L1, "removal.counted"_L1}},
+         {"strike.warning"_L1, "strike.less"_L1, "strike.back"_L1, "strike.never-was"_L1, "strike.reversal"_L1, "strike.lockout"_L1, "strike.undone"_L1, "strike.handover"_L1, "untouched.struck"_L1, "untouched.in-question"_L1, "removal.counted"_L1}},
         {"tags"_L1,
          {"tags.block"_L1, "tags.from-block"_L1, "tags.out"_L1, "tags.hanging"_L1, "tags.counted"_L1, "tag.hung"_L1, "tag.other"_L1, "strike.tags"_L1}},
         {"temporary"_L1,

@@ -64,7 +64,8 @@ private slots:
         row("passes dropped", u"Ana relists D1 torque_passes=50,100"_s, "Ana relists D1 torque_passes=", "relist.less");
         row("the order dropped", u"Ana relists D1 torque_order=2,1"_s, "Ana relists D1 torque_order=", "relist.less");
         row("a turn dropped", uR"(Ana relists D1 torque_turn_min=60_° torque_turn_max=70_°)"_s, "Ana relists D1 torque_turn_min= torque_turn_max=", "relist.less");
-        row("the drag dropped", u"Ana relists D1 torque_prevailing=added"_s, "Ana relists D1 torque_prevailing=", "relist.less");
+        row("the drag dropped", u"Cho relists D1 torque_prevailing=added"_s, "Ana relists D1 torque_prevailing=", "relist.less");
+        row("drag that widens the band", {}, "Ana relists D1 torque_prevailing=added", "relist.less");
         row("dry threads dropped", u"Ana relists D1 torque_condition=dry"_s, "Ana relists D1 torque_condition=", "relist.less");
         row("a higher bonding limit", {}, "Ana relists B1 bonding_max=3", "relist.less");
         row("a lower bonding limit", {}, "Ana relists B1 bonding_max=2", "");
