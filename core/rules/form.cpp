@@ -25,7 +25,12 @@ template <class IsGood>
 bool isArrayOf(const json::Value &value, IsGood isGood)
 {
     const json::Array *array = value.array();
-    return array && std::all_of(array->begin(), array->end(), isGood);
+    return array && array->size() <= longestList && std::all_of(array->begin(), array->end(), isGood);
+}
+
+bool isList(FieldType type)
+{
+    return type == FieldType::Texts || type == FieldType::Statements || type == FieldType::People || type == FieldType::Interfaces || type == FieldType::Records;
 }
 
 bool isId(const json::Value &value) { return value.string() && isIdText(*value.string()); }
@@ -194,6 +199,8 @@ std::optional<QString> whyNotOfType(const Field &field, const json::Value &value
         if (const auto hidden = hiddenCharacterIn(*value.string()); hidden && hasSomethingToSee(*value.string()))
             return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) holds a character that nobody sees (%3). Type it again.")).arg(labelOf(field), field.name, *hidden);
     }
+    if (const json::Array *array = value.array(); array && array->size() > longestList && isList(field.type))
+        return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) is a list of %3; one entry holds %4. Make several entries of it.")).arg(labelOf(field), field.name, QString::number(array->size()), QString::number(longestList));
     if (field.type == FieldType::Quantity && value.string()) {
         if (const auto read = Quantity::read(*value.string(), *field.dimension); !read)
             return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2): %3")).arg(labelOf(field), field.name, read.error().message);

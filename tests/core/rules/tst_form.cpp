@@ -61,6 +61,12 @@ private slots:
         row("text: a full stop", FieldType::Text, u"."_s, true);
         row("text: another script", FieldType::Text, u"проверено"_s, true);
         row("text: a joiner of a script that has it", FieldType::Text, u"می\u200cشود"_s, true);
+        row("text: the same joiner in Latin letters", FieldType::Text, u"dis\u200cconnected"_s, false);
+        row("text: a joiner alone", FieldType::Text, u"\u200d"_s, false);
+        row("text: a grapheme joiner", FieldType::Text, u"K\u034f1"_s, false);
+        row("text: the selector of a letter's variant", FieldType::Text, u"K\ufe0f1"_s, false);
+        row("text: a warning sign with the selector of its drawing", FieldType::Text, u"\u26a0\ufe0f hot"_s, true);
+        row("text: a selector beyond the first plane", FieldType::Text, u"K\U000e0100"_s, false);
         row("text: two lines", FieldType::Text, u"one\ntwo"_s, true);
         row("text: turned round", FieldType::Text, u"left\u202etfel"_s, false);
         row("text: a soft hyphen inside", FieldType::Text, u"dis\u00adconnected"_s, false);
@@ -71,6 +77,11 @@ private slots:
         row("person: composed", FieldType::Person, u"Ren\u00e9"_s, true);
         row("person: the same decomposed", FieldType::Person, u"Rene\u0301"_s, false);
         row("person: a filler alone", FieldType::Person, u"\u3164"_s, false);
+        row("person: a joiner that nobody sees", FieldType::Person, u"A\u200dna"_s, false);
+        row("person: a joiner of a script that has it", FieldType::Person, u"می\u200cشود"_s, false);
+        row("person: without it", FieldType::Person, u"میشود"_s, true);
+        row("interface: a grapheme joiner", FieldType::Interface, u"K1\u034f"_s, false);
+        row("interface: a selector of a variant", FieldType::Interface, u"\u26a0\ufe0f"_s, false);
         row("text: a number", FieldType::Text, 7, false);
         row("integer: nought", FieldType::Integer, 0, true);
         row("integer: below nought", FieldType::Integer, -1, false);
@@ -111,11 +122,16 @@ private slots:
         row("texts: none", FieldType::Texts, Array{}, true);
         row("texts: one of them blank", FieldType::Texts, Array{u"torque"_s, u" "_s}, false);
         row("texts: no list", FieldType::Texts, u"torque"_s, false);
+        row("texts: as many as may be", FieldType::Texts, Array(2000, u"torque"_s), true);
+        row("texts: one more", FieldType::Texts, Array(2001, u"torque"_s), false);
         row("people", FieldType::People, Array{u"Ana"_s, u"Ben"_s}, true);
         row("people: one of them nobody", FieldType::People, Array{u"Ana"_s, QString()}, false);
         row("interfaces", FieldType::Interfaces, Array{u"E12"_s}, true);
         row("interfaces: a number", FieldType::Interfaces, Array{12}, false);
         row("records", FieldType::Records, Array{Object{{u"name"_s, u"left"_s}}}, true);
+        row("interfaces: as many as may be", FieldType::Interfaces, Array(2000, u"E12"_s), true);
+        row("interfaces: one more", FieldType::Interfaces, Array(2001, u"E12"_s), false);
+        row("records: one more than may be", FieldType::Records, Array(2001, Object{{u"name"_s, u"left"_s}}), false);
         row("records: a text among them", FieldType::Records, Array{Object{{u"name"_s, u"left"_s}}, u"right"_s}, false);
     }
     void values()
