@@ -250,6 +250,12 @@ private slots:
         QCOMPARE(core::nextTag(story.job()), u"42"_s);
         story.tell(u"Ana disconnects A1 tag=1000000000000000; Ana disconnects B1 tag=1000000000000001"_s);
         QCOMPARE(core::nextTag(story.job()), u"1000000000000002"_s);
+        QCOMPARE(core::nextTags(story.job(), 0).size(), 0U);
+        const Story blocks(u"Ana issues-tags first=101 last=104; Ana disconnects D1 tag=102"_s);
+        QCOMPARE(blocks.refusedSentence(), QString());
+        QCOMPARE(core::nextTags(blocks.job(), 2), (std::vector<QString>{u"101"_s, u"103"_s}));
+        QCOMPARE(core::nextTags(blocks.job(), 3), (std::vector<QString>{u"101"_s, u"103"_s, u"104"_s}));
+        QCOMPARE(core::nextTags(blocks.job(), 5), (std::vector<QString>{u"101"_s, u"103"_s, u"104"_s, u"105"_s, u"106"_s}));
         QCOMPARE(core::nextFinding(story.job()), u"F1"_s);
         story.tell(u"Ben raises F1; Ben raises F3"_s);
         QCOMPARE(core::nextFinding(story.job()), u"F4"_s);

@@ -72,6 +72,34 @@ private slots:
         QCOMPARE(working->offer ? working->offer->field + u' ' + working->offer->value : QString(), offer);
     }
 
+    /// A joint that has a greatest class and a greatest rate: what was seen is judged by both, in one answer.
+    void leakByClassAndByRate_data()
+    {
+        QTest::addColumn<QString>("act");
+        QTest::addColumn<bool>("byClass");
+        QTest::addColumn<bool>("byRate");
+        QTest::newRow("both") << u"Ben checks X1 size=1_in flow=still minutes=30 rate=1_mL/min"_s << true << true;
+        QTest::newRow("the class alone") << u"Ben checks X1 size=1_in flow=still minutes=30 rate="_s << true << false;
+        QTest::newRow("the rate alone") << u"Ben checks X1 rate=1_mL/min"_s << false << true;
+    }
+    void leakByClassAndByRate()
+    {
+        QFETCH(QString, act);
+        QFETCH(bool, byClass);
+        QFETCH(bool, byRate);
+        // FAA-H-8083-31 ch. 14: of 3/4 in to 1 1/2 in half an hour after wiping dry: a seep.
+        const core::json::Object facts{{u"leak_scheme"_s, u"FAA-H-8083-31"_s},
+                                       {u"leak_classes"_s, core::json::arrayOf({u"stain"_s, u"seep"_s, u"heavy"_s, u"running"_s})},
+                                       {u"leak_up_to"_s, core::json::arrayOf({u"under 0.75 in"_s, u"under 1.5 in"_s, u"4 in"_s})},
+                                       {u"leak_minutes"_s, 30}};
+        Story story(u"Ana lists X1 requirements=leak leak_class=seep leak_rate=2_mL/min; Ana disconnects X1; Ben reconnects X1"_s, facts);
+        QCOMPARE(story.refusedSentence(), QString());
+        const auto working = core::workingOf(story.job(), story.reg(), story.drafts(act).front());
+        QVERIFY(working);
+        QVERIFY2(working->answer.contains(u"seep"_s) == byClass, qPrintable(working->answer));
+        QVERIFY2(working->answer.contains(u"1 mL/min"_s) == byRate, qPrintable(working->answer));
+    }
+
     /// A form that is still being filled in works nothing out, or says what is missing; it never answers without a figure it needs.
     void halfFilledForms_data()
     {

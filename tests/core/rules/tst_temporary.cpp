@@ -105,6 +105,9 @@ private slots:
         row("replaced, with its certificate", "Ana lists-accessory AC1", "Ben leaves AC1 replacement=S-9 certificate=RC-9", "");
         row("replaced, without one", "Ana lists-accessory AC1", "Ben leaves AC1 replacement=S-9", "accessory.replacement");
         row("replaced by what is elsewhere", "Ana lists-accessory AC1; Ana lists-accessory AC2 serial=S-2", "Ben leaves AC1 replacement=S-2 certificate=RC-9", "accessory.replacement");
+        row("another accessory beside one that was replaced", "Ana lists-accessory AC1; Ben leaves AC1 replacement=S-9 certificate=RC-9", "Ana lists-accessory AC2 serial=S-2", "");
+        row("another accessory with the plate of the replacement", "Ana lists-accessory AC1; Ben leaves AC1 replacement=S-9 certificate=RC-9", "Ana lists-accessory AC2 serial=S-9", "accessory.new");
+        row("an accessory without a serial number beside one that was not replaced", "Ana lists-accessory AC1; Ben leaves AC1", "Ana lists-accessory AC2 serial=", "form.missing");
         row("given up", "", "Ana gives-up", "");
         row("given up by a technician", "", "Ben gives-up", "crew.lead");
         row("given up twice", "Ana gives-up", "Ana gives-up", "job.reversed-once");
