@@ -80,7 +80,7 @@ void keepWhatIsLeft(JobState &job, const Statement &said)
 {
     if (said.kind == u"unit.received")
         job.shippingBlanksStruck = std::max(job.shippingBlanksStruck, said.body.integer(u"shipping_blanks").value_or(0));
-    if (said.kind == u"unit.removed")
+    if (said.kind == u"unit.removed" && !job.unit.off)
         job.unitOffStruck = markOf(said);
     const Act *act = findAct(said.kind);
     const bool isAboutOne = act && (act->subject == SubjectSort::Interface || act->subject == SubjectSort::NewInterface);

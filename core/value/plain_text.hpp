@@ -15,7 +15,7 @@ namespace core {
 constexpr qsizetype longestText = 10'000;
 
 /// So many elements one list of an entry holds at most.
-constexpr std::size_t longestList = 2'000;
+constexpr std::size_t longestList = 20'000;
 
 /// True when somebody who reads the text sees something: one letter, number, punctuation mark or symbol at least that is no filler.
 bool hasSomethingToSee(QStringView text);

@@ -32,14 +32,14 @@ private slots:
         row("its tag, the loss struck", tag + u"Cho strikes entry=13"_s, "K1", "disconnected");
         const QString blank = u"Ana disconnects K1 blanks_fitted=2; Ben misses-blank K1; Cho clears F1; Ana reconnects K1; "_s;
         row("its blanks, the loss stands", blank, "K1", "secured");
-        row("its blanks, the loss struck", blank + u"Ben strikes entry=13"_s, "K1", "disconnected");
+        row("its blanks, the loss struck", blank + u"Ove strikes entry=13"_s, "K1", "disconnected");
         const QString unitEnd = u"Ana disconnects K1 unit_blanks_fitted=2; Ben misses-blank K1 end=unit; Cho clears F1; Ana reconnects K1; "_s;
-        row("the unit's blanks, the loss struck", unitEnd + u"Ben strikes entry=13"_s, "K1", "disconnected");
+        row("the unit's blanks, the loss struck", unitEnd + u"Ove strikes entry=13"_s, "K1", "disconnected");
         const QString again = u"Ana disconnects K1 tag=7; Ana reconnects K1; Ben disconnects K1 tag=8; Ben reconnects K1; "_s;
         row("the last disconnection stands", again, "K1", "secured");
         // The first restoration stands again then, and the second has nothing to stand on.
-        row("the last disconnection struck", again + u"Ben strikes entry=14"_s, "K1", "secured");
-        row("the first restoration struck, and with it all that came after", again + u"Ana strikes entry=13"_s, "K1", "disconnected");
+        row("the last disconnection struck", again + u"Ove strikes entry=14"_s, "K1", "secured");
+        row("the first restoration struck after the last disconnection", again + u"Ove strikes entry=14; Ana strikes entry=13"_s, "K1", "disconnected");
     }
     void whatItStandsOn()
     {

@@ -62,7 +62,7 @@ private slots:
         row("found", gone, "Cho clears F1", "");
         row("a run while it is looked for", gone + u"; Ana disconnects K1; Ana reconnects K1"_s, "Ana tests R1 covers=K1", "blanks.running");
         row("a run once it is found", gone + u"; Ana disconnects K1; Ana reconnects K1; Cho clears F1"_s, "Ana tests R1 covers=K1", "");
-        row("the loss struck, since it lay in the pocket", gone + u"; Ben strikes entry=13"_s, "Ben reconnects D1 blanks_removed=2", "");
+        row("the loss struck, since it lay in the pocket", gone + u"; Ove strikes entry=13"_s, "Ben reconnects D1 blanks_removed=2", "");
     }
     void eachRule() { m_table.ask(); }
 

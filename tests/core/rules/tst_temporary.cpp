@@ -158,7 +158,7 @@ private slots:
         QVERIFY(!story.item(u"D1"_s).walkedRound);
         story.tell(u"Ben finds-attached D1"_s);
         QVERIFY(story.looseEnds().contains(u"loose.attached D1"));
-        story.tell(u"Ana strikes entry=%1; Ana strikes entry=%2"_s.arg(story.item(u"D1"_s).stillAttached->mark.seq).arg(story.item(u"D1"_s).removal->mark.seq));
+        story.tell(u"Ben strikes entry=%1; Ove strikes entry=%2"_s.arg(story.item(u"D1"_s).stillAttached->mark.seq).arg(story.item(u"D1"_s).removal->mark.seq));
         QVERIFY(!story.item(u"D1"_s).stillAttached);
     }
 

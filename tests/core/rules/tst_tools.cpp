@@ -105,7 +105,7 @@ private slots:
     /// A loss that is struck leaves the tool out, and its finding falls with it.
     void aStruckLossWasNone()
     {
-        Story story(u"Ben issues R-14; Ben misses R-14; Ben strikes entry=13"_s);
+        Story story(u"Ben issues R-14; Ben misses R-14; Ove strikes entry=13"_s);
         QVERIFY(story.job().findings.empty());
         QVERIFY(story.looseEnds().contains(u"loose.tool R-14"_s));
     }
