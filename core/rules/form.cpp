@@ -110,7 +110,7 @@ QString columnsOf(const Field &field)
     return columns.join(u", "_s);
 }
 
-QString expected(const Field &field)
+QString whatIsExpected(const Field &field)
 {
     switch (field.type) {
     case FieldType::Text: return inWords(QT_TRANSLATE_NOOP("Rule", "a text that is not blank"));
@@ -205,7 +205,7 @@ std::optional<QString> whyNotOfType(const Field &field, const json::Value &value
         if (const auto read = Quantity::read(*value.string(), *field.dimension); !read)
             return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2): %3")).arg(labelOf(field), field.name, read.error().message);
     }
-    return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) must be %3.")).arg(labelOf(field), field.name, expected(field));
+    return inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) must be %3.")).arg(labelOf(field), field.name, whatIsExpected(field));
 }
 
 Refusals refusalsOfForm(const Draft &draft)

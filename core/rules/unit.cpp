@@ -90,12 +90,13 @@ std::optional<Refusal> mountsWaitForAUnit(const Case &c)
 
 std::optional<Refusal> unitIsCarried(const Case &c)
 {
-    if (!c.item || c.item->listed.kind != u"mount" || !c.job.unit.up)
+    const bool hangsOnItsMounts = c.job.unit.up || (c.job.reversed && !c.job.unit.off);
+    if (!c.item || c.item->listed.kind != u"mount" || !hangsOnItsMounts)
         return std::nullopt;
-    const bool hangs = std::any_of(c.job.temporaries.begin(), c.job.temporaries.end(), [](const TemporaryItem &one) { return !one.removed && (one.sort == TemporarySort::Hoist || one.sort == TemporarySort::Stand); });
+    const bool hangs = std::any_of(c.job.temporaries.begin(), c.job.temporaries.end(), [](const TemporaryItem &one) { return !one.removed && one.sort == TemporarySort::Hoist; });
     if (hangs)
         return std::nullopt;
-    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The unit hangs in its place (entry %1), and nothing is logged that carries it while %2 is undone. Apply the hoist or the stand that has the load first.")).arg(QString::number(c.job.unit.up->mark.seq), c.itemName()), technician());
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The unit hangs in its place, and no hoist is applied that carries it while %1 is undone. Give it the load first, and log it.")).arg(c.itemName()), technician());
 }
 
 std::optional<Refusal> isNotReversedYet(const Case &c)

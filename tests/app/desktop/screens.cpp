@@ -255,6 +255,11 @@ void Screens::whereUsed(desktop::MainWindow &window)
 void Screens::setHold(desktop::MainWindow &window, desktop::JobPlace &place)
 {
     place.showPage(u"holds"_s);
+    for (QAction *action : window.findChildren<QAction *>()) { // whoever signed last is no lead
+        if (action->shortcut() == QKeySequence(u"Ctrl+L"_s))
+            action->trigger();
+    }
+    settle();
     place.findChild<QPushButton *>(u"setHold"_s)->click();
     auto *sheet = window.findChild<desktop::SignSheet *>();
     keep(*sheet, u"sheet-set-hold"_s);

@@ -83,6 +83,9 @@ private slots:
         row("a mount joined where the next unit is there", (away + "; Ben receives").constData(), "Ana reconnects M1", "");
         const QByteArray fitted = away + "; Ben receives; Ben positions; Ana reconnects M1; Ana reconnects M2";
         row("a mount undone again on the unit that is up", fitted.constData(), "Ana disconnects M1", "unit.carried");
+        row("the same with a stand in the shop", (fitted + "; Ben applies S1 sort=stand").constData(), "Ana disconnects M1", "unit.carried");
+        row("a mount undone after the change was given up", "Ana disconnects M1; Ana gives-up; Ana reconnects M1", "Ana disconnects M2", "unit.carried");
+        row("the same with the load on the hoist, given up", "Ana disconnects M1; Ben applies H1 sort=hoist; Ana gives-up; Ana reconnects M1", "Ana disconnects M2", "");
         row("the same with the load on the hoist", (fitted + "; Ben applies H1 sort=hoist").constData(), "Ana disconnects M1", "");
         row("the same with the hoist taken away", (fitted + "; Ben applies H1 sort=hoist; Ben removes H1").constData(), "Ana disconnects M1", "unit.carried");
         row("a clamp joined where no unit is", away.constData(), "Ana reconnects K1", "");
