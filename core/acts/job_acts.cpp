@@ -53,6 +53,12 @@ bool close(JobState &job, const Statement &said)
 /// Striking is taken by the fold itself, since it changes which entries count.
 bool strike(JobState &, const Statement &) { return true; }
 
+/// Common practice: what was done is not undone on paper.
+QStringList strikeCautions()
+{
+    return {QCoreApplication::translate("Act", "Whose hands were there, and what was counted, stays. A name or a number that was mistyped goes first to somebody with authority to overrule, who strikes it as never so (More details).")};
+}
+
 /// The same unit is refitted: what was undone still has to be restored and inspected, item by item.
 bool reverse(JobState &job, const Statement &said)
 {
@@ -95,8 +101,8 @@ std::vector<Act> jobActs()
          QT_TRANSLATE_NOOP("Act", "Struck an entry"),
          {field("entry"_L1, FieldType::Integer, Needed::Always, QT_TRANSLATE_NOOP("Field", "Entry number")),
           field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Reason")),
-          field("never_was"_L1, FieldType::Flag, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Nothing of it was so: else its hands and counts stay (asks authority to overrule)"))},
-         &strike, &noCautions, {}},
+          field("never_was"_L1, FieldType::Flag, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Nothing of it was so"))},
+         &strike, &strikeCautions, {}},
         {"job.reversed"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Nothing, QT_TRANSLATE_NOOP("Act", "Give the change up"),
          QT_TRANSLATE_NOOP("Act", "Change given up, the outgoing unit goes back on"),
          {field("reason"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Why the change is given up"))},

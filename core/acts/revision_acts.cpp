@@ -118,7 +118,7 @@ std::vector<Act> revisionActs()
          {field("revision"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "Revision")),
           field("changed"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "What is new in it")),
           field("interfaces"_L1, FieldType::Interfaces, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Interfaces to be looked up again")),
-          field("none"_L1, FieldType::Flag, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "It was read, and changes none of this job's interfaces"))},
+          field("none"_L1, FieldType::Flag, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Changes none of them"))},
          &revise, &noCautions, {}},
         {"interface.relisted"_L1, LedgerSort::Job, "recorded"_L1, SubjectSort::Interface, QT_TRANSLATE_NOOP("Act", "Correct the list"), QT_TRANSLATE_NOOP("Act", "List corrected for"), relistFields(), &relist,
          &noCautions, {}},

@@ -11,7 +11,8 @@
 
 namespace core {
 
-/// True for text that can name something: 1 to 128 characters, all of them whole, no control characters, no blank at either end.
+/// True for text that can name something: 1 to 128 characters in one line, written the plain way (see plain_text.hpp), each to be seen, no
+/// blank at either end.
 bool isIdText(QStringView text);
 
 /// The name of one kind of thing. There is no empty Id; absence is std::optional. Made only by parse(), so every Id is valid.
