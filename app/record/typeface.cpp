@@ -8,9 +8,11 @@
 #include <QFontInfo>
 #include <QFontMetricsF>
 #include <QGuiApplication>
+#include <QRawFont>
 #include <QTextLayout>
 
 #include "core/measure/working.hpp"
+#include "core/value/digest.hpp"
 
 namespace record {
 
@@ -94,6 +96,20 @@ QStringList Typefaces::wrapped(const QString &text, Face face, double width) con
         layout.endLayout();
     }
     return lines.isEmpty() ? QStringList{QString()} : lines;
+}
+
+QString typefaceName()
+{
+    const auto faces = Typefaces::find();
+    if (!faces)
+        return QStringLiteral("no typeface");
+    QStringList names;
+    for (const Face face : {Face::Text, Face::Bold, Face::Mono}) {
+        constexpr qsizetype enough = 8;
+        const QRawFont font = QRawFont::fromFont(faces->font(face));
+        names << QStringLiteral("%1 %2 %3").arg(font.familyName(), font.styleName(), core::Digest::of(font.fontTable("head")).hex().first(enough));
+    }
+    return names.join(QStringLiteral(", "));
 }
 
 } // namespace record
