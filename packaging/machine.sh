@@ -15,7 +15,7 @@ program_packages=(
 
 # Only the tests need these.
 test_packages=(
-    librapidcheck-dev units
+    librapidcheck-dev units python3-minimal unzip openssl
 )
 
 # Only the checkers and sanitizers of packaging/check need these. All of one LLVM, that of Debian's clang.

@@ -45,25 +45,30 @@ def add(a, b):
     return (e * f % P, g * h % P, f * g % P, e * h % P)
 
 
-def times(n, q):
-    r = (0, 1, 1, 0)
-    while n:
-        if n & 1:
-            r = add(r, q)
-        q, n = add(q, q), n >> 1
-    return r
-
-
 BASE = point(bytes.fromhex("58" + "66" * 31))
 
 
+def sum_of(n, a, m, b):
+    """n times a and m times b, added: both doubled together."""
+    both, r = add(a, b), (0, 1, 1, 0)
+    for bit in range(max(n.bit_length(), m.bit_length()) - 1, -1, -1):
+        r = add(r, r)
+        which = (n >> bit & 1) | (m >> bit & 1) << 1
+        if which:
+            r = add(r, (None, a, b, both)[which])
+    return r
+
+
 def signed(key, message, signature):
+    if len(signature) != 64:
+        return False
     a, r, s = point(key), point(signature[:32]), int.from_bytes(signature[32:], "little")
-    if a is None or r is None or s >= L or len(signature) != 64:
+    if a is None or r is None or s >= L:
         return False
     k = int.from_bytes(hashlib.sha512(signature[:32] + key + message).digest(), "little") % L
-    left, right = times(s, BASE), add(r, times(k, a))
-    return (left[0] * right[2] - right[0] * left[2]) % P == 0 and (left[1] * right[2] - right[1] * left[2]) % P == 0
+    minus_a = (P - a[0], a[1], 1, P - a[3])
+    q = sum_of(s, BASE, k, minus_a)  # must be r
+    return (q[0] - r[0] * q[2]) % P == 0 and (q[1] - r[1] * q[2]) % P == 0
 
 
 # --- the bag (RFC 8493) ---
@@ -170,6 +175,9 @@ def check_ledger(name, entries, key_of, ledger=None):
 def main():
     bag = sys.argv[1] if len(sys.argv) > 1 else "."
     present = set()
+    if not os.path.isfile(os.path.join(bag, "manifest-sha256.txt")):
+        print("This is no bag:", os.path.abspath(bag))
+        return 1
     for folder, _, files in os.walk(bag):
         present |= {os.path.relpath(os.path.join(folder, file), bag).replace(os.sep, "/") for file in files}
     tags = {"bagit.txt", "bag-info.txt", "manifest-sha256.txt", "tagmanifest-sha256.txt"}
@@ -182,6 +190,10 @@ def main():
         name = re.fullmatch(r"data/attachments/([0-9a-f]{64})\.(jpg|png|pdf|bin)", path)
         if path.startswith("data/attachments/") and (not name or digest(os.path.join(bag, path)) != name.group(1)):
             fault(f"{path} is not what its name says")
+
+    with open(os.path.join(bag, "bagit.txt"), "rb") as file:
+        if file.read() != b"BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n":
+            fault("bagit.txt is not that of BagIt 1.0")
 
     keys = {}  # person -> [(number of the register entry, key)]
 
@@ -211,17 +223,24 @@ def main():
         return key_at(said["author"], pin["seq"]) if pin else None
 
     names = ["data/job"] + sorted(path[: -len(".entries.jsonl")] for path in present if re.fullmatch(r"data/linked/.*\.entries\.jsonl", path))
-    ledgers, counts, last = {}, {}, None
+    ledgers, counts, last, named = {}, {}, None, set()
     for name in names:
         entries = read_ledger(bag, name)
         hashes = check_ledger(name, entries, job_key, None if name == "data/job" else name[len("data/linked/") :])
         if entries:
             ledgers[entries[0][2]["ledger"]] = hashes
+        named |= {said["body"]["sha256"] for _, _, said, _, _, _ in entries if isinstance(said["body"].get("sha256"), str)}
         last = last or (entries[-1] if entries else None)
         counts[name] = len(entries)
     for (ledger, number), wanted in sorted(pins.items()):
         if ledgers.get(ledger, {}).get(number) != wanted:
             fault(f"entry {number} of the linked ledger {ledger} is not the one that is pinned")
+
+    held = {os.path.basename(path).split(".")[0] for path in present if path.startswith("data/attachments/")}
+    for missing in sorted(named - held):
+        fault(f"an entry names the attachment {missing}, which is missing")
+    for extra in sorted(held - named):
+        fault(f"no entry names the attachment {extra}")
 
     print("entries:", ", ".join(f"{name} {count}" for name, count in counts.items()), f"data/register {len(register)}")
     print("root:", register.get(1, "none"))
