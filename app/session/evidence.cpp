@@ -3,6 +3,8 @@
 
 #include "app/session/evidence.hpp"
 
+#include <QFile>
+
 namespace session {
 
 using namespace Qt::StringLiterals;
@@ -31,6 +33,21 @@ core::Result<std::vector<core::Fault>> StoreEvidence::faultsOfTheWhole()
     std::vector<core::Fault> faults;
     for (const QString &difference : *differences)
         faults.push_back({noLedger(), 0, u"store.schema"_s, difference});
+    const auto packages = m_store.packages().list();
+    if (!packages) {
+        faults.push_back({noLedger(), 0, u"package.digest"_s, packages.error().message});
+        return faults;
+    }
+    QFile nowhere(u"/dev/null"_s);
+    if (!packages->empty() && !nowhere.open(QIODevice::WriteOnly))
+        return core::failure(core::ErrorCode::Io, nowhere.errorString());
+    for (const db::KeptPackage &package : *packages) {
+        const auto read = m_store.packages().writeTo(nowhere, package.number);
+        if (!read && read.error().code != core::ErrorCode::Damaged)
+            return core::failure(read.error());
+        if (!read)
+            faults.push_back({noLedger(), 0, u"package.digest"_s, read.error().message});
+    }
     return faults;
 }
 

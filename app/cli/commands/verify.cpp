@@ -6,10 +6,11 @@
 #include <QCoreApplication>
 #include <QProcessEnvironment>
 
+#include "app/cli/known.hpp"
 #include "app/cli/tell.hpp"
 #include "app/logging/state_folder.hpp"
 #include "app/package/verify_package.hpp"
-#include "app/session/verify_store.hpp"
+#include "app/session/verdict_words.hpp"
 #include "resources/resources.hpp"
 
 namespace cli {
@@ -21,32 +22,6 @@ using core::json::Array;
 using core::json::Object;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
-
-core::Result<core::Digest> digestIn(const QString &text)
-{
-    const auto digest = core::Digest::parse(text);
-    if (!digest)
-        return core::failure(core::ErrorCode::BadInput, tr("\"%1\" is no digest: 64 lower-case hex digits.").arg(text));
-    return *digest;
-}
-
-core::Result<session::Known> knownIn(const Arguments &arguments)
-{
-    session::Known known;
-    if (arguments.has(u"root"_s)) {
-        const auto root = digestIn(arguments.text(u"root"_s));
-        if (!root)
-            return core::failure(root.error());
-        known.rootFingerprint = *root;
-    }
-    for (const QString &text : arguments.texts(u"head"_s)) {
-        const auto entry = digestIn(text);
-        if (!entry)
-            return core::failure(entry.error());
-        known.entries.push_back(*entry);
-    }
-    return known;
-}
 
 QString faultsText(const session::VerifyReport &report)
 {
@@ -68,7 +43,7 @@ QString textOf(const session::VerifyReport &report)
         text += u'\n' + tr("Root fingerprint: %1").arg(report.rootFingerprint->hex());
     for (const QString &reservation : report.reservations)
         text += u'\n' + tr("Not compared: %1").arg(reservation);
-    return text + u'\n' + (report.faults.empty() ? tr("All of it is as it was signed, and each entry was allowed.") : tr("Faults: %1").arg(report.faults.size()));
+    return session::verdictSentence(report) + u'\n' + text;
 }
 
 Object jsonOf(const session::VerifyReport &report)
@@ -139,8 +114,7 @@ Command verifyCommand()
 {
     return {"verify"_L1,
             QT_TRANSLATE_NOOP("Cli", "Verify a store or a record package: chain, signatures, keys, clock, attachments, and whether each entry was allowed."),
-            {position("evidence"_L1, "STORE|PACKAGE", QT_TRANSLATE_NOOP("Cli", "The store's file, or a record package.")), value("root"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The root fingerprint that you know, from a printed record say.")),
-             values("head"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The hash of an entry that must be there: it stands at the foot of an earlier printed record. A ledger whose end was cut off looks whole without one. May be repeated.")),
+            {position("evidence"_L1, "STORE|PACKAGE", QT_TRANSLATE_NOOP("Cli", "The store's file, or a record package.")), rootOption(), headOption(),
              flag("since-last"_L1, QT_TRANSLATE_NOOP("Cli", "Take entries that this computer verified before and that are unchanged to the last bit as verified; verify what is new. Without it everything is verified."))},
             Fonts::Needed,
             &run};
