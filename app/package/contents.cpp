@@ -7,7 +7,6 @@
 #include <QDate>
 #include <QFile>
 #include <QRegularExpression>
-#include <QTemporaryDir>
 
 #include <algorithm>
 
@@ -129,11 +128,7 @@ core::Result<QByteArray> script() { return resource(u":/package/verify.py"_s); }
 
 core::Result<QByteArray> pdfOf(const core::JobRecord &job, record::PageSize paper, const FetchAttachment &, const record::Progress &progress)
 {
-    QTemporaryDir folder;
-    const QString path = folder.filePath(u"record.pdf"_s);
-    if (const auto written = record::writeRecord(job, path, {paper, record::WhenOpen::MarkAsDraft, progress}); !written)
-        return core::failure(written.error());
-    return resource(path);
+    return record::recordPdf(job, {paper, record::WhenOpen::MarkAsDraft, progress});
 }
 
 QByteArray csvOf(const core::JobRecord &job) { return core::reportCsv(*core::findReport(u"interfaces"), job); }

@@ -67,7 +67,8 @@ QFont Typefaces::font(Face face) const
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setKerning(false);
     // Any spacing of letters switches ligatures off: "ﬁ" as one sign would hide "rectified" from a search of the file.
-    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.1);
+    // In percent: an absolute one is scaled with the device, so lines would come out longer on paper than they were laid.
+    font.setLetterSpacing(QFont::PercentageSpacing, 100.2);
     return font;
 }
 
