@@ -15,7 +15,11 @@ program_packages=(
 
 # Only the tests need these.
 test_packages=(
-    librapidcheck-dev units python3-minimal unzip openssl qpdf poppler-utils
+    librapidcheck-dev units
+    # check a record package without the program, and by one that was written from its description alone
+    python3-minimal unzip openssl libcryptx-perl
+    # read the record back: as text, as a tree, and as an archive's validator does
+    qpdf poppler-utils default-jre-headless libpdfbox2-java libjaxb-api-java libactivation-java
 )
 
 # Only the checkers and sanitizers of packaging/check need these. All of one LLVM, that of Debian's clang.

@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <exception>
+#include <map>
+#include <string>
 
 // Without its own old smart pointer the library warns of nothing.
 #define POINTERHOLDER_TRANSITION 4
@@ -142,6 +144,33 @@ void setBookmarks(QPDF &pdf, const std::vector<Bookmark> &bookmarks)
     pdf.getRoot().replaceKey("/PageMode", QPDFObjectHandle::newName("/UseOutlines"));
 }
 
+/// Qt numbers the subsets of fonts in an order that differs from one start of the program to the next. The six letters in front of a subset's name (ISO 32000-1, 9.6.4) are told by
+/// its content instead.
+void nameFontsByContent(QPDF &pdf)
+{
+    std::map<std::string, std::string> names;
+    for (QPDFObjectHandle &object : pdf.getAllObjects()) {
+        if (!object.isDictionary() || !object.getKey("/FontFile2").isStream() || !object.getKey("/FontName").isName())
+            continue;
+        const auto font = object.getKey("/FontFile2").getRawStreamData();
+        const QByteArray digest = core::Digest::of(QByteArrayView(font->getBuffer(), static_cast<qsizetype>(font->getSize()))).bytes();
+        std::string tag;
+        constexpr qsizetype letters = 6;
+        for (const char byte : digest.first(letters))
+            tag += static_cast<char>('A' + static_cast<unsigned char>(byte) % 26);
+        const std::string old = object.getKey("/FontName").getName(); // `/QFTAAA+DejaVuSans`
+        const std::size_t plus = old.find('+');
+        names[old] = '/' + tag + '+' + old.substr(plus == std::string::npos ? 1 : plus + 1);
+    }
+    for (QPDFObjectHandle &object : pdf.getAllObjects()) {
+        for (const char *key : {"/FontName", "/BaseFont"}) {
+            QPDFObjectHandle name = object.isDictionary() ? object.getKey(key) : QPDFObjectHandle::newNull();
+            if (const auto at = name.isName() ? names.find(name.getName()) : names.end(); at != names.end())
+                object.replaceKey(key, QPDFObjectHandle::newName(at->second));
+        }
+    }
+}
+
 QByteArray written(QPDF &pdf)
 {
     QPDFWriter writer(pdf);
@@ -167,6 +196,7 @@ core::Result<QByteArray> finished(const QByteArray &drawn, const Particulars &pa
         pdf.processMemoryFile("record", drawn.constData(), static_cast<std::size_t>(drawn.size()));
         setParticulars(pdf, particulars);
         setBookmarks(pdf, bookmarks);
+        nameFontsByContent(pdf);
         return written(pdf);
     } catch (const std::exception &fault) {
         return core::failure(core::ErrorCode::Damaged,

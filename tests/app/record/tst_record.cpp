@@ -9,9 +9,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QProcess>
 #include <QRegularExpression>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -23,37 +21,18 @@
 #include "core/acts/act.hpp"
 #include "core/reports/report.hpp"
 #include "core/reports/timeline.hpp"
+#include "tests/app/record/programs.hpp"
 #include "tests/core/reports/scene.hpp"
 
 using namespace Qt::StringLiterals;
 
 namespace {
 
-/// The output of a program, or nothing when it is not installed.
+/// What a program that packaging/check installs prints, or nothing when it fails.
 std::optional<QString> outputOf(const QString &program, const QStringList &arguments)
 {
-    if (QStandardPaths::findExecutable(program).isEmpty())
-        return std::nullopt;
-    QProcess process;
-    process.start(program, arguments);
-    process.waitForFinished(60'000);
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
-
-/// The same of a program that packaging/check installs: a check that was not made is no check passed.
-struct Ran {
-    int code = -1;
-    QString output;
-};
-
-Ran ran(const QString &program, const QStringList &arguments)
-{
-    QProcess process;
-    process.setProcessChannelMode(QProcess::MergedChannels);
-    process.start(program, arguments);
-    if (!process.waitForFinished(120'000) || process.exitStatus() != QProcess::NormalExit)
-        return {-1, program + u": "_s + process.errorString()};
-    return {process.exitCode(), QString::fromUtf8(process.readAll())};
+    const programs::Ran ran = programs::run(program, arguments);
+    return ran.code == 0 ? std::optional(ran.output) : std::nullopt;
 }
 
 /// Each bookmark on a line, with its page, those under another indented.
@@ -87,7 +66,6 @@ private slots:
     void everyPageSaysWhereItBelongs();
     void paperSizes_data();
     void paperSizes();
-    void fontsAreEmbedded();
     void isArchivable();
     void sameBytesTwice();
     void datesAreThoseOfTheRecord();
@@ -118,8 +96,7 @@ void RecordTest::everythingIsOnPaper()
     const core::JobRecord job = scene::closedRecord(25);
     QVERIFY(record::writeRecord(job, path(u"record.pdf"_s)));
     const auto text = outputOf(u"pdftotext"_s, {u"-layout"_s, path(u"record.pdf"_s), u"-"_s});
-    if (!text)
-        QSKIP("pdftotext is not installed");
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
     const QString all = flat(*text);
     for (const QString &expected : {u"WO-2026-0117"_s, u"CLOSED"_s, u"Released by Rae Holt"_s, job.reg().fingerprint.hex(), job.head().hash.hex(),
                                     u"The approved maintenance data governs"_s, u"Olga Brandt"_s, u"CC-1188"_s, u"Zone Inboard"_s, u"Zone Outboard"_s,
@@ -139,8 +116,7 @@ void RecordTest::everyEntryIsOnPaper()
     const core::JobRecord job = scene::closedRecord(10);
     QVERIFY(record::writeRecord(job, path(u"entries.pdf"_s)));
     const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"entries.pdf"_s), u"-"_s});
-    if (!text)
-        QSKIP("pdftotext is not installed");
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
     QString together = *text;
     together.remove(QRegularExpression(u"\\s"_s));
     for (const core::Entry &entry : job.entries()) {
@@ -157,8 +133,7 @@ void RecordTest::everyPageSaysWhereItBelongs()
     const core::JobRecord job = scene::closedRecord(25);
     QVERIFY(record::writeRecord(job, path(u"pages.pdf"_s)));
     const auto text = outputOf(u"pdftotext"_s, {u"-layout"_s, path(u"pages.pdf"_s), u"-"_s});
-    if (!text)
-        QSKIP("pdftotext is not installed");
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
     QStringList pages = text->split(u'\f');
     pages.removeLast();
     QVERIFY(pages.size() > 5);
@@ -184,22 +159,8 @@ void RecordTest::paperSizes()
     QFETCH(QString, points);
     QVERIFY(record::writeRecord(scene::closedRecord(5), path(u"size.pdf"_s), {.pageSize = size}));
     const auto info = outputOf(u"pdfinfo"_s, {path(u"size.pdf"_s)});
-    if (!info)
-        QSKIP("pdfinfo is not installed");
+    QVERIFY2(info, "pdfinfo failed; packaging/check installs it");
     QVERIFY2(info->contains(points), qPrintable(*info));
-}
-
-void RecordTest::fontsAreEmbedded()
-{
-    QVERIFY(record::writeRecord(scene::closedRecord(5), path(u"fonts.pdf"_s)));
-    const auto fonts = outputOf(u"pdffonts"_s, {path(u"fonts.pdf"_s)});
-    if (!fonts)
-        QSKIP("pdffonts is not installed");
-    const QStringList lines = fonts->split(u'\n', Qt::SkipEmptyParts).mid(2);
-    QVERIFY(!lines.isEmpty());
-    // Columns from the right: object and generation, Unicode map, subset, embedded.
-    for (const QString &line : lines)
-        QVERIFY2(QRegularExpression(u"\\syes\\s+(yes|no)\\s+yes\\s+\\d+\\s+\\d+$"_s).match(line).hasMatch(), qPrintable(line));
 }
 
 void RecordTest::isArchivable()
@@ -251,11 +212,11 @@ void RecordTest::datesAreThoseOfTheRecord()
 void RecordTest::bookmarksLeadToTheirHeadings()
 {
     QVERIFY(record::writeRecord(scene::closedRecord(12), path(u"marks.pdf"_s)));
-    const Ran told = ran(u"qpdf"_s, {u"--json"_s, u"--json-key=outlines"_s, path(u"marks.pdf"_s)});
+    const programs::Ran told = programs::run(u"qpdf"_s, {u"--json"_s, u"--json-key=outlines"_s, path(u"marks.pdf"_s)});
     QCOMPARE(told.code, 0);
     const QJsonArray outlines = QJsonDocument::fromJson(told.output.toUtf8())[u"outlines"_s].toArray();
     const QStringList lines = bookmarkLines(outlines);
-    const Ran text = ran(u"pdftotext"_s, {u"-layout"_s, path(u"marks.pdf"_s), u"-"_s});
+    const programs::Ran text = programs::run(u"pdftotext"_s, {u"-layout"_s, path(u"marks.pdf"_s), u"-"_s});
     QCOMPARE(text.code, 0);
     const QStringList pages = text.output.split(u'\f');
     // The words stand in more places than one; only a section's heading is a line of its own, and after an interface's comes its kind.
@@ -287,7 +248,7 @@ void RecordTest::bookmarksLeadToTheirHeadings()
 void RecordTest::linesEndWithinThePage()
 {
     QVERIFY(record::writeRecord(scene::closedRecord(10), path(u"lines.pdf"_s)));
-    const Ran boxes = ran(u"pdftotext"_s, {u"-bbox"_s, path(u"lines.pdf"_s), u"-"_s});
+    const programs::Ran boxes = programs::run(u"pdftotext"_s, {u"-bbox"_s, path(u"lines.pdf"_s), u"-"_s});
     QCOMPARE(boxes.code, 0);
     const double right = record::frameOf(record::PageSize::A4).body.right() / record::point;
     static const QRegularExpression word(u"xMax=\"([0-9.]+)\"[^>]*>([^<]*)<"_s);
@@ -311,8 +272,7 @@ void RecordTest::draftSaysSoOnEveryPage()
 {
     QVERIFY(record::writeRecord(scene::openRecord(10), path(u"draft.pdf"_s), {.whenOpen = record::WhenOpen::MarkAsDraft}));
     const auto text = outputOf(u"pdftotext"_s, {u"-layout"_s, path(u"draft.pdf"_s), u"-"_s});
-    if (!text)
-        QSKIP("pdftotext is not installed");
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
     QStringList pages = text->split(u'\f');
     pages.removeLast();
     for (const QString &page : pages)
@@ -392,8 +352,7 @@ void RecordTest::figuresAreOnPaper()
 {
     QVERIFY(record::writeRecord(scene::closedRecord(5), path(u"figures.pdf"_s)));
     const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"figures.pdf"_s), u"-"_s});
-    if (!text)
-        QSKIP("pdftotext is not installed");
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
     const QString all = flat(*text);
     for (const QString &expected : {u"Lifts as planned"_s, u"Servicing"_s, u"Weight and balance"_s, u"Leak checks"_s, u"6 drops/min, 12 to the millilitre"_s, u"Turbine oil"_s, u"within"_s,
                                     // The picture of the lift that stands, in text that can be searched.
@@ -420,8 +379,7 @@ void RecordTest::narrowColumnsStandUnderTheirRow()
                {u"wrench_length"_s, u"300 mm"_s}, {u"extension"_s, u"50 mm"_s}, {u"extension_angle"_s, u"0 °"_s}});
     QVERIFY(record::writeRecord(scene.record(), path(u"narrow.pdf"_s), {.whenOpen = record::WhenOpen::MarkAsDraft}));
     const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"narrow.pdf"_s), u"-"_s});
-    if (!text)
-        QSKIP("pdftotext is not installed");
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
     // 21 · (300 + 50) / 300: TM 9-254 par. 4-1 d, fig. 4-5.
     QVERIFY2(flat(*text).contains(u"Wrench set to: 21 N·m · Adapter: arm 300 mm + 50 mm at 0 ° · At the fastener: 24.5 N·m"_s), qPrintable(*text));
 }
@@ -436,8 +394,7 @@ void RecordTest::oneCellLongerThanAPage()
     scene.say(u"ben"_s, u"finding.raised"_s, u"F1"_s, {{u"description"_s, essay}});
     QVERIFY(record::writeRecord(scene.record(), path(u"essay.pdf"_s), {.whenOpen = record::WhenOpen::MarkAsDraft}));
     const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"essay.pdf"_s), u"-"_s});
-    if (!text)
-        QSKIP("pdftotext is not installed");
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
     // Each sentence is on paper in the loose ends, the findings and the entries, wherever lines break. One that the end of a
     // page cuts has foot and head in its middle.
     QString together = *text;

@@ -1,0 +1,194 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "tests/app/cli/program.hpp"
+#include "tests/app/cli/raw_sql.hpp"
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+constexpr const char *oneTorque = R"({"author":"novak","kind":"torque.applied","subject":"D6","body":{"fastener":1,"value":"3.5","unit":"N·m","tool":"TW-11"}})";
+constexpr const char *anotherTorque = R"({"author":"novak","kind":"torque.applied","subject":"D6","body":{"fastener":1,"value":"3.4","unit":"N·m","tool":"TW-11"}})";
+
+QByteArray contentOf(const QString &path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+} // namespace
+
+/// Record packages between stores: a hangar exports its job, goes on, exports again; another store takes them in and keeps them apart.
+class TstPackages : public QObject {
+    Q_OBJECT
+
+private slots:
+    void initTestCase();
+    void exportSaysWhereTo();
+    void openJobNeedsDraft();
+    void verifyTellsPackageFromStore();
+    void importIsKeptApart();
+    void sameAgainIsRefused();
+    void laterStateIsNamed();
+    void forkIsNamed();
+    void theStoresOwnJob();
+    void alteredPackageIsNotImported();
+    void alteredInTheStoreIsFound();
+
+private:
+    QString file(const QString &name) const { return m_folder.filePath(name); }
+    Said exported(const QString &store, const QString &package, const QStringList &options = {u"--draft"_s}) const
+    {
+        return remateCli(QStringList{u"export"_s, file(store), u"--job"_s, u"WO-2207-14"_s, u"--package"_s, file(package)} + options);
+    }
+    QString goesOn(const QString &store, const char *draft) const
+    {
+        const Said said = remateCli({u"enter"_s, file(store), u"--job"_s, u"WO-2207-14"_s, u"--pins"_s, pinsOf(file(u"hangar.remate"_s))}, QByteArray(draft) + '\n');
+        return said.exit == 0 ? QString() : QString::fromUtf8(said.err);
+    }
+    Said imported(const QString &package, const QString &store = u"archive.remate"_s) const { return remateCli({u"package-import"_s, file(store), file(package), u"--json"_s}); }
+    qsizetype packages() const
+    {
+        const core::json::Object said = remateCli({u"package-list"_s, file(u"archive.remate"_s), u"--json"_s}).json();
+        return static_cast<qsizetype>(said.find(u"packages")->array()->size());
+    }
+    /// The sentences of how it stands to what was there.
+    static QStringList relationsIn(const core::json::Object &said)
+    {
+        QStringList sentences;
+        for (const core::json::Value &one : *said.find(u"relations")->array())
+            sentences << one.object()->text(u"sentence");
+        return sentences;
+    }
+    QTemporaryDir m_folder;
+};
+
+void TstPackages::initTestCase()
+{
+    QCOMPARE(makeDemo(file(u"hangar.remate"_s)), QString());
+    QVERIFY(QFile::copy(file(u"hangar.remate"_s), file(u"forged.remate"_s)));
+    QCOMPARE(makeDemo(file(u"archive.remate"_s)), QString()); // another root: keys are made anew
+    QCOMPARE(exported(u"hangar.remate"_s, u"first.zip"_s).exit, 0);
+    QCOMPARE(goesOn(u"hangar.remate"_s, oneTorque), QString());
+    QCOMPARE(exported(u"hangar.remate"_s, u"second.zip"_s).exit, 0);
+    QCOMPARE(goesOn(u"forged.remate"_s, anotherTorque), QString());
+    QCOMPARE(exported(u"forged.remate"_s, u"fork.zip"_s).exit, 0);
+}
+
+void TstPackages::exportSaysWhereTo()
+{
+    const Said neither = remateCli({u"export"_s, file(u"hangar.remate"_s), u"--job"_s, u"WO-2207-14"_s});
+    QCOMPARE(neither.exit, 2);
+    QVERIFY(neither.err.contains("--package"));
+}
+
+void TstPackages::openJobNeedsDraft()
+{
+    QCOMPARE(exported(u"hangar.remate"_s, u"open.zip"_s, {}).exit, 1);
+    QVERIFY(!QFile::exists(file(u"open.zip"_s)));
+}
+
+void TstPackages::verifyTellsPackageFromStore()
+{
+    const Said package = remateCli({u"verify"_s, file(u"first.zip"_s), u"--json"_s});
+    QCOMPARE(package.exit, 0);
+    QCOMPARE(package.json().text(u"work_order"), u"WO-2207-14"_s);
+    const Said store = remateCli({u"verify"_s, file(u"hangar.remate"_s), u"--json"_s});
+    QCOMPARE(store.exit, 0);
+    QCOMPARE(store.json().text(u"root_fingerprint"), package.json().text(u"root_fingerprint"));
+    // An earlier printed record is an anchor: a later package must contain its head, an earlier one cannot.
+    const QString later = remateCli({u"verify"_s, file(u"second.zip"_s), u"--json"_s}).json().text(u"head");
+    QCOMPARE(remateCli({u"verify"_s, file(u"second.zip"_s), u"--head"_s, package.json().text(u"head"), u"--head"_s, later}).exit, 0);
+    QCOMPARE(remateCli({u"verify"_s, file(u"first.zip"_s), u"--head"_s, later}).exit, 1);
+}
+
+void TstPackages::importIsKeptApart()
+{
+    const QByteArray jobsBefore = remateCli({u"jobs"_s, file(u"archive.remate"_s)}).out;
+    const Said said = imported(u"first.zip"_s);
+    QVERIFY2(said.exit == 0, said.err.constData());
+    QCOMPARE(said.json().integer(u"number"), std::optional<qint64>(1));
+    QVERIFY(!said.json().isTrue(u"own_root"));
+    QCOMPARE(relationsIn(said.json()), QStringList());
+    QCOMPARE(packages(), 1);
+    QCOMPARE(remateCli({u"jobs"_s, file(u"archive.remate"_s)}).out, jobsBefore);
+    QCOMPARE(remateCli({u"verify"_s, file(u"archive.remate"_s)}).exit, 0);
+    QCOMPARE(remateCli({u"package-take"_s, file(u"archive.remate"_s), u"1"_s, file(u"out.zip"_s)}).exit, 0);
+    QVERIFY(contentOf(file(u"out.zip"_s)) == contentOf(file(u"first.zip"_s)));
+    QCOMPARE(remateCli({u"package-take"_s, file(u"archive.remate"_s), u"2"_s, file(u"none.zip"_s)}).exit, 2);
+    QVERIFY(!QFile::exists(file(u"none.zip"_s)));
+}
+
+void TstPackages::sameAgainIsRefused()
+{
+    QVERIFY(imported(u"first.zip"_s).exit != 0);
+    // The same entries on other paper are the same job up to the same entry.
+    QCOMPARE(remateCli({u"export"_s, file(u"forged.remate"_s), u"--job"_s, u"WO-2207-15"_s, u"--package"_s, file(u"shop.zip"_s), u"--draft"_s}).exit, 0);
+    QCOMPARE(remateCli({u"export"_s, file(u"forged.remate"_s), u"--job"_s, u"WO-2207-15"_s, u"--package"_s, file(u"letter.zip"_s), u"--draft"_s, u"--paper"_s, u"letter"_s}).exit, 0);
+    QCOMPARE(imported(u"shop.zip"_s).exit, 0);
+    const Said said = imported(u"letter.zip"_s);
+    QVERIFY(said.exit != 0);
+    QVERIFY2(said.err.contains("imported package 2"), said.err.constData());
+    QCOMPARE(packages(), 2);
+}
+
+void TstPackages::laterStateIsNamed()
+{
+    const Said said = imported(u"second.zip"_s);
+    QVERIFY2(said.exit == 0, said.err.constData());
+    QCOMPARE(relationsIn(said.json()), QStringList{u"It is a later state of imported package 1."_s});
+}
+
+void TstPackages::forkIsNamed()
+{
+    const Said said = imported(u"fork.zip"_s);
+    QVERIFY2(said.exit == 0, said.err.constData());
+    const QStringList sentences = relationsIn(said.json());
+    QCOMPARE(sentences.size(), 2);
+    QCOMPARE(sentences[0], u"It is a later state of imported package 1."_s);
+    QVERIFY2(sentences[1].startsWith(u"FORK: from entry "_s) && sentences[1].contains(u"imported package 3"_s), qPrintable(sentences[1]));
+}
+
+void TstPackages::theStoresOwnJob()
+{
+    const Said same = imported(u"second.zip"_s, u"hangar.remate"_s);
+    QVERIFY(same.exit != 0);
+    QVERIFY2(same.err.contains("holds this job itself"), same.err.constData());
+    const Said fork = imported(u"fork.zip"_s, u"hangar.remate"_s);
+    QVERIFY2(fork.exit == 0, fork.err.constData());
+    QVERIFY(fork.json().isTrue(u"own_root"));
+    QVERIFY(relationsIn(fork.json()).value(0).contains(u"this store's own job"_s));
+}
+
+void TstPackages::alteredPackageIsNotImported()
+{
+    QByteArray bytes = contentOf(file(u"second.zip"_s));
+    bytes[bytes.size() / 2] = static_cast<char>(bytes[bytes.size() / 2] ^ 1);
+    QVERIFY(writeFile(file(u"altered.zip"_s), bytes));
+    const qsizetype before = packages();
+    const Said said = imported(u"altered.zip"_s);
+    QCOMPARE(said.exit, 1);
+    QVERIFY2(said.err.contains("does not hold"), said.err.constData());
+    QCOMPARE(packages(), before);
+}
+
+void TstPackages::alteredInTheStoreIsFound()
+{
+    const QString store = file(u"archive.remate"_s);
+    QVERIFY(!runRaw(store, u"UPDATE package_parts SET bytes = x'00'"_s).isEmpty()); // the guard
+    QVERIFY(!runRaw(store, u"DELETE FROM packages"_s).isEmpty());
+    QCOMPARE(tamper(store, u"UPDATE package_parts SET bytes = CAST(substr(bytes, 1, 100) || X'00' || substr(bytes, 102) AS BLOB) WHERE package = 1 AND part = 0"_s), QString());
+    const Said said = remateCli({u"verify"_s, store});
+    QCOMPARE(said.exit, 1);
+    QVERIFY2(said.err.contains("package.digest"), said.err.constData());
+    QVERIFY(remateCli({u"package-take"_s, store, u"1"_s, file(u"damaged.zip"_s)}).exit != 0);
+    QVERIFY(!QFile::exists(file(u"damaged.zip"_s)));
+}
+
+QTEST_GUILESS_MAIN(TstPackages)
+#include "tst_packages.moc"
