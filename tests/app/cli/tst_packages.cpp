@@ -120,7 +120,7 @@ void TstPackages::importIsKeptApart()
     QCOMPARE(remateCli({u"verify"_s, file(u"archive.remate"_s)}).exit, 0);
     QCOMPARE(remateCli({u"package-take"_s, file(u"archive.remate"_s), u"1"_s, file(u"out.zip"_s)}).exit, 0);
     QVERIFY(contentOf(file(u"out.zip"_s)) == contentOf(file(u"first.zip"_s)));
-    QCOMPARE(remateCli({u"package-take"_s, file(u"archive.remate"_s), u"2"_s, file(u"none.zip"_s)}).exit, 2);
+    QCOMPARE(remateCli({u"package-take"_s, file(u"archive.remate"_s), u"2"_s, file(u"none.zip"_s)}).exit, 3);
     QVERIFY(!QFile::exists(file(u"none.zip"_s)));
 }
 
