@@ -117,6 +117,14 @@ core::Result<core::SigningKey> Session::unlock(const Signer &signer)
     return key;
 }
 
+core::Result<db::KeyPlace> Session::keyPlace(const core::PersonId &person)
+{
+    const core::Person *known = reg().person(person);
+    if (!known)
+        return db::KeyPlace::Nowhere;
+    return station().and_then([&](const core::SecondKey &second) { return m_store.credentials().placeOf(person, known->key.fingerprint(), second.id()); });
+}
+
 /// From here on a copy of the store is worth nothing without the secret of this station; so the old bytes go from the side file as well.
 core::Result<void> Session::bind(const core::PersonId &person, const core::SigningKey &key, const QString &secret, const core::SecondKey &second)
 {

@@ -98,6 +98,9 @@ public:
     /// A key that was wrapped before there were stations is bound to this one at its first right secret.
     core::Result<core::SigningKey> unlock(const Signer &signer);
 
+    /// Where the key of a person is, seen from this station.
+    core::Result<db::KeyPlace> keyPlace(const core::PersonId &person);
+
     /// Who is told what concerns a person's own key: that wrong secrets were tried since their last right one. Called with a
     /// sentence, while unlock() runs.
     using Tell = std::function<void(const QString &sentence)>;
