@@ -41,6 +41,7 @@ Store::Store(QString path, Access access, std::unique_ptr<Connection> connection
       m_whereUsed(std::make_unique<WhereUsed>(*m_connection, *m_gate, *m_meta)),
       m_ledgers(std::make_unique<LedgerTable>(*m_connection, *m_gate, *m_whereUsed)),
       m_attachments(std::make_unique<Attachments>(*m_connection, *m_gate)),
+      m_packages(std::make_unique<Packages>(*m_connection, *m_gate)),
       m_credentials(std::make_unique<Credentials>(*m_connection, *m_gate)),
       m_summaries(std::make_unique<Summaries>(*m_connection, *m_gate, *m_meta))
 {

@@ -16,6 +16,7 @@
 #include "db/attachments.hpp"
 #include "db/backup.hpp"
 #include "db/credentials.hpp"
+#include "db/packages.hpp"
 #include "db/stored.hpp"
 #include "db/summaries.hpp"
 #include "db/turn.hpp"
@@ -102,6 +103,7 @@ public:
     core::Result<std::vector<QString>> schemaDifferences();
 
     Attachments &attachments() { return *m_attachments; }
+    Packages &packages() { return *m_packages; }
     Credentials &credentials() { return *m_credentials; }
     WhereUsed &whereUsed() { return *m_whereUsed; }
     Summaries &summaries() { return *m_summaries; }
@@ -132,6 +134,7 @@ private:
     std::unique_ptr<WhereUsed> m_whereUsed;
     std::unique_ptr<LedgerTable> m_ledgers;
     std::unique_ptr<Attachments> m_attachments;
+    std::unique_ptr<Packages> m_packages;
     std::unique_ptr<Credentials> m_credentials;
     std::unique_ptr<Summaries> m_summaries;
 };

@@ -12,7 +12,7 @@ const std::vector<Command> &commands()
         listImportCommand(), listExportCommand(), enterCommand(),    enrolCommand(),  grantCommand(),     toolCommand(),
         replaceKeyCommand(), changePinCommand(),  stationCommand(),    carryKeyCommand(),  takeKeyCommand(),  stopKeyCommand(),
         doubtfulCommand(),  verifyCommand(),   exportCommand(), backupCommand(),    calcCommand(),
-        holdsCommand(),     whereUsedCommand(),
+        holdsCommand(),     whereUsedCommand(), packageImportCommand(), packageListCommand(), packageTakeCommand(),
     };
     return all;
 }

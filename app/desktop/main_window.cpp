@@ -27,9 +27,12 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
+#include "app/desktop/pages/verdict/packages_dialog.hpp"
+#include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
+#include "app/package/verify_package.hpp"
 #include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
 
@@ -120,6 +123,32 @@ void MainWindow::askStore()
         openStore(*path);
 }
 
+void MainWindow::askPackage()
+{
+    if (const auto path = m_ask.fileToOpen(tr("Verify a record package"), tr("Record packages (*.zip);;All files (*)")))
+        openPackage(*path);
+}
+
+void MainWindow::openPackage(const QString &path)
+{
+    VerifyWhat what = packageToVerify(path, m_kinds);
+    if (m_place.session)
+        what.import = [this, path](const session::Known &known) { importPackage(*m_place.session, path, known, m_kinds, m_ask, this); };
+    auto *dialog = new VerifyDialog(std::move(what), m_ask, this);
+    dialog->open();
+    dialog->verify();
+}
+
+void MainWindow::showPackages()
+{
+    auto *dialog = new PackagesDialog(*m_place.session, m_kinds, m_ask, this);
+    connect(dialog, &PackagesDialog::openWanted, this, [this, dialog] {
+        dialog->close();
+        askPackage();
+    });
+    dialog->open();
+}
+
 void MainWindow::openDemo()
 {
     if (const auto path = makeDemo(m_kinds, m_maker.care.cost, m_ask, this))
@@ -128,6 +157,10 @@ void MainWindow::openDemo()
 
 void MainWindow::openStore(const QString &path)
 {
+    if (package::looksLikePackage(path)) {
+        openPackage(path);
+        return;
+    }
     auto place = openPlace(path, m_maker);
     if (!place)
         m_ask.tell(tr("The store was not opened"), core::errorInWords(place.error()));
@@ -207,6 +240,7 @@ void MainWindow::welcome()
         connect(m_welcome, &WelcomePage::newStoreWanted, this, &MainWindow::newStore);
         connect(m_welcome, &WelcomePage::openStoreWanted, this, &MainWindow::askStore);
         connect(m_welcome, &WelcomePage::demoWanted, this, &MainWindow::openDemo);
+        connect(m_welcome, &WelcomePage::packageWanted, this, &MainWindow::askPackage);
         connect(m_welcome, &WelcomePage::recentChosen, this, &MainWindow::openStore);
     }
     m_welcome->show(m_preferences.recentStores);

@@ -41,6 +41,8 @@ public:
     /// Opens a store and shows its jobs; says why when it cannot.
     void openStore(const QString &path);
     void openJob(const core::LedgerId &job);
+    /// Verifies a record package and shows the verdict; no store needs to be open.
+    void openPackage(const QString &path);
     /// As they are now, for main to keep.
     Preferences preferences() const;
     /// Looks for what other programs appended; also done twice a second.
@@ -64,6 +66,8 @@ private:
     void newStore();
     void askStore();
     void openDemo();
+    void askPackage();
+    void showPackages();
     void take(StorePlace place);
     void leave();
     void showPlace();

@@ -26,11 +26,15 @@ void MainWindow::makeMenus()
     });
     file->addAction(tr("Try the &demo …"), this, &MainWindow::openDemo);
     file->addSeparator();
+    file->addAction(tr("&Verify a record package …"), this, &MainWindow::askPackage);
     const auto ofStore = [&](QAction *action) { m_storeActions.push_back(action); };
+    ofStore(file->addAction(tr("I&mported packages …"), this, &MainWindow::showPackages));
+    file->addSeparator();
     const auto ofJob = [&](QAction *action) { m_jobActions.push_back(action); };
     ofJob(file->addAction(tr("&Import the list …"), QKeySequence(QStringLiteral("Ctrl+I")), this, [this] { m_job->askImport(); }));
     ofJob(file->addAction(tr("Export the &list …"), this, [this] { m_job->exportListAsked(); }));
-    ofJob(file->addAction(tr("&Export the record …"), QKeySequence(QStringLiteral("Ctrl+E")), this, [this] { m_job->exportRecordAsked(); }));
+    ofJob(file->addAction(tr("&Export the record package …"), QKeySequence(QStringLiteral("Ctrl+E")), this, [this] { m_job->exportPackageAsked(); }));
+    ofJob(file->addAction(tr("Export PDF and &CSV …"), this, [this] { m_job->exportRecordAsked(); }));
     ofJob(file->addAction(tr("&Back up the store …"), this, [this] { m_job->backUpAsked(); }));
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);

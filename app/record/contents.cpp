@@ -141,20 +141,38 @@ void setWeight(Flow &flow, const core::JobRecord &job)
     }
 }
 
+std::size_t placeOf(const core::Report &report, QLatin1String column)
+{
+    const auto at = std::find_if(report.columns.begin(), report.columns.end(), [&](const core::ReportColumn &c) { return c.name == column; });
+    return static_cast<std::size_t>(at - report.columns.begin());
+}
+
+/// `E12 Bleed duct, forward`
+QString nameOf(const core::JobRecord &job, const QString &interface)
+{
+    const auto id = core::InterfaceId::parse(interface);
+    const core::InterfaceState *item = id ? job.job().item(*id) : nullptr;
+    return item ? tr("%1 %2").arg(interface, item->listed.name) : interface;
+}
+
 /// One table a zone: whoever walks round the unit reads one side at a time.
 void setLife(Flow &flow, const core::JobRecord &job)
 {
     const core::Report *report = core::findReport(u"life");
     const auto rows = report->rows(job);
-    const auto zoneColumn = std::find_if(report->columns.begin(), report->columns.end(), [](const core::ReportColumn &c) { return c.name == "zone"_L1; });
-    const auto zoneAt = static_cast<std::size_t>(zoneColumn - report->columns.begin());
+    const std::size_t zoneAt = placeOf(*report, "zone"_L1);
+    const std::size_t itemAt = placeOf(*report, "interface"_L1);
+    if (!rows.empty())
+        flow.heading(reportWord(report->title));
     for (const core::Zone &zone : job.job().facts.zones) {
         std::vector<core::ReportRow> ofZone;
         std::copy_if(rows.begin(), rows.end(), std::back_inserter(ofZone), [&](const core::ReportRow &row) { return row.cells[zoneAt] == zone.name; });
         if (ofZone.empty())
             continue;
-        flow.heading(tr("Zone %1").arg(zone.name));
-        flow.table(tableOf(*report, ofZone));
+        Table table = tableOf(*report, ofZone);
+        for (std::size_t i = 0; i < ofZone.size(); ++i)
+            table.rows[i].bookmark = nameOf(job, ofZone[i].cells[itemAt]);
+        flow.table(tr("Zone %1").arg(zone.name), table, 1);
     }
 }
 

@@ -48,8 +48,11 @@ double Flow::line(const QString &text, Face face, const QColor &colour, double x
     return height;
 }
 
+void Flow::mark(const QString &title, int depth) { m_bookmarks.push_back({title, depth, m_sheets.size() - 1, m_y}); }
+
 void Flow::title(const QString &text)
 {
+    mark(text, 0);
     for (const QString &one : m_faces.wrapped(text, Face::Title, width())) {
         need(m_faces.lineHeight(Face::Title));
         line(one, Face::Title, ink::text, left());
@@ -57,13 +60,15 @@ void Flow::title(const QString &text)
     space(gap);
 }
 
-void Flow::heading(const QString &text)
+void Flow::heading(const QString &text, int depth)
 {
     if (isCancelled())
         return;
     // A heading at the foot of a page heads nothing: it wants room for a few rows.
     space(3 * gap);
     need(m_faces.lineHeight(Face::Heading) + 60 * point);
+    m_depth = depth;
+    mark(text, depth);
     for (const QString &one : m_faces.wrapped(text, Face::Heading, width()))
         line(one, Face::Heading, ink::text, left());
     rule(m_y, 1.2 * point, ink::text);

@@ -34,6 +34,7 @@ struct TableRow {
     std::vector<QString> cells;
     Strike strike = Strike::Not;
     std::vector<Note> notes{};
+    QString bookmark{}; ///< what the heading of its group is called among the bookmarks; empty for none
 };
 
 struct Table {
@@ -49,19 +50,23 @@ public:
     Flow(PageFrame frame, Typefaces faces, Progress progress);
 
     void title(const QString &text);
-    void heading(const QString &text);
-    /// A table under its heading, which stands on the page of the first row.
-    void table(const QString &heading, const Table &table);
+    /// A section, or with depth 1 a part of the one before; each has its bookmark, and groups of rows below have theirs under it.
+    void heading(const QString &text, int depth = 0);
+    /// A table under its heading, which stands on the page of the first row. Answers as table() does.
+    std::vector<int> table(const QString &heading, const Table &table, int depth = 0);
     void paragraph(const QString &text, Face face = Face::Text, const QColor &colour = ink::text);
     /// A framed paragraph with a word in front: the verdict, a caution.
     void box(const QString &word, const QString &text, const QColor &colour);
-    void table(const Table &table);
+    /// Answers the page on which each row begins, counted from 1.
+    std::vector<int> table(const Table &table);
     /// The picture of a lift under a line that says which one it is.
     void lift(const QString &which, const picture::Lift &lift);
     void space(double height);
 
     bool isCancelled() const { return m_going == Going::Cancel; }
     std::vector<Sheet> takeSheets() { return std::move(m_sheets); }
+    /// Every heading, in order.
+    const std::vector<Bookmark> &bookmarks() const { return m_bookmarks; }
 
 private:
     struct LaidRow;
@@ -69,6 +74,7 @@ private:
     double left() const { return m_frame.body.left(); }
     double width() const { return m_frame.body.width(); }
     double room() const { return m_frame.body.bottom() - m_y; }
+    void mark(const QString &title, int depth);
     void newPage();
     void need(double height);
     double firstRowHeight(const Table &table) const;
@@ -90,6 +96,8 @@ private:
     Typefaces m_faces;
     Progress m_progress;
     std::vector<Sheet> m_sheets;
+    std::vector<Bookmark> m_bookmarks;
+    int m_depth = 0; ///< of the last heading
     double m_y = 0;
     Going m_going = Going::On;
 };

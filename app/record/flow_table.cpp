@@ -181,20 +181,21 @@ double Flow::firstRowHeight(const Table &table) const
     return head + (laid.whole() > m_frame.body.height() - head ? laid.height(1) : laid.whole());
 }
 
-void Flow::table(const QString &text, const Table &table)
+std::vector<int> Flow::table(const QString &text, const Table &table, int depth)
 {
     if (isCancelled() || table.rows.empty())
-        return;
+        return {};
     const double headings = static_cast<double>(m_faces.wrapped(text, Face::Heading, width()).size()) * m_faces.lineHeight(Face::Heading);
     need(headings + 20 * point + firstRowHeight(table)); // with what stands above and below a heading
-    heading(text);
-    this->table(table);
+    heading(text, depth);
+    return this->table(table);
 }
 
-void Flow::table(const Table &table)
+std::vector<int> Flow::table(const Table &table)
 {
+    std::vector<int> pages;
     if (isCancelled() || table.rows.empty())
-        return;
+        return pages;
     const std::vector<double> widths = widthsOf(table);
     const double head = headHeight(table, widths);
     const double body = m_frame.body.height();
@@ -202,7 +203,7 @@ void Flow::table(const Table &table)
     bool isHeaded = false;
     for (const TableRow &row : table.rows) {
         if (isCancelled())
-            return;
+            return pages;
         const LaidRow laid = laidRow(table, row, widths);
         const bool isNewGroup = row.group != group || !isHeaded;
         const bool isGiant = laid.whole() > body - head - groupHeight(continued(row.group));
@@ -212,10 +213,13 @@ void Flow::table(const Table &table)
             newPage();
         if (turns || !isHeaded)
             tableHead(table, widths);
+        if (isNewGroup && !row.bookmark.isEmpty())
+            mark(row.bookmark, m_depth + 1);
         if (turns || isNewGroup)
             groupHead(row.group, !isNewGroup);
         isHeaded = true;
         group = row.group;
+        pages.push_back(static_cast<int>(m_sheets.size()));
 
         if (isGiant)
             placeGiant(table, laid, widths, row.group);
@@ -225,6 +229,7 @@ void Flow::table(const Table &table)
         rule(m_y - hairline, hairline, ink::rule);
     }
     space(2 * point);
+    return pages;
 }
 
 } // namespace record

@@ -3,6 +3,7 @@
 
 #include "app/record/record.hpp"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QPageLayout>
 #include <QPageSize>
@@ -11,6 +12,7 @@
 
 #include "app/picture/lift_picture.hpp"
 #include "app/record/contents.hpp"
+#include "app/record/finish.hpp"
 #include "app/record/flow.hpp"
 #include "app/record/safe_file.hpp"
 #include "core/reports/report.hpp"
@@ -81,14 +83,12 @@ void drawSheet(QPainter &painter, const Typefaces &faces, const Sheet &sheet)
         drawText(painter, faces, run);
 }
 
-void setUp(QPdfWriter &writer, PageSize size, const core::JobRecord &job)
+void setUp(QPdfWriter &writer, PageSize size)
 {
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setResolution(static_cast<int>(unitsPerInch));
     const QPageSize paper(size == PageSize::A4 ? QPageSize::A4 : QPageSize::Letter);
     writer.setPageLayout(QPageLayout(paper, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
-    writer.setTitle(tr("Record of a unit change: %1").arg(job.job().facts.workOrder));
-    writer.setCreator(QStringLiteral("Remate"));
 }
 
 core::Result<void> draw(QIODevice &device, const std::vector<Sheet> &sheets, const Typefaces &faces, const core::JobRecord &job, const RecordOptions &options)
@@ -97,7 +97,7 @@ core::Result<void> draw(QIODevice &device, const std::vector<Sheet> &sheets, con
     const Running running{runningHead(job), runningFoot(job), job.isClosed() ? QString() : tr("NOT CLOSED")};
     const int pages = static_cast<int>(sheets.size());
     QPdfWriter writer(&device);
-    setUp(writer, options.pageSize, job);
+    setUp(writer, options.pageSize);
     QPainter painter;
     if (!painter.begin(&writer))
         return core::failure(core::ErrorCode::Io, tr("The record could not be begun. Choose another folder and export again."));
@@ -113,9 +113,24 @@ core::Result<void> draw(QIODevice &device, const std::vector<Sheet> &sheets, con
     return {};
 }
 
+Particulars particularsOf(const core::JobRecord &job)
+{
+    const core::Instant at = job.entries().empty() ? core::Instant::fromMilliseconds(0) : job.entries().back().said.at;
+    return {tr("Record of a unit change: %1").arg(job.job().facts.workOrder), job.reg().organisation, at, job.head().hash};
+}
+
+core::Result<void> writeBytes(const QString &path, const QByteArray &bytes)
+{
+    return writeSafely(path, [&](QIODevice &device) -> core::Result<void> {
+        if (device.write(bytes) != bytes.size())
+            return core::failure(core::ErrorCode::Io, tr("The file cannot be written. Make room and export again."), {path, std::nullopt, std::nullopt});
+        return {};
+    });
+}
+
 } // namespace
 
-core::Result<void> writeRecord(const core::JobRecord &job, const QString &path, const RecordOptions &options)
+core::Result<QByteArray> recordPdf(const core::JobRecord &job, const RecordOptions &options)
 {
     if (!job.isClosed() && options.whenOpen == WhenOpen::Refuse)
         return core::failure(core::ErrorCode::Refused, tr("The job is not closed. Close it first, or export a draft that says so on each page."));
@@ -126,18 +141,22 @@ core::Result<void> writeRecord(const core::JobRecord &job, const QString &path, 
     setContents(flow, job);
     if (flow.isCancelled())
         return cancelled();
-    const std::vector<Sheet> sheets = flow.takeSheets();
-    return writeSafely(path, [&](QIODevice &device) { return draw(device, sheets, *faces, job, options); });
+    QBuffer drawn;
+    drawn.open(QIODevice::WriteOnly);
+    if (const auto done = draw(drawn, flow.takeSheets(), *faces, job, options); !done)
+        return core::failure(done.error());
+    return finished(drawn.data(), particularsOf(job), flow.bookmarks());
+}
+
+core::Result<void> writeRecord(const core::JobRecord &job, const QString &path, const RecordOptions &options)
+{
+    const auto pdf = recordPdf(job, options);
+    return pdf ? writeBytes(path, *pdf) : core::Result<void>(core::failure(pdf.error()));
 }
 
 core::Result<void> writeInterfacesCsv(const core::JobRecord &job, const QString &path)
 {
-    const QByteArray csv = core::reportCsv(*core::findReport(u"interfaces"), job);
-    return writeSafely(path, [&](QIODevice &device) -> core::Result<void> {
-        if (device.write(csv) != csv.size())
-            return core::failure(core::ErrorCode::Io, tr("The file cannot be written. Make room and export again."), {path, std::nullopt, std::nullopt});
-        return {};
-    });
+    return writeBytes(path, core::reportCsv(*core::findReport(u"interfaces"), job));
 }
 
 } // namespace record

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <QByteArray>
 #include <QString>
 
 #include <functional>
@@ -31,10 +32,15 @@ struct RecordOptions {
     Progress progress{};
 };
 
-/// Writes the job's record as PDF/A-1b, replacing a file of that name. Written beside it first, flushed to the disk, then
-/// renamed: a cancelled or failed export leaves what was there before, or nothing.
+/// The job's record as the bytes of a PDF/A-1b. They follow from the entries, the kinds and the language alone: on one machine the same job
+/// gives the same bytes, whenever it is exported.
 /// Needs a QGuiApplication for its fonts; a program without a display starts one on the platform `offscreen`.
-/// Refused: the job is not closed. NotFound: no font to write with. Cancelled: progress said so. NoSpace, Io: the disk.
+/// Refused: the job is not closed. NotFound: no font to write with. Cancelled: progress said so. Io, Damaged: it could not be drawn.
+core::Result<QByteArray> recordPdf(const core::JobRecord &job, const RecordOptions &options = {});
+
+/// Writes recordPdf() to a file, replacing a file of that name. Written beside it first, flushed to the disk, then
+/// renamed: a cancelled or failed export leaves what was there before, or nothing.
+/// Errors: those of recordPdf(). NoSpace, Io: the disk.
 core::Result<void> writeRecord(const core::JobRecord &job, const QString &path, const RecordOptions &options = {});
 
 /// Writes the interfaces with their stages, who and when, as CSV (report `interfaces`). Same care, same errors.

@@ -43,14 +43,21 @@ void flushFolder(const QString &path)
     ::close(folder);
 }
 
+/// Renaming over a device or a pipe would put a plain file in its place.
+core::Result<void> checkTarget(const QString &path)
+{
+    const QFileInfo there(path);
+    if (there.exists() && !there.isFile())
+        return core::failure(core::ErrorCode::Io, tr("There is something else than a file of that name. Choose another name."), {path, std::nullopt, std::nullopt});
+    return {};
+}
+
 } // namespace
 
 core::Result<void> writeSafely(const QString &path, const std::function<core::Result<void>(QIODevice &)> &write)
 {
-    // Renaming over a device or a pipe would put a plain file in its place.
-    const QFileInfo there(path);
-    if (there.exists() && !there.isFile())
-        return core::failure(core::ErrorCode::Io, tr("There is something else than a file of that name. Choose another name."), {path, std::nullopt, std::nullopt});
+    if (const auto free = checkTarget(path); !free)
+        return free;
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly))
         return ioFailure(file, path);
@@ -60,6 +67,17 @@ core::Result<void> writeSafely(const QString &path, const std::function<core::Re
     }
     if (!file.flush() || ::fsync(file.handle()) != 0 || !file.commit())
         return ioFailure(file, path);
+    flushFolder(path);
+    return {};
+}
+
+core::Result<void> moveSafely(const QString &file, const QString &path)
+{
+    if (const auto free = checkTarget(path); !free)
+        return free;
+    QFile done(file);
+    if (!done.open(QIODevice::ReadOnly) || ::fsync(done.handle()) != 0 || ::rename(QFile::encodeName(file).constData(), QFile::encodeName(path).constData()) != 0)
+        return core::failure(isDiskFull(path) ? core::ErrorCode::NoSpace : core::ErrorCode::Io, tr("The file cannot be written. Make room, or choose another folder."), {path, std::nullopt, std::nullopt});
     flushFolder(path);
     return {};
 }

@@ -9,6 +9,7 @@
 #include <QSizeF>
 #include <QString>
 
+#include <cstddef>
 #include <vector>
 
 #include "app/picture/lift_layout.hpp"
@@ -48,6 +49,15 @@ struct Sheet {
     std::vector<Patch> patches;
     std::vector<picture::LiftLayout> lifts;
     std::vector<Run> runs;
+};
+
+/// A heading that a reader can go to, and where it stands.
+struct Bookmark {
+    QString title;
+    int depth;        ///< 0 for the sections of the record, 1 for what stands under one, and so on
+    std::size_t page; ///< counted from 0
+    double y;         ///< from the top of the page
+    bool operator==(const Bookmark &) const = default;
 };
 
 /// The page and what of it is free for the record, between head and foot.

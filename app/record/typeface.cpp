@@ -8,9 +8,11 @@
 #include <QFontInfo>
 #include <QFontMetricsF>
 #include <QGuiApplication>
+#include <QRawFont>
 #include <QTextLayout>
 
 #include "core/measure/working.hpp"
+#include "core/value/digest.hpp"
 
 namespace record {
 
@@ -65,7 +67,8 @@ QFont Typefaces::font(Face face) const
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setKerning(false);
     // Any spacing of letters switches ligatures off: "ﬁ" as one sign would hide "rectified" from a search of the file.
-    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.1);
+    // In percent: an absolute one is scaled with the device, so lines would come out longer on paper than they were laid.
+    font.setLetterSpacing(QFont::PercentageSpacing, 100.2);
     return font;
 }
 
@@ -94,6 +97,20 @@ QStringList Typefaces::wrapped(const QString &text, Face face, double width) con
         layout.endLayout();
     }
     return lines.isEmpty() ? QStringList{QString()} : lines;
+}
+
+QString typefaceName()
+{
+    const auto faces = Typefaces::find();
+    if (!faces)
+        return QStringLiteral("no typeface");
+    QStringList names;
+    for (const Face face : {Face::Text, Face::Bold, Face::Mono}) {
+        constexpr qsizetype enough = 8;
+        const QRawFont font = QRawFont::fromFont(faces->font(face));
+        names << QStringLiteral("%1 %2 %3").arg(font.familyName(), font.styleName(), core::Digest::of(font.fontTable("head")).hex().first(enough));
+    }
+    return names.join(QStringLiteral(", "));
 }
 
 } // namespace record

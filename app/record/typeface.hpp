@@ -39,4 +39,8 @@ private:
     QString m_mono;
 };
 
+/// The typefaces of find() and which issue of them, so that it can be told whether a record was set with the same: a family's name and a digest of
+/// the font's head table (OpenType, `head`: revision, check sum, dates).
+QString typefaceName();
+
 } // namespace record

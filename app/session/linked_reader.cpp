@@ -10,7 +10,7 @@ namespace session {
 void LinkedReader::readOn(const core::LedgerId &ledger, Along &along, qint64 upToSeq)
 {
     // A store that fails to read leaves the fold short of the head, which is what the caller looks at.
-    (void)m_store.forEach(ledger, along.fold.head().seq, [&](const db::StoredEntryView &row) {
+    (void)m_read(ledger, along.fold.head().seq, [&](const db::StoredEntryView &row) {
         if (row.seq > upToSeq)
             return db::Walk::Stop;
         const core::ReadEntry entry = core::readEntry({row.seq, row.bytes.toByteArray(), row.hash.toByteArray(), row.signature.toByteArray()});
@@ -34,15 +34,21 @@ std::shared_ptr<const core::JobState> LinkedReader::upTo(const core::LinkedHead 
     return along.state;
 }
 
-void showLinked(core::JobRecord &record, db::Store &store)
+void showLinked(core::JobRecord &record, Evidence &evidence)
 {
     if (record.entries().empty())
         return;
-    LinkedReader reader(store);
+    LinkedReader reader([&evidence](const core::LedgerId &of, qint64 after, const db::EntryVisitor &visit) { return evidence.forEach(of, after, visit); });
     for (const core::LinkedHead &at : std::vector<core::LinkedHead>(record.entries().back().said.linked)) {
         if (auto other = reader.upTo(at))
             record.see(at, std::move(other));
     }
+}
+
+void showLinked(core::JobRecord &record, db::Store &store)
+{
+    StoreEvidence evidence(store);
+    showLinked(record, evidence);
 }
 
 } // namespace session

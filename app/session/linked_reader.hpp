@@ -3,9 +3,11 @@
 
 #pragma once
 
+#include <functional>
 #include <map>
 #include <memory>
 
+#include "app/session/evidence.hpp"
 #include "core/job/fold.hpp"
 #include "core/reports/job_record.hpp"
 #include "db/store.hpp"
@@ -16,7 +18,10 @@ namespace session {
 /// Whether those ledgers hold together is for their own verification to say.
 class LinkedReader {
 public:
-    explicit LinkedReader(db::Store &store) : m_store(store) {}
+    /// Rows of a ledger with seq > afterSeq, in order.
+    using ReadLedger = std::function<core::Result<void>(const core::LedgerId &ledger, qint64 afterSeq, const db::EntryVisitor &visit)>;
+
+    explicit LinkedReader(ReadLedger read) : m_read(std::move(read)) {}
 
     /// The job as it stood at that head; null when its ledger has no such entry, or cannot be read so far.
     std::shared_ptr<const core::JobState> upTo(const core::LinkedHead &at);
@@ -28,11 +33,12 @@ private:
     };
     void readOn(const core::LedgerId &ledger, Along &along, qint64 upToSeq);
 
-    db::Store &m_store;
+    ReadLedger m_read;
     std::map<core::LedgerId, Along> m_along;
 };
 
 /// Shows a record the linked jobs as they stood at the heads that its last entry pins; one that cannot be read stays unseen.
+void showLinked(core::JobRecord &record, Evidence &evidence);
 void showLinked(core::JobRecord &record, db::Store &store);
 
 } // namespace session

@@ -35,7 +35,7 @@ core::Result<void> checkSound(const core::LedgerId &ledger, const core::Head &he
 }
 
 template <class Take>
-core::Result<void> readSound(db::Store &store, const core::LedgerId &ledger, core::Head head, Take take)
+core::Result<void> readSound(Evidence &evidence, const core::LedgerId &ledger, core::Head head, Take take)
 {
     core::Result<void> sound;
     EntryReader reader([&](core::ReadEntry &&entry) {
@@ -46,7 +46,7 @@ core::Result<void> readSound(db::Store &store, const core::LedgerId &ledger, cor
         take(std::move(entry));
         return db::Walk::On;
     });
-    const auto read = store.forEach(ledger, head.seq, [&reader](const db::StoredEntryView &row) { return reader.add(row); });
+    const auto read = evidence.forEach(ledger, head.seq, [&reader](const db::StoredEntryView &row) { return reader.add(row); });
     reader.finish();
     return sound ? read : sound;
 }
@@ -55,18 +55,25 @@ core::Result<void> readSound(db::Store &store, const core::LedgerId &ledger, cor
 
 core::Result<void> readOn(db::Store &store, const core::LedgerId &ledger, core::Head head, const TakeStatement &take)
 {
-    return readSound(store, ledger, head, [&take](core::ReadEntry &&entry) { take(*entry.said, entry.digest); });
+    StoreEvidence evidence(store);
+    return readSound(evidence, ledger, head, [&take](core::ReadEntry &&entry) { take(*entry.said, entry.digest); });
 }
 
-core::Result<std::vector<core::Entry>> readEntries(db::Store &store, const core::LedgerId &ledger)
+core::Result<std::vector<core::Entry>> readEntries(Evidence &evidence, const core::LedgerId &ledger)
 {
     std::vector<core::Entry> entries;
-    const auto read = readSound(store, ledger, {}, [&entries](core::ReadEntry &&entry) {
+    const auto read = readSound(evidence, ledger, {}, [&entries](core::ReadEntry &&entry) {
         entries.push_back({*std::move(entry.said), std::move(entry.found.bytes), entry.digest, std::move(entry.found.signature)});
     });
     if (!read)
         return core::failure(read.error());
     return entries;
+}
+
+core::Result<std::vector<core::Entry>> readEntries(db::Store &store, const core::LedgerId &ledger)
+{
+    StoreEvidence evidence(store);
+    return readEntries(evidence, ledger);
 }
 
 } // namespace session

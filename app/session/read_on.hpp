@@ -6,6 +6,7 @@
 #include <functional>
 #include <vector>
 
+#include "app/session/evidence.hpp"
 #include "core/ledger/entry.hpp"
 #include "core/value/result.hpp"
 #include "db/store.hpp"
@@ -19,6 +20,7 @@ using TakeStatement = std::function<void(const core::Statement &said, const core
 core::Result<void> readOn(db::Store &store, const core::LedgerId &ledger, core::Head head, const TakeStatement &take);
 
 /// All entries of a ledger with their bytes and signatures, for a record. Same care, same errors.
+core::Result<std::vector<core::Entry>> readEntries(Evidence &evidence, const core::LedgerId &ledger);
 core::Result<std::vector<core::Entry>> readEntries(db::Store &store, const core::LedgerId &ledger);
 
 } // namespace session

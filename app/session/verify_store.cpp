@@ -22,9 +22,6 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("VerifyStore", text); }
 
-/// A name for faults of a store that has no register to name.
-core::LedgerId noLedger() { return *core::LedgerId::parse(u"-"); }
-
 void addContent(core::DigestStream &content, QByteArrayView bytes, QByteArrayView hash, QByteArrayView signature)
 {
     // Hash and signature are of fixed length where they are sound; with the length of the bytes no two rows read alike.
@@ -36,31 +33,27 @@ void addContent(core::DigestStream &content, QByteArrayView bytes, QByteArrayVie
 
 class Verification {
 public:
-    Verification(db::Store &store, const Known &known, const VerifyProgress &progress, const VerifiedBefore *before)
-        : m_store(store), m_known(known), m_progress(progress), m_before(before)
+    Verification(Evidence &evidence, const Known &known, const VerifyProgress &progress, const VerifiedBefore *before)
+        : m_evidence(evidence), m_known(known), m_progress(progress), m_before(before)
     {
     }
 
     core::Result<VerifyReport> run()
     {
-        const auto ledgers = m_store.ledgers();
+        const auto ledgers = m_evidence.ledgers();
         if (!ledgers)
             return core::failure(ledgers.error());
         for (const db::StoredLedger &ledger : *ledgers)
             m_all += ledger.headSeq;
-        const auto differences = m_store.schemaDifferences();
-        if (!differences)
-            return core::failure(differences.error());
-        for (const QString &difference : *differences)
-            fault(noLedger(), 0, u"store.schema"_s, difference);
-        const std::size_t ofTheStore = m_report.faults.size();
-        const auto registerLedger = m_store.registerLedger();
-        if (!registerLedger)
-            return core::failure(registerLedger.error());
-        core::RegisterVerifier reg(registerLedger->value_or(noLedger()), toBeChecked());
-        if (const auto read = verifyRegister(reg, *registerLedger); !read)
+        const auto ofTheWhole = m_evidence.faultsOfTheWhole();
+        if (!ofTheWhole)
+            return core::failure(ofTheWhole.error());
+        addFaults(*ofTheWhole);
+        const auto registerLedger = registerOf(*ledgers);
+        core::RegisterVerifier reg(registerLedger.value_or(noLedger()), toBeChecked());
+        if (const auto read = verifyRegister(reg, registerLedger); !read)
             return core::failure(read.error());
-        m_isRegisterSound = registerLedger->has_value() && m_report.faults.size() == ofTheStore;
+        m_isRegisterSound = registerLedger && m_report.faults.size() == ofTheWhole->size();
         for (const db::StoredLedger &ledger : *ledgers) {
             if (ledger.role == db::LedgerRole::Job) {
                 if (const auto read = verifyJob(ledger, reg); !read)
@@ -76,6 +69,11 @@ public:
     }
 
 private:
+    static std::optional<core::LedgerId> registerOf(const std::vector<db::StoredLedger> &ledgers)
+    {
+        const auto at = std::find_if(ledgers.begin(), ledgers.end(), [](const db::StoredLedger &one) { return one.role == db::LedgerRole::Register; });
+        return at == ledgers.end() ? std::nullopt : at->id();
+    }
     void fault(const core::LedgerId &ledger, qint64 seq, const QString &rule, const QString &sentence) { m_report.faults.push_back({ledger, seq, rule, sentence}); }
     void addFaults(const std::vector<core::Fault> &faults) { m_report.faults.insert(m_report.faults.end(), faults.begin(), faults.end()); }
     core::TakeClaim toBeChecked()
@@ -103,6 +101,12 @@ private:
 
     static tl::unexpected<core::Error> stopped() { return core::failure(core::ErrorCode::Cancelled, tr("Verifying was stopped; nothing was said about the rest.")); }
 
+    void noteKnown(const core::Digest &hash)
+    {
+        if (std::find(m_known.entries.begin(), m_known.entries.end(), hash) != m_known.entries.end())
+            m_met.insert(hash);
+    }
+
     /// Hands every entry to `take`, in order, and reports the ledger.
     core::Result<void> readAll(VerifyReport::Ledger row, const core::LedgerId &ledger, const std::function<void(const core::ReadEntry &)> &take)
     {
@@ -112,15 +116,15 @@ private:
             addContent(content, entry.found.bytes, entry.found.hash, entry.found.signature);
             row.head = {entry.found.seq, entry.digest};
             ++row.entries;
-            m_hashes.insert(entry.digest);
+            noteKnown(entry.digest);
             return goesOn() ? db::Walk::On : db::Walk::Stop;
         });
-        const auto read = m_store.forEach(ledger, 0, [&reader](const db::StoredEntryView &found) { return reader.add(found); });
+        const auto read = m_evidence.forEach(ledger, 0, [&reader](const db::StoredEntryView &found) { return reader.add(found); });
         reader.finish();
         if (m_stopped)
             return stopped();
         if (read && row.entries == 0)
-            fault(ledger, 0, u"ledger.empty"_s, tr("A ledger stands in the store without one entry: what was in it is gone."));
+            fault(ledger, 0, u"ledger.empty"_s, tr("A ledger stands there without one entry: what was in it is gone."));
         row.content = content.soFar();
         m_report.ledgers.push_back(std::move(row));
         return read;
@@ -129,7 +133,7 @@ private:
     core::Result<void> verifyRegister(core::RegisterVerifier &reg, const std::optional<core::LedgerId> &ledger)
     {
         if (!ledger) {
-            fault(noLedger(), 0, u"register.none"_s, tr("The store has no register, so nobody can be vouched for."));
+            fault(noLedger(), 0, u"register.none"_s, tr("There is no register, so nobody can be vouched for."));
             return {};
         }
         const auto read = readAll({ledger->text(), true, {}, 0, {}, {}}, *ledger, [&reg](const core::ReadEntry &entry) { reg.take(entry); });
@@ -163,7 +167,7 @@ private:
             if (*compared == Compared::GrewSince)
                 row.takenFrom = before;
         }
-        LinkedReader along(m_store);
+        LinkedReader along([this](const core::LedgerId &of, qint64 after, const db::EntryVisitor &visit) { return m_evidence.forEach(of, after, visit); });
         core::JobVerifier job(*ledger, reg, toBeChecked(), [&along](const core::LinkedHead &at) { return along.upTo(at); });
         const qint64 verifiedUpTo = row.takenFrom ? row.takenFrom->seq : 0;
         row.entries = 0;
@@ -196,7 +200,7 @@ private:
     {
         for (const core::LinkedHead &one : linked) {
             bool isThere = false;
-            const auto read = m_store.forEach(one.ledger, one.head.seq - 1, [&](const db::StoredEntryView &found) {
+            const auto read = m_evidence.forEach(one.ledger, one.head.seq - 1, [&](const db::StoredEntryView &found) {
                 isThere = found.seq == one.head.seq && core::Digest::of(found.bytes.toByteArray()) == one.head.hash;
                 return db::Walk::Stop;
             });
@@ -218,7 +222,7 @@ private:
         std::vector<core::Digest> named;
         std::vector<core::Digest> hashes;
         qint64 seq = 0;
-        const auto read = m_store.forEach(ledger, 0, [&](const db::StoredEntryView &found) {
+        const auto read = m_evidence.forEach(ledger, 0, [&](const db::StoredEntryView &found) {
             seq = found.seq;
             if (seq > before.seq)
                 return db::Walk::Stop;
@@ -238,7 +242,8 @@ private:
             return Compared::Changed;
         if (seq > before.seq)
             return Compared::GrewSince;
-        m_hashes.unite(QSet<core::Digest>(hashes.begin(), hashes.end()));
+        for (const core::Digest &hash : hashes)
+            noteKnown(hash);
         for (const core::Digest &digest : named)
             m_named.push_back({ledger, digest});
         row.takenFrom = before;
@@ -262,23 +267,19 @@ private:
 
     core::Result<void> verifyAttachments()
     {
-        const auto kept = m_store.attachments().list();
-        if (!kept)
-            return core::failure(kept.error());
         QSet<core::Digest> sound;
-        for (const db::Attachment &attachment : *kept) {
-            const auto bytes = m_store.attachments().get(attachment.digest);
-            if (bytes)
-                sound.insert(attachment.digest);
-            else if (bytes.error().code != core::ErrorCode::Damaged)
-                return core::failure(bytes.error());
+        const auto read = m_evidence.forEachAttachment([&](const core::Digest &name, const std::optional<QString> &damage) {
+            ++m_report.attachments;
+            if (damage)
+                fault(noLedger(), 0, u"attachment.digest"_s, *damage);
             else
-                fault(noLedger(), 0, u"attachment.digest"_s, bytes.error().message);
-        }
-        m_report.attachments = static_cast<qint64>(kept->size());
+                sound.insert(name);
+        });
+        if (!read)
+            return read;
         for (const auto &[ledger, digest] : m_named) {
             if (!sound.contains(digest))
-                fault(ledger, seqNaming(ledger, digest), u"attachment.missing"_s, tr("It names the attachment %1, which the store does not have as it was.").arg(digest.hex()));
+                fault(ledger, seqNaming(ledger, digest), u"attachment.missing"_s, tr("It names the attachment %1, which is not there as it was.").arg(digest.hex()));
         }
         return {};
     }
@@ -288,7 +289,7 @@ private:
     {
         qint64 seq = 0;
         const QByteArray hex = digest.hex().toLatin1();
-        const auto read = m_store.forEach(ledger, 0, [&](const db::StoredEntryView &found) {
+        const auto read = m_evidence.forEach(ledger, 0, [&](const db::StoredEntryView &found) {
             seq = found.seq;
             return found.bytes.contains(hex) ? db::Walk::Stop : db::Walk::On;
         });
@@ -298,14 +299,14 @@ private:
     void compareWithKnown(const core::LedgerId &reg)
     {
         if (m_known.rootFingerprint && m_known.rootFingerprint != m_report.rootFingerprint)
-            fault(reg, 1, u"register.root"_s, tr("The root fingerprint is not the one that was given: this store hangs from another root."));
+            fault(reg, 1, u"register.root"_s, tr("The root fingerprint is not the one that was given: this hangs from another root."));
         for (const core::Digest &hash : m_known.entries) {
-            if (!m_hashes.contains(hash))
+            if (!m_met.contains(hash))
                 fault(noLedger(), 0, u"ledger.missing"_s, tr("No entry has the hash %1: it was changed or removed, perhaps with all that followed it.").arg(hash.hex()));
         }
     }
 
-    db::Store &m_store;
+    Evidence &m_evidence;
     const Known &m_known;
     const VerifyProgress &m_progress;
     const VerifiedBefore *m_before;
@@ -315,7 +316,7 @@ private:
     bool m_isRegisterSound = false;
     VerifyReport m_report;
     SignatureChecks m_signatures;
-    QSet<core::Digest> m_hashes;
+    QSet<core::Digest> m_met; ///< of the hashes that are known from elsewhere
     std::vector<std::pair<core::LedgerId, core::Digest>> m_named;
 };
 
@@ -337,9 +338,15 @@ qint64 VerifyReport::entriesTakenFromBefore() const
     return sumOf(*this, [](const Ledger &ledger) { return ledger.takenFrom ? ledger.takenFrom->seq : 0; });
 }
 
+core::Result<VerifyReport> verify(Evidence &evidence, const Known &known, const VerifyProgress &progress, const VerifiedBefore *before)
+{
+    return Verification(evidence, known, progress, before).run();
+}
+
 core::Result<VerifyReport> verifyStore(db::Store &store, const Known &known, const VerifyProgress &progress, const VerifiedBefore *before)
 {
-    return Verification(store, known, progress, before).run();
+    StoreEvidence evidence(store);
+    return verify(evidence, known, progress, before);
 }
 
 void remember(VerifiedBefore &before, const VerifyReport &report, const core::Instant &now)

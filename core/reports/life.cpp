@@ -78,7 +78,7 @@ std::vector<ReportRow> lifeRows(const JobRecord &record)
 Report lifeReport()
 {
     return {"life"_L1,
-            QT_TRANSLATE_NOOP("Report", "Interfaces, zone by zone"),
+            QT_TRANSLATE_NOOP("Report", "What was signed about each interface"),
             {{"zone"_L1, QT_TRANSLATE_NOOP("Report", "Zone"), 0},
              {"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
              {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},

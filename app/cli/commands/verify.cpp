@@ -6,9 +6,12 @@
 #include <QCoreApplication>
 #include <QProcessEnvironment>
 
+#include "app/cli/known.hpp"
 #include "app/cli/tell.hpp"
 #include "app/logging/state_folder.hpp"
-#include "app/session/verify_store.hpp"
+#include "app/package/verify_package.hpp"
+#include "app/session/verdict_words.hpp"
+#include "resources/resources.hpp"
 
 namespace cli {
 
@@ -19,32 +22,6 @@ using core::json::Array;
 using core::json::Object;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
-
-core::Result<core::Digest> digestIn(const QString &text)
-{
-    const auto digest = core::Digest::parse(text);
-    if (!digest)
-        return core::failure(core::ErrorCode::BadInput, tr("\"%1\" is no digest: 64 lower-case hex digits.").arg(text));
-    return *digest;
-}
-
-core::Result<session::Known> knownIn(const Arguments &arguments)
-{
-    session::Known known;
-    if (arguments.has(u"root"_s)) {
-        const auto root = digestIn(arguments.text(u"root"_s));
-        if (!root)
-            return core::failure(root.error());
-        known.rootFingerprint = *root;
-    }
-    for (const QString &text : arguments.texts(u"entry"_s)) {
-        const auto entry = digestIn(text);
-        if (!entry)
-            return core::failure(entry.error());
-        known.entries.push_back(*entry);
-    }
-    return known;
-}
 
 QString faultsText(const session::VerifyReport &report)
 {
@@ -64,7 +41,9 @@ QString textOf(const session::VerifyReport &report)
         text += u'\n' + tr("Verified on this computer before, and unchanged since: %1 of %2 entries").arg(taken).arg(report.entries());
     if (report.rootFingerprint)
         text += u'\n' + tr("Root fingerprint: %1").arg(report.rootFingerprint->hex());
-    return text + u'\n' + (report.faults.empty() ? tr("All of it is as it was signed, and each entry was allowed.") : tr("Faults: %1").arg(report.faults.size()));
+    for (const QString &reservation : report.reservations)
+        text += u'\n' + tr("Not compared: %1").arg(reservation);
+    return session::verdictSentence(report) + u'\n' + text;
 }
 
 Object jsonOf(const session::VerifyReport &report)
@@ -77,17 +56,45 @@ Object jsonOf(const session::VerifyReport &report)
         ledgers.emplace_back(Object{{u"ledger"_s, ledger.name}, {u"register"_s, ledger.isRegister}, {u"entries"_s, ledger.entries}, {u"head"_s, ledger.head.hash.hex()}});
     return {{u"good"_s, report.faults.empty()}, {u"faults"_s, std::move(faults)}, {u"ledgers"_s, std::move(ledgers)}, {u"attachments"_s, report.attachments}, {u"entries"_s, report.entries()},
             {u"verified_before"_s, report.entriesTakenFromBefore()},
+            {u"reservations"_s, core::json::arrayOf(report.reservations)},
             {u"root_fingerprint"_s, report.rootFingerprint ? report.rootFingerprint->hex() : QString()}};
 }
 
 QString verifiedFile() { return logging::stateFolder(QProcessEnvironment::systemEnvironment()) + u"/verified.json"_s; }
+
+Answer answerOf(const session::VerifyReport &report)
+{
+    const bool isGood = report.faults.empty();
+    return {isGood ? Exit::Good : Exit::No, textOf(report), jsonOf(report), isGood ? QString() : faultsText(report)};
+}
+
+core::Result<Answer> verifyPackage(const QString &path, const session::Known &known)
+{
+    const auto kinds = resources::loadKinds();
+    if (!kinds)
+        return core::failure(kinds.error());
+    const auto verdict = package::verifyPackage(path, known, *kinds);
+    if (!verdict)
+        return core::failure(verdict.error());
+    Answer answer = answerOf(verdict->report);
+    const package::About &about = verdict->about;
+    if (about.ledger)
+        answer.text = tr("Work order %1, %2, %3: %4").arg(about.workOrder, about.aircraft, about.title, about.isClosed ? tr("closed") : tr("NOT CLOSED")) + u'\n' + answer.text;
+    answer.json.set(u"work_order"_s, about.workOrder);
+    answer.json.set(u"closed"_s, about.isClosed);
+    answer.json.set(u"head"_s, about.head.hash.hex());
+    return answer;
+}
 
 core::Result<Answer> run(const Arguments &arguments, const Context &context)
 {
     const auto known = knownIn(arguments);
     if (!known)
         return core::failure(known.error());
-    auto store = db::Store::open(arguments.text(u"store"_s), db::Access::ReadOnly);
+    const QString path = arguments.text(u"evidence"_s);
+    if (package::looksLikePackage(path))
+        return verifyPackage(path, *known);
+    auto store = db::Store::open(path, db::Access::ReadOnly);
     if (!store)
         return core::failure(store.error());
     auto before = session::VerifiedBefore::load(verifiedFile());
@@ -95,7 +102,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     if (!report)
         return core::failure(report.error());
     if (!report->faults.empty())
-        return Answer{Exit::No, textOf(*report), jsonOf(*report), faultsText(*report)};
+        return answerOf(*report);
     session::remember(before, *report, context.clock());
     const auto saved = before.save();
     return Answer{Exit::Good, textOf(*report), jsonOf(*report), saved ? QString() : saved.error().message};
@@ -106,11 +113,10 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
 Command verifyCommand()
 {
     return {"verify"_L1,
-            QT_TRANSLATE_NOOP("Cli", "Verify a store: chain, signatures, keys, clock, attachments, and whether each entry was allowed."),
-            {storeOption(), value("root"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The root fingerprint that you know, from a printed record say.")),
-             values("entry"_L1, "DIGEST", QT_TRANSLATE_NOOP("Cli", "The hash of an entry that must be there. A ledger whose end was cut off looks whole without one. May be repeated.")),
+            QT_TRANSLATE_NOOP("Cli", "Verify a store or a record package: chain, signatures, keys, clock, attachments, and whether each entry was allowed."),
+            {position("evidence"_L1, "STORE|PACKAGE", QT_TRANSLATE_NOOP("Cli", "The store's file, or a record package.")), rootOption(), headOption(),
              flag("since-last"_L1, QT_TRANSLATE_NOOP("Cli", "Take entries that this computer verified before and that are unchanged to the last bit as verified; verify what is new. Without it everything is verified."))},
-            Fonts::NotNeeded,
+            Fonts::Needed,
             &run};
 }
 

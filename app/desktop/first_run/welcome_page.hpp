@@ -21,6 +21,7 @@ signals:
     void newStoreWanted();
     void openStoreWanted();
     void demoWanted();
+    void packageWanted();
     void recentChosen(const QString &path);
 
 private:

@@ -8,6 +8,7 @@
 #include <QSaveFile>
 
 #include "app/desktop/flows/long_work.hpp"
+#include "app/package/package_writer.hpp"
 #include "app/record/record.hpp"
 #include "app/session/linked_reader.hpp"
 #include "core/ledger/canonical.hpp"
@@ -64,19 +65,42 @@ core::Result<void> write(const core::JobRecord &job, const QString &path, record
     return record::writeInterfacesCsv(job, file.path() + u'/' + file.completeBaseName() + QStringLiteral("-interfaces.csv"));
 }
 
+/// Asked in the same words for everything that is set on paper.
+std::optional<record::PageSize> askPaper(Ask &ask, const QString &title)
+{
+    const QString a4 = RecordFlow::tr("A4");
+    const auto size = ask.oneOf(title, RecordFlow::tr("Paper size"), {a4, RecordFlow::tr("Letter")});
+    return size ? std::optional(*size == a4 ? record::PageSize::A4 : record::PageSize::Letter) : std::nullopt;
+}
+
 } // namespace
+
+void exportPackage(session::Session &session, const core::Kinds &kinds, Ask &ask, QWidget *window)
+{
+    const QString title = RecordFlow::tr("Export the record package");
+    const auto paper = askPaper(ask, title);
+    const auto path = paper ? ask.fileToSave(title, session.state()->facts.workOrder + QStringLiteral("-record.zip"), RecordFlow::tr("Record package (*.zip)")) : std::nullopt;
+    if (!path)
+        return;
+    LongWork work(RecordFlow::tr("Packing the record"), window);
+    const auto packed = package::writePackage(session.store(), *session.job(), kinds, *path, {*paper, record::WhenOpen::MarkAsDraft, work.progress()});
+    if (packed)
+        ask.tell(packed->isClosed ? RecordFlow::tr("The record package was exported") : RecordFlow::tr("A draft of the record package was exported: the job is NOT CLOSED"),
+                 RecordFlow::tr("%1\nEntries: %2, attachments: %3\nHash of the last entry: %4\nRoot fingerprint: %5\nVERIFY.txt in it says how to check it without this program.").arg(*path).arg(packed->entries).arg(packed->attachments).arg(packed->head.hash.hex(), packed->root.hex()));
+    else if (packed.error().code != core::ErrorCode::Cancelled)
+        ask.tell(RecordFlow::tr("The record package was not exported"), core::errorInWords(packed.error()));
+}
 
 void exportRecord(session::Session &session, const core::Kinds &kinds, Ask &ask, QWidget *window)
 {
-    const QString a4 = RecordFlow::tr("A4");
-    const auto size = ask.oneOf(RecordFlow::tr("Export the record"), RecordFlow::tr("Paper size"), {a4, RecordFlow::tr("Letter")});
+    const auto size = askPaper(ask, RecordFlow::tr("Export PDF and CSV"));
     if (!size)
         return;
-    const auto path = ask.fileToSave(RecordFlow::tr("Export the record"), session.state()->facts.workOrder + QStringLiteral(".pdf"), RecordFlow::tr("PDF (*.pdf)"));
+    const auto path = ask.fileToSave(RecordFlow::tr("Export PDF and CSV"), session.state()->facts.workOrder + QStringLiteral(".pdf"), RecordFlow::tr("PDF (*.pdf)"));
     if (!path)
         return;
     const auto job = recordOf(session, kinds);
-    const auto written = job ? write(*job, *path, *size == a4 ? record::PageSize::A4 : record::PageSize::Letter, window) : core::Result<void>(core::failure(job.error()));
+    const auto written = job ? write(*job, *path, *size, window) : core::Result<void>(core::failure(job.error()));
     if (written)
         ask.tell(RecordFlow::tr("The record was exported"), RecordFlow::tr("%1, and the CSV of its interfaces beside it.").arg(*path));
     else if (written.error().code != core::ErrorCode::Cancelled)

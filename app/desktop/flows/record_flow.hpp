@@ -11,6 +11,9 @@ class QWidget;
 
 namespace desktop {
 
+/// Asks for paper size and file and writes the record package of the opened job, a draft where it is open. Tells how it went.
+void exportPackage(session::Session &session, const core::Kinds &kinds, Ask &ask, QWidget *window);
+
 /// Asks for paper size and file and writes the record of the opened job: PDF, and beside it the CSV of its interfaces. A job
 /// that is still open is written as a draft that says so on every page. Tells how it went.
 void exportRecord(session::Session &session, const core::Kinds &kinds, Ask &ask, QWidget *window);

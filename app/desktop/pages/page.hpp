@@ -44,6 +44,7 @@ signals:
     /// Things of the whole job that need files or the store: see JobPlace.
     void importWanted();
     void exportListWanted();
+    void exportPackageWanted();
     void exportRecordWanted();
     void verifyWanted();
     void backupWanted();

@@ -6,6 +6,9 @@
 #include <QDir>
 #include <QFile>
 #include <QGuiApplication>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
@@ -37,6 +40,33 @@ std::optional<QString> outputOf(const QString &program, const QStringList &argum
     return QString::fromUtf8(process.readAllStandardOutput());
 }
 
+/// The same of a program that packaging/check installs: a check that was not made is no check passed.
+struct Ran {
+    int code = -1;
+    QString output;
+};
+
+Ran ran(const QString &program, const QStringList &arguments)
+{
+    QProcess process;
+    process.setProcessChannelMode(QProcess::MergedChannels);
+    process.start(program, arguments);
+    if (!process.waitForFinished(120'000) || process.exitStatus() != QProcess::NormalExit)
+        return {-1, program + u": "_s + process.errorString()};
+    return {process.exitCode(), QString::fromUtf8(process.readAll())};
+}
+
+/// Each bookmark on a line, with its page, those under another indented.
+QStringList bookmarkLines(const QJsonArray &outlines, int depth = 0)
+{
+    QStringList lines;
+    for (const QJsonValue &one : outlines) {
+        lines << QString(2 * depth, u' ') + one[u"title"_s].toString() + u", page "_s + QString::number(one[u"destpageposfrom1"_s].toInt());
+        lines += bookmarkLines(one[u"kids"_s].toArray(), depth + 1);
+    }
+    return lines;
+}
+
 /// All blanks and line breaks as one blank: cells are broken into lines.
 QString flat(QString text) { return text.replace(QRegularExpression(u"\\s+"_s), u" "_s); }
 
@@ -59,6 +89,10 @@ private slots:
     void paperSizes();
     void fontsAreEmbedded();
     void isArchivable();
+    void sameBytesTwice();
+    void datesAreThoseOfTheRecord();
+    void bookmarksLeadToTheirHeadings();
+    void linesEndWithinThePage();
     void openJobIsRefused();
     void draftSaysSoOnEveryPage();
     void cancelledWhileLayingOut();
@@ -181,6 +215,88 @@ void RecordTest::isArchivable()
     static const QRegularExpression alpha(u"/(CA|ca) ([0-9.]+)"_s);
     for (auto found = alpha.globalMatch(QString::fromLatin1(pdf)); found.hasNext();)
         QCOMPARE(found.next().captured(2).toDouble(), 1.0);
+}
+
+void RecordTest::sameBytesTwice()
+{
+    const core::JobRecord job = scene::closedRecord(10);
+    const auto first = record::recordPdf(job);
+    QTest::qWait(1100); // a date in the file would have moved on
+    const auto second = record::recordPdf(job);
+    QVERIFY(first && second);
+    QVERIFY(*first == *second);
+    QVERIFY(record::writeRecord(job, path(u"twice.pdf"_s)));
+    QVERIFY(contentOf(path(u"twice.pdf"_s)) == *first);
+    // Another record is another file.
+    QVERIFY(*record::recordPdf(scene::closedRecord(9)) != *first);
+    QVERIFY(*record::recordPdf(job, {.pageSize = record::PageSize::Letter}) != *first);
+}
+
+void RecordTest::datesAreThoseOfTheRecord()
+{
+    const core::JobRecord job = scene::closedRecord(5);
+    const QByteArray pdf = *record::recordPdf(job);
+    const QDateTime at = QDateTime::fromMSecsSinceEpoch(job.entries().back().said.at.milliseconds(), Qt::UTC);
+    // ISO 32000-1 section 7.9.4: a date in the information dictionary. ISO 19005-1 section 6.7.3: the same in the metadata.
+    const QByteArray inInfo = "D:" + at.toString(u"yyyyMMddhhmmss").toLatin1() + "+00'00'";
+    const QByteArray inPacket = at.toString(u"yyyy-MM-ddThh:mm:ss").toLatin1() + 'Z';
+    QCOMPARE(pdf.count('(' + inInfo + ')'), 2);
+    QCOMPARE(pdf.count('"' + inPacket + '"'), 2);
+    QVERIFY(pdf.contains("WO-2026-0117</rdf:li>"));
+    QVERIFY(pdf.contains("<rdf:li>Hangar 3, Nordfeld</rdf:li>"));
+    // ISO 32000-1 section 14.4: the first of the two identifiers is permanent. It begins as the last entry's hash does.
+    QVERIFY(pdf.contains("/ID [<" + job.head().hash.hex().left(32).toLatin1() + '>'));
+}
+
+void RecordTest::bookmarksLeadToTheirHeadings()
+{
+    QVERIFY(record::writeRecord(scene::closedRecord(12), path(u"marks.pdf"_s)));
+    const Ran told = ran(u"qpdf"_s, {u"--json"_s, u"--json-key=outlines"_s, path(u"marks.pdf"_s)});
+    QCOMPARE(told.code, 0);
+    const QJsonArray outlines = QJsonDocument::fromJson(told.output.toUtf8())[u"outlines"_s].toArray();
+    const QStringList lines = bookmarkLines(outlines);
+    const Ran text = ran(u"pdftotext"_s, {u"-layout"_s, path(u"marks.pdf"_s), u"-"_s});
+    QCOMPARE(text.code, 0);
+    const QStringList pages = text.output.split(u'\f');
+    // The words stand in more places than one; only a section's heading is a line of its own, and after an interface's comes its kind.
+    const std::pair<QString, QString> bookmarkAndLine[] = {
+        {u"The job"_s, u"The job$"_s},
+        {u"What this record rests on"_s, u"What this record rests on$"_s},
+        {u"Torque"_s, u"Torque$"_s},
+        {u"All entries, in order"_s, u"All entries, in order$"_s},
+        {u"  Zone Inboard"_s, u"Zone Inboard$"_s},
+        {u"  Zone Outboard"_s, u"Zone Outboard$"_s},
+        {u"    E001 Bleed duct, station 1"_s, u"E001 +Bleed duct, station 1 +· +Duct"_s},
+        {u"    E010 Access panel 10"_s, u"E010 +Access panel 10 +· +Access"_s},
+    };
+    for (const auto &[bookmark, line] : bookmarkAndLine) {
+        const QRegularExpression printed(u"^ *"_s + line, QRegularExpression::MultilineOption);
+        const auto page = std::find_if(pages.begin(), pages.end(), [&](const QString &one) { return printed.match(one).hasMatch(); });
+        QVERIFY2(page != pages.end(), qPrintable(line));
+        const QString wanted = bookmark + u", page "_s + QString::number(page - pages.begin() + 1);
+        QVERIFY2(lines.contains(wanted), qPrintable(wanted + u'\n' + lines.join(u'\n')));
+    }
+    QCOMPARE(lines.filter(QRegularExpression(u"^    E0"_s)).size(), 12);
+    // Readers open the tree beside the pages, and its sections alone.
+    const QByteArray pdf = contentOf(path(u"marks.pdf"_s));
+    QVERIFY(pdf.contains("/PageMode /UseOutlines"));
+    QVERIFY(pdf.contains("/Count " + QByteArray::number(outlines.size()) + ' '));
+}
+
+/// A line that was laid narrower than it is drawn runs into the margin.
+void RecordTest::linesEndWithinThePage()
+{
+    QVERIFY(record::writeRecord(scene::closedRecord(10), path(u"lines.pdf"_s)));
+    const Ran boxes = ran(u"pdftotext"_s, {u"-bbox"_s, path(u"lines.pdf"_s), u"-"_s});
+    QCOMPARE(boxes.code, 0);
+    const double right = record::frameOf(record::PageSize::A4).body.right() / record::point;
+    static const QRegularExpression word(u"xMax=\"([0-9.]+)\"[^>]*>([^<]*)<"_s);
+    qsizetype words = 0;
+    for (auto found = word.globalMatch(boxes.output); found.hasNext(); ++words) {
+        const auto one = found.next();
+        QVERIFY2(one.captured(1).toDouble() <= right + 0.3, qPrintable(one.captured(0)));
+    }
+    QVERIFY(words > 1000);
 }
 
 void RecordTest::openJobIsRefused()

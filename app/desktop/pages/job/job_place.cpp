@@ -22,6 +22,7 @@
 #include "app/desktop/flows/set_hold.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
+#include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/seam.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -124,6 +125,7 @@ Page *JobPlace::pageAt(std::size_t line)
     connect(page, &Page::pageWanted, this, &JobPlace::showPage);
     connect(page, &Page::importWanted, this, &JobPlace::askImport);
     connect(page, &Page::exportListWanted, this, &JobPlace::exportListAsked);
+    connect(page, &Page::exportPackageWanted, this, &JobPlace::exportPackageAsked);
     connect(page, &Page::exportRecordWanted, this, &JobPlace::exportRecordAsked);
     connect(page, &Page::verifyWanted, this, &JobPlace::verify);
     connect(page, &Page::backupWanted, this, &JobPlace::backUpAsked);
@@ -214,24 +216,22 @@ void JobPlace::importList(const QString &path)
 }
 
 void JobPlace::exportListAsked() { exportList(*m_feed.state(), m_ask); }
+void JobPlace::exportPackageAsked() { exportPackage(m_session, m_kinds, m_ask, window()); }
 void JobPlace::exportRecordAsked() { exportRecord(m_session, m_kinds, m_ask, window()); }
 void JobPlace::backUpAsked() { backUp(m_session, m_ask, window()); }
 
 void JobPlace::verify()
 {
-    LongWork work(tr("Verifying the store"), window());
-    const auto verdict = session::verifyStore(m_session.store(), {}, work.progress());
-    auto *page = findChild<RecordPage *>();
-    if (!verdict) {
-        page->showVerdict(core::errorInWords(verdict.error()), false);
-    } else if (verdict->faults.empty()) {
-        page->showVerdict(tr("All %1 entries and %2 attachments of this store hold: form, chain, signatures, authorisations, rules.").arg(verdict->entries()).arg(verdict->attachments), true);
-    } else {
-        QStringList lines{tr("Faults: %1").arg(verdict->faults.size())};
-        for (const core::Fault &fault : verdict->faults)
-            lines << tr("entry %1 of %2: %3 (%4)").arg(fault.seq).arg(fault.ledger.text(), fault.sentence, fault.rule);
-        page->showVerdict(lines.mid(0, 12).join(u'\n'), false);
-    }
+    const auto verify = [&store = m_session.store()](const session::Known &known, const Progress &progress) -> core::Result<Verdict> {
+        auto report = session::verifyStore(store, known, progress);
+        if (!report)
+            return core::failure(report.error());
+        return Verdict{*std::move(report), {}};
+    };
+    auto *dialog = new VerifyDialog({tr("Verify the store"), m_session.store().path(), verify}, m_ask, this);
+    connect(dialog, &VerifyDialog::verified, findChild<RecordPage *>(), &RecordPage::showVerdict);
+    dialog->open();
+    dialog->verify();
 }
 
 } // namespace desktop

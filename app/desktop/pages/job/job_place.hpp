@@ -33,6 +33,7 @@ public:
     void importList(const QString &path);
     void askImport();
     void exportListAsked();
+    void exportPackageAsked();
     void exportRecordAsked();
     void verify();
     void backUpAsked();
