@@ -163,7 +163,7 @@ Result<void> checkReady(Connection &connection)
 
 Result<void> prepareWriting(Connection &connection)
 {
-    constexpr char ready[] = "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA recursive_triggers = ON; "
+    constexpr char ready[] = "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA recursive_triggers = ON; PRAGMA secure_delete = ON; "
                              "PRAGMA cell_size_check = ON; PRAGMA journal_size_limit = 16777216; PRAGMA cache_size = -16384;";
     return connection.runScript(ready)
         .and_then([&] { return checkReady(connection); })

@@ -40,7 +40,7 @@ endfunction()
 # Tests of one folder that link the same are compiled with the same flags and share one precompiled header, which the first of them
 # makes. See house_precompile. Each kind: what links it, and what else its tests may link without another flag.
 set(house_precompiled core desktop test_db_support session cli_support)
-set(house_precompiled_core story rule_table rapidcheck calculating)
+set(house_precompiled_core unbound_key story rule_table rapidcheck calculating)
 set(house_precompiled_desktop story)
 function(house_test_precompile target)
     if(NOT REMATE_PRECOMPILE)

@@ -36,6 +36,13 @@ session::Signed signOnRegister(Administration &administration, const std::vector
     return administration.session().sign(*ledger, drafts, administration.administrator);
 }
 
+core::Result<core::Instant> momentIn(const QString &text)
+{
+    if (const auto moment = core::Instant::parse(text))
+        return *moment;
+    return core::failure(core::ErrorCode::BadInput, QCoreApplication::translate("Cli", "\"%1\" is no time such as 2026-03-02T08:14:00Z.").arg(text));
+}
+
 core::Result<QDate> dayIn(const QString &text)
 {
     const QDate day = QDate::fromString(text, Qt::ISODate);

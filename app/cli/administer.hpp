@@ -22,6 +22,9 @@ core::Result<Administration> administer(const Arguments &arguments, const Contex
 /// Signs drafts on the register.
 session::Signed signOnRegister(Administration &administration, const std::vector<core::Draft> &drafts);
 
+/// Reads a moment such as 2026-03-02T08:14:00Z, with any offset.
+core::Result<core::Instant> momentIn(const QString &text);
+
 /// Reads a day such as 2026-03-02.
 core::Result<QDate> dayIn(const QString &text);
 

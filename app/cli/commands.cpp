@@ -10,7 +10,8 @@ const std::vector<Command> &commands()
     static const std::vector<Command> all = {
         initCommand(),     demoCommand(),       jobsCommand(),       showCommand(),   looseEndsCommand(), registerCommand(),
         listImportCommand(), listExportCommand(), enterCommand(),    enrolCommand(),  grantCommand(),     toolCommand(),
-        replaceKeyCommand(), changePinCommand(),  verifyCommand(),   exportCommand(), backupCommand(),    calcCommand(),
+        replaceKeyCommand(), changePinCommand(),  stationCommand(),    carryKeyCommand(),  takeKeyCommand(),  stopKeyCommand(),
+        doubtfulCommand(),  verifyCommand(),   exportCommand(), backupCommand(),    calcCommand(),
         holdsCommand(),     whereUsedCommand(), packageImportCommand(), packageListCommand(), packageTakeCommand(),
     };
     return all;

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include <cstdio>
+
 namespace cli {
 
 namespace {
@@ -21,6 +23,13 @@ QString listOf(const std::vector<session::JobRow> &rows)
     return list;
 }
 
+/// What a person must know about their own key, beside whatever the command answers.
+void tellPerson(const QString &sentence, const logging::Log &log)
+{
+    log.warning(u"key.tried", {{u"text"_s, sentence}});
+    std::fprintf(stderr, "%s\n", qUtf8Printable(sentence));
+}
+
 } // namespace
 
 core::Result<Opened> openStore(const Arguments &arguments, const Context &context, db::Access access)
@@ -29,6 +38,7 @@ core::Result<Opened> openStore(const Arguments &arguments, const Context &contex
     if (!store)
         return core::failure(store.error());
     auto session = std::make_unique<session::Session>(**store, context.clock);
+    session->setTell([&log = context.log](const QString &sentence) { tellPerson(sentence, log); });
     if (const auto read = session->refresh(); !read)
         return core::failure(read.error());
     return Opened{*std::move(store), std::move(session)};

@@ -49,12 +49,14 @@ private:
     termios m_before{};
 };
 
-core::Result<QString> askAtTerminal(const QString &question)
+} // namespace
+
+core::Result<QString> askUnseen(const QString &question)
 {
     QFile terminal;
     const int handle = open("/dev/tty", O_RDWR | O_CLOEXEC | O_NOCTTY);
     if (handle < 0 || !terminal.open(handle, QIODevice::ReadWrite | QIODevice::Unbuffered, QFileDevice::AutoCloseHandle))
-        return core::failure(core::ErrorCode::BadInput, tr("There is nobody to ask for a PIN. Name a file with --pins."));
+        return core::failure(core::ErrorCode::BadInput, tr("There is nobody to ask for a PIN or code. Name a file with --pins (or --code-file)."));
     const Unseen unseen(handle);
     terminal.write(question.toUtf8() + ": ");
     QByteArray typed;
@@ -66,8 +68,6 @@ core::Result<QString> askAtTerminal(const QString &question)
     typed.fill('\0');
     return secret;
 }
-
-} // namespace
 
 core::Result<Secrets> Secrets::of(const Arguments &arguments)
 {
@@ -96,17 +96,17 @@ core::Result<QString> Secrets::of(const core::PersonId &person) const
 {
     if (const auto at = m_known.constFind(person.text()); at != m_known.constEnd())
         return *at;
-    return askAtTerminal(tr("PIN of %1").arg(person.text()));
+    return askUnseen(tr("PIN of %1").arg(person.text()));
 }
 
 core::Result<QString> Secrets::chosenBy(const core::PersonId &person) const
 {
     if (const auto at = m_known.constFind(person.text()); at != m_known.constEnd())
         return *at;
-    const auto first = askAtTerminal(tr("New PIN of %1, at least 6 characters").arg(person.text()));
+    const auto first = askUnseen(tr("New PIN of %1, at least 6 characters").arg(person.text()));
     if (!first)
         return first;
-    const auto again = askAtTerminal(tr("Once more"));
+    const auto again = askUnseen(tr("Once more"));
     if (again && *again != *first)
         return core::failure(core::ErrorCode::BadInput, tr("The two PINs differ. Nothing was done."));
     return again;

@@ -12,6 +12,9 @@
 
 namespace cli {
 
+/// Asks a question at the terminal, without echo. BadInput when nobody can be asked.
+core::Result<QString> askUnseen(const QString &question);
+
 /// Where PINs and passphrases come from: a file that was named, or the keyboard, without echo. Never the command line
 /// itself, which every user of the machine can read.
 class Secrets {

@@ -151,7 +151,7 @@ void MainWindow::showPackages()
 
 void MainWindow::openDemo()
 {
-    if (const auto path = makeDemo(m_kinds, m_maker.cost, m_ask, this))
+    if (const auto path = makeDemo(m_kinds, m_maker.care.cost, m_ask, this))
         openStore(*path);
 }
 
@@ -190,6 +190,8 @@ void MainWindow::take(StorePlace place)
     m_place = std::move(place);
     m_preferences.remember(QFileInfo(m_place.store->path()).absoluteFilePath());
     session::Session &session = *m_place.session;
+    // While a sheet is being signed; told once it is gone.
+    session.setTell([this](const QString &sentence) { QTimer::singleShot(0, this, [this, sentence] { m_ask.tell(tr("About your key"), sentence); }); });
     m_feed = new JobFeed(this);
     m_signing = new Signing(session, *m_feed, m_kinds, m_ask, this);
     m_start = new StartPage(m_stack);

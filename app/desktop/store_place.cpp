@@ -12,7 +12,7 @@ core::Result<StorePlace> placeOf(core::Result<std::unique_ptr<db::Store>> store,
     if (!store)
         return core::failure(store.error());
     StorePlace place{*std::move(store), nullptr};
-    place.session = std::make_unique<session::Session>(*place.store, maker.clock, maker.cost);
+    place.session = std::make_unique<session::Session>(*place.store, maker.clock, maker.care);
     place.session->identity().setIdleLimit(maker.idleLimit);
     if (const auto read = place.session->refresh(); !read)
         return core::failure(read.error());

@@ -15,10 +15,10 @@ struct StorePlace {
     std::unique_ptr<session::Session> session; ///< goes before the store
 };
 
-/// How sessions are made: the clock and the cost of a guess, so that tests bring their own.
+/// How sessions are made: the clock, the cost of a guess and the station, so that tests bring their own.
 struct SessionMaker {
     session::Clock clock;
-    core::WrapCost cost;
+    session::KeyCare care;
     session::IdentityRule::Span idleLimit;
 };
 

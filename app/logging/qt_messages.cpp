@@ -18,7 +18,9 @@ void receive(QtMsgType type, const QMessageLogContext &context, const QString &m
     if (const Log *log = target.load()) {
         const std::vector<Field> fields = {{QStringLiteral("category"), QString::fromUtf8(context.category)},
                                            {QStringLiteral("text"), message}};
-        if (type == QtWarningMsg)
+        if (type == QtInfoMsg)
+            log->info(u"qt.message", fields);
+        else if (type == QtWarningMsg)
             log->warning(u"qt.message", fields);
         else if (type == QtCriticalMsg || type == QtFatalMsg)
             log->error(u"qt.message", fields);

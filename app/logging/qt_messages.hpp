@@ -9,7 +9,7 @@
 
 namespace logging {
 
-/// While it lives, warnings and errors that Qt, core and db write with qWarning and the like reach the log too. They
+/// While it lives, what is worth noting, warnings and errors that Qt, core and db write with qInfo, qWarning and the like reach the log too. They
 /// still appear on stderr. At most one at a time; the log must outlive it.
 class QtMessages {
 public:

@@ -26,10 +26,13 @@ std::optional<core::Error> faultOf(const QString &secret)
 /// leave somebody enrolled who can never sign.
 core::Result<void> keep(Session &session, const core::PersonId &person, const core::SigningKey &key, const QString &secret)
 {
-    const auto wrapped = core::wrap(key, person, secret, session.cost());
+    const auto station = session.station();
+    if (!station)
+        return core::failure(station.error());
+    const auto wrapped = core::wrap(key, person, secret, *station, session.cost());
     if (!wrapped)
         return core::failure(wrapped.error());
-    return session.store().credentials().put(person, key.publicKey().fingerprint(), *wrapped);
+    return session.store().credentials().put(person, key.publicKey().fingerprint(), *wrapped, db::Credentials::Others::Remove);
 }
 
 core::Draft draft(Session &session, const core::PersonId &author, const QString &kind, const core::PersonId &subject, core::json::Object body)
@@ -106,7 +109,8 @@ Signed enrol(Session &session, const NewPerson &person, const core::PersonId &ad
     return enrolWith(session, person, administrator, [&]() -> core::Result<core::SigningKey> { return key; });
 }
 
-Signed replaceKey(Session &session, const core::PersonId &person, const QString &newSecret, const QString &reason, const Signer &administrator)
+Signed replaceKey(Session &session, const core::PersonId &person, const QString &newSecret, const QString &reason, const Signer &administrator,
+                  const std::optional<core::Instant> &doubtSince)
 {
     const auto ledger = registerOf(session);
     if (!ledger)
@@ -116,8 +120,10 @@ Signed replaceKey(Session &session, const core::PersonId &person, const QString 
     const auto key = core::SigningKey::generate();
     if (!key)
         return notSigned(key.error());
-    const auto said = draft(session, administrator.person, QStringLiteral("key.replaced"), person,
-                            {{QStringLiteral("public_key"), key->publicKey().hex()}, {QStringLiteral("reason"), reason}});
+    core::json::Object body{{QStringLiteral("public_key"), key->publicKey().hex()}, {QStringLiteral("reason"), reason}};
+    if (doubtSince)
+        body.set(QStringLiteral("since"), doubtSince->text());
+    const auto said = draft(session, administrator.person, QStringLiteral("key.replaced"), person, std::move(body));
     return signWithNewKey(session, *ledger, said, person, *key, newSecret, [&] { return session.unlock(administrator); });
 }
 

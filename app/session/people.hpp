@@ -5,6 +5,8 @@
 
 #include <QString>
 
+#include <optional>
+
 #include "app/session/session.hpp"
 
 namespace session {
@@ -27,11 +29,13 @@ Signed enrol(Session &session, const NewPerson &person, const Signer &administra
 /// The same with the administrator's key unlocked before.
 Signed enrol(Session &session, const NewPerson &person, const core::PersonId &administrator, const core::SigningKey &key);
 
-/// Gives a person who lost their secret or key a new one; signed by an administrator. What they signed before stays valid.
+/// Gives a person who lost their secret or key a new one; signed by an administrator. What they signed before stays valid;
+/// what was signed from `doubtSince` on, when somebody else may have had the key, is listed as doubtful.
 Signed replaceKey(Session &session, const core::PersonId &person, const QString &newSecret, const QString &reason,
-                  const Signer &administrator);
+                  const Signer &administrator, const std::optional<core::Instant> &doubtSince = {});
 
-/// Locks a person's key with another secret. Needs the old one; writes no entry, since the key stays the same.
+/// Locks a person's key with another secret. Needs the old one; writes no entry, since the key stays the same. The copies that other
+/// stations have go, since they would still open with the old secret.
 core::Result<void> changeSecret(Session &session, const Signer &person, const QString &newSecret);
 
 /// An authorisation to grant.
@@ -55,6 +59,9 @@ core::Draft toolDraft(const core::PersonId &author, const core::Tool &tool);
 core::Draft doubtDraft(const core::PersonId &author, const core::ToolId &id, QDate after, const QString &found, const QString &certificate);
 core::Draft calibrationDraft(const core::PersonId &author, const core::ToolId &id, const core::Calibration &calibration);
 core::Draft withdrawToolDraft(const core::PersonId &author, const core::ToolId &id, const QString &reason);
+
+/// That a key signs nothing more from now on, and since when somebody else may have had it.
+core::Draft stopKeyDraft(const core::PersonId &author, const core::PersonId &person, const core::Instant &doubtSince, const QString &reason);
 
 /// The next authorisation number that nobody holds: `A1`, `A2` …
 core::AuthorisationId nextAuthorisation(const core::Register &reg);

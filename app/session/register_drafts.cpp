@@ -78,6 +78,12 @@ core::Draft withdrawToolDraft(const core::PersonId &author, const core::ToolId &
     return {author, unset(), QStringLiteral("tool.withdrawn"), id.text(), {{QStringLiteral("reason"), reason}}};
 }
 
+core::Draft stopKeyDraft(const core::PersonId &author, const core::PersonId &person, const core::Instant &doubtSince, const QString &reason)
+{
+    return {author, unset(), QStringLiteral("key.stopped"), person.text(),
+            {{QStringLiteral("since"), doubtSince.text()}, {QStringLiteral("reason"), reason}}};
+}
+
 core::AuthorisationId nextAuthorisation(const core::Register &reg)
 {
     std::size_t number = reg.authorisations.size() + 1;

@@ -17,8 +17,8 @@ QString tr(const char *text) { return QCoreApplication::translate("Session", tex
 
 } // namespace
 
-Session::Session(db::Store &store, Clock clock, core::WrapCost cost)
-    : m_store(store), m_clock(std::move(clock)), m_cost(cost), m_folds(store), m_identity(m_clock)
+Session::Session(db::Store &store, Clock clock, KeyCare care)
+    : m_store(store), m_clock(std::move(clock)), m_care(std::move(care)), m_folds(store), m_identity(m_clock)
 {
 }
 
@@ -93,7 +93,49 @@ core::Result<core::SigningKey> Session::unlock(const Signer &signer)
     const core::Person *person = reg().person(signer.person);
     if (!person)
         return core::failure(core::ErrorCode::NotFound, tr("Nobody with the id %1 is enrolled here.").arg(signer.person.text()));
-    return m_store.credentials().unlock(person->id, person->key.fingerprint(), signer.secret, m_clock());
+    const auto second = station();
+    if (!second)
+        return core::failure(second.error());
+    db::Credentials &credentials = m_store.credentials();
+    const core::Digest fingerprint = person->key.fingerprint();
+    const auto before = credentials.tries(person->id, fingerprint);
+    const auto place = credentials.placeOf(person->id, fingerprint, second->id());
+    if (!before || !place)
+        return core::failure(before ? place.error() : before.error());
+    auto key = credentials.unlock(person->id, fingerprint, signer.secret, *second, m_clock());
+    if (!key)
+        return key;
+    if (before->wrongInARow > 0 && m_tell)
+        m_tell(tr("%1: before this, a wrong PIN or passphrase was tried %2 times in a row, the last time on %3. If that was not you, change it, and tell whoever administers the register.")
+                   .arg(person->name)
+                   .arg(before->wrongInARow)
+                   .arg(before->last.spoken()));
+    if (*place == db::KeyPlace::Unbound) {
+        if (const auto bound = bind(person->id, *key, signer.secret, *second); !bound)
+            return core::failure(bound.error());
+    }
+    return key;
+}
+
+core::Result<db::KeyPlace> Session::keyPlace(const core::PersonId &person)
+{
+    const core::Person *known = reg().person(person);
+    if (!known)
+        return db::KeyPlace::Nowhere;
+    return station().and_then([&](const core::SecondKey &second) { return m_store.credentials().placeOf(person, known->key.fingerprint(), second.id()); });
+}
+
+/// From here on a copy of the store is worth nothing without the secret of this station; so the old bytes go from the side file as well.
+core::Result<void> Session::bind(const core::PersonId &person, const core::SigningKey &key, const QString &secret, const core::SecondKey &second)
+{
+    const auto wrapped = core::wrap(key, person, secret, second, cost());
+    if (!wrapped)
+        return core::failure(wrapped.error());
+    const auto kept = m_store.credentials().put(person, key.publicKey().fingerprint(), *wrapped, db::Credentials::Others::Keep);
+    if (!kept)
+        return kept;
+    qInfo("The key of %s was bound to this station.", qUtf8Printable(person.text()));
+    return m_store.checkpoint();
 }
 
 } // namespace session

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -11,18 +12,26 @@
 #include "app/session/folds.hpp"
 #include "app/session/identity_rule.hpp"
 #include "app/session/signed.hpp"
+#include "app/session/station.hpp"
 #include "core/ledger/wrapped_key.hpp"
 #include "core/rules/refusal.hpp"
 #include "db/store.hpp"
 
 namespace session {
 
+/// How keys are kept: how hard a guess is, and where the secret of this station comes from.
+struct KeyCare {
+    KeyCare(core::WrapCost guess, Station where = stationOfThisComputer()) : cost(guess), station(std::move(where)) {}
+    core::WrapCost cost;
+    Station station;
+};
+
 /// Somebody working on one store: the one place where a draft becomes an entry. Screens and commands make drafts, ask
 /// whether they would be admitted, have them signed here, and show the state that comes out.
 /// One thread; the store must outlive it.
 class Session {
 public:
-    Session(db::Store &store, Clock clock, core::WrapCost cost = core::everydayCost);
+    Session(db::Store &store, Clock clock, KeyCare care = core::everydayCost);
 
     // --- what there is ---
 
@@ -48,7 +57,9 @@ public:
     core::Instant now() const { return m_clock(); }
     const Clock &clock() const { return m_clock; }
     db::Store &store() { return m_store; }
-    core::WrapCost cost() const { return m_cost; }
+    core::WrapCost cost() const { return m_care.cost; }
+    /// The second key of this station for this store; see readStation for its errors.
+    core::Result<core::SecondKey> station() const { return m_care.station(m_store.path()); }
 
     // --- saying something ---
 
@@ -83,8 +94,17 @@ public:
 
     // --- who signs ---
 
-    /// Tries a secret; see db::Credentials::unlock. NotFound when nobody of that id is enrolled, or the key is kept elsewhere.
+    /// Tries a secret; see db::Credentials::unlock. NotFound when nobody of that id is enrolled, or the key is at other stations only.
+    /// A key that was wrapped before there were stations is bound to this one at its first right secret.
     core::Result<core::SigningKey> unlock(const Signer &signer);
+
+    /// Where the key of a person is, seen from this station.
+    core::Result<db::KeyPlace> keyPlace(const core::PersonId &person);
+
+    /// Who is told what concerns a person's own key: that wrong secrets were tried since their last right one. Called with a
+    /// sentence, while unlock() runs.
+    using Tell = std::function<void(const QString &sentence)>;
+    void setTell(Tell tell) { m_tell = std::move(tell); }
 
     /// Who may sign with the secret alone, or nothing while the sitting is locked.
     std::optional<core::PersonId> currentSigner() const { return m_identity.currentSigner(); }
@@ -99,6 +119,7 @@ private:
         std::vector<core::Entry> entries;
         core::Head seen;
     };
+    core::Result<void> bind(const core::PersonId &person, const core::SigningKey &key, const QString &secret, const core::SecondKey &station);
     std::optional<core::Error> whyNotNow(const std::vector<core::Draft> &drafts);
     core::Result<void> catchUp(const core::LedgerId &ledger);
     tl::expected<Sealed, NotSigned> sealAll(const core::LedgerId &ledger, const std::vector<core::Draft> &drafts,
@@ -107,7 +128,8 @@ private:
 
     db::Store &m_store;
     Clock m_clock;
-    core::WrapCost m_cost;
+    KeyCare m_care;
+    Tell m_tell;
     Folds m_folds;
     IdentityRule m_identity;
     Changes m_unseen; ///< what signing came across and refresh() has not told yet

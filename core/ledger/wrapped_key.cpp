@@ -54,42 +54,55 @@ bool isWellFormed(const WrappedKey &wrapped)
            wrapped.cost.memoryBytes <= mostMemory;
 }
 
+/// The key that seals: stretched, and mixed with the second key where there is one.
+Result<QByteArray> sealingKey(const QString &secret, const WrappedKey &wrapped, const SecondKey &second)
+{
+    auto stretched = stretch(secret, wrapped.salt, wrapped.cost);
+    if (!stretched || !wrapped.boundTo)
+        return stretched;
+    QByteArray mixed = second.mixedWith(*stretched);
+    wipe(*stretched);
+    return mixed;
+}
+
 } // namespace
 
-Result<WrappedKey> wrap(const SigningKey &key, const PersonId &person, const QString &secret, WrapCost cost)
+Result<WrappedKey> wrap(const SigningKey &key, const PersonId &person, const QString &secret, const SecondKey &second, WrapCost cost)
 {
     if (secret.size() < shortestSecret)
         return failure(ErrorCode::BadInput, tr("A PIN or passphrase needs at least %1 characters.").arg(shortestSecret));
-    WrappedKey wrapped{cost, random(crypto_pwhash_SALTBYTES), random(crypto_aead_xchacha20poly1305_ietf_NPUBBYTES), {}};
-    auto stretched = stretch(secret, wrapped.salt, cost);
+    WrappedKey wrapped{cost, random(crypto_pwhash_SALTBYTES), random(crypto_aead_xchacha20poly1305_ietf_NPUBBYTES), {}, second.id()};
+    auto sealing = sealingKey(secret, wrapped, second);
     auto seed = key.seed();
-    if (!stretched || !seed)
-        return failure(stretched ? seed.error() : stretched.error());
+    if (!sealing || !seed)
+        return failure(sealing ? seed.error() : sealing.error());
     const QByteArray owner = person.text().toUtf8();
     wrapped.sealed.resize(seed->size() + crypto_aead_xchacha20poly1305_ietf_ABYTES);
     const int status = crypto_aead_xchacha20poly1305_ietf_encrypt(
         raw(wrapped.sealed), nullptr, raw(std::as_const(*seed)), static_cast<unsigned long long>(seed->size()), raw(owner),
-        static_cast<unsigned long long>(owner.size()), nullptr, raw(std::as_const(wrapped.nonce)), raw(std::as_const(*stretched)));
+        static_cast<unsigned long long>(owner.size()), nullptr, raw(std::as_const(wrapped.nonce)), raw(std::as_const(*sealing)));
     wipe(*seed);
-    wipe(*stretched);
+    wipe(*sealing);
     if (status != 0)
         return noMemory();
     return wrapped;
 }
 
-Result<SigningKey> unwrap(const WrappedKey &wrapped, const PersonId &person, const QString &secret)
+Result<SigningKey> unwrap(const WrappedKey &wrapped, const PersonId &person, const QString &secret, const SecondKey &second)
 {
     if (!isWellFormed(wrapped))
         return failure(ErrorCode::Damaged, tr("The stored key of %1 is damaged. Register a new key for them.").arg(person.text()));
-    auto stretched = stretch(secret, wrapped.salt, wrapped.cost);
-    if (!stretched)
-        return failure(stretched.error());
+    if (wrapped.boundTo && *wrapped.boundTo != second.id())
+        return failure(ErrorCode::BadInput, tr("The stored key of %1 is bound to another station.").arg(person.text()));
+    auto sealing = sealingKey(secret, wrapped, second);
+    if (!sealing)
+        return failure(sealing.error());
     const QByteArray owner = person.text().toUtf8();
     QByteArray seed(crypto_sign_SEEDBYTES, '\0');
     const int status = crypto_aead_xchacha20poly1305_ietf_decrypt(
         raw(seed), nullptr, nullptr, raw(wrapped.sealed), static_cast<unsigned long long>(wrapped.sealed.size()), raw(owner),
-        static_cast<unsigned long long>(owner.size()), raw(wrapped.nonce), raw(std::as_const(*stretched)));
-    wipe(*stretched);
+        static_cast<unsigned long long>(owner.size()), raw(wrapped.nonce), raw(std::as_const(*sealing)));
+    wipe(*sealing);
     if (status != 0)
         return failure(ErrorCode::WrongSecret, tr("That is not the PIN or passphrase of %1.").arg(person.text()));
     auto key = SigningKey::fromSeed(seed);

@@ -33,6 +33,21 @@ void found(Register &reg, const Statement &said)
     reg.ledger = said.ledger;
 }
 
+void doubtKey(Person &person, const Statement &said)
+{
+    if (const auto since = Instant::parseLedger(said.body.text(u"since")))
+        person.keyDoubts.push_back({*since, said.at, said.body.text(u"reason")});
+}
+
+void stopKey(Register &reg, const Statement &said)
+{
+    const auto id = PersonId::parse(said.subject.value_or(QString()));
+    if (!id || !reg.people.contains(*id))
+        return;
+    doubtKey(reg.people.at(*id), said);
+    reg.people.at(*id).keyStopped = said.at;
+}
+
 void replaceKey(Register &reg, const Statement &said)
 {
     const auto id = PersonId::parse(said.subject.value_or(QString()));
@@ -42,6 +57,8 @@ void replaceKey(Register &reg, const Statement &said)
     Person &person = reg.people.at(*id);
     person.formerKeys.push_back(person.key);
     person.key = *key;
+    person.keyStopped.reset();
+    doubtKey(person, said);
 }
 
 void grant(Register &reg, const Statement &said)
@@ -113,6 +130,7 @@ constexpr Fold folds[] = {
     {QLatin1String("register.founded"), &found},
     {QLatin1String("person.enrolled"), &enrol},
     {QLatin1String("key.replaced"), &replaceKey},
+    {QLatin1String("key.stopped"), &stopKey},
     {QLatin1String("authorisation.granted"), &grant},
     {QLatin1String("authorisation.withdrawn"), &withdrawAuthorisation},
     {QLatin1String("tool.registered"), &registerTool},

@@ -173,6 +173,13 @@ std::optional<Decimal> deviationOn(const Tool &tool, QDate day)
     return calibration && calibration->deviation ? calibration->deviation : tool.deviation;
 }
 
+const KeyDoubt *keyDoubtAt(const Person &person, const Instant &at)
+{
+    const auto covers = [&](const KeyDoubt &doubt) { return doubt.since <= at && at <= doubt.until; };
+    const auto found = std::find_if(person.keyDoubts.begin(), person.keyDoubts.end(), covers);
+    return found == person.keyDoubts.end() ? nullptr : &*found;
+}
+
 const Calibration *calibrationOn(const Tool &tool, QDate day)
 {
     // The newest that had been made by that day governs: a later, shorter interval replaces an earlier, longer one.

@@ -17,12 +17,22 @@
 
 namespace core {
 
+/// A span in which somebody else may have signed with a person's key. What was signed in it stands, and is to be asked after.
+struct KeyDoubt {
+    Instant since; ///< suspected
+    Instant until; ///< when the key was stopped or replaced
+    QString reason;
+    bool operator==(const KeyDoubt &) const = default;
+};
+
 struct Person {
     PersonId id;
     QString name;
     PublicKey key; ///< the one that signs now
     Instant enrolledAt;
     std::vector<PublicKey> formerKeys; ///< replaced; what they signed stays valid
+    std::vector<KeyDoubt> keyDoubts{};
+    std::optional<Instant> keyStopped{}; ///< signs nothing more, and has no successor yet
     bool operator==(const Person &) const = default;
 };
 
@@ -133,6 +143,9 @@ QString whyNotAuthorised(const Register &reg, const PersonId &person, const Need
 /// As it stands in entries: `indicating`, `setting`.
 QString torqueToolTypeText(TorqueToolType type);
 std::optional<TorqueToolType> parseTorqueToolType(QStringView text);
+
+/// The doubt that covers a signature of that moment, or nullptr. The moment is the signer's clock's.
+const KeyDoubt *keyDoubtAt(const Person &person, const Instant &at);
 
 /// The calibration that covers the day, or nullptr.
 const Calibration *calibrationOn(const Tool &tool, QDate day);

@@ -48,6 +48,14 @@ std::optional<Refusal> authorIsEnrolled(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "Nobody is enrolled as \"%1\".")).arg(c.draft.author.text()), administrator());
 }
 
+std::optional<Refusal> authorsKeyIsNotStopped(const Case &c)
+{
+    const Person *author = c.reg.person(c.draft.author);
+    if (!author || !author->keyStopped)
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The key of %1 was stopped on %2. They sign again once they have a new one.")).arg(author->name, author->keyStopped->spoken()), administrator());
+}
+
 std::optional<Refusal> peopleAreEnrolled(const Case &c)
 {
     const Act *act = findAct(c.draft.kind);
@@ -111,6 +119,7 @@ std::optional<Refusal> authorMayRelease(const Case &c)
 }
 
 const Rule enrolled{"person.enrolled"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A signature is worth what is known of the signer."), &authorIsEnrolled};
+const Rule signsWithKey{"key.stands"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A key that somebody else may have signs nothing."), &authorsKeyIsNotStopped};
 const Rule peopleKnown{"person.known"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Who helped counts for independence, so helpers must be people, not free text."), &peopleAreEnrolled};
 const Rule ofTheCrew{"crew.member"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A job's work is done by the people it names."), &authorIsOfTheCrew};
 const Rule mayWork{"crew.authorised"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Work is done by people authorised for it on that day."), &authorMayWork};

@@ -17,6 +17,8 @@ bool mayOverrule(const Case &c, const InterfaceState *item);
 bool mayInspectSomething(const Case &c);
 
 std::optional<Refusal> authorIsEnrolled(const Case &c);
+/// A stopped key has no successor yet.
+std::optional<Refusal> authorsKeyIsNotStopped(const Case &c);
 std::optional<Refusal> peopleAreEnrolled(const Case &c);
 std::optional<Refusal> authorIsOfTheCrew(const Case &c);
 std::optional<Refusal> authorMayWork(const Case &c);
@@ -26,6 +28,6 @@ std::optional<Refusal> authorLeads(const Case &c);
 std::optional<Refusal> openerMayLead(const Case &c);
 std::optional<Refusal> authorMayRelease(const Case &c);
 
-extern const Rule enrolled, peopleKnown, ofTheCrew, mayWork, takesPart, leads, mayOpen, mayRelease;
+extern const Rule enrolled, signsWithKey, peopleKnown, ofTheCrew, mayWork, takesPart, leads, mayOpen, mayRelease;
 
 } // namespace core::rules

@@ -82,6 +82,38 @@ std::optional<Refusal> keyIsNobodysYet(const Register &reg, const Draft &draft)
     return std::nullopt;
 }
 
+std::optional<Refusal> authorsKeyStands(const Register &reg, const Draft &draft)
+{
+    const Person *author = reg.person(draft.author);
+    if (!author || !author->keyStopped)
+        return std::nullopt;
+    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "The key of %1 was stopped on %2. They sign again once they have a new one.")).arg(author->name, author->keyStopped->spoken()));
+}
+
+std::optional<Refusal> keyIsStoppedOnce(const Register &reg, const Draft &draft)
+{
+    const auto id = subjectOf<PersonId>(draft);
+    const Person *person = id ? reg.person(*id) : nullptr;
+    if (!person || !person->keyStopped)
+        return std::nullopt;
+    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "The key of %1 is stopped already. Give them a new one.")).arg(person->name));
+}
+
+std::optional<Refusal> ownKeyIsReplaced(const Register &, const Draft &draft)
+{
+    if (draft.subject != draft.author.text())
+        return std::nullopt;
+    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "Whoever stops their own key can sign nothing any more. Replace it instead, and say since when its signatures are in doubt.")));
+}
+
+std::optional<Refusal> doubtOfKeyIsPast(const Register &, const Draft &draft)
+{
+    const auto since = Instant::parseLedger(draft.body.text(u"since"));
+    if (!since || *since <= draft.at)
+        return std::nullopt;
+    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "Signatures cannot be in doubt since a moment that is still to come (%1).")).arg(since->spoken()));
+}
+
 std::optional<Refusal> authorisationIsNew(const Register &reg, const Draft &draft)
 {
     const auto id = subjectOf<AuthorisationId>(draft);
@@ -171,6 +203,10 @@ const RegisterRule administers{"register.administrator"_L1, QT_TRANSLATE_NOOP("R
 const RegisterRule personNew{"person.new"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An id that was given twice would make two people sign as one."), &personIsNew};
 const RegisterRule personKnown{"person.enrolled"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A key belongs to somebody."), &personIsEnrolled};
 const RegisterRule keyNew{"key.new"_L1, QT_TRANSLATE_NOOP("RuleWhy", "One key under two names would let one person inspect their own work."), &keyIsNobodysYet};
+const RegisterRule keyStands{"key.stands"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A key that somebody else may have signs nothing."), &authorsKeyStands};
+const RegisterRule keyStoppedOnce{"key.stopped-once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A key is stopped at one moment."), &keyIsStoppedOnce};
+const RegisterRule keyNotOwn{"key.not-own"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A register without anybody who can sign could never be mended."), &ownKeyIsReplaced};
+const RegisterRule keyDoubtPast{"key.doubt"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What was signed in between has to be found again."), &doubtOfKeyIsPast};
 const RegisterRule authorisationNew{"authorisation.new"_L1, QT_TRANSLATE_NOOP("RuleWhy", "An authorisation's number names one authorisation for ever."), &authorisationIsNew};
 const RegisterRule granteeKnown{"authorisation.person"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Only a person can be authorised."), &granteeIsEnrolled};
 const RegisterRule dates{"register.dates"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A period that ends before it begins covers nothing."), &datesRunForward};

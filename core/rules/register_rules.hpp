@@ -19,6 +19,12 @@ std::optional<Refusal> personIsNew(const Register &reg, const Draft &draft);
 std::optional<Refusal> personIsEnrolled(const Register &reg, const Draft &draft);
 /// One key, one person: a second identity of the same hands would break independence.
 std::optional<Refusal> keyIsNobodysYet(const Register &reg, const Draft &draft);
+/// A stopped key signs nothing, whatever its owner may.
+std::optional<Refusal> authorsKeyStands(const Register &reg, const Draft &draft);
+std::optional<Refusal> keyIsStoppedOnce(const Register &reg, const Draft &draft);
+/// Nobody stops their own key: they replace it.
+std::optional<Refusal> ownKeyIsReplaced(const Register &reg, const Draft &draft);
+std::optional<Refusal> doubtOfKeyIsPast(const Register &reg, const Draft &draft);
 std::optional<Refusal> authorisationIsNew(const Register &reg, const Draft &draft);
 std::optional<Refusal> granteeIsEnrolled(const Register &reg, const Draft &draft);
 std::optional<Refusal> datesRunForward(const Register &reg, const Draft &draft);
@@ -36,6 +42,6 @@ std::optional<Refusal> torqueToolIsTold(const Register &reg, const Draft &draft)
 std::optional<Refusal> doubtIsAboutThePast(const Register &reg, const Draft &draft);
 
 extern const RegisterRule notFounded, founder, founded, registerClock, administers, personNew, personKnown, keyNew, authorisationNew, granteeKnown, dates,
-    authorisationOpen, toolNew, toolKnown, toolRangeSound, toolFiguresSound, torqueToolTold, doubtPast;
+    keyStands, keyStoppedOnce, keyNotOwn, keyDoubtPast, authorisationOpen, toolNew, toolKnown, toolRangeSound, toolFiguresSound, torqueToolTold, doubtPast;
 
 } // namespace core::rules

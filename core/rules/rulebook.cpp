@@ -62,7 +62,7 @@ using RegisterPages = std::vector<Page<RegisterRule>>;
 /// Asked of every entry of a job that is open.
 const std::vector<const Rule *> &always()
 {
-    static const std::vector<const Rule *> rules = {&open, &notClosed, &clock, &enrolled, &peopleKnown, &holdGate, &linkSeen, &closedTogether, &notElsewhere};
+    static const std::vector<const Rule *> rules = {&open, &notClosed, &clock, &enrolled, &signsWithKey, &peopleKnown, &holdGate, &linkSeen, &closedTogether, &notElsewhere};
     return rules;
 }
 
@@ -142,7 +142,7 @@ const JobPages &jobPages()
 
 const std::vector<const Rule *> &openingRules()
 {
-    static const std::vector<const Rule *> rules = {&notYetOpen, &enrolled, &peopleKnown, &mayOpen, &zonesNamed, &leakClasses};
+    static const std::vector<const Rule *> rules = {&notYetOpen, &enrolled, &signsWithKey, &peopleKnown, &mayOpen, &zonesNamed, &leakClasses};
     return rules;
 }
 
@@ -150,14 +150,15 @@ const RegisterPages &registerPages()
 {
     static const RegisterPages pages = {
         {"register.founded", {&notFounded, &founder}},
-        {"person.enrolled", {&founded, &registerClock, &administers, &personNew, &keyNew}},
-        {"key.replaced", {&founded, &registerClock, &administers, &personKnown, &keyNew}},
-        {"authorisation.granted", {&founded, &registerClock, &administers, &authorisationNew, &granteeKnown, &dates}},
-        {"authorisation.withdrawn", {&founded, &registerClock, &administers, &authorisationOpen}},
-        {"tool.registered", {&founded, &registerClock, &administers, &toolNew, &toolRangeSound, &toolFiguresSound, &torqueToolTold}},
-        {"tool.calibrated", {&founded, &registerClock, &administers, &toolKnown, &dates, &toolFiguresSound}},
-        {"tool.doubted", {&founded, &registerClock, &administers, &toolKnown, &doubtPast}},
-        {"tool.withdrawn", {&founded, &registerClock, &administers, &toolKnown}},
+        {"person.enrolled", {&founded, &registerClock, &administers, &keyStands, &personNew, &keyNew}},
+        {"key.replaced", {&founded, &registerClock, &administers, &keyStands, &personKnown, &keyNew, &keyDoubtPast}},
+        {"key.stopped", {&founded, &registerClock, &administers, &keyStands, &personKnown, &keyStoppedOnce, &keyNotOwn, &keyDoubtPast}},
+        {"authorisation.granted", {&founded, &registerClock, &administers, &keyStands, &authorisationNew, &granteeKnown, &dates}},
+        {"authorisation.withdrawn", {&founded, &registerClock, &administers, &keyStands, &authorisationOpen}},
+        {"tool.registered", {&founded, &registerClock, &administers, &keyStands, &toolNew, &toolRangeSound, &toolFiguresSound, &torqueToolTold}},
+        {"tool.calibrated", {&founded, &registerClock, &administers, &keyStands, &toolKnown, &dates, &toolFiguresSound}},
+        {"tool.doubted", {&founded, &registerClock, &administers, &keyStands, &toolKnown, &doubtPast}},
+        {"tool.withdrawn", {&founded, &registerClock, &administers, &keyStands, &toolKnown}},
     };
     return pages;
 }

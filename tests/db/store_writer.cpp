@@ -65,7 +65,7 @@ int appendMany(db::Store &store, const QStringList &arguments)
 int guess(db::Store &store)
 {
     const auto ana = entries::hand(QStringLiteral("Ana"));
-    const auto key = store.credentials().unlock(ana.person, ana.key.publicKey().fingerprint(), QStringLiteral("000000"),
+    const auto key = store.credentials().unlock(ana.person, ana.key.publicKey().fingerprint(), QStringLiteral("000000"), entries::station(),
                                                 core::Instant::fromMilliseconds(1'772'439'271'120));
     QTextStream(stdout) << (key ? "right\n" : "wrong\n") << Qt::flush;
     return 0;

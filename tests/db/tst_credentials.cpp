@@ -7,11 +7,13 @@
 #include "db/store.hpp"
 #include "tests/db/support/files.hpp"
 #include "tests/db/support/signed_entries.hpp"
+#include "tests/support/unbound_key.hpp"
 
 using core::ErrorCode;
 using core::Instant;
 using db::Access;
 using db::Store;
+using Others = db::Credentials::Others;
 
 namespace {
 
@@ -29,7 +31,7 @@ public:
     core::Result<void> keep(const entries::Hand &hand, const QString &secret)
     {
         return m_store->credentials().put(hand.person, hand.key.publicKey().fingerprint(),
-                                          *core::wrap(hand.key, hand.person, secret, core::leastCost));
+                                          *core::wrap(hand.key, hand.person, secret, m_here, core::leastCost), Others::Keep);
     }
     void restart()
     {
@@ -50,7 +52,7 @@ public:
     }
     core::Result<core::SigningKey> unlock(qint64 second, const QString &secret)
     {
-        return m_store->credentials().unlock(m_ana.person, m_ana.key.publicKey().fingerprint(), secret,
+        return m_store->credentials().unlock(m_ana.person, m_ana.key.publicKey().fingerprint(), secret, m_here,
                                              Instant::fromMilliseconds(base + second * 1000));
     }
     core::Result<qint64> waitLeft(qint64 second)
@@ -67,6 +69,7 @@ private:
     files::Folder m_folder;
     std::unique_ptr<Store> m_store;
     entries::Hand m_ana;
+    core::SecondKey m_here = entries::station();
 };
 
 } // namespace
@@ -80,12 +83,12 @@ private slots:
         Sitting sitting;
         const auto &ana = sitting.ana();
         const auto fingerprint = ana.key.publicKey().fingerprint();
-        const auto wrapped = *core::wrap(ana.key, ana.person, right, core::leastCost);
-        QVERIFY(sitting.store().credentials().put(ana.person, fingerprint, wrapped));
+        const auto wrapped = *core::wrap(ana.key, ana.person, right, entries::station(), core::leastCost);
+        QVERIFY(sitting.store().credentials().put(ana.person, fingerprint, wrapped, Others::Keep));
         sitting.restart();
-        QVERIFY(*sitting.store().credentials().get(ana.person, fingerprint) == wrapped);
-        QVERIFY(!*sitting.store().credentials().get(ana.person, core::Digest::of("another key")));
-        QVERIFY(!*sitting.store().credentials().get(entries::hand("Ben").person, fingerprint));
+        QVERIFY(*sitting.store().credentials().get(ana.person, fingerprint, entries::station().id()) == wrapped);
+        QVERIFY(!*sitting.store().credentials().get(ana.person, core::Digest::of("another key"), entries::station().id()));
+        QVERIFY(!*sitting.store().credentials().get(entries::hand("Ben").person, fingerprint, entries::station().id()));
     }
 
     /// Each step is a second of the clock and what is typed: r right, w wrong, / the program is started again.
@@ -168,9 +171,9 @@ private slots:
         const auto &ana = sitting.ana();
         const auto fingerprint = ana.key.publicKey().fingerprint();
         const core::WrapCost longWork{64, 512LL * 1024 * 1024};
-        auto key = *core::wrap(ana.key, ana.person, right, core::leastCost);
+        auto key = *core::wrap(ana.key, ana.person, right, entries::station(), core::leastCost);
         key.cost = longWork;
-        QVERIFY(sitting.store().credentials().put(ana.person, fingerprint, key));
+        QVERIFY(sitting.store().credentials().put(ana.person, fingerprint, key, Others::Keep));
         for (int tries = 1; tries <= 3; ++tries) {
             QProcess guesser;
             guesser.start(QCoreApplication::applicationDirPath() + "/store_writer", {sitting.path(), "guess"});
@@ -202,7 +205,7 @@ private slots:
         QCOMPARE(sitting.tryAt(99'000, right), "locked");
         const entries::Hand renewed{sitting.ana().person, *core::SigningKey::generate()};
         QVERIFY(sitting.keep(renewed, right));
-        QVERIFY(sitting.store().credentials().unlock(renewed.person, renewed.key.publicKey().fingerprint(), right,
+        QVERIFY(sitting.store().credentials().unlock(renewed.person, renewed.key.publicKey().fingerprint(), right, entries::station(),
                                                      Instant::fromMilliseconds(0)));
     }
 
@@ -210,9 +213,112 @@ private slots:
     {
         Sitting sitting;
         const auto ben = entries::hand("Ben");
-        const auto key = sitting.store().credentials().unlock(ben.person, ben.key.publicKey().fingerprint(), right,
+        const auto key = sitting.store().credentials().unlock(ben.person, ben.key.publicKey().fingerprint(), right, entries::station(),
                                                               Instant::fromMilliseconds(0));
         QCOMPARE(key.error().code, ErrorCode::NotFound);
+    }
+
+    /// A copy for each station; the key's own station wins over one that is bound to none, which goes when it was bound.
+    void eachStationHasItsCopy()
+    {
+        Sitting sitting;
+        const auto &ana = sitting.ana();
+        auto &credentials = sitting.store().credentials();
+        const auto fingerprint = ana.key.publicKey().fingerprint();
+        const auto there = entries::station("there");
+        const auto place = [&](const core::SecondKey &station) { return *credentials.placeOf(ana.person, fingerprint, station.id()); };
+        QCOMPARE(place(entries::station()), db::KeyPlace::Here);
+        QCOMPARE(place(there), db::KeyPlace::Elsewhere);
+        QCOMPARE(*credentials.placeOf(ana.person, core::Digest::of("another key"), there.id()), db::KeyPlace::Nowhere);
+        const auto away = credentials.unlock(ana.person, fingerprint, right, there, Instant::fromMilliseconds(0));
+        QCOMPARE(away.error().code, ErrorCode::NotFound);
+        QVERIFY2(away.error().message.contains("not at this station"), qPrintable(away.error().message));
+        QCOMPARE(credentials.tries(ana.person, fingerprint)->wrongInARow, 0);
+
+        QVERIFY(credentials.put(ana.person, fingerprint, unbound::wrap(ana.key, ana.person, right), Others::Keep));
+        QCOMPARE(place(entries::station()), db::KeyPlace::Here);
+        QCOMPARE(place(there), db::KeyPlace::Unbound);
+        QVERIFY(credentials.unlock(ana.person, fingerprint, right, there, Instant::fromMilliseconds(0)));
+        QVERIFY(credentials.put(ana.person, fingerprint, *core::wrap(ana.key, ana.person, right, there, core::leastCost), Others::Keep));
+        QCOMPARE(place(there), db::KeyPlace::Here);
+        QCOMPARE(place(entries::station()), db::KeyPlace::Here);
+        QCOMPARE(place(entries::station("third")), db::KeyPlace::Elsewhere);
+        QCOMPARE(*credentials.stationsOf(ana.person, fingerprint), 2);
+        QVERIFY(credentials.put(ana.person, fingerprint, *core::wrap(ana.key, ana.person, right, there, core::leastCost), Others::Remove));
+        QCOMPARE(place(entries::station()), db::KeyPlace::Elsewhere);
+    }
+
+    /// Columns: the code typed, the PIN, when (in seconds; the transfer is open until 100), and what comes of it.
+    void aTransfer_data()
+    {
+        QTest::addColumn<char>("code");
+        QTest::addColumn<QString>("secret");
+        QTest::addColumn<qint64>("second");
+        QTest::addColumn<int>("outcome"); // an ErrorCode, or -1
+        QTest::addColumn<int>("triesCounted");
+        const int good = -1;
+        QTest::newRow("code and PIN") << 'c' << right << qint64(50) << good << 0;
+        QTest::newRow("in its last second") << 'c' << right << qint64(100) << good << 0;
+        QTest::newRow("a second too late") << 'c' << right << qint64(101) << static_cast<int>(ErrorCode::NotFound) << 0;
+        QTest::newRow("another code") << 'd' << right << qint64(50) << static_cast<int>(ErrorCode::NotFound) << 0;
+        QTest::newRow("another PIN") << 'c' << wrong << qint64(50) << static_cast<int>(ErrorCode::WrongSecret) << 1;
+    }
+    void aTransfer()
+    {
+        QFETCH(char, code);
+        QFETCH(QString, secret);
+        QFETCH(qint64, second);
+        QFETCH(int, outcome);
+        QFETCH(int, triesCounted);
+        Sitting sitting;
+        const auto &ana = sitting.ana();
+        auto &credentials = sitting.store().credentials();
+        const auto fingerprint = ana.key.publicKey().fingerprint();
+        const Instant until = Instant::fromMilliseconds(100'000);
+        const auto key = *core::SecondKey::ofTransfer(QByteArray(20, 'c'), until);
+        QVERIFY(credentials.offer({key.id(), ana.person, fingerprint, until, *core::wrap(ana.key, ana.person, right, key, core::leastCost)}));
+        sitting.restart();
+        auto &again = sitting.store().credentials();
+        const auto carried = again.take(QByteArray(20, code), secret, Instant::fromMilliseconds(second * 1000));
+        QCOMPARE(carried ? -1 : static_cast<int>(carried.error().code), outcome);
+        QCOMPARE(again.tries(ana.person, fingerprint)->wrongInARow, triesCounted);
+        if (!carried)
+            return;
+        // Once: what was taken is kept for the new station and the transfer is gone, for another program that opened it as well.
+        const auto there = entries::station("there");
+        const auto wrapped = *core::wrap(carried->key, ana.person, right, there, core::leastCost);
+        QVERIFY(again.settle(*carried, wrapped));
+        QCOMPARE(again.settle(*carried, wrapped).error().code, ErrorCode::NotFound);
+        QCOMPARE(again.take(QByteArray(20, code), secret, Instant::fromMilliseconds(second * 1000)).error().code, ErrorCode::NotFound);
+        QCOMPARE(again.unlock(ana.person, fingerprint, right, there, Instant::fromMilliseconds(0))->publicKey(), ana.key.publicKey());
+        QVERIFY(again.unlock(ana.person, fingerprint, right, entries::station(), Instant::fromMilliseconds(0)));
+    }
+
+    /// Whoever puts off the stored moment has a transfer that no code opens.
+    void aTransferThatWasPutOff()
+    {
+        Sitting sitting;
+        const auto &ana = sitting.ana();
+        const Instant until = Instant::fromMilliseconds(100'000);
+        const auto key = *core::SecondKey::ofTransfer(QByteArray(20, 'c'), until);
+        QVERIFY(sitting.store().credentials().offer({key.id(), ana.person, ana.key.publicKey().fingerprint(), until, *core::wrap(ana.key, ana.person, right, key, core::leastCost)}));
+        QCOMPARE(files::rawSql(sitting.path(), "UPDATE transfers SET until = 200000"), QString());
+        QCOMPARE(sitting.store().credentials().take(QByteArray(20, 'c'), right, Instant::fromMilliseconds(150'000)).error().code, ErrorCode::NotFound);
+        QCOMPARE(sitting.store().credentials().take(QByteArray(20, 'c'), right, Instant::fromMilliseconds(50'000)).error().code, ErrorCode::NotFound);
+    }
+
+    void lateTransfersAreRemoved()
+    {
+        Sitting sitting;
+        const auto &ana = sitting.ana();
+        for (const qint64 until : {100'000, 200'000}) {
+            const auto key = *core::SecondKey::ofTransfer(QByteArray(20, 'c'), Instant::fromMilliseconds(until));
+            QVERIFY(sitting.store().credentials().offer({key.id(), ana.person, ana.key.publicKey().fingerprint(), Instant::fromMilliseconds(until),
+                                                         *core::wrap(ana.key, ana.person, right, key, core::leastCost)}));
+        }
+        QCOMPARE(*sitting.store().credentials().removeLate(Instant::fromMilliseconds(100'000)), 0);
+        QCOMPARE(*sitting.store().credentials().removeLate(Instant::fromMilliseconds(100'001)), 1);
+        QVERIFY(sitting.store().credentials().take(QByteArray(20, 'c'), right, Instant::fromMilliseconds(150'000)));
     }
 
     void aDamagedRowCostsNoTry()

@@ -29,7 +29,8 @@ core::Result<Answer> foundIn(db::Store &store, const Arguments &arguments, const
     if (!fresh)
         return core::failure(fresh.error());
     const QString fingerprint = session.reg().fingerprint.hex();
-    Answer answer = signedAnswer(*founded, tr("Made %1. Root person: %2 (%3).\nRoot fingerprint, to be kept elsewhere: %4")
+    Answer answer = signedAnswer(*founded, tr("Made %1. Root person: %2 (%3).\nRoot fingerprint, to be kept elsewhere: %4\n"
+                                                  "Keys of this store open at this station alone; \"remate-cli station\" tells of which file to lock a copy away.")
                                                .arg(store.path(), root.name, root.id.text(), fingerprint));
     answer.json.set(u"store"_s, store.path());
     answer.json.set(u"root_fingerprint"_s, fingerprint);

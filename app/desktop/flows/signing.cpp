@@ -8,9 +8,11 @@
 #include <QLineEdit>
 #include <QMimeDatabase>
 #include <QSet>
+#include <QTimer>
 
 #include <algorithm>
 
+#include "app/desktop/flows/carry_key.hpp"
 #include "app/desktop/flows/look_up.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -306,8 +308,24 @@ void Signing::open(SheetPlan plan)
     }
     m_sheet = new SignSheet(m_session, std::move(plan), m_window);
     connect(m_sheet, &SignSheet::hasSigned, this, &Signing::hasSigned);
+    connect(m_sheet, &SignSheet::keyWanted, this, [this] {
+        auto *over = new SignSheet(m_session, takeKeyPlan(m_session, m_sheet), m_sheet);
+        connect(over, &QDialog::accepted, m_sheet, &SignSheet::judge);
+        over->open();
+    });
     m_sheet->open();
 }
+
+void Signing::carryKey()
+{
+    open(carryKeyPlan(m_session, [this](const session::TransferOffer &offer) {
+        // Told once the sheet is gone.
+        const QString sentence = tr("%1\n\nIt works once, until %2, beside your PIN. It is not shown again.").arg(offer.code, offer.until.spoken());
+        QTimer::singleShot(0, this, [this, sentence] { m_ask.tell(tr("Transfer code"), sentence); });
+    }));
+}
+
+void Signing::takeKey() { open(takeKeyPlan(m_session, m_window)); }
 
 void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &drafts)
 {

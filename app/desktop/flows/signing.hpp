@@ -32,6 +32,10 @@ public:
     void beginFixed(const QString &title, const std::vector<core::Draft> &drafts);
     /// Any other sheet: a new job, a person, a tool.
     void open(SheetPlan plan);
+    /// Leaves the signer's key for another station, and shows the code.
+    void carryKey();
+    /// Takes a key over at this station.
+    void takeKey();
     /// The bodies of one act of the register, asked in a form.
     void beginRegister(QLatin1String kind, const std::vector<Seed> &seeds);
 

@@ -256,6 +256,11 @@ void SignSheet::addButtons(QVBoxLayout *column)
     m_problem = makeLabel({}, "refusal", this);
     m_problem->setObjectName(QStringLiteral("problem"));
     column->addWidget(m_problem);
+    m_takeKey = makeButton(tr("&Take the key over at this station …"), "link", this);
+    m_takeKey->setObjectName(QStringLiteral("takeKey"));
+    m_takeKey->hide();
+    column->addWidget(m_takeKey, 0, Qt::AlignLeft);
+    connect(m_takeKey, &QPushButton::clicked, this, &SignSheet::keyWanted);
     auto *row = new QHBoxLayout;
     QPushButton *cancel = makeButton(tr("Cancel"), "", this);
     m_sign = makeButton(m_plan.sign, "main", this);
@@ -275,6 +280,17 @@ void SignSheet::askWho()
     m_whoForm->setRowVisible(m_person, true);
     m_person->setFocus(Qt::OtherFocusReason);
     judge();
+}
+
+/// That the person's key is at other stations only: told before they type a PIN that opens nothing here.
+core::Refusals SignSheet::whyNotHere(const core::PersonId &person)
+{
+    const auto place = m_plan.needsKeyHere ? m_session.keyPlace(person) : db::KeyPlace::Here;
+    const bool isElsewhere = place && *place == db::KeyPlace::Elsewhere;
+    m_takeKey->setVisible(isElsewhere);
+    if (!isElsewhere)
+        return {}; // trouble with the station's secret is told in full when something is signed
+    return {{{}, {}, tr("The key of %1 is not at this station. Take it over with a code from a station where they sign, or have a new key registered.").arg(m_session.reg().nameOf(person)), {}}};
 }
 
 std::optional<core::PersonId> SignSheet::who() const { return m_known ? m_known : m_person->person(); }
@@ -306,7 +322,11 @@ void SignSheet::judge()
     const auto person = who();
     setProperty("signer", person ? person->text() : QString());
     m_name->setText(person ? tr("%1 signs").arg(m_session.reg().nameOf(*person)) : tr("Who signs?"));
-    const core::Refusals refusals = person ? m_plan.whyNot(*person) : core::Refusals();
+    core::Refusals refusals = person ? whyNotHere(*person) : core::Refusals();
+    if (person && refusals.empty())
+        refusals = m_plan.whyNot(*person);
+    if (!person)
+        m_takeKey->hide();
     sayProblem(refusalsInWords(refusals));
     m_sign->setEnabled(person && refusals.empty() && !m_secret->text().isEmpty());
     if (isVisible())

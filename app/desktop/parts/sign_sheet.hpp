@@ -38,6 +38,7 @@ struct SheetPlan {
     std::function<QStringList()> words;                                   ///< what is being signed, a line for each entry
     std::function<core::Refusals(const core::PersonId &)> whyNot;         ///< if this person signed it as it stands
     std::function<session::Signed(const session::Signer &)> take;         ///< signs and appends
+    bool needsKeyHere = true;                                             ///< whether the signer's key must be at this station already
     QString about{};                                                      ///< aircraft, unit and work order, so that nobody signs for the wrong one; empty outside a job
 };
 
@@ -54,6 +55,8 @@ public:
 
 signals:
     void hasSigned(const std::vector<core::Entry> &entries);
+    /// The signer wants to take their key over at this station first. judge() once it is here.
+    void keyWanted();
 
 private:
     void addBody(QVBoxLayout *column);
@@ -64,6 +67,7 @@ private:
     void addWho(QVBoxLayout *column);
     void addButtons(QVBoxLayout *column);
     void askWho();
+    core::Refusals whyNotHere(const core::PersonId &person);
     std::optional<core::PersonId> who() const;
     void sayProblem(const QString &problem);
     void sign();
@@ -87,6 +91,7 @@ private:
     PersonField *m_person = nullptr;
     QLineEdit *m_secret = nullptr;
     QLabel *m_problem = nullptr;
+    QPushButton *m_takeKey = nullptr; ///< shown to a signer whose key is at other stations
     QPushButton *m_sign = nullptr;
 };
 

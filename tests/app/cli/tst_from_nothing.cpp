@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QScopeGuard>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -18,6 +19,8 @@ private slots:
     void initLeavesNothingWhenItFails();
     void pinIsChanged();
     void keyIsReplaced();
+    void keyIsCarriedToAnotherStation();
+    void keyIsStopped();
 
 private:
     QString at(const QString &name) const { return m_folder.filePath(name); }
@@ -107,6 +110,51 @@ void TstFromNothing::keyIsReplaced()
     QCOMPARE(remateCli({u"verify"_s, at(u"store.remate"_s)}).exit, 0);
     // Only an administrator may.
     QVERIFY(run(u"replace-key"_s, {u"--person"_s, u"insp"_s, u"--reason"_s, u"Why not"_s, u"--by"_s, u"lead"_s}).contains(u"register.administrator"_s));
+}
+
+/// Two computers on one store: each has a station of its own, told by the environment.
+void TstFromNothing::keyIsCarriedToAnotherStation()
+{
+    QCOMPARE(makePeople(), QString());
+    const auto tool = [&] { return remateCli({u"tool"_s, at(u"store.remate"_s), u"--id"_s, u"LAMP"_s, u"--name"_s, u"Lamp"_s, u"--by"_s, u"root"_s, u"--pins"_s, at(u"pins"_s)}); };
+    const Said offered = remateCli({u"carry-key"_s, at(u"store.remate"_s), u"--person"_s, u"root"_s, u"--pins"_s, at(u"pins"_s), u"--json"_s});
+    QCOMPARE(offered.exit, 0);
+    QVERIFY(writeFile(at(u"code"_s), offered.json().text(u"code").toUtf8()));
+    const auto back = qScopeGuard([] { qunsetenv("REMATE_STATION"); });
+    qputenv("REMATE_STATION", at(u"elsewhere/station"_s).toLocal8Bit());
+    const Said refused = tool();
+    QCOMPARE(refused.exit, 3);
+    QVERIFY2(refused.err.contains("not at this station"), refused.err.constData());
+    QVERIFY(remateCli({u"station"_s, at(u"store.remate"_s)}).out.contains("signs at other stations"));
+    const QStringList take{u"--person"_s, u"root"_s, u"--code-file"_s, at(u"code"_s)};
+    QCOMPARE(run(u"take-key"_s, take), QString());
+    QCOMPARE(tool().exit, 0);
+    QVERIFY(run(u"take-key"_s, take).contains(u"No transfer with this code is open"_s));
+    QVERIFY(remateCli({u"station"_s, at(u"store.remate"_s)}).out.contains("signs here"));
+    // And beside the store it is refused.
+    qputenv("REMATE_STATION", at(u"station"_s).toLocal8Bit());
+    QVERIFY(remateCli({u"station"_s, at(u"store.remate"_s)}).err.contains("lies in the folder of the store"));
+}
+
+/// Whoever signed while somebody else may have had the key is listed; from the stop on nothing more is signed with it.
+void TstFromNothing::keyIsStopped()
+{
+    QCOMPARE(makePeople(), QString());
+    QCOMPARE(run(u"grant"_s, {u"--person"_s, u"lead"_s, u"--authority"_s, u"administer"_s, u"--reference"_s, u"Letter"_s, u"--by"_s, u"root"_s}), QString());
+    const QStringList lamp{u"--name"_s, u"Lamp"_s, u"--by"_s, u"lead"_s, u"--id"_s};
+    QCOMPARE(run(u"tool"_s, lamp + QStringList{u"LAMP-1"_s}), QString());
+    QCOMPARE(remateCli({u"doubtful"_s, at(u"store.remate"_s)}).exit, 0);
+    const QStringList stop{u"--person"_s, u"lead"_s, u"--since"_s, u"2026-01-01T00:00:00Z"_s, u"--reason"_s, u"PIN seen"_s, u"--by"_s, u"root"_s};
+    QCOMPARE(run(u"stop-key"_s, stop), QString());
+    QVERIFY(run(u"tool"_s, lamp + QStringList{u"LAMP-2"_s}).contains(u"key.stands"_s));
+    const Said doubtful = remateCli({u"doubtful"_s, at(u"store.remate"_s)});
+    QCOMPARE(doubtful.exit, 1);
+    QVERIFY2(doubtful.out.contains("LAMP-1") && doubtful.out.contains("PIN seen") && doubtful.out.contains("Signatures in doubt: 1"), doubtful.out.constData());
+    QCOMPARE(remateCli({u"doubtful"_s, at(u"store.remate"_s), u"--person"_s, u"root"_s}).exit, 0);
+    QCOMPARE(run(u"replace-key"_s, {u"--person"_s, u"lead"_s, u"--reason"_s, u"PIN seen"_s, u"--by"_s, u"root"_s}), QString());
+    QCOMPARE(run(u"tool"_s, lamp + QStringList{u"LAMP-2"_s}), QString());
+    QVERIFY(remateCli({u"doubtful"_s, at(u"store.remate"_s)}).out.contains("Signatures in doubt: 1"));
+    QCOMPARE(remateCli({u"verify"_s, at(u"store.remate"_s)}).exit, 0);
 }
 
 QTEST_GUILESS_MAIN(TstFromNothing)

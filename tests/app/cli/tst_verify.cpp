@@ -5,6 +5,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "app/session/station.hpp"
 #include "core/ledger/canonical.hpp"
 #include "core/ledger/seal.hpp"
 #include "db/store.hpp"
@@ -182,7 +183,7 @@ void TstVerify::entrySignedWellButNotAllowed()
     core::Statement said = jobStatement(m_last);
     const auto fingerprint = core::Digest::fromBytes(rawValue(store(), u"SELECT fingerprint FROM credentials WHERE person = 'novak'"_s));
     QVERIFY(fingerprint);
-    const auto key = (*opened)->credentials().unlock(novak, *fingerprint, u"362478"_s, said.at);
+    const auto key = (*opened)->credentials().unlock(novak, *fingerprint, u"362478"_s, *session::stationOfThisComputer()(store()), said.at);
     QVERIFY(key);
     said.prev = core::Digest::of(rawValue(store(), u"SELECT bytes FROM entries WHERE seq = %1"_s.arg(m_last) + ofTheJob));
     said.seq = m_last + 1;

@@ -24,6 +24,7 @@
 #include "app/desktop/actions.hpp"
 #include "app/desktop/first_run/found_page.hpp"
 #include "app/desktop/flows/import_dialog.hpp"
+#include "app/desktop/flows/signing.hpp"
 #include "app/desktop/main_window.hpp"
 #include "app/desktop/pages/calculator/calculation_form.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
@@ -66,6 +67,7 @@ private:
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
     void setHold(desktop::MainWindow &window, desktop::JobPlace &place);
+    void keys(desktop::MainWindow &window, const QString &path);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
     QDir m_folder;
@@ -269,6 +271,37 @@ void Screens::setHold(desktop::MainWindow &window, desktop::JobPlace &place)
     settle();
 }
 
+/// What a person does with their own key; and one whose key is at another station.
+void Screens::keys(desktop::MainWindow &window, const QString &path)
+{
+    auto *signing = window.findChild<desktop::Signing *>();
+    const auto sheet = [&](desktop::MainWindow &of, const QString &name) {
+        settle();
+        auto *shown = of.findChild<desktop::SignSheet *>();
+        keep(*shown, name);
+        shown->reject();
+        settle();
+    };
+    signing->carryKey();
+    sheet(window, u"sheet-carry-key"_s);
+    signing->takeKey();
+    sheet(window, u"sheet-take-key"_s);
+    signing->beginRegister("key.stopped"_L1, {{u"okafor"_s, {{u"since"_s, u"2026-03-02T08:14:00.000Z"_s}}, {}}});
+    sheet(window, u"sheet-stop-key"_s);
+    const session::Station another = [](const QString &) { return core::SecondKey::ofStation(QByteArray(core::SecondKey::size, 'x')); };
+    desktop::MainWindow away(m_ask, m_kinds, {evening(), {core::leastCost, another}, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
+    away.resize(1366, 768);
+    away.show();
+    away.openStore(path);
+    away.findChild<QPushButton *>(u"peopleAndTools"_s)->click();
+    away.findChild<desktop::PeoplePage *>()->findChild<desktop::RowTable *>(u"people"_s)->choose(u"okafor"_s);
+    keep(away, u"people-elsewhere"_s);
+    away.findChild<QPushButton *>(u"enrol"_s)->click();
+    settle();
+    away.findChild<desktop::SignSheet *>()->findChild<QWidget *>(u"person"_s)->findChild<QLineEdit *>()->setText(u"okafor"_s);
+    sheet(away, u"sheet-elsewhere"_s);
+}
+
 void Screens::draw()
 {
     desktop::MainWindow window(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
@@ -291,6 +324,7 @@ void Screens::draw()
     window.findChild<QPushButton *>(u"peopleAndTools"_s)->click();
     window.findChild<desktop::PeoplePage *>()->findChild<desktop::RowTable *>(u"people"_s)->choose(u"okafor"_s);
     keep(window, u"people"_s);
+    keys(window, path);
     if (auto *newJob = window.findChild<QPushButton *>(u"newJob"_s)) {
         newJob->click();
         settle();

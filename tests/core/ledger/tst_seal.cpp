@@ -9,6 +9,12 @@
 
 using namespace Qt::StringLiterals;
 
+namespace {
+
+core::SecondKey station() { return *core::SecondKey::ofStation(QByteArray(32, '\7')); }
+
+} // namespace
+
 class TestSeal : public QObject {
     Q_OBJECT
 
@@ -251,16 +257,16 @@ private slots:
     {
         const auto ana = *core::PersonId::parse(u"ana");
         const auto key = *core::SigningKey::generate();
-        const auto wrapped = core::wrap(key, ana, u"482913"_s, core::leastCost);
+        const auto wrapped = core::wrap(key, ana, u"482913"_s, station(), core::leastCost);
         QVERIFY(wrapped);
-        QCOMPARE(core::unwrap(*wrapped, ana, u"482913"_s)->publicKey(), key.publicKey());
-        QCOMPARE(core::unwrap(*wrapped, ana, u"482914"_s).error().code, core::ErrorCode::WrongSecret);
-        QCOMPARE(core::unwrap(*wrapped, *core::PersonId::parse(u"ben"), u"482913"_s).error().code, core::ErrorCode::WrongSecret);
+        QCOMPARE(core::unwrap(*wrapped, ana, u"482913"_s, station())->publicKey(), key.publicKey());
+        QCOMPARE(core::unwrap(*wrapped, ana, u"482914"_s, station()).error().code, core::ErrorCode::WrongSecret);
+        QCOMPARE(core::unwrap(*wrapped, *core::PersonId::parse(u"ben"), u"482913"_s, station()).error().code, core::ErrorCode::WrongSecret);
         core::WrappedKey moved = *wrapped;
         moved.sealed[0] = static_cast<char>(moved.sealed[0] ^ 1);
-        QCOMPARE(core::unwrap(moved, ana, u"482913"_s).error().code, core::ErrorCode::WrongSecret);
+        QCOMPARE(core::unwrap(moved, ana, u"482913"_s, station()).error().code, core::ErrorCode::WrongSecret);
         moved.salt.chop(1);
-        QCOMPARE(core::unwrap(moved, ana, u"482913"_s).error().code, core::ErrorCode::Damaged);
+        QCOMPARE(core::unwrap(moved, ana, u"482913"_s, station()).error().code, core::ErrorCode::Damaged);
         QVERIFY(!wrapped->sealed.contains(*key.seed()));
     }
 
@@ -282,8 +288,8 @@ private slots:
         QFETCH(QString, member);
         QFETCH(qint64, value);
         const auto ana = *core::PersonId::parse(u"ana");
-        core::WrappedKey wrapped = *core::wrap(*core::SigningKey::generate(), ana, u"482913"_s, core::leastCost);
-        QVERIFY(core::unwrap(wrapped, ana, u"482913"_s));
+        core::WrappedKey wrapped = *core::wrap(*core::SigningKey::generate(), ana, u"482913"_s, station(), core::leastCost);
+        QVERIFY(core::unwrap(wrapped, ana, u"482913"_s, station()));
         for (auto &[name, bytes] : {std::pair{u"salt"_s, &wrapped.salt}, std::pair{u"nonce"_s, &wrapped.nonce}, std::pair{u"sealed"_s, &wrapped.sealed}}) {
             if (name == member)
                 bytes->resize(value);
@@ -292,7 +298,7 @@ private slots:
             wrapped.cost.passes = value;
         if (member == u"memory")
             wrapped.cost.memoryBytes = value;
-        QCOMPARE(core::unwrap(wrapped, ana, u"482913"_s).error().code, core::ErrorCode::Damaged);
+        QCOMPARE(core::unwrap(wrapped, ana, u"482913"_s, station()).error().code, core::ErrorCode::Damaged);
     }
 
     void aKeyHasItsLength()
@@ -307,7 +313,7 @@ private slots:
     /// What the machine cannot give is said, not tried: 5 TiB to stretch one secret.
     void moreMemoryThanThereIs()
     {
-        const auto wrapped = core::wrap(*core::SigningKey::generate(), *core::PersonId::parse(u"ana"), u"482913"_s, {core::leastCost.passes, qint64(5) << 40});
+        const auto wrapped = core::wrap(*core::SigningKey::generate(), *core::PersonId::parse(u"ana"), u"482913"_s, station(), {core::leastCost.passes, qint64(5) << 40});
         QVERIFY(!wrapped);
         QCOMPARE(wrapped.error().code, core::ErrorCode::Crypto);
         QVERIFY2(wrapped.error().message.contains(u"memory"), qPrintable(wrapped.error().message));
@@ -317,8 +323,8 @@ private slots:
     {
         const auto key = *core::SigningKey::generate();
         const auto ana = *core::PersonId::parse(u"ana");
-        QCOMPARE(core::wrap(key, ana, u"48291"_s, core::leastCost).error().code, core::ErrorCode::BadInput);
-        QVERIFY(core::wrap(key, ana, u"482913"_s, core::leastCost));
+        QCOMPARE(core::wrap(key, ana, u"48291"_s, station(), core::leastCost).error().code, core::ErrorCode::BadInput);
+        QVERIFY(core::wrap(key, ana, u"482913"_s, station(), core::leastCost));
     }
 
     void wrongSecretsAreSlowedDownThenLocked()

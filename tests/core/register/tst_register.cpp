@@ -64,6 +64,14 @@ private slots:
         row("a new key", u"Root"_s, "key.replaced", u"Ana"_s, {{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"lost"_s}}, "");
         row("a key of nobody", u"Root"_s, "key.replaced", u"Zed"_s, {{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"lost"_s}}, "person.enrolled");
         row("the key that it has", u"Root"_s, "key.replaced", u"Ana"_s, {{u"public_key"_s, core::Digest::of("Ana").hex()}, {u"reason"_s, u"lost"_s}}, "key.new");
+        const auto stopped = [](const QString &since) { return Object{{u"since"_s, since}, {u"reason"_s, u"PIN seen"_s}}; };
+        row("a key stopped", u"Root"_s, "key.stopped", u"Ana"_s, stopped(u"2026-01-02T08:00:00.000Z"_s), "");
+        row("a key stopped by a technician", u"Ben"_s, "key.stopped", u"Ana"_s, stopped(u"2026-01-02T08:00:00.000Z"_s), "register.administrator");
+        row("in doubt since tomorrow", u"Root"_s, "key.stopped", u"Ana"_s, stopped(u"2999-01-01T08:00:00.000Z"_s), "key.doubt");
+        row("a key of nobody stopped", u"Root"_s, "key.stopped", u"Zed"_s, stopped(u"2026-01-02T08:00:00.000Z"_s), "person.enrolled");
+        row("one's own key stopped", u"Root"_s, "key.stopped", u"Root"_s, stopped(u"2026-01-02T08:00:00.000Z"_s), "key.not-own");
+        row("one's own key replaced", u"Root"_s, "key.replaced", u"Root"_s, {{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"seen"_s}, {u"since"_s, u"2026-01-02T08:00:00.000Z"_s}}, "");
+        row("replaced, in doubt since tomorrow", u"Root"_s, "key.replaced", u"Ana"_s, {{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"seen"_s}, {u"since"_s, u"2999-01-01T08:00:00.000Z"_s}}, "key.doubt");
         row("a tool", u"Root"_s, "tool.registered", u"TW9"_s, range(u"1"_s, u"5"_s, u"N·m"_s), "");
         row("a tool that measures nothing", u"Root"_s, "tool.registered", u"HOIST"_s, {{u"name"_s, u"Hoist"_s}}, "");
         row("a tool's number twice", u"Root"_s, "tool.registered", u"TW1"_s, range(u"1"_s, u"5"_s, u"N·m"_s), "tool.new");
@@ -251,6 +259,10 @@ private slots:
         row("a new key of nobody", "key.replaced", u"Zed"_s, newKey, false);
         row("a new key under no name", "key.replaced", {}, newKey, false);
         row("a new key that is none", "key.replaced", u"Ana"_s, noKey, false);
+        const Object since{{u"since"_s, u"2026-01-02T08:00:00.000Z"_s}, {u"reason"_s, u"seen"_s}};
+        row("a key stopped", "key.stopped", u"Ana"_s, since, true);
+        row("a key of nobody stopped", "key.stopped", u"Zed"_s, since, false);
+        row("a key stopped under no name", "key.stopped", {}, since, false);
         row("granted", "authorisation.granted", u"G-1"_s, toAna, true);
         row("granted without a number", "authorisation.granted", {}, toAna, false);
         row("granted to nobody", "authorisation.granted", u"G-1"_s, {{u"authority"_s, u"inspect"_s}}, false);
@@ -302,6 +314,42 @@ private slots:
         for (const core::Authority authority : core::allAuthorities())
             QCOMPARE(core::parseAuthority(core::authorityText(authority)), std::optional(authority));
         QVERIFY(!core::parseAuthority(u"fly"));
+    }
+
+    /// A stopped key signs nothing, on the register and on a job; with its successor its owner signs again. What was signed between the
+    /// suspicion and the stop is in doubt, to the millisecond, and nothing else.
+    void aStoppedKey()
+    {
+        core::Register reg = story::register_();
+        const auto ana = *core::PersonId::parse(u"Ana");
+        const auto at = [](const char *text) { return *core::Instant::parseLedger(QString::fromLatin1(text)); };
+        core::Draft stop = draft(u"Root"_s, u"key.stopped"_s, u"Ana"_s, {{u"since"_s, u"2026-03-01T10:00:00.000Z"_s}, {u"reason"_s, u"seen"_s}});
+        stop.at = at("2026-03-02T10:00:00.000Z");
+        take(reg, stop);
+        QCOMPARE(refusedBy(reg, stop), u"key.stopped-once"_s);
+        QCOMPARE(reg.person(ana)->keyStopped, std::optional(stop.at));
+        const auto isInDoubt = [&](const char *text) { return core::keyDoubtAt(*reg.person(ana), at(text)) != nullptr; };
+        QVERIFY(!isInDoubt("2026-03-01T09:59:59.999Z"));
+        QVERIFY(isInDoubt("2026-03-01T10:00:00.000Z"));
+        QVERIFY(isInDoubt("2026-03-02T10:00:00.000Z"));
+        QVERIFY(!isInDoubt("2026-03-02T10:00:00.001Z"));
+
+        core::Draft replace = draft(u"Root"_s, u"key.replaced"_s, u"Ana"_s, {{u"public_key"_s, core::Digest::of("new").hex()}, {u"reason"_s, u"seen"_s}});
+        replace.at = stop.at;
+        QCOMPARE(refusedBy(reg, replace), QString());
+        take(reg, replace);
+        QVERIFY(!reg.person(ana)->keyStopped);
+        QCOMPARE(reg.person(ana)->keyDoubts.size(), 1u);
+        QVERIFY(isInDoubt("2026-03-01T10:00:00.000Z"));
+    }
+
+    void aStoppedAdministratorSignsNothing()
+    {
+        core::Register reg = story::register_();
+        core::Draft enrol = draft(u"Root"_s, u"person.enrolled"_s, u"Zoe"_s, person(u"zoe"_s));
+        QCOMPARE(refusedBy(reg, enrol), QString());
+        reg.people.at(*core::PersonId::parse(u"Root")).keyStopped = enrol.at;
+        QCOMPARE(refusedBy(reg, enrol), u"key.stands"_s);
     }
 
     void anOldKeyStaysKnown()

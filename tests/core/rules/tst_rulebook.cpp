@@ -440,12 +440,27 @@ private slots:
     }
 
     /// Runs last: a rule that no row above has seen refusing is a rule without a test.
+    void aStoppedKeySignsNothing()
+    {
+        const auto ana = *core::PersonId::parse(u"Ana");
+        Story story;
+        core::Register reg = story.reg();
+        const core::Draft draft = story.drafts(u"Ana disconnects D1"_s).front();
+        QVERIFY(core::admit(story.job(), reg, draft).empty());
+        reg.people.at(ana).keyStopped = draft.at;
+        const core::Refusals refusals = core::admit(story.job(), reg, draft);
+        QCOMPARE(refusals.size(), 1u);
+        QCOMPARE(refusals.front().rule, u"key.stands"_s);
+        // What others said with her counts on.
+        QVERIFY(core::admit(story.job(), reg, story.drafts(u"Ben disconnects D1"_s).front()).empty());
+    }
+
     void zEveryRuleWasSeenRefusing()
     {
         // By tests that have no table: above, tst_closure, tst_independence, tst_links and tst_measuring.
         const QSet<QString> elsewhere = {u"job.opened-once"_s, u"job.open"_s, u"job.closed"_s, u"job.opened-by-lead"_s, u"job.zones"_s, u"job.leak-classes"_s, u"closure.nothing-loose"_s, u"closure.limited"_s,
                                          u"closure.something-listed"_s, u"closure.release-authority"_s, u"inspection.authorised"_s, u"inspection.in-doubt"_s, u"independence.own-work"_s, u"independence.own-group"_s,
-                                         u"independence.second-person"_s, u"person.enrolled"_s, u"handover.list"_s, u"link.seen"_s};
+                                         u"independence.second-person"_s, u"person.enrolled"_s, u"key.stands"_s, u"handover.list"_s, u"link.seen"_s};
         const QSet<QString> topics = story::rulesShown();
         for (const core::Rule *rule : core::allRules())
             QVERIFY2(m_table.seenRefusing().contains(rule->name) || topics.contains(rule->name) || elsewhere.contains(rule->name), rule->name.data());

@@ -17,6 +17,13 @@ Hand hand(const QString &name)
     return {*core::PersonId::parse(name), *core::SigningKey::fromSeed(core::Digest::of(name.toUtf8()).bytes())};
 }
 
+core::SecondKey station(const QString &name)
+{
+    if (!core::readyCryptography())
+        qFatal("no cryptography");
+    return *core::SecondKey::ofStation(core::Digest::of("station " + name.toUtf8()).bytes());
+}
+
 LedgerId ledger(const QString &name) { return *LedgerId::parse(name); }
 
 core::Instant firstMoment() { return core::Instant::fromMilliseconds(1'772'439'271'120); }

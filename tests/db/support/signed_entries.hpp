@@ -21,6 +21,8 @@ struct Hand {
 };
 /// The same name gives the same key, in every program.
 Hand hand(const QString &name);
+/// The second key of a station; the same in every program.
+core::SecondKey station(const QString &name = QStringLiteral("here"));
 
 core::LedgerId ledger(const QString &name);
 

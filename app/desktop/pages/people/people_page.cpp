@@ -18,6 +18,7 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "app/session/doubtful.hpp"
 #include "app/session/people.hpp"
 
 namespace desktop {
@@ -51,6 +52,17 @@ QString rangeInWords(const core::Tool &tool, QDate today)
     if (const auto deviation = core::deviationOn(tool, today))
         parts << PeoplePage::tr("± %1 %").arg(deviation->text());
     return parts.join(u", "_s);
+}
+
+QString placeInWords(db::KeyPlace place)
+{
+    switch (place) {
+    case db::KeyPlace::Here: return PeoplePage::tr("Signs at this station.");
+    case db::KeyPlace::Unbound: return PeoplePage::tr("The key is bound to no station yet: a copy of the store gives the PIN away. It is bound when they next sign.");
+    case db::KeyPlace::Elsewhere: return PeoplePage::tr("Signs at other stations; here once the key was carried over.");
+    case db::KeyPlace::Nowhere: return PeoplePage::tr("This store holds no key of them.");
+    }
+    return {};
 }
 
 QString orAll(const std::vector<QString> &some) { return some.empty() ? PeoplePage::tr("all") : QStringList(some.begin(), some.end()).join(u", "_s); }
@@ -90,16 +102,23 @@ QWidget *PeoplePage::makePeople()
     grid->addWidget(m_people, 1, 0);
     grid->addWidget(m_whose, 0, 1);
     grid->addWidget(m_authorisations, 1, 1);
+    m_keyNews = makeLabel({}, "quiet", area);
+    m_keyNews->setObjectName(u"keyNews"_s);
+    m_keyNews->setWordWrap(true);
+    grid->addWidget(m_keyNews, 2, 0, 1, 2);
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     column->addLayout(grid, 1);
     QWidget *buttons = makeButtons({{tr("&Enrol a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
                                    {tr("&Grant an authorisation …"), [this] { grant(); }},
-                                   {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }},
-                                   {tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
-                                   {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }}});
+                                   {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }}});
     buttons->findChild<QPushButton *>()->setObjectName(u"enrol"_s);
     column->addWidget(buttons);
+    column->addWidget(makeButtons({{tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
+                                   {tr("&Stop the key …"), [this] { stopKey(); }},
+                                   {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }},
+                                   {tr("Carry your key o&ver …"), [this] { m_signing.carryKey(); }},
+                                   {tr("&Take your key over …"), [this] { m_signing.takeKey(); }}}));
     connect(m_people, &RowTable::chosenChanged, this, &PeoplePage::showAuthorisations);
     return area;
 }
@@ -139,7 +158,7 @@ void PeoplePage::refresh()
     m_root->setText(reg.root ? tr("%1 · root: %2 · fingerprint %3").arg(reg.organisation, reg.nameOf(*reg.root), reg.fingerprint.hex()) : QString());
     std::vector<Row> people, tools;
     for (const auto &[id, person] : reg.people)
-        people.push_back({id.text(), {id.text(), person.name, authoritiesOf(reg, id, m_session.now()), person.key.fingerprint().hex().left(16)}});
+        people.push_back({id.text(), {id.text(), person.name, authoritiesOf(reg, id, m_session.now()), person.key.fingerprint().hex().left(16)}, false, person.keyStopped.has_value()});
     const QDate today = m_session.now().utcDate();
     for (const auto &[id, tool] : reg.tools) {
         const bool isGood = core::calibrationOn(tool, today);
@@ -171,6 +190,47 @@ void PeoplePage::showAuthorisations()
     const auto person = core::PersonId::parse(m_people->chosen());
     m_whose->setText(person ? tr("Authorisations of %1").arg(m_session.reg().nameOf(*person)) : tr("Authorisations"));
     m_authorisations->take(authorisationRows());
+    const core::Person *chosen = person ? m_session.reg().person(*person) : nullptr;
+    m_keyNews->setText(chosen ? keyNews(*chosen).join(u' ') : QString());
+}
+
+/// Where the key is, whether it was stopped, wrong PINs, and what is in doubt.
+QStringList PeoplePage::keyNews(const core::Person &person)
+{
+    QStringList news;
+    const auto place = m_session.keyPlace(person.id);
+    if (!place)
+        news << place.error().message;
+    else
+        news << placeInWords(*place);
+    if (person.keyStopped)
+        news << tr("The key was stopped on %1.").arg(person.keyStopped->spoken());
+    const auto tries = m_session.store().credentials().tries(person.id, person.key.fingerprint());
+    if (tries && tries->wrongInARow > 0)
+        news << tr("Wrong PINs since the last right one: %1, the last on %2.").arg(QString::number(tries->wrongInARow), tries->last.spoken());
+    if (person.keyDoubts.empty())
+        return news;
+    for (const core::KeyDoubt &doubt : person.keyDoubts)
+        news << tr("Signatures are in doubt from %1 to %2: %3").arg(doubt.since.spoken(), doubt.until.spoken(), doubt.reason);
+    const auto doubtful = session::doubtfulSignatures(m_session, person.id);
+    if (!doubtful)
+        return news << doubtful.error().message;
+    QStringList lines;
+    constexpr std::size_t most = 8;
+    for (std::size_t i = 0; i < std::min(doubtful->size(), most); ++i) {
+        const session::UseOf &use = (*doubtful)[i];
+        lines << tr("%1, entry %2").arg(use.workOrder.value_or(tr("register"))).arg(use.said.seq);
+    }
+    if (doubtful->size() > most)
+        lines << tr("and %1 more, listed by remate-cli doubtful").arg(doubtful->size() - most);
+    return news << tr("In doubt: %1").arg(lines.isEmpty() ? tr("nothing was signed in that time") : lines.join(u"; "_s));
+}
+
+void PeoplePage::stopKey()
+{
+    if (m_people->chosen().isEmpty())
+        return;
+    m_signing.beginRegister("key.stopped"_L1, {{m_people->chosen(), {{u"since"_s, m_session.now().text()}}, {}}});
 }
 
 void PeoplePage::grant()

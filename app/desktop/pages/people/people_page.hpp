@@ -30,6 +30,8 @@ private:
     QWidget *makeButtons(const std::vector<std::pair<QString, std::function<void()>>> &buttons);
     std::vector<Row> authorisationRows() const;
     void showAuthorisations();
+    QStringList keyNews(const core::Person &person);
+    void stopKey();
     void grant();
     void withdrawAuthorisation();
     void registerTool();
@@ -43,6 +45,7 @@ private:
     RowTable *m_people;
     QLabel *m_whose;
     RowTable *m_authorisations;
+    QLabel *m_keyNews; ///< what is to be known of the chosen person's key
     RowTable *m_tools;
 };
 
