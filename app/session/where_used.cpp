@@ -6,10 +6,36 @@
 #include <map>
 
 #include "core/ledger/canonical.hpp"
+#include "core/reports/timeline.hpp"
 
 namespace session {
 
 using namespace Qt::StringLiterals;
+
+namespace {
+
+/// A job that may name it; folded when it does.
+struct JobInQuestion {
+    const core::JobSummary *summary;
+    std::optional<std::shared_ptr<const core::JobState>> state;
+};
+
+void fillIn(UseOf &use, JobInQuestion &job, const Session &session)
+{
+    if (!job.state)
+        job.state = session.look(use.said.ledger);
+    use.workOrder = job.summary->workOrder;
+    use.aircraft = job.summary->aircraft;
+    use.isClosed = job.summary->isClosed;
+    const auto &state = *job.state;
+    const auto index = static_cast<std::size_t>(use.said.seq - 1);
+    if (!state || index >= state->lines.size())
+        return;
+    use.line = state->lines[index];
+    use.moment = core::momentText(*state, use.said.seq, use.said.at);
+}
+
+} // namespace
 
 const std::vector<QLatin1String> &wantedSorts()
 {
@@ -22,9 +48,9 @@ core::Result<std::vector<UseOf>> whereUsed(Session &session, const db::Wanted &w
     const auto jobs = session.jobs();
     if (!jobs)
         return core::failure(jobs.error());
-    std::map<QString, QString> workOrders;
+    std::map<core::LedgerId, JobInQuestion> inQuestion;
     for (const JobRow &row : *jobs)
-        workOrders.emplace(row.ledger.text(), row.summary.workOrder);
+        inQuestion.emplace(row.ledger, JobInQuestion{&row.summary, std::nullopt});
     std::vector<UseOf> uses;
     std::optional<core::Error> trouble;
     const auto done = session.store().whereUsed().forEach(wanted, [&](const core::LedgerId &ledger, const db::StoredEntryView &entry) {
@@ -33,8 +59,12 @@ core::Result<std::vector<UseOf>> whereUsed(Session &session, const db::Wanted &w
             trouble = said.error();
             return db::Walk::Stop;
         }
-        const auto at = workOrders.find(ledger.text());
-        uses.push_back({at == workOrders.end() ? std::nullopt : std::optional(at->second), *std::move(said)});
+        UseOf use{std::nullopt, *std::move(said)};
+        use.moment = core::momentText(use.said.at);
+        use.hash = core::Digest::fromBytes(entry.hash).value_or(core::Digest());
+        if (const auto at = inQuestion.find(ledger); at != inQuestion.end())
+            fillIn(use, at->second, session);
+        uses.push_back(std::move(use));
         return db::Walk::On;
     });
     if (!done || trouble)

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include "app/cli/administer.hpp"
+#include "app/cli/audit_files.hpp"
 #include "app/cli/opened.hpp"
 #include "app/cli/tell.hpp"
 #include "app/session/where_used.hpp"
@@ -44,27 +45,65 @@ core::Result<db::Wanted> wantedOf(const Arguments &arguments)
     return *wanted;
 }
 
+core::json::Array jobsJson(const std::vector<session::UseOf> &found)
+{
+    core::json::Array jobs;
+    for (const session::UsesInJob &job : session::byJob(found)) {
+        core::json::Object object{{u"ledger"_s, job.ledger.text()}, {u"work_order"_s, job.workOrder.value_or(tr("register"))}, {u"aircraft"_s, job.aircraft}, {u"entries"_s, static_cast<qint64>(job.uses.size())}};
+        if (job.workOrder)
+            object.set(u"closed"_s, job.isClosed);
+        jobs.emplace_back(std::move(object));
+    }
+    return jobs;
+}
+
+core::json::Array usesJson(const std::vector<session::UseOf> &found, const core::Register &reg)
+{
+    core::json::Array uses;
+    for (const session::UseOf &use : found) {
+        uses.emplace_back(core::json::Object{{u"ledger"_s, use.said.ledger.text()}, {u"work_order"_s, use.workOrder.value_or(tr("register"))}, {u"seq"_s, use.said.seq}, {u"at"_s, use.said.at.text()},
+                                             {u"moment"_s, use.moment}, {u"kind"_s, use.said.kind}, {u"subject"_s, use.said.subject.value_or(QString())}, {u"author"_s, use.said.author.text()},
+                                             {u"standing"_s, session::standingOf(use, reg)}, {u"hash"_s, use.hash.hex()}});
+    }
+    return uses;
+}
+
+/// The jobs first, then the entries.
+QString usesText(const std::vector<session::UseOf> &found, const core::Register &reg)
+{
+    const QString count = tr("Entries: %1").arg(found.size());
+    if (found.empty())
+        return count;
+    std::vector<std::vector<QString>> jobs;
+    for (const session::UsesInJob &job : session::byJob(found))
+        jobs.push_back({job.workOrder.value_or(tr("register")), job.aircraft, !job.workOrder ? QString() : job.isClosed ? tr("closed") : tr("open"), QString::number(job.uses.size())});
+    std::vector<std::vector<QString>> rows;
+    for (const session::UseOf &use : found)
+        rows.push_back({use.workOrder.value_or(tr("register")), QString::number(use.said.seq), use.moment, use.said.subject.value_or(QString()), session::standingOf(use, reg), core::describe(use.said, reg)});
+    return columns(jobs) + u"\n\n"_s + columns(rows) + u'\n' + count;
+}
+
 core::Result<Answer> run(const Arguments &arguments, const Context &context)
 {
     const auto wanted = wantedOf(arguments);
     if (!wanted)
         return core::failure(wanted.error());
+    const auto files = auditFilesIn(arguments);
+    if (!files)
+        return core::failure(files.error());
     auto opened = openStore(arguments, context, db::Access::ReadOnly);
     if (!opened)
         return core::failure(opened.error());
     const auto found = session::whereUsed(*opened->session, *wanted);
     if (!found)
         return core::failure(found.error());
-    std::vector<std::vector<QString>> rows;
-    core::json::Array uses;
-    for (const auto &[workOrder, said] : *found) {
-        const QString job = workOrder.value_or(tr("register"));
-        rows.push_back({job, QString::number(said.seq), core::momentText(said.at), said.subject.value_or(QString()), core::describe(said, opened->session->reg(), nullptr)});
-        uses.emplace_back(core::json::Object{{u"ledger"_s, said.ledger.text()}, {u"work_order"_s, job}, {u"seq"_s, said.seq}, {u"at"_s, said.at.text()}, {u"kind"_s, said.kind},
-                                             {u"subject"_s, said.subject.value_or(QString())}, {u"author"_s, said.author.text()}});
-    }
-    const QString count = tr("Entries: %1").arg(rows.size());
-    return Answer{Exit::Good, rows.empty() ? count : columns(rows) + u'\n' + count, {{u"uses"_s, std::move(uses)}}};
+    const auto written = writeAudit(session::usesTable(*opened->session, *wanted, *found), *files);
+    if (!written)
+        return core::failure(written.error());
+    const core::Register &reg = opened->session->reg();
+    core::json::Object json{{u"jobs"_s, jobsJson(*found)}, {u"uses"_s, usesJson(*found, reg)}};
+    files->addTo(json);
+    return Answer{Exit::Good, usesText(*found, reg) + files->inWords(), std::move(json)};
 }
 
 } // namespace
@@ -77,8 +116,8 @@ Command whereUsedCommand()
              value("part"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A part number.")), value("batch"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A batch.")),
              value("serial"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A serial number.")), value("certificate"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A certificate.")),
              value("kind"_L1, "KIND", QT_TRANSLATE_NOOP("Cli", "Only entries of this kind, such as torque.applied.")), value("from"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "From this day on.")),
-             value("until"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "Up to this day."))},
-            Fonts::NotNeeded,
+             value("until"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "Up to this day.")), csvOption(), pdfOption(), paperOption()},
+            Fonts::Needed,
             &run};
 }
 

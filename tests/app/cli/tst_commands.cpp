@@ -2,10 +2,16 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QDir>
+#include <QProcess>
+#include <QSet>
+#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
+
 #include "app/cli/command.hpp"
+#include "core/list/csv.hpp"
 #include "tests/app/cli/program.hpp"
 
 using namespace Qt::StringLiterals;
@@ -25,6 +31,8 @@ private slots:
     void errorsGoToStderr();
     void linkedJobsAreShown();
     void whereUsedNamesEveryEntry();
+    void whereUsedIsWritten();
+    void personIsFoundWhereNamed();
     void holdPointsAreNamed();
     void looseEndsAreNamed();
     void showsOneInterface();
@@ -185,6 +193,71 @@ void TstCommands::whereUsedNamesEveryEntry()
     QCOMPARE(uses(u"--tool TW-99"_s), 0);
     QCOMPARE(remateCli(words(u"where-used {closed}"_s)).exit, 2);
     QCOMPARE(remateCli(words(u"where-used {closed} --tool TW-15 --person novak"_s)).exit, 2);
+}
+
+/// All of it as CSV, and as PDF with what was asked of which store.
+void TstCommands::whereUsedIsWritten()
+{
+    const core::json::Object json = remateCli(words(u"where-used {closed} --tool TW-15 --csv {folder}/used.csv --pdf {folder}/used.pdf --paper letter --json"_s)).json();
+    QCOMPARE(json.text(u"csv"), at(u"used.csv"_s));
+    const auto uses = json.find(u"uses"_s)->array()->size();
+    qint64 counted = 0;
+    for (const core::json::Value &job : *json.find(u"jobs"_s)->array())
+        counted += job.object()->integer(u"entries").value_or(0);
+    QCOMPARE(static_cast<std::size_t>(counted), uses);
+    QFile file(at(u"used.csv"_s));
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    const core::csv::Table table = core::csv::read(file.readAll(), u"used.csv"_s);
+    QVERIFY(table.faults.empty());
+    QCOMPARE(table.records.size(), uses + 1);
+    QStringList names;
+    for (const core::csv::Field &field : table.records.front().fields)
+        names << field.text;
+    QCOMPARE(names.join(u' '), u"work_order aircraft job ledger entry at kind subject author signed_by statement standing hash"_s);
+    // Each hash is of an entry that was found, and the same as the store's own.
+    QSet<QString> hashes;
+    for (const core::json::Value &use : *json.find(u"uses"_s)->array())
+        hashes.insert(use.object()->text(u"hash"));
+    QCOMPARE(static_cast<std::size_t>(hashes.size()), uses);
+    for (std::size_t row = 1; row < table.records.size(); ++row)
+        QVERIFY(hashes.contains(table.records[row].fields.back().text));
+    QVERIFY(QFile::exists(at(u"used.pdf"_s)));
+    if (const QString reader = QStandardPaths::findExecutable(u"pdftotext"_s); !reader.isEmpty()) {
+        QProcess process;
+        process.start(reader, {u"-layout"_s, at(u"used.pdf"_s), u"-"_s});
+        QVERIFY(process.waitForFinished());
+        const QString text = QString::fromUtf8(process.readAllStandardOutput()).simplified();
+        const QString root = remateCli(words(u"register {closed} --json"_s)).json().text(u"root_fingerprint");
+        QCOMPARE(root.size(), 64);
+        for (const QString &part : {u"Tool TW-15"_s, u"of all its time"_s, u"Work order WO-2207-14"_s, u"closed: entries"_s, root.left(24), *hashes.begin()})
+            QVERIFY2(text.contains(part), qPrintable(part + text));
+    }
+    QCOMPARE(remateCli(words(u"where-used {closed} --tool TW-15 --pdf {folder}/no/such/used.pdf"_s)).exit, 3);
+    QCOMPARE(remateCli(words(u"where-used {closed} --tool TW-15 --pdf {folder}/used.pdf --paper a3"_s)).exit, 2);
+}
+
+/// Who took over a shift or helped is found as well as who signed.
+void TstCommands::personIsFoundWhereNamed()
+{
+    const auto isFound = [&](const core::json::Object &entry, const QString &person) {
+        const core::json::Object json = remateCli(words(u"where-used {closed} --json --person "_s + person)).json();
+        const auto *uses = json.find(u"uses")->array();
+        return std::any_of(uses->begin(), uses->end(), [&](const core::json::Value &use) { return use.object()->integer(u"seq") == entry.integer(u"seq") && use.object()->text(u"kind") == entry.text(u"kind"); });
+    };
+    const core::json::Object job = remateCli(words(u"show {closed} --job WO-2207-14 --entries --json"_s)).json();
+    int helped = 0;
+    int tookOver = 0;
+    for (const core::json::Value &value : *job.find(u"entries"_s)->array()) {
+        const core::json::Object &entry = *value.object();
+        const core::json::Object &body = *entry.find(u"body"_s)->object();
+        if (entry.text(u"kind") == u"handover.given" && ++tookOver)
+            QVERIFY(isFound(entry, body.text(u"to")));
+        if (const std::vector<QString> helpers = body.texts(u"helpers"); !helpers.empty() && helped < 2 && ++helped)
+            QVERIFY(isFound(entry, helpers.front()));
+        if (entry.integer(u"seq") == 1)
+            QVERIFY(isFound(entry, entry.text(u"author")));
+    }
+    QVERIFY(helped > 0 && tookOver > 0);
 }
 
 /// Every hold point with what it asks for; those of a closed job are all passed.

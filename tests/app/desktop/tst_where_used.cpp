@@ -45,6 +45,7 @@ private slots:
     void findsItInEveryJob();
     void nothingNamesIt();
     void rowLeadsToTheEntry();
+    void jobsComeFirst();
     void allOfItIsWritten();
 
 private:
@@ -131,7 +132,7 @@ void TestWhereUsed::nothingNamesIt()
     QVERIFY(!named<QPushButton>(*m_dialog, u"lead"_s)->isEnabled());
     find(u"batch"_s, u"L-70"_s);
     QCOMPARE(named<QLabel>(*m_dialog, u"count"_s)->text(), u"Nothing names it."_s);
-    QVERIFY(!named<QPushButton>(*m_dialog, u"write"_s)->isEnabled());
+    QVERIFY(!named<QPushButton>(*m_dialog, u"csv"_s)->isEnabled());
     find(u"tool"_s, u"TW1"_s);
     rows().choose(rows().model().rows().front().key);
     QVERIFY(!named<QPushButton>(*m_dialog, u"lead"_s)->isEnabled()); // of the register, which has no page of entries
@@ -151,19 +152,49 @@ void TestWhereUsed::rowLeadsToTheEntry()
     QVERIFY(!m_dialog->isVisible());
 }
 
+/// Jobs first, each with whether it is closed and how many entries it has; choosing one leaves its entries alone.
+void TestWhereUsed::jobsComeFirst()
+{
+    find(u"part"_s, u"S-77"_s);
+    auto *jobs = named<desktop::RowTable>(*m_dialog, u"jobs"_s);
+    QCOMPARE(jobs->model().rowCount(), 2);
+    QCOMPARE(jobs->model().rows()[1].cells, QStringList({u"WO-2"_s, u"Freighter 07"_s, u"open"_s, u"2"_s}));
+    QVERIFY(!named<QPushButton>(*m_dialog, u"allJobs"_s)->isEnabled());
+    jobs->choose(jobs->model().rows()[1].key);
+    QCOMPARE(rows().model().rowCount(), 2);
+    QCOMPARE(rows().model().rows()[0].cells[0], u"WO-2"_s);
+    QCOMPARE(named<QLabel>(*m_dialog, u"count"_s)->text(), u"2 of 4 entries"_s);
+    named<QPushButton>(*m_dialog, u"allJobs"_s)->click();
+    QCOMPARE(rows().model().rowCount(), 4);
+    jobs->choose(jobs->model().rows()[1].key);
+    find(u"batch"_s, u"L-70"_s); // a new question, of which nothing is chosen
+    QCOMPARE(jobs->model().rowCount(), 0);
+    QVERIFY(!named<QPushButton>(*m_dialog, u"allJobs"_s)->isEnabled());
+}
+
 void TestWhereUsed::allOfItIsWritten()
 {
     find(u"batch"_s, u"L-7"_s);
+    auto *jobs = named<desktop::RowTable>(*m_dialog, u"jobs"_s);
+    jobs->choose(jobs->model().rows()[0].key); // what is shown narrows nothing
     m_ask.savePath = m_bench.file(u"used.csv"_s, {});
-    named<QPushButton>(*m_dialog, u"write"_s)->click();
+    named<QPushButton>(*m_dialog, u"csv"_s)->click();
     QFile file(*m_ask.savePath);
     QVERIFY(file.open(QIODevice::ReadOnly));
     const core::csv::Table table = core::csv::read(file.readAll(), u"used.csv"_s);
     QVERIFY(table.faults.empty());
     QCOMPARE(table.records.size(), 3U);
-    QCOMPARE(table.records[0].fields.size(), 7U);
+    QCOMPARE(table.records[0].fields.size(), 13U);
     QCOMPARE(table.records[2].fields[0].text, u"WO-2"_s);
-    QCOMPARE(table.records[2].fields[4].text, u"interface.reconnected"_s);
+    QCOMPARE(table.records[2].fields[2].text, u"open"_s);
+    QCOMPARE(table.records[2].fields[6].text, u"interface.reconnected"_s);
+    QCOMPARE(table.records[2].fields[11].text, u"stands"_s);
+    QCOMPARE(table.records[2].fields[12].text.size(), 64);
+    m_ask.savePath = m_bench.file(u"used.pdf"_s, {});
+    named<QPushButton>(*m_dialog, u"pdf"_s)->click();
+    QFile pdf(*m_ask.savePath);
+    QVERIFY(pdf.open(QIODevice::ReadOnly));
+    QVERIFY(pdf.read(5) == "%PDF-");
 }
 
 QTEST_MAIN(TestWhereUsed)

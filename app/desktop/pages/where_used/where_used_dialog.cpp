@@ -13,12 +13,11 @@
 
 #include <algorithm>
 
+#include "app/desktop/flows/audit_export.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
-#include "app/record/safe_file.hpp"
-#include "core/list/csv.hpp"
 #include "core/reports/timeline.hpp"
 #include "core/value/error_words.hpp"
 
@@ -55,7 +54,7 @@ QString valueFor(const QString &sort, const QString &typed, const core::Register
 
 } // namespace
 
-WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *parent) : QDialog(parent), m_session(session), m_ask(ask)
+WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *parent) : QDialog(parent), m_session(session), m_ask(ask), m_wanted{}
 {
     setWindowTitle(tr("Where used"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -87,20 +86,30 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     m_count = makeLabel({}, "heading", this);
     m_count->setObjectName(u"count"_s);
     column->addWidget(m_count);
-    m_rows = new RowTable({{tr("Job"), 16}, {tr("No."), 7}, {tr("When"), 26}, {tr("Who"), 20}, {tr("What"), 0}}, tr("Uses"), tr("What is found comes here, the earliest first."), this);
+    m_jobs = new RowTable({{tr("Job"), 18}, {tr("Aircraft"), 0}, {tr("State"), 12}, {tr("Entries"), 12}}, tr("Jobs that name it"), tr("What is found comes here, job by job."), this);
+    m_jobs->setObjectName(u"jobs"_s);
+    m_jobs->setFixedHeight(gap * 9);
+    column->addWidget(m_jobs);
+    m_rows = new RowTable({{tr("Job"), 16}, {tr("No."), 7}, {tr("When"), 26}, {tr("Who"), 20}, {tr("What"), 0}, {tr("Standing"), 18}}, tr("Uses"), tr("The entries come here, the earliest first."), this);
     m_rows->setObjectName(u"uses"_s);
     column->addWidget(m_rows, 1);
 
     auto *buttons = new QHBoxLayout;
     m_lead = makeButton(tr("&Go to the entry"), "", this);
     m_lead->setObjectName(u"lead"_s);
-    m_write = makeButton(tr("&Export as CSV …"), "", this);
-    m_write->setObjectName(u"write"_s);
+    m_all = makeButton(tr("&All jobs"), "", this);
+    m_all->setObjectName(u"allJobs"_s);
+    m_csv = makeButton(tr("&Export as CSV …"), "", this);
+    m_csv->setObjectName(u"csv"_s);
+    m_pdf = makeButton(tr("Export as &PDF …"), "", this);
+    m_pdf->setObjectName(u"pdf"_s);
     QPushButton *close = makeButton(tr("&Close"), "", this);
-    for (QPushButton *button : {m_lead, m_write, close})
+    for (QPushButton *button : {m_lead, m_all, m_csv, m_pdf, close})
         button->setMinimumHeight(touchHeight(fontMetrics()));
     buttons->addWidget(m_lead);
-    buttons->addWidget(m_write);
+    buttons->addWidget(m_all);
+    buttons->addWidget(m_csv);
+    buttons->addWidget(m_pdf);
     buttons->addStretch();
     buttons->addWidget(close);
     column->addLayout(buttons);
@@ -110,7 +119,10 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     connect(m_rows, &RowTable::chosenChanged, this, &WhereUsedDialog::offer);
     connect(m_rows, &RowTable::opened, this, &WhereUsedDialog::lead);
     connect(m_lead, &QPushButton::clicked, this, [this] { lead(m_rows->chosen()); });
-    connect(m_write, &QPushButton::clicked, this, &WhereUsedDialog::write);
+    connect(m_jobs, &RowTable::chosenChanged, this, &WhereUsedDialog::showUses);
+    connect(m_all, &QPushButton::clicked, this, [this] { m_jobs->view().clearSelection(); });
+    connect(m_csv, &QPushButton::clicked, this, [this] { exportAuditCsv(table(), tr("where-used"), m_ask); });
+    connect(m_pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(table(), tr("where-used"), m_ask); });
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     resize(std::max(parent->window()->width() * 9 / 10, fontMetrics().averageCharWidth() * 110), gap * 40);
     m_value->setFocus(Qt::OtherFocusReason);
@@ -123,32 +135,55 @@ void WhereUsedDialog::find()
     const QString typed = m_value->text().trimmed();
     m_uses.clear();
     if (!typed.isEmpty()) {
-        auto uses = session::whereUsed(m_session, {sort, valueFor(sort, typed, m_session.reg())});
+        m_wanted = {sort, valueFor(sort, typed, m_session.reg())};
+        auto uses = session::whereUsed(m_session, m_wanted);
         if (!uses) {
             m_ask.tell(tr("The store was not looked through"), core::errorInWords(uses.error()));
             return;
         }
         m_uses = *std::move(uses);
     }
+    showJobs();
+    showUses();
+    if (m_uses.empty())
+        m_count->setText(typed.isEmpty() ? tr("Type what is looked for.") : tr("Nothing names it."));
+}
+
+void WhereUsedDialog::showJobs()
+{
     std::vector<Row> rows;
+    for (const session::UsesInJob &job : session::byJob(m_uses)) {
+        const QString state = !job.workOrder ? QString() : job.isClosed ? tr("closed") : tr("open");
+        rows.push_back({job.ledger.text(), {job.workOrder.value_or(tr("register")), job.aircraft, state, QString::number(job.uses.size())}});
+    }
+    m_jobs->take({}); // whatever was chosen is of the question before
+    m_jobs->take(rows);
+    m_jobs->view().clearSelection();
+}
+
+void WhereUsedDialog::showUses()
+{
+    std::vector<Row> rows;
+    std::size_t fitting = 0;
+    const QString job = m_jobs->chosen();
     for (const session::UseOf &use : m_uses) {
-        if (rows.size() == mostShown)
-            break;
-        const std::vector<QString> cells = cellsOf(use);
-        rows.push_back({use.said.ledger.text() + u'\n' + QString::number(use.said.seq), QStringList(cells.begin(), cells.end())});
+        if (!job.isEmpty() && use.said.ledger.text() != job)
+            continue;
+        if (++fitting > mostShown)
+            continue;
+        rows.push_back({use.said.ledger.text() + u'\n' + QString::number(use.said.seq),
+                        {use.workOrder.value_or(tr("register")), QString::number(use.said.seq), use.moment, m_session.reg().nameOf(use.said.author), core::describe(use.said, m_session.reg()),
+                         session::standingWordOf(use, m_session.reg())},
+                        use.line && use.line->standing != core::Standing::Stands});
     }
     m_rows->take(rows);
-    m_count->setText(typed.isEmpty()              ? tr("Type what is looked for.")
-                     : m_uses.empty()             ? tr("Nothing names it.")
-                     : m_uses.size() > mostShown ? tr("%1 entries; the first %2 are shown, the export has all.").arg(m_uses.size()).arg(mostShown)
-                                                  : tr("%n entries", nullptr, static_cast<int>(m_uses.size())));
+    m_count->setText(fitting > mostShown     ? tr("%1 of %2 entries; the first %3 are shown, the export has all.").arg(fitting).arg(m_uses.size()).arg(mostShown)
+                     : job.isEmpty() ? tr("%n entries", nullptr, static_cast<int>(m_uses.size()))
+                                     : tr("%1 of %2 entries").arg(fitting).arg(m_uses.size()));
     offer();
 }
 
-std::vector<QString> WhereUsedDialog::cellsOf(const session::UseOf &use) const
-{
-    return {use.workOrder.value_or(tr("register")), QString::number(use.said.seq), momentInWords(use.said.at), m_session.reg().nameOf(use.said.author), core::describe(use.said, m_session.reg())};
-}
+core::AuditTable WhereUsedDialog::table() const { return session::usesTable(m_session, m_wanted, m_uses); }
 
 void WhereUsedDialog::offer()
 {
@@ -156,8 +191,12 @@ void WhereUsedDialog::offer()
     const bool isOfRegister = ledger && ledger == m_session.reg().ledger;
     m_lead->setEnabled(ledger && !isOfRegister);
     m_lead->setToolTip(!ledger ? tr("Choose a row first.") : isOfRegister ? tr("Entries of the register stand under People and tools.") : QString());
-    m_write->setEnabled(!m_uses.empty());
-    m_write->setToolTip(m_uses.empty() ? tr("Find something first.") : QString());
+    m_all->setEnabled(!m_jobs->chosen().isEmpty());
+    m_all->setToolTip(m_all->isEnabled() ? QString() : tr("The entries of all jobs are shown."));
+    for (QPushButton *button : {m_csv, m_pdf}) {
+        button->setEnabled(!m_uses.empty());
+        button->setToolTip(m_uses.empty() ? tr("Find something first.") : tr("All entries of all jobs, with their hashes."));
+    }
 }
 
 void WhereUsedDialog::lead(const QString &key)
@@ -167,30 +206,6 @@ void WhereUsedDialog::lead(const QString &key)
         return;
     emit entryWanted(*ledger, key.section(u'\n', 1).toLongLong());
     accept();
-}
-
-void WhereUsedDialog::write()
-{
-    const auto path = m_ask.fileToSave(tr("Export where it was used"), tr("where-used.csv"), tr("CSV (*.csv)"));
-    if (!path)
-        return;
-    std::vector<std::vector<QString>> records{{u"work_order"_s, u"seq"_s, u"at"_s, u"by"_s, u"kind"_s, u"subject"_s, u"what"_s}};
-    for (const session::UseOf &use : m_uses) {
-        std::vector<QString> record{use.workOrder.value_or(QString()), QString::number(use.said.seq), use.said.at.text(), m_session.reg().nameOf(use.said.author), use.said.kind, use.said.subject.value_or(QString()),
-                                    core::describe(use.said, m_session.reg())};
-        std::transform(record.begin(), record.end(), record.begin(), &core::csv::guarded);
-        records.push_back(std::move(record));
-    }
-    const QByteArray bytes = core::csv::write(records);
-    const auto done = record::writeSafely(*path, [&](QIODevice &file) -> core::Result<void> {
-        if (file.write(bytes) != bytes.size())
-            return core::failure(core::ErrorCode::Io, file.errorString());
-        return {};
-    });
-    if (done)
-        m_ask.tell(tr("The list was exported"), *path);
-    else
-        m_ask.tell(tr("The list was not exported"), core::errorInWords(done.error()));
 }
 
 } // namespace desktop

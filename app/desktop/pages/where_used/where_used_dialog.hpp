@@ -18,7 +18,8 @@ namespace desktop {
 class RowTable;
 
 /// Looks through the whole store for a person, tool, part, batch, serial number or certificate: each entry of each job, open or closed, that
-/// names it. A row leads to its entry, and all rows can be written as CSV.
+/// names it. The jobs come first, with how many entries each has; choosing one leaves its entries alone. A row leads to its entry, and all
+/// rows can be written as CSV and PDF.
 class WhereUsedDialog : public QDialog {
     Q_OBJECT
 
@@ -33,17 +34,22 @@ private:
     void find();
     void offer();
     void lead(const QString &key);
-    void write();
-    std::vector<QString> cellsOf(const session::UseOf &use) const;
+    void showJobs();
+    void showUses();
+    core::AuditTable table() const;
 
     session::Session &m_session;
     Ask &m_ask;
     QComboBox *m_sort;
     QLineEdit *m_value;
     QLabel *m_count;
+    RowTable *m_jobs;
     RowTable *m_rows;
     QPushButton *m_lead;
-    QPushButton *m_write;
+    QPushButton *m_all; ///< jobs again
+    QPushButton *m_csv;
+    QPushButton *m_pdf;
+    db::Wanted m_wanted; ///< what was looked for last
     std::vector<session::UseOf> m_uses;
 };
 

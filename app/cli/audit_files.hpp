@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "app/cli/command.hpp"
+#include "app/record/audit_sheet.hpp"
+
+/// What the commands for auditors share: the answer as files, beside what is printed.
+namespace cli {
+
+struct AuditFiles {
+    std::optional<QString> csv;
+    std::optional<QString> pdf;
+    record::PageSize paper = record::PageSize::A4;
+
+    /// A line each for what was written, each begun on a line of its own.
+    QString inWords() const;
+    void addTo(core::json::Object &json) const;
+};
+
+Option csvOption();
+Option pdfOption();
+Option paperOption();
+
+/// BadInput for a paper that is none.
+core::Result<AuditFiles> auditFilesIn(const Arguments &arguments);
+
+core::Result<void> writeAudit(const core::AuditTable &table, const AuditFiles &files);
+
+} // namespace cli
