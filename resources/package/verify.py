@@ -59,11 +59,18 @@ def sum_of(n, a, m, b):
     return r
 
 
+def small(q):
+    """Whether eight times the point is nothing: such a key signs anything."""
+    for _ in range(3):
+        q = add(q, q)
+    return q[0] % P == 0
+
+
 def signed(key, message, signature):
     if len(signature) != 64:
         return False
     a, r, s = point(key), point(signature[:32]), int.from_bytes(signature[32:], "little")
-    if a is None or r is None or s >= L:
+    if a is None or r is None or s >= L or small(a) or small(r):
         return False
     k = int.from_bytes(hashlib.sha512(signature[:32] + key + message).digest(), "little") % L
     minus_a = (P - a[0], a[1], 1, P - a[3])

@@ -55,8 +55,9 @@ core::Result<Answer> list(const Arguments &arguments, const Context &context)
     const core::Register &reg = opened->session->reg();
     std::vector<std::vector<QString>> rows;
     core::json::Array signatures;
-    for (const auto &[workOrder, said] : *found) {
-        const QString job = workOrder.value_or(tr("register"));
+    for (const session::UseOf &use : *found) {
+        const core::Statement &said = use.said;
+        const QString job = use.workOrder.value_or(tr("register"));
         const core::Person *author = reg.person(said.author);
         const core::KeyDoubt *doubt = author ? core::keyDoubtAt(*author, said.at) : nullptr;
         const QString reason = doubt ? doubt->reason : QString();
