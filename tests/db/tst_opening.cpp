@@ -153,7 +153,7 @@ private slots:
         const files::Folder folder;
         const QString path = folder / "a.remate";
         makeFilledStore(path);
-        copyWithSideFile(path, "PRAGMA user_version = 3");
+        copyWithSideFile(path, "PRAGMA user_version = " + QByteArray::number(db::newestVersion()));
         QVERIFY(!files::contentOf(path + "-wal").isEmpty());
         files::overwrite(path, 0, QByteArray(512, '\x5a'));
         auto store = Store::open(path, Access::ReadWrite);

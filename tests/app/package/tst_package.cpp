@@ -37,6 +37,7 @@ private slots:
     void scriptAgrees();
     void alterationsAreNamed_data();
     void alterationsAreNamed();
+    void secondVerifierAgrees();
 
 private:
     QStringList rulesOf(const QString &path, const session::Known &known = {}) const;
@@ -288,6 +289,33 @@ void TstPackage::alterationsAreNamed()
     QVERIFY(files.pack(path));
     const QStringList rules = rulesOf(path);
     QVERIFY2(rules.contains(rule), qPrintable(rules.join(u", "_s)));
+}
+
+/// A verifier in another language, written from the manual's page alone (second_verifier.pl): it says good of the good package, and names what needs neither the
+/// program's rules nor its pages.
+void TstPackage::secondVerifierAgrees()
+{
+    const QString script = qEnvironmentVariable("REMATE_SOURCE_DIR") + u"/tests/app/package/second_verifier.pl"_s;
+    const auto says = [&](const QString &package, const QStringList &known = {}) { return ran(u"perl"_s, QStringList{script, package} + known); };
+    const auto verdict = package::verifyPackage(m_good, {}, *m_kinds);
+    QVERIFY(verdict && verdict->report.rootFingerprint);
+    const QString root = verdict->report.rootFingerprint->hex();
+    const QString head = verdict->about.head.hash.hex();
+    QVERIFY2(says(m_good, {u"--root"_s, root, u"--head"_s, head}).startsWith(u"0 "), qPrintable(says(m_good)));
+    QVERIFY2(says(m_good, {u"--root"_s, head}).contains(u"register.root"_s), "another root");
+    QVERIFY2(says(m_good, {u"--head"_s, root.mid(1) + u'0'}).contains(u"ledger.missing"_s), "an entry that is not there");
+    const QStringList needPages{u"package.pdf"_s, u"package.csv"_s, u"package.instructions"_s};
+    for (const Altered &row : alterations()) {
+        if (row.script == Script::NotAsked) // slow, too
+            continue;
+        Unpacked files = Unpacked::of(m_good);
+        row.alteration(files);
+        const QString path = file(u"second.zip"_s);
+        QFile::remove(path);
+        QVERIFY(files.pack(path));
+        const QString said = says(path);
+        QVERIFY2(said.startsWith(u"0 ") == needPages.contains(row.rule), qPrintable(QString::fromUtf8(row.what) + u": "_s + said));
+    }
 }
 
 int main(int argc, char **argv)
