@@ -47,7 +47,7 @@ core::Result<record::RecordOptions> optionsIn(const Arguments &arguments)
 
 core::Result<Answer> run(const Arguments &arguments, const Context &context)
 {
-    const auto options = optionsIn(arguments);
+    auto options = optionsIn(arguments);
     if (!options)
         return core::failure(options.error());
     auto opened = openJob(arguments, context, db::Access::ReadOnly);
@@ -56,6 +56,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     const auto job = recordOf(*opened);
     if (!job)
         return core::failure(job.error());
+    options->attachment = [&](const core::Digest &digest) { return opened->store->attachments().get(digest); };
     const QString folder = arguments.text(u"to"_s);
     if (!QDir().mkpath(folder))
         return core::failure(core::ErrorCode::Io, tr("The folder %1 cannot be made.").arg(folder));
