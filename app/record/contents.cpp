@@ -11,6 +11,8 @@
 #include <numeric>
 
 #include "app/picture/lift_of.hpp"
+#include "app/record/index_of_persons.hpp"
+#include "app/record/photos.hpp"
 #include "core/acts/act.hpp"
 #include "core/job/figures.hpp"
 #include "core/job/loose_ends.hpp"
@@ -54,7 +56,7 @@ constexpr QLatin1String titledNotes[] = {
     QLatin1String("turn"),           QLatin1String("skip_reason"), QLatin1String("lead_zero"),   QLatin1String("unit_weight"),
     QLatin1String("rigging_weight"), QLatin1String("hoist_limit"), QLatin1String("hoist_due"),   QLatin1String("legs"),   QLatin1String("angle"),
     QLatin1String("shares"),         QLatin1String("sling_limit"), QLatin1String("sling_due"),   QLatin1String("centre_after"),
-    QLatin1String("verdict"),        QLatin1String("sling"),       QLatin1String("maintenance_data"), QLatin1String("remarks"),
+    QLatin1String("open"),           QLatin1String("verdict"),        QLatin1String("sling"),       QLatin1String("maintenance_data"), QLatin1String("remarks"),
 };
 
 QString titledNote(const core::Report &report, const core::ReportRow &row)
@@ -104,16 +106,18 @@ Table tableOf(const core::Report &report, const std::vector<core::ReportRow> &ro
     return table;
 }
 
-void setReport(Flow &flow, const core::JobRecord &job, QStringView name, const QString &ifNone = {})
+/// Answers the page on which each of its rows begins, counted from 1.
+std::vector<int> setReport(Flow &flow, const core::JobRecord &job, QStringView name, const QString &ifNone = {})
 {
     const core::Report *report = core::findReport(name);
     const auto rows = report->rows(job);
-    if (!rows.empty()) {
-        flow.table(reportWord(report->title), tableOf(*report, rows));
-    } else if (!ifNone.isEmpty()) {
+    if (!rows.empty())
+        return flow.table(reportWord(report->title), tableOf(*report, rows));
+    if (!ifNone.isEmpty()) {
         flow.heading(reportWord(report->title));
         flow.paragraph(ifNone);
     }
+    return {};
 }
 
 /// The lifts that stand, as they were planned.
@@ -286,13 +290,14 @@ void setCautions(Flow &flow, const core::JobRecord &job)
 
 } // namespace
 
-void setContents(Flow &flow, const core::JobRecord &job)
+void setContents(Flow &flow, const core::JobRecord &job, const FetchAttachment &fetch)
 {
     flow.title(tr("Record of a unit change"));
     flow.paragraph(job.job().facts.title, Face::Heading);
     flow.space(4 * point);
     setVerdict(flow, job);
     setReinspections(flow, job);
+    setReport(flow, job, u"signatures");
     setReport(flow, job, u"facts");
     setReport(flow, job, u"linked_jobs");
     setReport(flow, job, u"handed_on");
@@ -312,7 +317,9 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setReport(flow, job, u"conditions");
     setReport(flow, job, u"off_the_list");
     setLife(flow, job);
+    setPhotos(flow, job, fetch);
     setReport(flow, job, u"hardware");
+    setReport(flow, job, u"seals");
     setReport(flow, job, u"torque", tr("No torque was recorded."));
     setReport(flow, job, u"bonding");
     setReport(flow, job, u"leaks");
@@ -325,7 +332,9 @@ void setContents(Flow &flow, const core::JobRecord &job)
     setReport(flow, job, u"follow_ups");
     setReport(flow, job, u"lessons");
     setReport(flow, job, u"handovers", tr("The job was not handed over."));
-    setReport(flow, job, u"entries");
+    setReport(flow, job, u"bursts");
+    const std::vector<int> pages = setReport(flow, job, u"entries");
+    setIndexOfPersons(flow, job, pages);
 }
 
 QString runningHead(const core::JobRecord &job)

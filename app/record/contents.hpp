@@ -8,9 +8,9 @@
 
 namespace record {
 
-/// Sets a job's whole record into the flow: verdict and facts, the register's root, cautions, people, tools, interfaces,
-/// measurements, lifts, servicing and weight, inspections, findings, handovers, and every entry.
-void setContents(Flow &flow, const core::JobRecord &job);
+/// Sets a job's whole record into the flow: verdict, signatures and facts, the register's root, cautions, people, tools, interfaces,
+/// photos, measurements, lifts, servicing and weight, inspections, findings, handovers, every entry, and the index of persons.
+void setContents(Flow &flow, const core::JobRecord &job, const FetchAttachment &fetch);
 
 /// What stands at the head of every page: `Work order WO-17 · aircraft · Engine change`.
 QString runningHead(const core::JobRecord &job);

@@ -5,20 +5,16 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
-#include <QtGlobal>
+#include <QHash>
+#include <QRegularExpression>
+#include <QSet>
 
-#include <algorithm>
-#include <exception>
-#include <map>
-#include <string>
+#include <initializer_list>
+#include <memory>
+#include <type_traits>
 
-// Without its own old smart pointer the library warns of nothing.
-#define POINTERHOLDER_TRANSITION 4
-#include <qpdf/Buffer.hh>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFObjectHandle.hh>
-#include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
+// The library's interface for C: its headers for C++ do not compile as C++20 with every compiler.
+#include <qpdf/qpdf-c.h>
 
 namespace record {
 
@@ -31,19 +27,15 @@ QDateTime timeOf(core::Instant at) { return QDateTime::fromMSecsSinceEpoch(at.mi
 const QString producer = u"Qt"_s;
 const QString creator = u"Remate"_s;
 
-/// XML 1.0 section 2.2 has no place for control characters, and a ledger from elsewhere may hold any.
-QString xmlText(QString text)
-{
-    text.removeIf([](QChar c) { return c.unicode() < 0x20 || c.unicode() >= 0xfffe || c.isSurrogate(); });
-    return text.toHtmlEscaped();
-}
+/// XML 1.0 section 2.2 has no place for control characters, and a ledger from elsewhere may hold any. Left out in both places, which have to agree.
+QString plain(QString text) { return text.removeIf([](QChar c) { return c.unicode() < 0x20 || c.unicode() >= 0xfffe; }); }
 
 /// The packet, ISO 19005-1 section 6.7.2: every line of the information dictionary, in its XMP property.
 QByteArray packetOf(const Particulars &particulars)
 {
     const QString author = particulars.author.isEmpty()
                                ? QString()
-                               : u"<dc:creator><rdf:Seq><rdf:li>%1</rdf:li></rdf:Seq></dc:creator>"_s.arg(xmlText(particulars.author));
+                               : u"<dc:creator><rdf:Seq><rdf:li>%1</rdf:li></rdf:Seq></dc:creator>"_s.arg(particulars.author.toHtmlEscaped());
     const QString at = timeOf(particulars.at).toString(u"yyyy-MM-ddThh:mm:ss'Z'");
     const QString packet = uR"(<?xpacket begin="" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/">
@@ -55,154 +47,197 @@ QByteArray packetOf(const Particulars &particulars)
 </rdf:RDF>
 </x:xmpmeta>
 <?xpacket end="r"?>
-)"_s.arg(xmlText(particulars.title), author, creator, at, producer);
+)"_s.arg(particulars.title.toHtmlEscaped(), author, creator, at, producer);
     return packet.toUtf8();
 }
 
-QPDFObjectHandle textOf(const QString &text) { return QPDFObjectHandle::newUnicodeString(text.toStdString()); }
-
-void setParticulars(QPDF &pdf, const Particulars &particulars)
-{
-    const QPDFObjectHandle at = QPDFObjectHandle::newString(timeOf(particulars.at).toString(u"'D:'yyyyMMddhhmmss'+00''00'''").toStdString());
-    QPDFObjectHandle info = QPDFObjectHandle::newDictionary();
-    info.replaceKey("/Title", textOf(particulars.title));
-    if (!particulars.author.isEmpty())
-        info.replaceKey("/Author", textOf(particulars.author));
-    info.replaceKey("/Creator", textOf(creator));
-    info.replaceKey("/Producer", textOf(producer));
-    info.replaceKey("/CreationDate", at);
-    info.replaceKey("/ModDate", at);
-    pdf.getTrailer().replaceKey("/Info", pdf.makeIndirectObject(info));
-
-    QPDFObjectHandle packet = QPDFObjectHandle::newStream(&pdf, packetOf(particulars).toStdString());
-    packet.getDict().replaceKey("/Type", QPDFObjectHandle::newName("/Metadata"));
-    packet.getDict().replaceKey("/Subtype", QPDFObjectHandle::newName("/XML"));
-    pdf.getRoot().replaceKey("/Metadata", packet);
-
-    // The second half is made by the writer, of all that the file holds.
-    const QPDFObjectHandle identity = QPDFObjectHandle::newString(particulars.head.bytes().left(16).toStdString());
-    pdf.getTrailer().replaceKey("/ID", QPDFObjectHandle::newArray({identity, identity}));
-}
-
-/// A bookmark with what stands under it. Siblings come one after the other, deeper ones in between.
-class Outline {
+/// A document in the library's hands. Errors stay in it until they are asked for, and what is done after one does nothing.
+class Document {
 public:
-    Outline(QPDF &pdf, const std::vector<Bookmark> &bookmarks) : m_pdf(pdf), m_bookmarks(bookmarks), m_pages(QPDFPageDocumentHelper(pdf).getAllPages()) {}
-
-    /// Hangs bookmarks under `parent` from `m_at` on, as long as they are as deep as the first of them, and answers how many those are.
-    int hangUnder(QPDFObjectHandle parent) // NOLINT(misc-no-recursion): a tree, as deep as headings are
+    explicit Document(const QByteArray &pdf) : m_data(qpdf_init(), [](qpdf_data data) { qpdf_cleanup(&data); })
     {
-        const int depth = m_bookmarks[m_at].depth;
-        int count = 0;
-        QPDFObjectHandle last = QPDFObjectHandle::newNull();
-        while (m_at < m_bookmarks.size() && m_bookmarks[m_at].depth >= depth) {
-            QPDFObjectHandle item = itemFor(m_bookmarks[m_at], parent);
-            if (last.isNull()) {
-                parent.replaceKey("/First", item);
-            } else {
-                item.replaceKey("/Prev", last);
-                last.replaceKey("/Next", item);
-            }
-            last = item;
-            ++count;
-            ++m_at;
-            // Folded, as the minus says: a job has hundreds of interfaces.
-            if (m_at < m_bookmarks.size() && m_bookmarks[m_at].depth > depth)
-                item.replaceKey("/Count", QPDFObjectHandle::newInteger(-hangUnder(item)));
-        }
-        parent.replaceKey("/Last", last);
-        return count;
+        qpdf_silence_errors(get());
+        qpdf_set_suppress_warnings(get(), QPDF_TRUE);
+        qpdf_set_attempt_recovery(get(), QPDF_FALSE);
+        qpdf_read_memory(get(), "record", pdf.constData(), static_cast<unsigned long long>(pdf.size()), nullptr);
+    }
+
+    /// Why it cannot be gone on with, or nothing. Told once.
+    QString fault() const
+    {
+        return qpdf_has_error(get()) != QPDF_FALSE ? QString::fromUtf8(qpdf_get_error_full_text(get(), qpdf_get_error(get()))) : QString();
+    }
+
+    qpdf_oh trailer() const { return qpdf_get_trailer(get()); }
+    qpdf_oh root() const { return qpdf_get_root(get()); }
+    qpdf_oh page(std::size_t index) const { return qpdf_get_page_n(get(), index); }
+
+    qpdf_oh dictionary() const { return qpdf_make_indirect_object(get(), qpdf_oh_new_dictionary(get())); }
+    qpdf_oh name(const char *text) const { return qpdf_oh_new_name(get(), text); }
+    qpdf_oh number(int value) const { return qpdf_oh_new_integer(get(), value); }
+    qpdf_oh real(double value) const { return qpdf_oh_new_real_from_double(get(), value, 1); }
+    qpdf_oh nothing() const { return qpdf_oh_new_null(get()); }
+    qpdf_oh bytes(const QByteArray &value) const { return qpdf_oh_new_binary_string(get(), value.constData(), static_cast<std::size_t>(value.size())); }
+    qpdf_oh text(const QString &value) const
+    {
+        const QByteArray utf8 = value.toUtf8();
+        return qpdf_oh_new_binary_unicode_string(get(), utf8.constData(), static_cast<std::size_t>(utf8.size()));
+    }
+    qpdf_oh array(std::initializer_list<qpdf_oh> items) const
+    {
+        const qpdf_oh made = qpdf_oh_new_array(get());
+        for (const qpdf_oh item : items)
+            qpdf_oh_append_item(get(), made, item);
+        return made;
+    }
+    qpdf_oh stream(const QByteArray &data) const
+    {
+        const qpdf_oh made = qpdf_oh_new_stream(get());
+        qpdf_oh_replace_stream_data(get(), made, reinterpret_cast<const unsigned char *>(data.constData()), static_cast<std::size_t>(data.size()), nothing(), nothing());
+        return made;
+    }
+    void set(qpdf_oh dictionary, const char *key, qpdf_oh value) const { qpdf_oh_replace_key(get(), dictionary, key, value); }
+    qpdf_oh dictionaryOf(qpdf_oh stream) const { return qpdf_oh_get_dict(get(), stream); }
+    double heightOf(qpdf_oh page) const { return qpdf_oh_get_numeric_value(get(), qpdf_oh_get_array_item(get(), qpdf_oh_get_key(get(), page, "/MediaBox"), 3)); }
+
+    /// Nothing when it cannot be written; fault() tells why.
+    QByteArray written() const
+    {
+        qpdf_init_write_memory(get());
+        qpdf_set_object_stream_mode(get(), qpdf_o_disable);
+        qpdf_set_decode_level(get(), qpdf_dl_none);
+        qpdf_force_pdf_version(get(), "1.4");
+        qpdf_set_newline_before_endstream(get(), QPDF_TRUE); // ISO 19005-1 section 6.1.7
+        qpdf_set_deterministic_ID(get(), QPDF_TRUE);
+        qpdf_write(get());
+        if (qpdf_has_error(get()) != QPDF_FALSE)
+            return {};
+        return {reinterpret_cast<const char *>(qpdf_get_buffer(get())), static_cast<qsizetype>(qpdf_get_buffer_length(get()))};
     }
 
 private:
-    QPDFObjectHandle itemFor(const Bookmark &bookmark, const QPDFObjectHandle &parent)
-    {
-        QPDFObjectHandle page = m_pages.at(bookmark.page).getObjectHandle();
-        const double height = page.getKey("/MediaBox").getArrayItem(3).getNumericValue();
-        const QPDFObjectHandle top = QPDFObjectHandle::newReal(height - bookmark.y / point, 1);
-        QPDFObjectHandle item = m_pdf.makeIndirectObject(QPDFObjectHandle::newDictionary());
-        item.replaceKey("/Title", textOf(bookmark.title));
-        item.replaceKey("/Parent", parent);
-        item.replaceKey("/Dest", QPDFObjectHandle::newArray({page, QPDFObjectHandle::newName("/XYZ"), QPDFObjectHandle::newNull(), top, QPDFObjectHandle::newNull()}));
-        return item;
-    }
-
-    QPDF &m_pdf;
-    const std::vector<Bookmark> &m_bookmarks;
-    std::vector<QPDFPageObjectHelper> m_pages;
-    std::size_t m_at = 0;
+    qpdf_data get() const { return m_data.get(); }
+    std::unique_ptr<std::remove_pointer_t<qpdf_data>, void (*)(qpdf_data)> m_data;
 };
 
-void setBookmarks(QPDF &pdf, const std::vector<Bookmark> &bookmarks)
+void setParticulars(const Document &pdf, const Particulars &particulars)
+{
+    // ISO 32000-1 section 7.9.4
+    const qpdf_oh at = pdf.bytes("D:" + timeOf(particulars.at).toString(u"yyyyMMddhhmmss").toLatin1() + "+00'00'");
+    const qpdf_oh info = pdf.dictionary();
+    pdf.set(info, "/Title", pdf.text(particulars.title));
+    if (!particulars.author.isEmpty())
+        pdf.set(info, "/Author", pdf.text(particulars.author));
+    pdf.set(info, "/Creator", pdf.text(creator));
+    pdf.set(info, "/Producer", pdf.text(producer));
+    pdf.set(info, "/CreationDate", at);
+    pdf.set(info, "/ModDate", at);
+    pdf.set(pdf.trailer(), "/Info", info);
+
+    const qpdf_oh packet = pdf.stream(packetOf(particulars));
+    pdf.set(pdf.dictionaryOf(packet), "/Type", pdf.name("/Metadata"));
+    pdf.set(pdf.dictionaryOf(packet), "/Subtype", pdf.name("/XML"));
+    pdf.set(pdf.root(), "/Metadata", packet);
+
+    // The second half is made by the writer, of all that the file holds.
+    const qpdf_oh identity = pdf.bytes(particulars.head.bytes().left(16));
+    pdf.set(pdf.trailer(), "/ID", pdf.array({identity, identity}));
+}
+
+qpdf_oh bookmarkFor(const Document &pdf, const Bookmark &bookmark, qpdf_oh parent)
+{
+    const qpdf_oh page = pdf.page(bookmark.page);
+    const qpdf_oh item = pdf.dictionary();
+    pdf.set(item, "/Title", pdf.text(bookmark.title));
+    pdf.set(item, "/Parent", parent);
+    pdf.set(item, "/Dest", pdf.array({page, pdf.name("/XYZ"), pdf.nothing(), pdf.real(pdf.heightOf(page) - bookmark.y / point), pdf.nothing()}));
+    return item;
+}
+
+/// Hangs bookmarks under `parent`, from `at` on, as long as they are as deep as the first of them, each with what is deeper under it.
+/// Answers how many those are, and moves `at` behind the last.
+int hangUnder(const Document &pdf, qpdf_oh parent, const std::vector<Bookmark> &bookmarks, std::size_t &at) // NOLINT(misc-no-recursion): as deep as headings are
+{
+    const int depth = bookmarks[at].depth;
+    int count = 0;
+    for (qpdf_oh last = 0; at < bookmarks.size() && bookmarks[at].depth >= depth; ++count) {
+        const qpdf_oh item = bookmarkFor(pdf, bookmarks[at++], parent);
+        if (count == 0) {
+            pdf.set(parent, "/First", item);
+        } else {
+            pdf.set(item, "/Prev", last);
+            pdf.set(last, "/Next", item);
+        }
+        // Folded, as the minus says: a job has hundreds of interfaces.
+        if (at < bookmarks.size() && bookmarks[at].depth > depth)
+            pdf.set(item, "/Count", pdf.number(-hangUnder(pdf, item, bookmarks, at)));
+        pdf.set(parent, "/Last", item);
+        last = item;
+    }
+    return count;
+}
+
+void setBookmarks(const Document &pdf, const std::vector<Bookmark> &bookmarks)
 {
     if (bookmarks.empty())
         return;
-    QPDFObjectHandle outlines = pdf.makeIndirectObject(QPDFObjectHandle::newDictionary());
-    outlines.replaceKey("/Type", QPDFObjectHandle::newName("/Outlines"));
-    outlines.replaceKey("/Count", QPDFObjectHandle::newInteger(Outline(pdf, bookmarks).hangUnder(outlines)));
-    pdf.getRoot().replaceKey("/Outlines", outlines);
-    pdf.getRoot().replaceKey("/PageMode", QPDFObjectHandle::newName("/UseOutlines"));
+    const qpdf_oh outlines = pdf.dictionary();
+    std::size_t at = 0;
+    pdf.set(outlines, "/Type", pdf.name("/Outlines"));
+    pdf.set(outlines, "/Count", pdf.number(hangUnder(pdf, outlines, bookmarks, at)));
+    pdf.set(pdf.root(), "/Outlines", outlines);
+    pdf.set(pdf.root(), "/PageMode", pdf.name("/UseOutlines"));
 }
 
-/// Qt numbers the subsets of fonts in an order that differs from one start of the program to the next. The six letters in front of a subset's name (ISO 32000-1, 9.6.4) are told by
-/// its content instead.
-void nameFontsByContent(QPDF &pdf)
+/// Qt numbers the subsets of fonts in an order that differs from one start of the program to the next. The six letters in front of a subset's name (ISO 32000-1, 9.6.4) are
+/// told by that name instead; a second subset of the same face, which Qt does not make, keeps another one.
+QByteArray nameFontsByFace(const QByteArray &drawn)
 {
-    std::map<std::string, std::string> names;
-    for (QPDFObjectHandle &object : pdf.getAllObjects()) {
-        if (!object.isDictionary() || !object.getKey("/FontFile2").isStream() || !object.getKey("/FontName").isName())
-            continue;
-        const auto font = object.getKey("/FontFile2").getRawStreamData();
-        const QByteArray digest = core::Digest::of(QByteArrayView(font->getBuffer(), static_cast<qsizetype>(font->getSize()))).bytes();
-        std::string tag;
-        constexpr qsizetype letters = 6;
-        for (const char byte : digest.first(letters))
-            tag += static_cast<char>('A' + static_cast<unsigned char>(byte) % 26);
-        const std::string old = object.getKey("/FontName").getName(); // `/QFTAAA+DejaVuSans`
-        const std::size_t plus = old.find('+');
-        names[old] = '/' + tag + '+' + old.substr(plus == std::string::npos ? 1 : plus + 1);
-    }
-    for (QPDFObjectHandle &object : pdf.getAllObjects()) {
-        for (const char *key : {"/FontName", "/BaseFont"}) {
-            QPDFObjectHandle name = object.isDictionary() ? object.getKey(key) : QPDFObjectHandle::newNull();
-            if (const auto at = name.isName() ? names.find(name.getName()) : names.end(); at != names.end())
-                object.replaceKey(key, QPDFObjectHandle::newName(at->second));
+    static const QRegularExpression named(QStringLiteral("/(?:FontName|BaseFont) /([A-Z]{6}\\+[A-Za-z0-9-]+)"));
+    QHash<QString, QByteArray> tags;
+    QSet<QByteArray> taken;
+    QByteArray renamed = drawn;
+    for (auto found = named.globalMatch(QString::fromLatin1(drawn)); found.hasNext();) {
+        const QRegularExpressionMatch match = found.next();
+        const QString subset = match.captured(1);
+        if (!tags.contains(subset)) {
+            constexpr qsizetype letters = 6;
+            QByteArray seed = subset.sliced(letters).toLatin1();
+            QByteArray tag;
+            do {
+                tag.clear();
+                seed = core::Digest::of(seed).bytes();
+                for (const char byte : seed.first(letters))
+                    tag += static_cast<char>('A' + static_cast<unsigned char>(byte) % 26);
+            } while (taken.contains(tag));
+            taken.insert(tag);
+            tags.insert(subset, tag);
         }
+        renamed.replace(match.capturedStart(1), tags.value(subset).size(), tags.value(subset));
     }
+    return renamed;
 }
 
-QByteArray written(QPDF &pdf)
+tl::unexpected<core::Error> cannotBePutTogether(const QString &fault)
 {
-    QPDFWriter writer(pdf);
-    writer.setOutputMemory();
-    writer.setObjectStreamMode(qpdf_o_disable);
-    writer.setDecodeLevel(qpdf_dl_none);
-    writer.forcePDFVersion("1.4");
-    writer.setNewlineBeforeEndstream(true); // ISO 19005-1 section 6.1.7
-    writer.setDeterministicID(true);
-    writer.write();
-    const std::shared_ptr<Buffer> bytes = writer.getBufferSharedPointer();
-    return {reinterpret_cast<const char *>(bytes->getBuffer()), static_cast<qsizetype>(bytes->getSize())};
+    return core::failure(core::ErrorCode::Damaged,
+                         QCoreApplication::translate("Record", "The pages were drawn and could not be put together (%1). Export again; if it happens again, restart the program.").arg(fault));
 }
 
 } // namespace
 
 core::Result<QByteArray> finished(const QByteArray &drawn, const Particulars &particulars, const std::vector<Bookmark> &bookmarks)
 {
-    try {
-        QPDF pdf;
-        pdf.setSuppressWarnings(true);
-        pdf.setAttemptRecovery(false);
-        pdf.processMemoryFile("record", drawn.constData(), static_cast<std::size_t>(drawn.size()));
-        setParticulars(pdf, particulars);
-        setBookmarks(pdf, bookmarks);
-        nameFontsByContent(pdf);
-        return written(pdf);
-    } catch (const std::exception &fault) {
-        return core::failure(core::ErrorCode::Damaged,
-                             QCoreApplication::translate("Record", "The pages were drawn and could not be put together (%1). Export again; if it happens again, restart the program.")
-                                 .arg(QString::fromUtf8(fault.what())));
-    }
+    const QByteArray named = nameFontsByFace(drawn); // outlives the document
+    const Document pdf(named);
+    if (const QString fault = pdf.fault(); !fault.isEmpty())
+        return cannotBePutTogether(fault);
+    setParticulars(pdf, {plain(particulars.title), plain(particulars.author), particulars.at, particulars.head});
+    setBookmarks(pdf, bookmarks);
+    QByteArray bytes = pdf.written();
+    if (bytes.isEmpty())
+        return cannotBePutTogether(pdf.fault());
+    return bytes;
 }
 
 } // namespace record

@@ -64,15 +64,17 @@ void Flow::heading(const QString &text, int depth)
 {
     if (isCancelled())
         return;
+    const Face face = depth == 0 ? Face::Heading : Face::Bold;
+    const double thickness = (depth == 0 ? 1.2 : 0.6) * point;
     // A heading at the foot of a page heads nothing: it wants room for a few rows.
-    space(3 * gap);
-    need(m_faces.lineHeight(Face::Heading) + 60 * point);
+    space((depth == 0 ? 3 : 2) * gap);
+    need(m_faces.lineHeight(face) + 60 * point);
     m_depth = depth;
     mark(text, depth);
-    for (const QString &one : m_faces.wrapped(text, Face::Heading, width()))
-        line(one, Face::Heading, ink::text, left());
-    rule(m_y, 1.2 * point, ink::text);
-    space(1.2 * point + gap);
+    for (const QString &one : m_faces.wrapped(text, face, width()))
+        line(one, face, ink::text, left());
+    rule(m_y, thickness, ink::text);
+    space(thickness + gap);
 }
 
 void Flow::paragraph(const QString &text, Face face, const QColor &colour)

@@ -3,9 +3,13 @@
 
 #pragma once
 
+#include <QByteArray>
+#include <QHash>
+#include <QSize>
 #include <QString>
 #include <QStringList>
 
+#include <map>
 #include <vector>
 
 #include "app/record/sheet.hpp"
@@ -42,6 +46,18 @@ struct Table {
     std::vector<TableRow> rows;
 };
 
+/// A photo with what stands under it.
+struct PhotoTile {
+    QByteArray jpeg;
+    QSize pixels;
+    QString title;
+    QString caption;
+    QString proof;   ///< who, when, digest
+    QString note;    ///< that it was struck, and why; empty for none
+    QString missing; ///< why there is no picture, in its place; empty where there is one
+    Strike strike = Strike::Not;
+};
+
 /// Lays text and tables out, page after page. A table's head and the heading of its group come again on each page; a
 /// row stays whole unless it is taller than a page, and then it is divided between two of its lines.
 class Flow {
@@ -61,6 +77,8 @@ public:
     std::vector<int> table(const Table &table);
     /// The picture of a lift under a line that says which one it is.
     void lift(const QString &which, const picture::Lift &lift);
+    /// Photos side by side, at most half the page wide each, with their lines under them.
+    void photos(const std::vector<PhotoTile> &row);
     void space(double height);
 
     bool isCancelled() const { return m_going == Going::Cancel; }
@@ -70,6 +88,7 @@ public:
 
 private:
     struct LaidRow;
+    struct LaidPhoto;
     Sheet &sheet() { return m_sheets.back(); }
     double left() const { return m_frame.body.left(); }
     double width() const { return m_frame.body.width(); }
@@ -81,6 +100,12 @@ private:
     void rule(double y, double thickness, const QColor &colour);
     double line(const QString &text, Face face, const QColor &colour, double x);
 
+    void strikeThrough(const QString &text, Face face, double x);
+    LaidPhoto laidPhoto(const PhotoTile &tile, double width) const;
+    void placePhoto(const PhotoTile &tile, const LaidPhoto &laid, double x);
+
+    double widestWord(const QString &text, Face face) const;
+    double leastWidth(const Table &table, std::size_t column) const;
     std::vector<double> widthsOf(const Table &table) const;
     LaidRow laidRow(const Table &table, const TableRow &row, const std::vector<double> &widths) const;
     void tableHead(const Table &table, const std::vector<double> &widths);
@@ -98,6 +123,7 @@ private:
     std::vector<Sheet> m_sheets;
     std::vector<Bookmark> m_bookmarks;
     int m_depth = 0; ///< of the last heading
+    mutable std::map<Face, QHash<QString, double>> m_wordWidths; ///< measured once: the same words come again and again
     double m_y = 0;
     Going m_going = Going::On;
 };

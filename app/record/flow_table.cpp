@@ -4,8 +4,8 @@
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <numeric>
 
+#include "app/record/column_widths.hpp"
 #include "app/record/flow.hpp"
 
 namespace record {
@@ -39,13 +39,46 @@ struct Flow::LaidRow {
     double whole() const { return height(lines) + notesHeight; }
 };
 
+/// Of the words that a column can be made wide enough for: a hash is broken wherever it stands.
+double Flow::widestWord(const QString &text, Face face) const
+{
+    QHash<QString, double> &known = m_wordWidths[face];
+    double widest = 0;
+    for (const QString &word : Typefaces::unbrokenParts(text)) {
+        auto at = known.find(word);
+        if (at == known.end())
+            at = known.insert(word, m_faces.width(word, face));
+        if (*at < width() / 4)
+            widest = std::max(widest, *at);
+    }
+    return widest;
+}
+
+double Flow::leastWidth(const Table &table, std::size_t column) const
+{
+    double widest = widestWord(table.columns[column].title, Face::CellBold);
+    for (const TableRow &row : table.rows) {
+        if (column < row.cells.size())
+            widest = std::max(widest, widestWord(row.cells[column], table.columns[column].face));
+    }
+    return widest + 2 * padX + 1 * point;
+}
+
 std::vector<double> Flow::widthsOf(const Table &table) const
 {
-    const double shares = std::accumulate(table.columns.begin(), table.columns.end(), 0.0, [](double sum, const TableColumn &c) { return sum + c.share; });
-    std::vector<double> widths;
-    for (const TableColumn &column : table.columns)
-        widths.push_back(width() * column.share / shares);
-    return widths;
+    std::vector<double> shares;
+    std::vector<double> least;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        shares.push_back(table.columns[i].share);
+        least.push_back(leastWidth(table, i));
+    }
+    return columnWidths(width(), shares, least);
+}
+
+void Flow::strikeThrough(const QString &text, Face face, double x)
+{
+    const double middle = m_y + m_faces.ascent(face) * 0.68;
+    sheet().patches.push_back({QRectF(x, middle, m_faces.width(text, face), 0.6 * point), ink::alarm});
 }
 
 Flow::LaidRow Flow::laidRow(const Table &table, const TableRow &row, const std::vector<double> &widths) const
@@ -133,10 +166,8 @@ void Flow::placeLines(const Table &table, const LaidRow &row, const std::vector<
         m_y = top + padY;
         for (qsizetype at = fromLine; at < std::min(toLine, row.cells[i].size()); ++at) {
             const QString &text = row.cells[i][at];
-            if (isStruck && !text.isEmpty()) {
-                const double middle = m_y + m_faces.ascent(column.face) * 0.68;
-                sheet().patches.push_back({QRectF(x + padX, middle, m_faces.width(text, column.face), 0.6 * point), ink::alarm});
-            }
+            if (isStruck && !text.isEmpty())
+                strikeThrough(text, column.face, x + padX);
             line(text, column.face, isStruck ? ink::quiet : ink::text, x + padX);
             m_y += row.lineHeight - m_faces.lineHeight(column.face);
         }

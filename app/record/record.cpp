@@ -5,6 +5,7 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QImage>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
@@ -79,6 +80,8 @@ void drawSheet(QPainter &painter, const Typefaces &faces, const Sheet &sheet)
         painter.fillRect(patch.rect, patch.colour);
     for (const picture::LiftLayout &lift : sheet.lifts)
         picture::paintLift(painter, lift, {ink::text, ink::quiet, ink::group, ink::paper, ink::caution, ink::alarm});
+    for (const Picture &photo : sheet.photos)
+        painter.drawImage(photo.rect, QImage::fromData(photo.jpeg, "JPG"));
     for (const Run &run : sheet.runs)
         drawText(painter, faces, run);
 }
@@ -138,7 +141,7 @@ core::Result<QByteArray> recordPdf(const core::JobRecord &job, const RecordOptio
     if (!faces)
         return core::failure(faces.error());
     Flow flow(frameOf(options.pageSize), *faces, options.progress);
-    setContents(flow, job);
+    setContents(flow, job, options.attachment);
     if (flow.isCancelled())
         return cancelled();
     QBuffer drawn;

@@ -26,13 +26,17 @@ enum class Going { On, Cancel };
 /// Told about each page; `pages` is 0 while the pages are being laid out and their number is not known. Returns whether to go on.
 using Progress = std::function<Going(int page, int pages)>;
 
+/// Fetches the bytes of an attachment. What it answers instead of them, in words, is printed in the place of the photo.
+using FetchAttachment = std::function<core::Result<QByteArray>(const core::Digest &)>;
+
 struct RecordOptions {
     PageSize pageSize = PageSize::A4;
     WhenOpen whenOpen = WhenOpen::Refuse;
     Progress progress{};
+    FetchAttachment attachment{}; ///< without one, photos are named and not shown
 };
 
-/// The job's record as the bytes of a PDF/A-1b. They follow from the entries, the kinds and the language alone: on one machine the same job
+/// The job's record as the bytes of a PDF/A-1b. They follow from the entries, their attachments, the kinds and the language alone: on one machine the same job
 /// gives the same bytes, whenever it is exported.
 /// Needs a QGuiApplication for its fonts; a program without a display starts one on the platform `offscreen`.
 /// Refused: the job is not closed. NotFound: no font to write with. Cancelled: progress said so. Io, Damaged: it could not be drawn.

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <QByteArray>
 #include <QColor>
 #include <QPointF>
 #include <QRectF>
@@ -44,10 +45,17 @@ struct Patch {
     QColor colour;
 };
 
+/// A photo in its place, encoded as JPEG: decoded, those of a whole job would not fit into memory.
+struct Picture {
+    QRectF rect;
+    QByteArray jpeg;
+};
+
 /// One page, laid out and not yet drawn: patches lie under pictures, pictures under the text.
 struct Sheet {
     std::vector<Patch> patches;
     std::vector<picture::LiftLayout> lifts;
+    std::vector<Picture> photos;
     std::vector<Run> runs;
 };
 

@@ -11,6 +11,8 @@
 #include <QRawFont>
 #include <QTextLayout>
 
+#include <utility>
+
 #include "core/measure/working.hpp"
 #include "core/value/digest.hpp"
 
@@ -45,7 +47,32 @@ QString firstInstalled(const QString &preferred, QFontDatabase::SystemFont other
     return QFontDatabase::families().contains(preferred) ? preferred : QFontDatabase::systemFont(otherwise).family();
 }
 
+/// As core::measure::unbroken(), a time with its zone, and a page with its number.
+QString unbroken(const QString &text)
+{
+    static const QString zone = QStringLiteral(" UTC");
+    QString kept = core::measure::unbroken(text);
+    kept.replace(zone, QChar(QChar::Nbsp) + zone.mid(1));
+    return kept.replace(QStringLiteral("(p. "), QStringLiteral("(p.") + QChar(QChar::Nbsp));
+}
+
 } // namespace
+
+QStringList Typefaces::unbrokenParts(const QString &text)
+{
+    QStringList parts;
+    QString part;
+    for (const QChar c : unbroken(text)) {
+        const bool isBetween = c.isSpace() && c != QChar(QChar::Nbsp);
+        if (!isBetween)
+            part += c;
+        if (isBetween && !part.isEmpty())
+            parts << std::exchange(part, {});
+    }
+    if (!part.isEmpty())
+        parts << part;
+    return parts;
+}
 
 core::Result<Typefaces> Typefaces::find()
 {
@@ -83,7 +110,7 @@ QStringList Typefaces::wrapped(const QString &text, Face face, double width) con
     QStringList lines;
     for (const QString &paragraph : text.split(u'\n')) {
         // Broken as with no-break spaces, and written as it is, so that a search of the file finds "22.5 N·m".
-        QTextLayout layout(core::measure::unbroken(paragraph), font(face));
+        QTextLayout layout(unbroken(paragraph), font(face));
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
         // The writer spaces letters as the font was designed; rounded to whole pixels, a line would come out too long.

@@ -33,6 +33,9 @@ public:
     /// text are kept. At least one line.
     QStringList wrapped(const QString &text, Face face, double width) const;
 
+    /// What of a text stays on one line in a place wide enough for it: its words, and numbers with their units.
+    static QStringList unbrokenParts(const QString &text);
+
 private:
     Typefaces(QString sans, QString mono) : m_sans(std::move(sans)), m_mono(std::move(mono)) {}
     QString m_sans;

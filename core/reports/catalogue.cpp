@@ -11,9 +11,9 @@ namespace core {
 const std::vector<Report> &reports()
 {
     static const std::vector<Report> all = {
-        factsReport(), linksReport(), handedOnReport(),   peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
+        factsReport(), linksReport(), handedOnReport(),   signaturesReport(), peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
         leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(),
-        holdsReport(),   temporariesReport(), unitReport(), hardwareReport(), tagsReport(), jobToolsReport(), testsReport(), followUpsReport(), lessonsReport(), burstsReport(), entriesReport(),
+        holdsReport(),   temporariesReport(), unitReport(), hardwareReport(), sealsReport(), tagsReport(), jobToolsReport(), testsReport(), followUpsReport(), lessonsReport(), burstsReport(), entriesReport(),
     };
     return all;
 }

@@ -58,11 +58,11 @@ Report handoversReport()
 {
     return {"handovers"_L1,
             QT_TRANSLATE_NOOP("Report", "Handovers"),
-            {{"given"_L1, QT_TRANSLATE_NOOP("Report", "Handed over by"), 16},
-             {"to"_L1, QT_TRANSLATE_NOOP("Report", "To"), 16},
-             {"open"_L1, QT_TRANSLATE_NOOP("Report", "Open and half done"), 38},
-             {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 14},
-             {"accepted"_L1, QT_TRANSLATE_NOOP("Report", "Accepted"), 16}},
+            {{"given"_L1, QT_TRANSLATE_NOOP("Report", "Handed over by"), 22},
+             {"to"_L1, QT_TRANSLATE_NOOP("Report", "To"), 24},
+             {"open"_L1, QT_TRANSLATE_NOOP("Report", "Open and half done"), 0},
+             {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 32},
+             {"accepted"_L1, QT_TRANSLATE_NOOP("Report", "Accepted"), 22}},
             &handoverRows};
 }
 

@@ -66,13 +66,13 @@ Report holdsReport()
     return {"hold_points"_L1,
             QT_TRANSLATE_NOOP("Report", "Hold points"),
             {{"hold_point"_L1, QT_TRANSLATE_NOOP("Report", "Id"), 0},
-             {"title"_L1, QT_TRANSLATE_NOOP("Report", "Hold point"), 16},
-             {"conditions"_L1, QT_TRANSLATE_NOOP("Report", "What was so"), 28},
-             {"confirmed"_L1, QT_TRANSLATE_NOOP("Report", "Looked at and confirmed"), 28},
+             {"title"_L1, QT_TRANSLATE_NOOP("Report", "Hold point"), 14},
+             {"conditions"_L1, QT_TRANSLATE_NOOP("Report", "What was so"), 26},
+             {"confirmed"_L1, QT_TRANSLATE_NOOP("Report", "Looked at and confirmed"), 26},
              {"stands"_L1, QT_TRANSLATE_NOOP("Report", "Stands"), 9},
              {"by"_L1, QT_TRANSLATE_NOOP("Report", "Passed by"), 10},
-             {"at"_L1, QT_TRANSLATE_NOOP("Report", "At"), 9},
-             {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 0}},
+             {"at"_L1, QT_TRANSLATE_NOOP("Report", "At"), 11},
+             {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 6}},
             &holdRows};
 }
 

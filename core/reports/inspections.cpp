@@ -61,7 +61,7 @@ ReportRow rowOf(const JobRecord &record, const EntryOnItem &on)
     return {{},
             {itemText(on.item, *on.entry),
              isRepeated ? inWords(QT_TRANSLATE_NOOP("Report", "accepted BY ONE WHO HAD A HAND IN IT")) : isAcceptance ? inWords(QT_TRANSLATE_NOOP("Report", "accepted")) : inWords(QT_TRANSLATE_NOOP("Report", "rejected")), words,
-             signerOf(record, markOf(said)), authorisationText(record, on), momentText(record.job(), said.seq, said.at), QString::number(said.seq),
+             signerOf(record, markOf(said)), meaningWord(said.meaning), authorisationText(record, on), momentText(record.job(), said.seq, said.at), QString::number(said.seq),
              worthText(record, on, isAcceptance)},
             isVoided ? Standing::Fallen : on.line->standing};
 }
@@ -90,10 +90,11 @@ Report inspectionsReport()
 {
     return {"inspections"_L1,
             QT_TRANSLATE_NOOP("Report", "Inspections"),
-            {{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 20},
+            {{"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 19},
              {"result"_L1, QT_TRANSLATE_NOOP("Report", "Result"), 10},
              {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 18},
-             {"inspector"_L1, QT_TRANSLATE_NOOP("Report", "Inspector"), 13},
+             {"inspector"_L1, QT_TRANSLATE_NOOP("Report", "Inspector"), 12},
+             {"meaning"_L1, QT_TRANSLATE_NOOP("Report", "Signed as"), 10},
              {"authorisation"_L1, QT_TRANSLATE_NOOP("Report", "Authorisation"), 14},
              {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 12},
              {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},

@@ -53,7 +53,7 @@ ReportRow rowOf(const JobRecord &record, const InterfaceState &item, std::size_t
     const Line &line = record.job().lines[at];
     const Register &reg = record.registerAt(entry.said.seq);
     return {headingOf(record, item),
-            {item.listed.zone, item.listed.id.text(), QString::number(entry.said.seq), momentText(record.job(), entry.said.seq, entry.said.at), reg.nameOf(entry.said.author),
+            {item.listed.zone, item.listed.id.text(), QString::number(entry.said.seq), momentText(record.job(), entry.said.seq, entry.said.at), reg.nameOf(entry.said.author), meaningWord(entry.said.meaning),
              describe(entry.said, reg, record.kindOf(item.listed.id)), standingText(record, line)},
             line.standing};
 }
@@ -82,9 +82,10 @@ Report lifeReport()
             {{"zone"_L1, QT_TRANSLATE_NOOP("Report", "Zone"), 0},
              {"interface"_L1, QT_TRANSLATE_NOOP("Report", "Interface"), 0},
              {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 7},
-             {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 21},
-             {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 15},
-             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 59},
+             {"at"_L1, QT_TRANSLATE_NOOP("Report", "Time"), 13},
+             {"signed_by"_L1, QT_TRANSLATE_NOOP("Report", "Signed by"), 13},
+             {"meaning"_L1, QT_TRANSLATE_NOOP("Report", "Signed as"), 11},
+             {"statement"_L1, QT_TRANSLATE_NOOP("Report", "Statement"), 54},
              {"standing"_L1, QT_TRANSLATE_NOOP("Report", "Struck"), 0}},
             &lifeRows};
 }

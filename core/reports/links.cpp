@@ -23,7 +23,7 @@ QString stateOf(const JobRecord &record, const JobState *other)
     if (!job.ledger || !isLinkedWith(*other, *job.ledger))
         return inWords(QT_TRANSLATE_NOOP("Report", "DOES NOT NAME THIS JOB"));
     if (other->closed)
-        return inWords(QT_TRANSLATE_NOOP("Report", "closed on %1")).arg(momentText(other->closed->at));
+        return inWords(QT_TRANSLATE_NOOP("Report", "closed on %1")).arg(momentText(*other, other->closed->seq, other->closed->at));
     const LooseEnds ends = ownLooseEnds(asItSees(job, *other), record.reg());
     return ends.empty() ? inWords(QT_TRANSLATE_NOOP("Report", "ready to close")) : inWords(QT_TRANSLATE_NOOP("Report", "%1 LOOSE ENDS")).arg(ends.size());
 }
@@ -47,20 +47,20 @@ std::vector<ReportRow> linkRows(const JobRecord &record)
 std::vector<ReportRow> handedOnRows(const JobRecord &record)
 {
     const JobState &job = record.job();
-    const auto signedThere = [&](const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2, entry %3 there")).arg(personText(record.reg(), mark.by), momentText(mark.at)).arg(mark.seq); };
+    const auto signedThere = [&](const JobState &there, const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2, entry %3 there")).arg(personText(record.reg(), mark.by), momentText(there, mark.seq, mark.at)).arg(mark.seq); };
     std::vector<ReportRow> rows;
     for (const InterfaceState &item : job.items) {
         const QString name = item.listed.id.text() + u' ' + item.listed.name;
         if (item.takenOn) {
             const JobState *from = seenJob(job, item.takenOn->from);
             const InterfaceState *there = from ? from->item(item.listed.id) : nullptr;
-            rows.push_back({{}, {name, inWords(QT_TRANSLATE_NOOP("Report", "from %1")).arg(jobInWords(job, item.takenOn->from)), there && there->sent ? signedThere(there->sent->mark) : QString(), signedText(record, item.takenOn->mark)}});
+            rows.push_back({{}, {name, inWords(QT_TRANSLATE_NOOP("Report", "from %1")).arg(jobInWords(job, item.takenOn->from)), there && there->sent ? signedThere(*from, there->sent->mark) : QString(), signedText(record, item.takenOn->mark)}});
         }
         if (item.sent) {
             const JobState *to = seenJob(job, item.sent->to);
             const InterfaceState *there = to ? to->item(item.listed.id) : nullptr;
             const bool isTakenOn = there && there->takenOn && there->takenOn->from == job.ledger;
-            rows.push_back({{}, {name, inWords(QT_TRANSLATE_NOOP("Report", "to %1")).arg(jobInWords(job, item.sent->to)), signedText(record, item.sent->mark), isTakenOn ? signedThere(there->takenOn->mark) : inWords(QT_TRANSLATE_NOOP("Report", "NOT TAKEN ON"))}});
+            rows.push_back({{}, {name, inWords(QT_TRANSLATE_NOOP("Report", "to %1")).arg(jobInWords(job, item.sent->to)), signedText(record, item.sent->mark), isTakenOn ? signedThere(*to, there->takenOn->mark) : inWords(QT_TRANSLATE_NOOP("Report", "NOT TAKEN ON"))}});
         }
     }
     return rows;
@@ -78,7 +78,7 @@ Report linksReport()
              {"linked"_L1, QT_TRANSLATE_NOOP("Report", "Linked"), 20},
              {"state"_L1, QT_TRANSLATE_NOOP("Report", "As the last entry saw it"), 18},
              {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Its entry"), 8},
-             {"hash"_L1, QT_TRANSLATE_NOOP("Report", "Hash of that entry"), 20}},
+             {"hash"_L1, QT_TRANSLATE_NOOP("Report", "Hash of that entry"), 0}},
             &linkRows};
 }
 

@@ -22,11 +22,11 @@ const Tool *toolOf(const JobRecord &record, const Entry &entry)
     return id ? record.registerAt(entry.said.seq).tool(*id) : nullptr;
 }
 
-/// Tool, last day of its calibration on the day of the entry, certificate.
+/// Tool, last day of its calibration on the day of the work, certificate.
 std::vector<QString> toolCells(const JobRecord &record, const Entry &entry)
 {
     const Tool *tool = toolOf(record, entry);
-    const Calibration *calibration = tool ? calibrationOn(*tool, entry.said.at.utcDate()) : nullptr;
+    const Calibration *calibration = tool ? calibrationOn(*tool, dayOfWork(entry.said.body, entry.said.at)) : nullptr;
     const QString none = inWords(QT_TRANSLATE_NOOP("Report", "not in calibration"));
     return {entry.said.body.text(u"tool"), calibration ? calibration->due.toString(Qt::ISODate) : none, calibration ? calibration->certificate : QString()};
 }

@@ -81,6 +81,8 @@ QString openItemInWords(const json::Object &item)
         return interfaceInWords(item);
     const QString sentence = inWords(sort->sentence);
     const QString name = item.text(sort->member);
+    if (sort->member == u"tool" && item.text(sort->more).isEmpty())
+        return inWords(QT_TRANSLATE_NOOP("Report", "tool %1 out")).arg(name); // the register names it
     return sort->more.isEmpty() ? sentence.arg(name) : sentence.arg(name, sort->more == u"state" ? stateWord(item.text(sort->more)) : item.text(sort->more));
 }
 

@@ -18,7 +18,40 @@ QString personText(const Register &reg, const PersonId &id)
 
 QString signerOf(const JobRecord &record, const Mark &mark) { return record.registerAt(mark.seq).nameOf(mark.by); }
 
-QString signedText(const JobRecord &record, const Mark &mark) { return inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), momentText(record.job(), mark.seq, mark.at)); }
+QString meaningWord(QStringView meaning)
+{
+    if (meaning == u"performed")
+        return inWords(QT_TRANSLATE_NOOP("Report", "performed"));
+    if (meaning == u"inspected")
+        return inWords(QT_TRANSLATE_NOOP("Report", "inspected"));
+    if (meaning == u"reinspected")
+        return inWords(QT_TRANSLATE_NOOP("Report", "inspected own work"));
+    if (meaning == u"confirmed")
+        return inWords(QT_TRANSLATE_NOOP("Report", "confirmed"));
+    if (meaning == u"seen")
+        return inWords(QT_TRANSLATE_NOOP("Report", "seen"));
+    if (meaning == u"passed")
+        return inWords(QT_TRANSLATE_NOOP("Report", "passed"));
+    if (meaning == u"recorded")
+        return inWords(QT_TRANSLATE_NOOP("Report", "recorded"));
+    if (meaning == u"released")
+        return inWords(QT_TRANSLATE_NOOP("Report", "released"));
+    return meaning.toString();
+}
+
+QString meaningOf(const JobRecord &record, const Mark &mark)
+{
+    const Entry *entry = record.entry(mark.seq);
+    return entry ? meaningWord(entry->said.meaning) : QString();
+}
+
+QString signedText(const JobRecord &record, const Mark &mark)
+{
+    const QString at = momentText(record.job(), mark.seq, mark.at);
+    const QString meaning = meaningOf(record, mark);
+    return meaning.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Report", "%1, %2")).arg(signerOf(record, mark), at)
+                             : inWords(QT_TRANSLATE_NOOP("Report", "%1, %2 %3")).arg(signerOf(record, mark), meaning, at);
+}
 
 QString standingText(const JobRecord &record, const Line &line)
 {
@@ -67,7 +100,8 @@ std::vector<EntryOnItem> entriesOfKind(const JobRecord &record, QStringView kind
 std::vector<ReportColumn> withClosing(std::vector<ReportColumn> first)
 {
     first.insert(first.end(), {{QLatin1String("by"), QT_TRANSLATE_NOOP("Report", "By"), 13},
-                               {QLatin1String("at"), QT_TRANSLATE_NOOP("Report", "Time"), 23},
+                               {QLatin1String("meaning"), QT_TRANSLATE_NOOP("Report", "Signed as"), 12},
+                               {QLatin1String("at"), QT_TRANSLATE_NOOP("Report", "Time"), 15},
                                {QLatin1String("entry"), QT_TRANSLATE_NOOP("Report", "Entry"), 7},
                                {QLatin1String("worth"), QT_TRANSLATE_NOOP("Report", "Standing"), 11}});
     return first;
@@ -79,6 +113,7 @@ ReportRow closedRow(const JobRecord &record, const EntryOnItem &on, std::vector<
     const QString today = counts == Counts::Yes ? inWords(QT_TRANSLATE_NOOP("Report", "counts")) : inWords(QT_TRANSLATE_NOOP("Report", "voided later"));
     std::vector<QString> cells = std::move(first);
     cells.push_back(signerOf(record, markOf(on.entry->said)));
+    cells.push_back(meaningWord(on.entry->said.meaning));
     cells.push_back(momentText(record.job(), on.entry->said.seq, on.entry->said.at));
     cells.push_back(QString::number(on.entry->said.seq));
     cells.push_back(stands ? today : standingText(record, *on.line));

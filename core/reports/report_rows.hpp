@@ -22,7 +22,11 @@ QString personText(const Register &reg, const PersonId &id);
 
 /// Who made the entry, by the name pinned with it.
 QString signerOf(const JobRecord &record, const Mark &mark);
-/// The same, and when: `Ben Ortiz (ben), 2 Mar 2026, 07:03 UTC`.
+/// What the signature means, in one word: `performed`, `inspected`. A meaning that this version does not know stands as it is.
+QString meaningWord(QStringView meaning);
+/// That of the entry, or nothing where the job has no such entry.
+QString meaningOf(const JobRecord &record, const Mark &mark);
+/// Who, with which meaning, and when: `Ben Ortiz, performed 2026-03-02 07:03:00 UTC`.
 QString signedText(const JobRecord &record, const Mark &mark);
 
 /// Whether an entry stands, in words: empty when it does, else what struck it and why, or that it fell.
@@ -42,7 +46,7 @@ std::vector<EntryOnItem> entriesOfKind(const JobRecord &record, QStringView kind
 /// Whether what an entry says is still so, as far as the entry itself stands.
 enum class Counts { Yes, No };
 
-/// What a row about a signed fact ends with: `by`, `at`, `entry`, `worth`. A fact that does not count any more is struck through.
+/// What a row about a signed fact ends with: `by`, `meaning`, `at`, `entry`, `worth`. A fact that does not count any more is struck through.
 std::vector<ReportColumn> withClosing(std::vector<ReportColumn> first);
 ReportRow closedRow(const JobRecord &record, const EntryOnItem &on, std::vector<QString> first, Counts counts);
 

@@ -60,13 +60,13 @@ Report temporariesReport()
 {
     return {"temporary_items"_L1,
             QT_TRANSLATE_NOOP("Report", "Applied for the job"),
-            {{"item"_L1, QT_TRANSLATE_NOOP("Report", "Number"), 8},
-             {"sort"_L1, QT_TRANSLATE_NOOP("Report", "Sort"), 12},
-             {"name"_L1, QT_TRANSLATE_NOOP("Report", "What, and where"), 30},
-             {"zone"_L1, QT_TRANSLATE_NOOP("Report", "Zone"), 8},
-             {"tag"_L1, QT_TRANSLATE_NOOP("Report", "Tag"), 8},
-             {"applied"_L1, QT_TRANSLATE_NOOP("Report", "Applied"), 17},
-             {"removed"_L1, QT_TRANSLATE_NOOP("Report", "Removed"), 17}},
+            {{"item"_L1, QT_TRANSLATE_NOOP("Report", "Number"), 7},
+             {"sort"_L1, QT_TRANSLATE_NOOP("Report", "Sort"), 10},
+             {"name"_L1, QT_TRANSLATE_NOOP("Report", "What, and where"), 27},
+             {"zone"_L1, QT_TRANSLATE_NOOP("Report", "Zone"), 6},
+             {"tag"_L1, QT_TRANSLATE_NOOP("Report", "Tag"), 6},
+             {"applied"_L1, QT_TRANSLATE_NOOP("Report", "Applied"), 22},
+             {"removed"_L1, QT_TRANSLATE_NOOP("Report", "Removed"), 22}},
             &temporaryRows};
 }
 

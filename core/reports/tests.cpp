@@ -46,7 +46,7 @@ std::vector<ReportRow> testRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
     for (const JobTest &test : record.job().tests)
-        rows.push_back({{}, {test.id.text(), inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(test.what, test.name), coversText(test), valuesText(test), resultText(record, test), signerOf(record, test.mark), momentText(test.mark.at), QString::number(test.mark.seq)}});
+        rows.push_back({{}, {test.id.text(), inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(test.what, test.name), coversText(test), valuesText(test), resultText(record, test), signerOf(record, test.mark), meaningOf(record, test.mark), momentText(record.job(), test.mark.seq, test.mark.at), QString::number(test.mark.seq)}});
     return rows;
 }
 
@@ -56,14 +56,15 @@ Report testsReport()
 {
     return {"tests"_L1,
             QT_TRANSLATE_NOOP("Report", "Tests"),
-            {{"test"_L1, QT_TRANSLATE_NOOP("Report", "Test"), 8},
-             {"what"_L1, QT_TRANSLATE_NOOP("Report", "Of what"), 20},
-             {"covers"_L1, QT_TRANSLATE_NOOP("Report", "Covers"), 18},
-             {"values"_L1, QT_TRANSLATE_NOOP("Report", "Values and limits"), 24},
-             {"result"_L1, QT_TRANSLATE_NOOP("Report", "Result"), 12},
+            {{"test"_L1, QT_TRANSLATE_NOOP("Report", "Test"), 6},
+             {"what"_L1, QT_TRANSLATE_NOOP("Report", "Of what"), 16},
+             {"covers"_L1, QT_TRANSLATE_NOOP("Report", "Covers"), 14},
+             {"values"_L1, QT_TRANSLATE_NOOP("Report", "Values and limits"), 22},
+             {"result"_L1, QT_TRANSLATE_NOOP("Report", "Result"), 11},
              {"by"_L1, QT_TRANSLATE_NOOP("Report", "By"), 10},
-             {"at"_L1, QT_TRANSLATE_NOOP("Report", "At"), 8},
-             {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 0}},
+             {"meaning"_L1, QT_TRANSLATE_NOOP("Report", "Signed as"), 10},
+             {"at"_L1, QT_TRANSLATE_NOOP("Report", "At"), 11},
+             {"entry"_L1, QT_TRANSLATE_NOOP("Report", "Entry"), 6}},
             &testRows};
 }
 

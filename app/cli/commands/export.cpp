@@ -46,8 +46,9 @@ core::Result<record::RecordOptions> optionsIn(const Arguments &arguments)
                                  .whenOpen = arguments.has(u"draft"_s) ? record::WhenOpen::MarkAsDraft : record::WhenOpen::Refuse};
 }
 
-core::Result<Answer> intoFolder(Opened &opened, const QString &folder, const record::RecordOptions &options)
+core::Result<Answer> intoFolder(Opened &opened, const QString &folder, record::RecordOptions options)
 {
+    options.attachment = [&opened](const core::Digest &digest) { return opened.store->attachments().get(digest); };
     const auto job = recordOf(opened);
     if (!job)
         return core::failure(job.error());

@@ -53,12 +53,13 @@ core::Result<core::JobRecord> recordOf(session::Session &session, const core::Ki
     return record;
 }
 
-core::Result<void> write(const core::JobRecord &job, const QString &path, record::PageSize size, QWidget *window)
+core::Result<void> write(const core::JobRecord &job, const QString &path, db::Store &store, record::PageSize size, QWidget *window)
 {
     LongWork work(RecordFlow::tr("Writing the record"), window);
     const Progress progress = work.progress();
     record::RecordOptions options{size, record::WhenOpen::MarkAsDraft,
-                                  [&](int page, int pages) { return progress(page, pages) ? record::Going::On : record::Going::Cancel; }};
+                                  [&](int page, int pages) { return progress(page, pages) ? record::Going::On : record::Going::Cancel; },
+                                  [&](const core::Digest &digest) { return store.attachments().get(digest); }};
     if (const auto written = record::writeRecord(job, path, options); !written)
         return written;
     const QFileInfo file(path);
@@ -100,7 +101,7 @@ void exportRecord(session::Session &session, const core::Kinds &kinds, Ask &ask,
     if (!path)
         return;
     const auto job = recordOf(session, kinds);
-    const auto written = job ? write(*job, *path, *size, window) : core::Result<void>(core::failure(job.error()));
+    const auto written = job ? write(*job, *path, session.store(), *size, window) : core::Result<void>(core::failure(job.error()));
     if (written)
         ask.tell(RecordFlow::tr("The record was exported"), RecordFlow::tr("%1, and the CSV of its interfaces beside it.").arg(*path));
     else if (written.error().code != core::ErrorCode::Cancelled)

@@ -6,6 +6,7 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+#include "app/record/finish.hpp"
 #include "app/record/record.hpp"
 #include "tests/app/record/programs.hpp"
 #include "tests/core/reports/scene.hpp"
@@ -33,6 +34,8 @@ private slots:
     void brokenIsRefused_data();
     void brokenIsRefused();
     void everyFontIsEmbedded();
+    void anyTextAsTitle();
+    void whatIsNoPdfIsRefused();
 
 private:
     QString write(const QByteArray &pdf) const
@@ -100,6 +103,34 @@ void ArchiveTest::everyFontIsEmbedded()
     // Columns from the right: object and generation, Unicode map, subset, embedded.
     for (const QString &line : lines)
         QVERIFY2(QRegularExpression(u"\\syes\\s+(yes|no)\\s+yes\\s+\\d+\\s+\\d+$"_s).match(line).hasMatch(), qPrintable(line));
+}
+
+/// What a ledger from elsewhere may hold as work order and organisation. ISO 19005-1 section 6.7.3: the same text in both places, and XML 1.0
+/// section 2.2 has no place for control characters.
+void ArchiveTest::anyTextAsTitle()
+{
+    const QByteArray drawn = *record::recordPdf(scene::closedRecord(5));
+    const record::Particulars particulars{u"Left & right <inboard> \"4\" Größe ✈ 😀"_s + QChar(1) + QChar(0xffff), u"Ō & söhne"_s, core::Instant::fromMilliseconds(0), {}};
+    const auto pdf = record::finished(drawn, particulars, {});
+    QVERIFY(pdf);
+    const QString path = write(*pdf);
+    const programs::Ran validated = programs::validateArchive(path);
+    QVERIFY2(validated.code == 0, qPrintable(validated.output));
+    const programs::Ran info = programs::run(u"pdfinfo"_s, {u"-isodates"_s, path});
+    for (const QString &line : {u"Left & right <inboard> \"4\" Größe ✈ 😀"_s, u"Ō & söhne"_s, u"1970-01-01T00:00:00Z"_s})
+        QVERIFY2(info.output.contains(line), qPrintable(info.output));
+}
+
+void ArchiveTest::whatIsNoPdfIsRefused()
+{
+    const QByteArray good = *record::recordPdf(scene::closedRecord(5));
+    const record::Particulars particulars{u"Title"_s, {}, core::Instant::fromMilliseconds(0), {}};
+    for (const QByteArray &bad : {QByteArray(), QByteArray("no pages here"), good.left(good.size() / 2)}) {
+        const auto pdf = record::finished(bad, particulars, {});
+        QVERIFY(!pdf);
+        QCOMPARE(pdf.error().code, core::ErrorCode::Damaged);
+    }
+    QVERIFY(record::finished(good, particulars, {}));
 }
 
 QTEST_MAIN(ArchiveTest)

@@ -71,6 +71,8 @@ private slots:
     void datesAreThoseOfTheRecord();
     void bookmarksLeadToTheirHeadings();
     void linesEndWithinThePage();
+    void indexLeadsToEveryEntry();
+    void signaturesStandBesideTheVerdict();
     void openJobIsRefused();
     void draftSaysSoOnEveryPage();
     void cancelledWhileLayingOut();
@@ -258,6 +260,42 @@ void RecordTest::linesEndWithinThePage()
         QVERIFY2(one.captured(1).toDouble() <= right + 0.3, qPrintable(one.captured(0)));
     }
     QVERIFY(words > 1000);
+}
+
+/// Every entry stands in the index under its signer, with the page that its hash is printed on.
+void RecordTest::indexLeadsToEveryEntry()
+{
+    const core::JobRecord job = scene::closedRecord(10);
+    QVERIFY(record::writeRecord(job, path(u"index.pdf"_s)));
+    const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, path(u"index.pdf"_s), u"-"_s});
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
+    const QStringList pages = text->split(u'\f');
+    const QString index = flat(text->mid(text->indexOf(u"Index of persons"_s)));
+    for (const core::Entry &entry : job.entries()) {
+        // The foot of each page bears the last hash, so its own place is where it stands twice.
+        const bool isLast = entry.hash == job.head().hash;
+        const auto page = std::find_if(pages.begin(), pages.end(), [&](const QString &one) { return one.contains(u"All entries, in order"_s) || one.contains(u"Signed by Statement"_s) ? one.count(entry.hash.hex()) > (isLast ? 1 : 0) : false; });
+        QVERIFY2(page != pages.end(), qPrintable(QString::number(entry.said.seq)));
+        const QString wanted = u"%1 %2(, struck)? \\(p\\. %3\\)"_s.arg(QString::number(entry.said.seq), entry.said.subject ? QRegularExpression::escape(*entry.said.subject) : u"[^;(]+?"_s, QString::number(page - pages.begin() + 1));
+        QVERIFY2(QRegularExpression(u"(^| )"_s + wanted).match(index).hasMatch(), qPrintable(wanted + u'\n' + index));
+    }
+    // By name, with the meaning of what was signed.
+    static const QRegularExpression order(u"Ana Ruiz \\(ana\\) .*performed: I did this work.*Ben Ortiz \\(ben\\).*Cho Min \\(cho\\) inspected: I inspected this myself.*Rae Holt \\(rae\\) released: I release this job"_s);
+    QVERIFY2(order.match(index).hasMatch(), qPrintable(index));
+}
+
+/// Who signed, under which authorisation, with which key, how often, from when to when.
+void RecordTest::signaturesStandBesideTheVerdict()
+{
+    const core::JobRecord job = scene::closedRecord(5);
+    QVERIFY(record::writeRecord(job, path(u"cover.pdf"_s)));
+    const auto text = outputOf(u"pdftotext"_s, {u"-raw"_s, u"-l"_s, u"1"_s, path(u"cover.pdf"_s), u"-"_s});
+    QVERIFY2(text, "pdftotext failed; packaging/check installs it");
+    const QString cover = flat(*text);
+    const core::Entry &release = job.entries().back();
+    const QString when = release.said.at.spoken();
+    const QString row = u"Rae Holt (rae) release: rae-release (QM-4/rae) %1… 1 %2 %2"_s.arg(release.said.key.hex().left(16), when);
+    QVERIFY2(cover.contains(row), qPrintable(row + u'\n' + cover));
 }
 
 void RecordTest::openJobIsRefused()

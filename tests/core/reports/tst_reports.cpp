@@ -12,6 +12,8 @@
 #include "core/job/loose_ends.hpp"
 #include "core/list/csv.hpp"
 #include "core/reports/figures.hpp"
+#include "core/reports/report_rows.hpp"
+#include "core/reports/signatures.hpp"
 #include "core/reports/timeline.hpp"
 #include "tests/core/reports/scene.hpp"
 
@@ -107,6 +109,11 @@ private slots:
     void servicingAgainstItsBand_data();
     void servicingAgainstItsBand();
     void weightAndBalance();
+    void signaturesAsAuthorisationsStood();
+    void signaturesAskTheRegisterOfTheirEntry();
+    void timesInDoubtEverywhere();
+    void signaturesSayWhatTheyMean();
+    void sealsWithTheirBatches();
 };
 
 void ReportsTest::everyReportIsWhole()
@@ -674,6 +681,114 @@ void ReportsTest::weightAndBalance()
     QVERIFY2(cell("verdict"_L1).startsWith(u"Not negligible"), qPrintable(cell("verdict"_L1)));
     QCOMPARE(cell("remarks"_L1), u"Weighed on the day."_s);
     QVERIFY(figureResult(record.job().figures.back()).startsWith(u"+6 kg, +39 kg·m. Not negligible"_s));
+}
+
+/// Who signed, and what they held in force on that day, as the entries pinned it.
+void ReportsTest::signaturesAsAuthorisationsStood()
+{
+    Unasked ledgers; // every entry is of 2026-03-02, 06:00 UTC
+    const auto person = [](const QString &name) { return json::Object{{u"name"_s, name}, {u"public_key"_s, Digest::of(name.toUtf8()).hex()}}; };
+    ledgers.onRegister(u"register.founded"_s, u"olga"_s, person(u"Olga"_s));
+    for (const QString &name : {u"Ana"_s, u"Ben"_s, u"Cho"_s})
+        ledgers.onRegister(u"person.enrolled"_s, name.toLower(), person(name));
+    const auto grant = [&](const QString &id, const QString &who, const QString &first, const QString &last) {
+        ledgers.onRegister(u"authorisation.granted"_s, id, {{u"person"_s, who}, {u"authority"_s, u"work"_s}, {u"from"_s, first}, {u"until"_s, last}, {u"reference"_s, u"QM "_s + id}});
+    };
+    grant(u"A1"_s, u"ana"_s, u"2026-01-01"_s, u"2026-03-02"_s); // its last day
+    grant(u"A2"_s, u"ana"_s, u"2026-01-01"_s, u"2026-03-01"_s); // over the day before
+    grant(u"A3"_s, u"ana"_s, u"2026-03-02"_s, u"2026-12-31"_s); // its first day
+    grant(u"A4"_s, u"ana"_s, u"2026-03-03"_s, u"2026-12-31"_s); // begins the day after
+    grant(u"B1"_s, u"ben"_s, u"2026-01-01"_s, u"2026-12-31"_s);
+    ledgers.onRegister(u"authorisation.withdrawn"_s, u"B1"_s, {});
+    ledgers.say(u"ben"_s, u"interface.polished"_s, u"E1"_s, {});
+    ledgers.say(u"ana"_s, u"interface.polished"_s, u"E1"_s, {});
+    ledgers.say(u"ana"_s, u"interface.polished"_s, u"E2"_s, {});
+    ledgers.say(u"cho"_s, u"interface.polished"_s, u"E2"_s, {});
+    ledgers.say(u"olga"_s, u"interface.polished"_s, u"E2"_s, {});
+    const JobRecord record = ledgers.record();
+    QCOMPARE(column(record, u"signatures", "person"_L1), (QStringList{u"Ben (ben)"_s, u"Ana (ana)"_s, u"Cho (cho)"_s, u"Olga (olga)"_s}));
+    QCOMPARE(column(record, u"signatures", "authorisations"_L1),
+             (QStringList{u"NONE IN FORCE"_s, u"work: A1 (QM A1)\nwork: A3 (QM A3)"_s, u"NONE IN FORCE"_s, u"root of the register"_s}));
+    QCOMPARE(column(record, u"signatures", "signatures"_L1), (QStringList{u"1"_s, u"2"_s, u"1"_s, u"1"_s}));
+    QStringList names;
+    for (const PersonSigned &one : byName(signatures(record)))
+        names << one.name;
+    QCOMPARE(names, (QStringList{u"Ana"_s, u"Ben"_s, u"Cho"_s, u"Olga"_s}));
+}
+
+/// Before B1 was granted, and after: the entry's own register counts, not that of today.
+void ReportsTest::signaturesAskTheRegisterOfTheirEntry()
+{
+    Unasked ledgers;
+    const json::Object olga{{u"name"_s, u"Olga"_s}, {u"public_key"_s, Digest::of("olga").hex()}};
+    ledgers.onRegister(u"register.founded"_s, u"olga"_s, olga);
+    ledgers.onRegister(u"person.enrolled"_s, u"ben"_s, {{u"name"_s, u"Ben"_s}, {u"public_key"_s, Digest::of("ben").hex()}});
+    ledgers.onRegister(u"authorisation.granted"_s, u"B1"_s, {{u"person"_s, u"ben"_s}, {u"authority"_s, u"work"_s}, {u"from"_s, u"2026-01-01"_s}, {u"reference"_s, u"QM B1"_s}});
+    ledgers.say(u"ben"_s, u"interface.polished"_s, u"E1"_s, {}, 2);
+    QCOMPARE(column(ledgers.record(), u"signatures", "authorisations"_L1), QStringList{u"NONE IN FORCE"_s});
+    ledgers.say(u"ben"_s, u"interface.polished"_s, u"E1"_s, {}, 3);
+    QCOMPARE(column(ledgers.record(), u"signatures", "authorisations"_L1), QStringList{u"work: B1 (QM B1)"_s});
+}
+
+/// A time that was called in doubt says so wherever it is shown; what programs read stays in the ledger's form.
+void ReportsTest::timesInDoubtEverywhere()
+{
+    scene::Scene scene;
+    scene.open(5);
+    scene.work();
+    const qint64 last = static_cast<qint64>(scene.record().entries().size());
+    const JobRecord before = scene.record();
+    scene.say(u"lee"_s, u"time.doubted"_s, {}, {{u"first"_s, 1}, {u"last"_s, json::Value(last)}, {u"reason"_s, u"The clock had stopped."_s}});
+    const JobRecord record = scene.record();
+    const QString doubt = u", in doubt (entry %1)"_s.arg(last + 1);
+    const std::pair<QStringView, QLatin1String> shown[] = {{u"tests", "at"_L1}, {u"interfaces", "undone"_L1}, {u"interfaces", "restored"_L1}, {u"interfaces", "inspected"_L1}, {u"torque", "at"_L1},
+                                                            {u"inspections", "at"_L1}, {u"hold_points", "at"_L1}, {u"seals", "at"_L1}, {u"signatures", "first"_L1}, {u"life", "at"_L1}, {u"findings", "raised"_L1},
+                                                            {u"temporary_items", "applied"_L1}, {u"handovers", "given"_L1}};
+    for (const auto &[report, name] : shown) {
+        QVERIFY2(!column(record, report, name).isEmpty(), qPrintable(report.toString()));
+        for (const QString &cell : column(record, report, name))
+            QVERIFY2(cell.isEmpty() || cell.endsWith(doubt), qPrintable(report.toString() + u": "_s + cell));
+        QVERIFY(column(before, report, name).filter(u"in doubt"_s).isEmpty());
+    }
+    for (const QString &cell : column(record, u"interfaces", "undone_at"_L1))
+        QVERIFY2(cell.isEmpty() || Instant::parseLedger(cell), qPrintable(cell));
+}
+
+/// Beside every signature stands what it means, in words.
+void ReportsTest::signaturesSayWhatTheyMean()
+{
+    const JobRecord record = scene::closedRecord(5);
+    QVERIFY(column(record, u"interfaces", "undone"_L1).front().startsWith(u"Ana Ruiz, performed 2026-03-02 "));
+    QVERIFY(column(record, u"interfaces", "inspected"_L1).front().startsWith(u"Cho Min, inspected 2026-03-02 "));
+    QCOMPARE(column(record, u"interfaces", "inspected"_L1).at(3).count(u"inspected 2026"_s), 2); // a mount, by two
+    for (const QStringView report : {QStringView(u"torque"), QStringView(u"bonding"), QStringView(u"leaks"), QStringView(u"seals")}) {
+        QVERIFY(!column(record, report, "meaning"_L1).isEmpty());
+        for (const QString &meaning : column(record, report, "meaning"_L1))
+            QCOMPARE(meaning, u"performed"_s);
+    }
+    // Every meaning that an act has, has a word of its own here.
+    QSet<QString> words;
+    QSet<QString> meanings;
+    for (const Act &act : acts()) {
+        meanings.insert(act.meaning);
+        words.insert(reporting::meaningWord(QString(act.meaning)));
+        QVERIFY(!reporting::meaningWord(QString(act.meaning)).isEmpty());
+    }
+    QCOMPARE(words.size(), meanings.size());
+    QCOMPARE(reporting::meaningWord(u"blessed"), u"blessed"_s);
+}
+
+/// Also one that came out again, since the item was sent back.
+void ReportsTest::sealsWithTheirBatches()
+{
+    scene::Scene scene;
+    scene.open(2);
+    scene.work();
+    const QString duct = u"E001 Bleed duct, station 1"_s;
+    QCOMPARE(column(scene.record(), u"seals", "interface"_L1), (QStringList{duct, duct}));
+    QCOMPARE(column(scene.record(), u"seals", "part"_L1), (QStringList{u"SL-2204"_s, u"SL-2204"_s}));
+    QCOMPARE(column(scene.record(), u"seals", "batch"_L1), (QStringList{u"B-7719"_s, u"B-7719"_s}));
+    QCOMPARE(column(scene.record(), u"seals", "worth"_L1), (QStringList{u"voided later"_s, u"counts"_s}));
 }
 
 QTEST_GUILESS_MAIN(ReportsTest)

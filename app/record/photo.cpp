@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/record/photo.hpp"
+
+#include <QBuffer>
+#include <QColorSpace>
+#include <QCoreApplication>
+#include <QImage>
+#include <QImageReader>
+#include <QPainter>
+
+namespace record {
+
+namespace {
+
+/// Enough for the eye on paper, and a third of the size of the best.
+constexpr int quality = 88;
+
+QString tr(const char *text) { return QCoreApplication::translate("Record", text); }
+
+/// What is see-through would break PDF/A-1b (ISO 19005-1 section 6.4).
+QImage onWhite(QImage image)
+{
+    if (image.colorSpace().isValid())
+        image.convertToColorSpace(QColorSpace(QColorSpace::SRgb));
+    QImage opaque(image.size(), QImage::Format_RGB32);
+    opaque.fill(Qt::white);
+    QPainter(&opaque).drawImage(0, 0, image);
+    return opaque;
+}
+
+} // namespace
+
+core::Result<Shown> shown(const QByteArray &bytes, QSize most)
+{
+    QBuffer buffer;
+    buffer.setData(bytes);
+    buffer.open(QIODevice::ReadOnly);
+    QImageReader reader(&buffer);
+    const QByteArray format = reader.format();
+    if (format != "jpeg" && format != "png")
+        return core::failure(core::ErrorCode::BadInput, tr("It is neither JPEG nor PNG, and stays in the store alone."));
+    const QSize size = reader.size();
+    if (size.isEmpty() || static_cast<qint64>(size.width()) * size.height() > mostPixels)
+        return core::failure(core::ErrorCode::BadInput, tr("It claims %1 × %2 pixels, more than is drawn here, and stays in the store alone.").arg(QString::number(size.width()), QString::number(size.height())));
+    reader.setAutoTransform(true);
+    // Scaled before it is turned, so a photo that lay on its side is measured lying.
+    const QSize lying = reader.transformation() & QImageIOHandler::TransformationRotate90 ? most.transposed() : most;
+    if (size.width() > lying.width() || size.height() > lying.height())
+        reader.setScaledSize(size.scaled(lying, Qt::KeepAspectRatio).expandedTo({1, 1}));
+    const QImage image = reader.read();
+    if (image.isNull())
+        return core::failure(core::ErrorCode::BadInput, tr("It cannot be decoded (%1), and stays in the store alone.").arg(reader.errorString()));
+    Shown photo{{}, image.size()};
+    QBuffer out(&photo.jpeg);
+    out.open(QIODevice::WriteOnly);
+    if (!onWhite(image).save(&out, "JPG", quality))
+        return core::failure(core::ErrorCode::BadInput, tr("It cannot be made small enough for paper, and stays in the store alone."));
+    return photo;
+}
+
+} // namespace record

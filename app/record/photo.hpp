@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QByteArray>
+#include <QSize>
+
+#include "core/value/result.hpp"
+
+namespace record {
+
+/// A photo as the record carries it.
+struct Shown {
+    QByteArray jpeg; ///< upright, opaque on white, in sRGB
+    QSize pixels;
+};
+
+/// The largest photo that is looked at: 120 million pixels, twice what cameras of the trade make. A file of a few bytes may claim any size.
+constexpr qint64 mostPixels = 120'000'000;
+
+/// Reads a JPEG or PNG, turned as its camera was held, and makes it no larger than `most`, so that hundreds of them leave the record small.
+/// BadInput, in words that go under the place where the photo would be: no such picture, too large, cannot be decoded.
+core::Result<Shown> shown(const QByteArray &bytes, QSize most);
+
+} // namespace record
