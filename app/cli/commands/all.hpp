@@ -15,6 +15,7 @@ Command showCommand();
 Command looseEndsCommand();
 Command holdsCommand();
 Command whereUsedCommand();
+Command timelineCommand();
 Command registerCommand();
 Command listImportCommand();
 Command listExportCommand();
