@@ -18,6 +18,7 @@ Command whereUsedCommand();
 Command packageImportCommand();
 Command packageListCommand();
 Command packageTakeCommand();
+Command timelineCommand();
 Command registerCommand();
 Command listImportCommand();
 Command listExportCommand();

@@ -9,6 +9,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <map>
 
 #include "app/cli/command.hpp"
 #include "core/list/csv.hpp"
@@ -31,6 +32,7 @@ private slots:
     void errorsGoToStderr();
     void linkedJobsAreShown();
     void whereUsedNamesEveryEntry();
+    void timelineIsFiltered();
     void whereUsedIsWritten();
     void personIsFoundWhereNamed();
     void holdPointsAreNamed();
@@ -104,6 +106,8 @@ void TstCommands::exits_data()
     QTest::addRow("no store named") << u"jobs"_s << 2;
     QTest::addRow("unknown job") << u"show {open} --job WO-9"_s << 2;
     QTest::addRow("unknown interface") << u"show {open} --job WO-2207-14 --interface ZZ9"_s << 2;
+    QTest::addRow("no such kind") << u"timeline {open} --job WO-2207-14 --kind torque.guessed"_s << 2;
+    QTest::addRow("no such zone") << u"timeline {open} --job WO-2207-14 --zone Nowhere"_s << 2;
     QTest::addRow("no digest") << u"verify {closed} --root abc"_s << 2;
     QTest::addRow("no paper") << u"export {closed} --job WO-2207-14 --to {folder}/no --paper a3"_s << 2;
     QTest::addRow("no store there") << u"jobs {folder}/nothing.remate"_s << 3;
@@ -131,6 +135,7 @@ void TstCommands::answersInJson_data()
     QTest::addRow("holds") << u"holds {open} --job WO-2207-14 --json"_s << u"hold_points"_s;
     QTest::addRow("holds, the standard set") << u"holds {open} --job WO-2207-14 --standard okafor --json"_s << u"drafts"_s;
     QTest::addRow("where-used") << u"where-used {closed} --tool TW-15 --kind torque.applied --json"_s << u"uses"_s;
+    QTest::addRow("timeline") << u"timeline {closed} --job WO-2207-14 --json"_s << u"entries"_s;
     QTest::addRow("register") << u"register {open} --json"_s << u"tools"_s;
     QTest::addRow("list-export") << u"list-export {open} --job WO-2207-14 --json"_s << u"csv"_s;
     QTest::addRow("list-import") << u"list-import {open} --job WO-2207-14 {folder}/faulty.csv --by tanaka --dry-run --json"_s << u"faults"_s;
@@ -193,6 +198,35 @@ void TstCommands::whereUsedNamesEveryEntry()
     QCOMPARE(uses(u"--tool TW-99"_s), 0);
     QCOMPARE(remateCli(words(u"where-used {closed}"_s)).exit, 2);
     QCOMPARE(remateCli(words(u"where-used {closed} --tool TW-15 --person novak"_s)).exit, 2);
+}
+
+/// What is asked for together is found together.
+void TstCommands::timelineIsFiltered()
+{
+    const auto found = [&](const QString &more) { return remateCli(words(u"timeline {closed} --job WO-2207-14 --json "_s + more)).json(); };
+    const auto size = [](const core::json::Object &json) { return static_cast<qint64>(json.find(u"entries")->array()->size()); };
+    const core::json::Object all = found({});
+    QCOMPARE(size(all), all.integer(u"all").value_or(0));
+    const qint64 torqued = size(found(u"--kind torque.applied"_s));
+    const qint64 byNovak = size(found(u"--kind torque.applied --person novak"_s));
+    QVERIFY(torqued > byNovak && byNovak > 0);
+    const core::json::Object struck = found(u"--struck"_s);
+    QVERIFY(size(struck) > 0);
+    for (const core::json::Value &entry : *struck.find(u"entries"_s)->array())
+        QVERIFY(entry.object()->text(u"standing") != u"stands");
+    // In a zone is found what was listed in it, and what names an interface of it; not all that was listed.
+    std::map<QString, qint64> zones;
+    const core::json::Object job = remateCli(words(u"show {closed} --job WO-2207-14 --json"_s)).json();
+    for (const core::json::Value &item : *job.find(u"interfaces"_s)->array())
+        ++zones[item.object()->text(u"zone")];
+    QVERIFY(zones.size() > 1);
+    for (const auto &[zone, interfaces] : zones) {
+        const qint64 zoned = size(remateCli(words(u"timeline {closed} --job WO-2207-14 --json --kind interface.listed"_s) + QStringList{u"--zone"_s, zone}).json());
+        QVERIFY2(zoned >= interfaces && zoned < size(found(u"--kind interface.listed"_s)), qPrintable(zone));
+    }
+    QCOMPARE(size(found(u"--words ZZZZZZ"_s)), 0);
+    const Said text = remateCli(words(u"timeline {closed} --job WO-2207-14 --kind torque.applied --person novak"_s));
+    QVERIFY2(text.out.contains(u"%1 of %2 entries"_s.arg(byNovak).arg(size(all)).toUtf8()), text.out.constData());
 }
 
 /// All of it as CSV, and as PDF with what was asked of which store.

@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
+#include <QCheckBox>
+#include <QComboBox>
 #include <QTest>
 
 #include <algorithm>
@@ -118,6 +120,7 @@ private slots:
     void inspectorGetsTheNextItem();
     void inspectorSeesWhyNot();
     void struckEntryStaysLegible();
+    void timelineIsFiltered();
     void findingIsClosedFromItsRow();
     void handoverListsWhatIsOpen();
     void figuresTellHowTheyWereWorkedOut();
@@ -272,6 +275,46 @@ void TstPages::struckEntryStaysLegible()
     QVERIFY(model.index(row, 0).data(Qt::FontRole).value<QFont>().strikeOut());
     QVERIFY(model.index(row, 3).data().toString().contains(u"D1"_s));
     QVERIFY(!model.index(row - 1, 0).data(Qt::FontRole).value<QFont>().strikeOut());
+}
+
+/// Person, kind, zone, struck and words together; what is chosen stays when the job moves on, and a button shows all of it.
+void TstPages::timelineIsFiltered()
+{
+    Desk desk(u"Ana disconnects D1; Ben disconnects C1; Ana disconnects B1; Ana strikes entry=%1"_s.arg(Desk().story.job().lines.size() + 3));
+    QCOMPARE(desk.story.refusedBy(), QString());
+    desktop::RecordPage page(desk.tools());
+    page.resize(1100, 600);
+    const auto &rows = named<desktop::RowTable>(page, "entries")->model();
+    const auto all = static_cast<int>(desk.story.job().lines.size());
+    const auto count = [&] { return named<QLabel>(page, "count")->text(); };
+    const auto choose = [&](const char *box, const QString &what) {
+        auto *found = named<QComboBox>(page, box);
+        const int at = found->findData(what);
+        found->setCurrentIndex(at);
+        return at > 0;
+    };
+    QCOMPARE(count(), u"%1 of %1 entries"_s.arg(all));
+    QVERIFY(!named<QPushButton>(page, "clearFilter")->isEnabled());
+    QVERIFY(choose("kind", u"interface.disconnected"_s));
+    QCOMPARE(rows.rowCount(), 3);
+    QVERIFY(choose("person", u"Ana"_s));
+    QCOMPARE(count(), u"2 of %1 entries"_s.arg(all));
+    QVERIFY(choose("zone", desk.story.item(u"D1"_s).listed.zone));
+    const int ofZone = rows.rowCount();
+    QVERIFY(ofZone >= 1 && rows.rowOf(QString::number(all - 3)) >= 0);
+    named<QCheckBox>(page, "struck")->setChecked(true);
+    for (const desktop::Row &row : rows.rows())
+        QVERIFY(row.isStruck);
+    named<QCheckBox>(page, "struck")->setChecked(false);
+    desk.tell(u"Ben disconnects M1"_s); // not hers: it does not appear, and what was chosen stays
+    QCOMPARE(count(), u"%1 of %2 entries"_s.arg(ofZone).arg(all + 1));
+    named<QPushButton>(page, "clearFilter")->click();
+    QCOMPARE(count(), u"%1 of %1 entries"_s.arg(all + 1));
+    named<QLineEdit>(page, "words")->setText(u"no such word"_s);
+    QCOMPARE(count(), u"0 of %1 entries"_s.arg(all + 1));
+    page.chooseRow(QString::number(all)); // what is filtered away cannot be chosen
+    QCOMPARE(rows.rowCount(), all + 1);
+    QCOMPARE(named<desktop::RowTable>(page, "entries")->chosen(), QString::number(all));
 }
 
 void TstPages::findingIsClosedFromItsRow()

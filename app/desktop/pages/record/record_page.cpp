@@ -5,11 +5,11 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "app/desktop/pages/record/timeline_bar.hpp"
 #include "app/desktop/parts/action_buttons.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
@@ -24,10 +24,7 @@ using namespace Qt::StringLiterals;
 RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, parent)
 {
     auto *column = new QVBoxLayout(this);
-    m_words = new QLineEdit(this);
-    m_words->setPlaceholderText(tr("Filter: person, item, word …"));
-    m_words->setAccessibleName(tr("Filter the entries"));
-    m_words->setClearButtonEnabled(true);
+    m_bar = new TimelineBar(this);
     m_verdict = makeLabel({}, "heading", this);
     m_verdict->setObjectName(u"verdict"_s);
     m_verdict->hide();
@@ -37,11 +34,11 @@ RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     column->addWidget(makeLabel(tr("Record"), "title", this));
     column->addWidget(makeButtons());
     column->addWidget(m_verdict);
-    column->addWidget(m_words);
+    column->addWidget(m_bar);
     column->addWidget(m_rows, 1);
     column->addWidget(m_actions);
     setFocusProxy(&m_rows->view());
-    connect(m_words, &QLineEdit::textChanged, this, &RecordPage::refresh);
+    connect(m_bar, &TimelineBar::changed, this, &RecordPage::refresh);
     connect(m_rows, &RowTable::chosenChanged, this, &RecordPage::showActions);
     connect(&feed(), &JobFeed::changed, this, &RecordPage::takeFeed);
     connect(&feed(), &JobFeed::jobChanged, this, [this] {
@@ -59,12 +56,14 @@ void RecordPage::takeFeed()
         m_worked = feed().said().size();
         m_voided = core::voidedByDisturbing(feed().said());
     }
+    if (feed().state())
+        m_bar->offer(*feed().state(), feed().reg());
     refresh();
 }
 
 void RecordPage::chooseRow(const QString &key)
 {
-    m_words->clear(); // what is filtered away cannot be chosen
+    m_bar->clear(); // what is filtered away cannot be chosen
     m_rows->choose(key);
 }
 
@@ -99,7 +98,7 @@ void RecordPage::refresh()
 {
     std::vector<Row> rows;
     const auto &job = feed().state();
-    const QString words = m_words->text().trimmed();
+    const core::TimelineFilter filter = m_bar->filter();
     for (std::size_t i = feed().said().size(); job && i-- > 0;) { // the newest first
         const core::Statement &said = feed().said()[i];
         const core::Act *act = core::findAct(said.kind);
@@ -116,10 +115,11 @@ void RecordPage::refresh()
                                  : line.standing == core::Standing::Struck ? tr("struck by no. %1").arg(line.struckBy.value_or(0))
                                                                            : tr("fell with what it rested on");
         const QStringList cells{QString::number(said.seq), momentInWords(*feed().state(), said.seq, said.at), feed().reg().nameOf(said.author), what, standing};
-        if (words.isEmpty() || cells.join(u'\n').contains(words, Qt::CaseInsensitive))
+        if (core::fits(filter, *job, said, cells.join(u'\n')))
             rows.push_back({QString::number(said.seq), cells, line.standing != core::Standing::Stands, false});
     }
     m_rows->take(rows);
+    m_bar->showCount(rows.size(), feed().said().size());
     showActions();
 }
 

@@ -9,12 +9,12 @@
 #include "core/acts/voids.hpp"
 
 class QLabel;
-class QLineEdit;
 
 namespace desktop {
 
 class ActionButtons;
 class RowTable;
+class TimelineBar;
 
 /// The timeline of all entries, struck ones legible, and what is done with the record: verify, export, back up.
 class RecordPage : public Page {
@@ -34,7 +34,7 @@ private:
     void showActions();
 
     QLabel *m_verdict;
-    QLineEdit *m_words;
+    TimelineBar *m_bar;
     RowTable *m_rows;
     ActionButtons *m_actions;
     std::map<qint64, std::vector<core::Voided>> m_voided; ///< by each disturbance, of its sequence number
