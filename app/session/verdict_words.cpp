@@ -38,8 +38,8 @@ QString verdictSentence(const VerifyReport &report)
         return tr("All of it is as it was signed, but entries were not allowed, as the rules of this program have it. Entries: %1.").arg(entries.size());
     }
     if (!report.reservations.empty())
-        return tr("All %1 entries and %2 attachments are as they were signed, and each entry was allowed; not everything beside them could be compared here.").arg(report.entries()).arg(report.attachments);
-    return tr("It holds: all %1 entries and %2 attachments are as they were signed, and each entry was allowed.").arg(report.entries()).arg(report.attachments);
+        return tr("Everything that was signed is as it was signed, and each entry was allowed; not everything beside it could be compared here (entries: %1, attachments: %2).").arg(report.entries()).arg(report.attachments);
+    return tr("It holds: everything is as it was signed, and each entry was allowed (entries: %1, attachments: %2).").arg(report.entries()).arg(report.attachments);
 }
 
 QStringList verdictLimits(const VerifyReport &report, const Known &known)

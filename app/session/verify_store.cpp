@@ -81,12 +81,12 @@ private:
         return [this](core::SignatureClaim &&claim) { m_signatures.add(std::move(claim)); };
     }
 
-    /// By ledger in the order of the store, then by entry: signatures were checked in an order of their own.
+    /// What concerns the whole first, since it explains the rest; then by ledger in the order of the store, then by entry: signatures were checked in an order of their own.
     void sortFaults()
     {
         const auto placeOf = [this](const core::Fault &fault) {
             const auto at = std::find_if(m_report.ledgers.begin(), m_report.ledgers.end(), [&](const auto &ledger) { return ledger.name == fault.ledger.text(); });
-            return std::pair(at - m_report.ledgers.begin(), fault.seq);
+            return std::pair(at == m_report.ledgers.end() ? -1 : at - m_report.ledgers.begin(), fault.seq);
         };
         std::stable_sort(m_report.faults.begin(), m_report.faults.end(), [&](const core::Fault &a, const core::Fault &b) { return placeOf(a) < placeOf(b); });
     }

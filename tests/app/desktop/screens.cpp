@@ -35,6 +35,8 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/verdict/packages_dialog.hpp"
+#include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
@@ -66,6 +68,7 @@ private:
     void calculator(desktop::MainWindow &window);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
+    void verdict(desktop::MainWindow &window);
     void setHold(desktop::MainWindow &window, desktop::JobPlace &place);
     void keys(desktop::MainWindow &window, const QString &path);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
@@ -253,6 +256,40 @@ void Screens::whereUsed(desktop::MainWindow &window)
     settle();
 }
 
+/// A package that holds, one that was altered, and the list of those that were imported.
+void Screens::verdict(desktop::MainWindow &window)
+{
+    m_ask.savePath = m_temp.filePath(u"WO-2207-14-record.zip"_s);
+    const auto trigger = [&](const auto &is) {
+        for (QAction *action : window.findChildren<QAction *>()) {
+            if (is(*action))
+                action->trigger();
+        }
+    };
+    trigger([](const QAction &action) { return action.shortcut() == QKeySequence(u"Ctrl+E"_s); });
+    const auto show = [&](const QString &path, const QString &name) {
+        window.openPackage(path);
+        auto *dialog = window.findChild<desktop::VerifyDialog *>();
+        keep(*dialog, name);
+        dialog->close();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    };
+    show(*m_ask.savePath, u"verdict-good"_s);
+    QFile file(*m_ask.savePath);
+    if (!file.open(QIODevice::ReadWrite))
+        qFatal("%s", qPrintable(file.errorString()));
+    const qint64 at = file.size() / 9;
+    file.seek(at);
+    file.write("altered");
+    file.close();
+    show(*m_ask.savePath, u"verdict-altered"_s);
+    trigger([](const QAction &action) { return action.text() == u"I&mported packages …"_s; });
+    auto *list = window.findChild<desktop::PackagesDialog *>();
+    keep(*list, u"packages-none"_s);
+    list->close();
+    settle();
+}
+
 /// Empty, and as the standard set has it.
 void Screens::setHold(desktop::MainWindow &window, desktop::JobPlace &place)
 {
@@ -358,6 +395,7 @@ void Screens::draw()
     figures(window, *place);
     setHold(window, *place);
     whereUsed(window);
+    verdict(window);
     const QString faulty = m_temp.filePath(u"list.csv"_s);
     QFile file(faulty);
     if (file.open(QIODevice::WriteOnly))

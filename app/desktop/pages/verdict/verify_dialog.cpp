@@ -39,12 +39,14 @@ VerifyDialog::VerifyDialog(VerifyWhat what, Ask &ask, QWidget *parent) : QDialog
     m_limits->setObjectName(u"limits"_s);
     column->addWidget(m_sentence);
     column->addWidget(m_about);
-    column->addWidget(makeLabel(m_what.name, "quiet", this));
+    m_name = makeLabel(m_what.name, "quiet", this);
+    m_name->setObjectName(u"name"_s);
+    column->addWidget(m_name);
     column->addWidget(m_limits);
     m_faults = new RowTable({{tr("Where"), 24}, {tr("Rule"), 24}, {tr("What is wrong"), 0}}, tr("Faults"), tr("No fault."), this);
     m_faults->setObjectName(u"faults"_s);
     column->addWidget(m_faults, 3);
-    m_ledgers = new RowTable({{tr("Ledger"), 12}, {tr("Name"), 40}, {tr("Entries"), 10}, {tr("Hash of the last entry"), 0}}, tr("Ledgers"), tr("No ledger was read."), this);
+    m_ledgers = new RowTable({{tr("Ledger"), 12}, {tr("Name"), 48}, {tr("Entries"), 10}, {tr("Hash of the last entry"), 0}}, tr("Ledgers"), tr("No ledger was read."), this);
     m_ledgers->setObjectName(u"ledgers"_s);
     column->addWidget(m_ledgers, 1);
     column->addWidget(makeKnown());
@@ -146,6 +148,7 @@ void VerifyDialog::show(const Verdict &verdict, const session::Known &known)
     m_sentence->setText(isGood ? tr("✓ %1").arg(sentence) : tr("✗ %1").arg(sentence));
     m_about->setText(verdict.about);
     m_about->setVisible(!verdict.about.isEmpty());
+    m_name->setText(verdict.report.rootFingerprint ? tr("%1\nRoot fingerprint: %2").arg(m_what.name, verdict.report.rootFingerprint->hex()) : m_what.name);
     m_limits->setText(session::verdictLimits(verdict.report, known).join(u'\n'));
     m_limits->setVisible(!m_limits->text().isEmpty());
     std::vector<Row> faults;
@@ -164,8 +167,8 @@ void VerifyDialog::show(const Verdict &verdict, const session::Known &known)
 
 QString VerifyDialog::asText() const
 {
-    QStringList lines{m_what.title, m_what.name, m_sentence->text()};
-    for (const QLabel *label : {m_about, m_limits}) {
+    QStringList lines{m_what.title, m_sentence->text()};
+    for (const QLabel *label : {m_about, m_name, m_limits}) {
         if (!label->text().isEmpty())
             lines << label->text();
     }

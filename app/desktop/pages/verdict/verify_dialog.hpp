@@ -60,6 +60,7 @@ private:
     Ask &m_ask;
     QLabel *m_sentence;
     QLabel *m_about;
+    QLabel *m_name; ///< with the root's fingerprint
     QLabel *m_limits;
     QLineEdit *m_root;
     QLineEdit *m_head;
