@@ -118,9 +118,10 @@ core::Result<void> PackageEvidence::lookAtFiles(const Going &going)
 {
     // The register first, as it vouches for the rest; then the job, then those that it is linked with.
     std::vector<QString> ledgers{names::reg, names::job};
+    std::set<QString> known(ledgers.begin(), ledgers.end());
     for (const ZipReader::Entry &entry : m_zip->entries()) {
-        const QString path = entry.name.mid(m_folder.size() + 1);
-        if (const auto name = ledgerNameIn(path); name && std::find(ledgers.begin(), ledgers.end(), *name) == ledgers.end())
+        const auto name = ledgerNameIn(entry.name.mid(m_folder.size() + 1));
+        if (name && known.insert(*name).second)
             ledgers.push_back(*name);
     }
     for (const QString &name : ledgers) {

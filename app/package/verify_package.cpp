@@ -19,8 +19,6 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Package", text); }
 
-constexpr qint64 largestDerived = 1LL << 31;
-
 /// Compares what is made of the entries with what they give here.
 class Derived {
 public:
@@ -33,10 +31,10 @@ public:
             fault(u"package.labels"_s, tr("bag-info.txt lacks a label that a package has, or is of a format that this program does not know."));
             return {};
         }
-        if (m_package.file(names::info, largestDerived) != core::Result<QByteArray>(core::bag::info(labelsOf(job, *labels, m_package.payloadBytes(), m_package.payloadFiles()))))
+        if (!is(names::info, core::bag::info(labelsOf(job, *labels, m_package.payloadBytes(), m_package.payloadFiles()))))
             fault(u"package.labels"_s, tr("bag-info.txt says something else than the entries do."));
         compareInstructions(*labels);
-        if (m_package.file(names::csv, largestDerived) != core::Result<QByteArray>(csvOf(job)))
+        if (!is(names::csv, csvOf(job)))
             unlike(*labels, u"package.csv"_s, names::csv);
         // Setting the pages takes longer than all the rest, and what is faulty is not made good by them.
         return m_report.faults.empty() ? comparePdf(job, *labels, going) : core::Result<void>();
@@ -44,6 +42,9 @@ public:
 
 private:
     void fault(const QString &rule, const QString &sentence) { m_report.faults.push_back({m_package.job().value_or(session::noLedger()), 0, rule, sentence}); }
+
+    /// Never unpacks more than what is wanted: what is longer is another file.
+    bool is(const QString &path, const core::Result<QByteArray> &wanted) const { return wanted && m_package.file(path, wanted->size()) == wanted; }
 
     bool isOurs(const Labels &labels) const { return labels.version == labelsHere(labels.paper).version; }
 
@@ -58,9 +59,9 @@ private:
 
     void compareInstructions(const Labels &labels)
     {
-        if (m_package.file(names::instructions, largestDerived) != instructions())
+        if (!is(names::instructions, instructions()))
             unlike(labels, u"package.instructions"_s, names::instructions);
-        if (m_package.file(names::script, largestDerived) != script())
+        if (!is(names::script, script()))
             unlike(labels, u"package.instructions"_s, names::script);
     }
 
@@ -77,7 +78,7 @@ private:
             return core::failure(core::ErrorCode::Cancelled, tr("Verifying was stopped; nothing was said about the rest."));
         if (!pdf)
             m_report.reservations.push_back(tr("%1 could not be compared: %2").arg(names::pdf, pdf.error().message));
-        else if (m_package.file(names::pdf, largestDerived) != pdf)
+        else if (!is(names::pdf, pdf))
             fault(u"package.pdf"_s, tr("%1 is not what these entries give: it was changed.").arg(names::pdf));
         return {};
     }

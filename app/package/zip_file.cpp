@@ -147,15 +147,16 @@ core::Result<std::unique_ptr<ZipReader>> ZipReader::open(const QString &path)
         zip_stat_t stat{};
         if (zip_stat_index(archive, at, ZIP_FL_ENC_RAW, &stat) != 0)
             return damaged(tr("It is no sound ZIP file."));
+        reader->m_byName.insert(QString::fromUtf8(stat.name), reader->m_entries.size());
         reader->m_entries.push_back({QString::fromUtf8(stat.name), at, static_cast<qint64>(stat.size), static_cast<qint64>(stat.comp_size)});
     }
     return reader;
 }
 
-const ZipReader::Entry *ZipReader::find(QStringView name) const
+const ZipReader::Entry *ZipReader::find(const QString &name) const
 {
-    const auto at = std::find_if(m_entries.begin(), m_entries.end(), [&](const Entry &entry) { return entry.name == name; });
-    return at == m_entries.end() ? nullptr : &*at;
+    const auto at = m_byName.constFind(name);
+    return at == m_byName.constEnd() ? nullptr : &m_entries[*at];
 }
 
 core::Result<ZipStream> ZipReader::stream(const Entry &entry) const

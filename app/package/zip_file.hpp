@@ -5,6 +5,7 @@
 
 #include <QByteArray>
 #include <QByteArrayView>
+#include <QHash>
 #include <QString>
 
 #include <functional>
@@ -76,7 +77,7 @@ public:
     /// NotFound, Io; Damaged when it is no ZIP file, or not laid out as ZipWriter does (checkLayout).
     static core::Result<std::unique_ptr<ZipReader>> open(const QString &path);
     const std::vector<Entry> &entries() const { return m_entries; }
-    const Entry *find(QStringView name) const;
+    const Entry *find(const QString &name) const;
     core::Result<ZipStream> stream(const Entry &entry) const;
     /// The whole file. Damaged when it is longer than `most`.
     core::Result<QByteArray> bytes(const Entry &entry, qint64 most) const;
@@ -88,6 +89,7 @@ private:
     explicit ZipReader(zip *archive) : m_archive(archive) {}
     std::unique_ptr<zip, Discard> m_archive;
     std::vector<Entry> m_entries;
+    QHash<QString, std::size_t> m_byName; ///< a package may have tens of thousands of photos
 };
 
 } // namespace package

@@ -4,6 +4,7 @@
 #include "app/session/verify_store.hpp"
 
 #include <QCoreApplication>
+#include <QHash>
 #include <QSet>
 
 #include <algorithm>
@@ -84,10 +85,10 @@ private:
     /// What concerns the whole first, since it explains the rest; then by ledger in the order of the store, then by entry: signatures were checked in an order of their own.
     void sortFaults()
     {
-        const auto placeOf = [this](const core::Fault &fault) {
-            const auto at = std::find_if(m_report.ledgers.begin(), m_report.ledgers.end(), [&](const auto &ledger) { return ledger.name == fault.ledger.text(); });
-            return std::pair(at == m_report.ledgers.end() ? -1 : at - m_report.ledgers.begin(), fault.seq);
-        };
+        QHash<QString, std::ptrdiff_t> places; // looked up: whoever puts in thousands of ledgers gets as many faults
+        for (std::size_t at = 0; at < m_report.ledgers.size(); ++at)
+            places.insert(m_report.ledgers[at].name, static_cast<std::ptrdiff_t>(at));
+        const auto placeOf = [&](const core::Fault &fault) { return std::pair(places.value(fault.ledger.text(), -1), fault.seq); };
         std::stable_sort(m_report.faults.begin(), m_report.faults.end(), [&](const core::Fault &a, const core::Fault &b) { return placeOf(a) < placeOf(b); });
     }
 
