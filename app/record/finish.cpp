@@ -152,8 +152,8 @@ qpdf_oh bookmarkFor(const Document &pdf, const Bookmark &bookmark, qpdf_oh paren
 }
 
 /// Hangs bookmarks under `parent`, from `at` on, as long as they are as deep as the first of them, each with what is deeper under it.
-/// Answers how many those are, and moves `at` behind the last.
-int hangUnder(const Document &pdf, qpdf_oh parent, const std::vector<Bookmark> &bookmarks, std::size_t &at) // NOLINT(misc-no-recursion): as deep as headings are
+/// Answers how many those are, and moves `at` behind the last. Calls itself as deep as headings are.
+int hangUnder(const Document &pdf, qpdf_oh parent, const std::vector<Bookmark> &bookmarks, std::size_t &at)
 {
     const int depth = bookmarks[at].depth;
     int count = 0;
