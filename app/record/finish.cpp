@@ -19,6 +19,30 @@ namespace {
 
 using namespace Qt::StringLiterals;
 
+/// Six capitals that follow from the name of a font.
+QByteArray tagOf(const QByteArray &font)
+{
+    const QByteArray hash = core::Digest::of(font).bytes();
+    QByteArray tag;
+    for (qsizetype i = 0; i < 6; ++i)
+        tag += static_cast<char>('A' + static_cast<quint8>(hash[i]) % 26);
+    return tag;
+}
+
+/// The pages with subsets of fonts named after the font (ISO 32000-1 section 9.6.4 leaves their six letters free): Qt numbers them in the order of
+/// a hash, so they would change from run to run. Of as many bytes, so that no offset moves.
+QByteArray withSteadyFontNames(QByteArray pdf)
+{
+    static const QByteArray before = "/FontName /";
+    for (qsizetype at = pdf.indexOf(before); at >= 0; at = pdf.indexOf(before, at + 1)) {
+        const qsizetype tag = at + before.size();
+        const qsizetype end = pdf.indexOf('\n', tag);
+        if (end > tag + 7 && pdf.at(tag + 6) == '+')
+            pdf.replace(tag, 6, tagOf(pdf.mid(tag + 7, end - tag - 7).trimmed()));
+    }
+    return pdf;
+}
+
 QDateTime timeOf(core::Instant at) { return QDateTime::fromMSecsSinceEpoch(at.milliseconds(), Qt::UTC); }
 
 const QString producer = u"Qt"_s;
@@ -196,7 +220,8 @@ tl::unexpected<core::Error> cannotBePutTogether(const QString &fault)
 
 core::Result<QByteArray> finished(const QByteArray &drawn, const Particulars &particulars, const std::vector<Bookmark> &bookmarks)
 {
-    const Document pdf(drawn);
+    const QByteArray steady = withSteadyFontNames(drawn);
+    const Document pdf(steady);
     if (const QString fault = pdf.fault(); !fault.isEmpty())
         return cannotBePutTogether(fault);
     setParticulars(pdf, {plain(particulars.title), plain(particulars.author), particulars.at, particulars.head});
