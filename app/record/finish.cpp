@@ -5,9 +5,6 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
-#include <QHash>
-#include <QRegularExpression>
-#include <QSet>
 
 #include <initializer_list>
 #include <memory>
@@ -21,6 +18,30 @@ namespace record {
 namespace {
 
 using namespace Qt::StringLiterals;
+
+/// Six capitals that follow from the name of a font.
+QByteArray tagOf(const QByteArray &font)
+{
+    const QByteArray hash = core::Digest::of(font).bytes();
+    QByteArray tag;
+    for (qsizetype i = 0; i < 6; ++i)
+        tag += static_cast<char>('A' + static_cast<quint8>(hash[i]) % 26);
+    return tag;
+}
+
+/// The pages with subsets of fonts named after the font (ISO 32000-1 section 9.6.4 leaves their six letters free): Qt numbers them in the order of
+/// a hash, so they would change from run to run. Of as many bytes, so that no offset moves.
+QByteArray withSteadyFontNames(QByteArray pdf)
+{
+    static const QByteArray before = "/FontName /";
+    for (qsizetype at = pdf.indexOf(before); at >= 0; at = pdf.indexOf(before, at + 1)) {
+        const qsizetype tag = at + before.size();
+        const qsizetype end = pdf.indexOf('\n', tag);
+        if (end > tag + 7 && pdf.at(tag + 6) == '+')
+            pdf.replace(tag, 6, tagOf(pdf.mid(tag + 7, end - tag - 7).trimmed()));
+    }
+    return pdf;
+}
 
 QDateTime timeOf(core::Instant at) { return QDateTime::fromMSecsSinceEpoch(at.milliseconds(), Qt::UTC); }
 
@@ -155,8 +176,8 @@ qpdf_oh bookmarkFor(const Document &pdf, const Bookmark &bookmark, qpdf_oh paren
 }
 
 /// Hangs bookmarks under `parent`, from `at` on, as long as they are as deep as the first of them, each with what is deeper under it.
-/// Answers how many those are, and moves `at` behind the last.
-int hangUnder(const Document &pdf, qpdf_oh parent, const std::vector<Bookmark> &bookmarks, std::size_t &at) // NOLINT(misc-no-recursion): as deep as headings are
+/// Answers how many those are, and moves `at` behind the last. Calls itself as deep as headings are.
+int hangUnder(const Document &pdf, qpdf_oh parent, const std::vector<Bookmark> &bookmarks, std::size_t &at)
 {
     const int depth = bookmarks[at].depth;
     int count = 0;
@@ -189,35 +210,6 @@ void setBookmarks(const Document &pdf, const std::vector<Bookmark> &bookmarks)
     pdf.set(pdf.root(), "/PageMode", pdf.name("/UseOutlines"));
 }
 
-/// Qt numbers the subsets of fonts in an order that differs from one start of the program to the next. The six letters in front of a subset's name (ISO 32000-1, 9.6.4) are
-/// told by that name instead; a second subset of the same face, which Qt does not make, keeps another one.
-QByteArray nameFontsByFace(const QByteArray &drawn)
-{
-    static const QRegularExpression named(QStringLiteral("/(?:FontName|BaseFont) /([A-Z]{6}\\+[A-Za-z0-9-]+)"));
-    QHash<QString, QByteArray> tags;
-    QSet<QByteArray> taken;
-    QByteArray renamed = drawn;
-    for (auto found = named.globalMatch(QString::fromLatin1(drawn)); found.hasNext();) {
-        const QRegularExpressionMatch match = found.next();
-        const QString subset = match.captured(1);
-        if (!tags.contains(subset)) {
-            constexpr qsizetype letters = 6;
-            QByteArray seed = subset.sliced(letters).toLatin1();
-            QByteArray tag;
-            do {
-                tag.clear();
-                seed = core::Digest::of(seed).bytes();
-                for (const char byte : seed.first(letters))
-                    tag += static_cast<char>('A' + static_cast<unsigned char>(byte) % 26);
-            } while (taken.contains(tag));
-            taken.insert(tag);
-            tags.insert(subset, tag);
-        }
-        renamed.replace(match.capturedStart(1), tags.value(subset).size(), tags.value(subset));
-    }
-    return renamed;
-}
-
 tl::unexpected<core::Error> cannotBePutTogether(const QString &fault)
 {
     return core::failure(core::ErrorCode::Damaged,
@@ -228,8 +220,8 @@ tl::unexpected<core::Error> cannotBePutTogether(const QString &fault)
 
 core::Result<QByteArray> finished(const QByteArray &drawn, const Particulars &particulars, const std::vector<Bookmark> &bookmarks)
 {
-    const QByteArray named = nameFontsByFace(drawn); // outlives the document
-    const Document pdf(named);
+    const QByteArray steady = withSteadyFontNames(drawn);
+    const Document pdf(steady);
     if (const QString fault = pdf.fault(); !fault.isEmpty())
         return cannotBePutTogether(fault);
     setParticulars(pdf, {plain(particulars.title), plain(particulars.author), particulars.at, particulars.head});
