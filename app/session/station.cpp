@@ -65,7 +65,7 @@ core::Result<void> makeStation(const QString &path)
     const bool closed = ::close(handle) == 0;
     const bool linked = written && closed && (::link(name.constData(), QFile::encodeName(path).constData()) == 0 || errno == EEXIST);
     const int linkFault = errno;
-    ::unlink(name.constData());
+    (void)::unlink(name.constData());
     if (!linked)
         return failure(unwritable(path, qt_error_string(written ? linkFault : fault)));
     return db::syncFolder(info.absolutePath());
