@@ -16,6 +16,7 @@ Command looseEndsCommand();
 Command holdsCommand();
 Command whereUsedCommand();
 Command timelineCommand();
+Command sampleCommand();
 Command registerCommand();
 Command listImportCommand();
 Command listExportCommand();

@@ -3,7 +3,11 @@
 
 #include <QTest>
 
+#include <algorithm>
+#include <map>
+
 #include "core/acts/act.hpp"
+#include "core/reports/sample.hpp"
 #include "core/reports/timeline_filter.hpp"
 #include "tests/support/story.hpp"
 
@@ -20,6 +24,11 @@ private slots:
     void whoIsFound();
     void zoneOfWhatItIsAbout();
     void struckListingKeepsItsZone();
+    void ranksAreThoseOfAnyOtherProgram_data();
+    void ranksAreThoseOfAnyOtherProgram();
+    void smallestRanksAreDrawn();
+    void eachInterfaceIsEquallyLikely();
+    void evidenceIsEveryEntryAboutIt();
 };
 
 /// A field that names a person is looked through by who looks for a person.
@@ -85,6 +94,88 @@ void TestAudit::struckListingKeepsItsZone()
     QCOMPARE(core::zonesOf(told.job(), listed), QSet<QString>{u"right"_s});
     QVERIFY(core::fits({.which = core::WhichStand::StruckOnly}, told.job(), listed, {}));
     QVERIFY(!core::fits({.which = core::WhichStand::StruckOnly}, told.job(), told.job().said.back(), {}));
+}
+
+/// Worked out by sha256sum (GNU coreutils): printf '%s\n%s' "$seed" "$id" | sha256sum
+void TestAudit::ranksAreThoseOfAnyOtherProgram_data()
+{
+    QTest::addColumn<QString>("seed");
+    QTest::addColumn<QString>("id");
+    QTest::addColumn<QString>("rank");
+    QTest::addRow("audit-7, D1") << u"audit-7"_s << u"D1"_s << u"8b475510abb7a699bcfd45e08ea4288d132e41b70ee255accecf03b903e1cb52"_s;
+    QTest::addRow("audit-7, C1") << u"audit-7"_s << u"C1"_s << u"b769d25fa7a81877e04cb4e81ac3f9aaf79e7bf21ccf07653335d95182df2b29"_s;
+    QTest::addRow("Pruefung 3, D1") << u"Pr\u00fcfung 3"_s << u"D1"_s << u"7d8b758fbea19564a76cf5d57d3687742c3468ba2151718fd6f1d7fb51801cda"_s;
+}
+
+void TestAudit::ranksAreThoseOfAnyOtherProgram()
+{
+    QFETCH(QString, seed);
+    QFETCH(QString, id);
+    QFETCH(QString, rank);
+    QCOMPARE(core::rankOf(*core::InterfaceId::parse(id), seed).hex(), rank);
+}
+
+void TestAudit::smallestRanksAreDrawn()
+{
+    const Story told;
+    const auto all = core::sampleOf(told.job(), 1000, u"audit-7"_s);
+    QCOMPARE(all.drawn.size(), told.job().items.size());
+    for (std::size_t i = 1; i < all.drawn.size(); ++i)
+        QVERIFY(all.drawn[i - 1].rank.hex() < all.drawn[i].rank.hex());
+    const auto two = core::sampleOf(told.job(), 2, u"audit-7"_s);
+    QCOMPARE(two.drawn, std::vector<core::Drawn>(all.drawn.begin(), all.drawn.begin() + 2));
+    QCOMPARE(two.among, static_cast<qsizetype>(told.job().items.size()));
+    QVERIFY(core::sampleOf(told.job(), 0, u"audit-7"_s).drawn.empty());
+    QVERIFY(core::sampleOf(told.job(), 1000, u"audit-8"_s).drawn != all.drawn);
+}
+
+/// Of ten interfaces one is drawn, by 5000 seeds. The statistic is chi-square with 9 degrees of freedom: 21.666 is passed by one fair draw in a
+/// hundred. The seeds are fixed, so the answer is always the same.
+/// Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4, upper critical values, 9 degrees, 0.01; from memory.
+void TestAudit::eachInterfaceIsEquallyLikely()
+{
+    core::JobState job;
+    const Story told(u"Ana disconnects D1"_s);
+    std::map<QString, int> times;
+    for (int i = 0; i < 10; ++i) {
+        core::InterfaceState item = told.item(u"D1"_s);
+        item.listed.id = *core::InterfaceId::parse(u"E%1"_s.arg(i));
+        times[item.listed.id.text()] = 0;
+        job.itemAt.insert(item.listed.id, i);
+        job.items.push_back(item);
+    }
+    constexpr int seeds = 5000;
+    for (int seed = 0; seed < seeds; ++seed)
+        ++times[core::sampleOf(job, 1, u"seed %1"_s.arg(seed)).drawn.front().id.text()];
+    const auto statistic = [&](const std::map<QString, int> &counted) {
+        constexpr double fair = seeds / 10.0;
+        double sum = 0;
+        for (const auto &[id, count] : counted)
+            sum += (count - fair) * (count - fair) / fair;
+        return sum;
+    };
+    constexpr double critical = 21.666;
+    QCOMPARE(times.size(), 10U);
+    QVERIFY2(statistic(times) < critical, qPrintable(QString::number(statistic(times))));
+    times[u"E0"_s] += 110; // the nearest that must not pass: one interface drawn a little too often, at another's cost
+    times[u"E1"_s] -= 110;
+    QVERIFY(statistic(times) > critical);
+}
+
+/// What it is the subject of, a finding on it, what names it, and what struck any of these; nothing else.
+void TestAudit::evidenceIsEveryEntryAboutIt()
+{
+    Story told(u"Ana disconnects D1; Ben disconnects C1"_s);
+    const auto other = static_cast<qint64>(told.job().said.size());
+    told.tell(u"Ana strikes entry=%1; Ana raises F1 interface=D1"_s.arg(other - 1));
+    QCOMPARE(told.refusedBy(), QString());
+    const auto about = core::entriesAbout(told.job(), *core::InterfaceId::parse(u"D1"));
+    const auto isIn = [&](qint64 seq) { return std::find(about.begin(), about.end(), seq) != about.end(); };
+    QVERIFY(isIn(other - 1)); // struck, and evidence all the same
+    QVERIFY(!isIn(other));
+    QVERIFY(isIn(other + 1)); // what struck it
+    QVERIFY(isIn(other + 2)); // the finding
+    QVERIFY(std::is_sorted(about.begin(), about.end()));
 }
 
 QTEST_GUILESS_MAIN(TestAudit)
