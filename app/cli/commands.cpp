@@ -11,7 +11,7 @@ const std::vector<Command> &commands()
         initCommand(),     demoCommand(),       jobsCommand(),       showCommand(),   looseEndsCommand(), registerCommand(),
         listImportCommand(), listExportCommand(), enterCommand(),    enrolCommand(),  grantCommand(),     toolCommand(),
         replaceKeyCommand(), changePinCommand(),  verifyCommand(),   exportCommand(), backupCommand(),    calcCommand(),
-        holdsCommand(),     whereUsedCommand(),  timelineCommand(),  sampleCommand(),
+        holdsCommand(),     whereUsedCommand(),  timelineCommand(),  sampleCommand(), compareCommand(),
     };
     return all;
 }

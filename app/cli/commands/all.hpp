@@ -17,6 +17,7 @@ Command holdsCommand();
 Command whereUsedCommand();
 Command timelineCommand();
 Command sampleCommand();
+Command compareCommand();
 Command registerCommand();
 Command listImportCommand();
 Command listExportCommand();

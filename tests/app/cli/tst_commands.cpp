@@ -34,6 +34,7 @@ private slots:
     void whereUsedNamesEveryEntry();
     void timelineIsFiltered();
     void sampleIsDrawnAgain();
+    void comparesByHash();
     void whereUsedIsWritten();
     void personIsFoundWhereNamed();
     void holdPointsAreNamed();
@@ -110,6 +111,8 @@ void TstCommands::exits_data()
     QTest::addRow("no such kind") << u"timeline {open} --job WO-2207-14 --kind torque.guessed"_s << 2;
     QTest::addRow("no such zone") << u"timeline {open} --job WO-2207-14 --zone Nowhere"_s << 2;
     QTest::addRow("a sample of nothing") << u"sample {closed} --job WO-2207-14 --count 0"_s << 2;
+    QTest::addRow("compared with what is not its own") << u"compare {closed} --job WO-2207-14 --from 0000000000000000000000000000000000000000000000000000000000000000"_s << 3;
+    QTest::addRow("compared backwards") << u"compare {closed} --job WO-2207-14 --from 9 --to 8"_s << 2;
     QTest::addRow("no digest") << u"verify {closed} --root abc"_s << 2;
     QTest::addRow("no paper") << u"export {closed} --job WO-2207-14 --to {folder}/no --paper a3"_s << 2;
     QTest::addRow("no store there") << u"jobs {folder}/nothing.remate"_s << 3;
@@ -139,6 +142,7 @@ void TstCommands::answersInJson_data()
     QTest::addRow("where-used") << u"where-used {closed} --tool TW-15 --kind torque.applied --json"_s << u"uses"_s;
     QTest::addRow("timeline") << u"timeline {closed} --job WO-2207-14 --json"_s << u"entries"_s;
     QTest::addRow("sample") << u"sample {closed} --job WO-2207-14 --count 2 --json"_s << u"seed"_s;
+    QTest::addRow("compare") << u"compare {closed} --job WO-2207-14 --from 100 --json"_s << u"changes"_s;
     QTest::addRow("register") << u"register {open} --json"_s << u"tools"_s;
     QTest::addRow("list-export") << u"list-export {open} --job WO-2207-14 --json"_s << u"csv"_s;
     QTest::addRow("list-import") << u"list-import {open} --job WO-2207-14 {folder}/faulty.csv --by tanaka --dry-run --json"_s << u"faults"_s;
@@ -252,6 +256,20 @@ void TstCommands::sampleIsDrawnAgain()
     // Another seed, another sample: not one of a hundred thousand draws of three comes twice in a row by chance here, and the seeds are fixed.
     QVERIFY(!(*remateCli(words(u"sample {closed} --job WO-2207-14 --count 3 --json --seed one"_s)).json().find(u"drawn")->array()
               == *remateCli(words(u"sample {closed} --job WO-2207-14 --count 3 --json --seed two"_s)).json().find(u"drawn")->array()));
+}
+
+/// The hash that another command shows of an entry names the same entry.
+void TstCommands::comparesByHash()
+{
+    const core::json::Object uses = remateCli(words(u"where-used {closed} --tool TW-15 --kind torque.applied --json"_s)).json();
+    const core::json::Object &use = *uses.find(u"uses")->array()->front().object();
+    const core::json::Object json = remateCli(words(u"compare {closed} --job WO-2207-14 --json --from "_s + use.text(u"hash"))).json();
+    QCOMPARE(json.find(u"from")->object()->integer(u"seq"), use.integer(u"seq"));
+    const auto &changes = *json.find(u"changes")->array();
+    const auto added = std::count_if(changes.begin(), changes.end(), [](const core::json::Value &change) { return change.object()->text(u"part") == u"added"; });
+    QCOMPARE(qint64{added}, json.find(u"to")->object()->integer(u"seq").value_or(0) - use.integer(u"seq").value_or(0));
+    const Said unknown = remateCli(words(u"compare {closed} --job WO-2207-14 --from "_s + QString(64, u'a')));
+    QVERIFY2(unknown.err.contains("The record with that hash is not part of this job's history"), unknown.err.constData());
 }
 
 /// All of it as CSV, and as PDF with what was asked of which store.

@@ -34,6 +34,9 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/record/compare_dialog.hpp"
+#include "app/desktop/pages/record/record_page.hpp"
+#include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
@@ -65,6 +68,7 @@ private:
     void calculator(desktop::MainWindow &window);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
+    void audit(desktop::JobPlace &place);
     void setHold(desktop::MainWindow &window, desktop::JobPlace &place);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
@@ -233,6 +237,34 @@ void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
     window.resize(usual);
 }
 
+/// A filtered timeline, a sample, and what came after an earlier print.
+void Screens::audit(desktop::JobPlace &place)
+{
+    place.showPage(u"record"_s);
+    auto *page = place.findChild<desktop::RecordPage *>();
+    page->findChild<QComboBox *>(u"person"_s)->setCurrentIndex(2);
+    keep(*place.window(), u"record-filtered"_s);
+    page->findChild<QPushButton *>(u"clearFilter"_s)->click();
+    page->findChild<QPushButton *>(u"sample"_s)->click();
+    auto *sample = page->findChild<desktop::SampleDialog *>();
+    keep(*sample, u"sample"_s);
+    sample->findChild<QLineEdit *>(u"seed"_s)->setText(u"audit-7"_s);
+    sample->findChild<QPushButton *>(u"draw"_s)->click();
+    keep(*sample, u"sample-drawn"_s);
+    sample->close();
+    settle();
+    page->findChild<QPushButton *>(u"compare"_s)->click();
+    auto *compare = page->findChild<desktop::CompareDialog *>();
+    compare->findChild<QLineEdit *>(u"from"_s)->setText(u"360"_s);
+    compare->findChild<QPushButton *>(u"doCompare"_s)->click();
+    keep(*compare, u"compared"_s);
+    compare->findChild<QLineEdit *>(u"from"_s)->setText(QString(64, u'0'));
+    compare->findChild<QPushButton *>(u"doCompare"_s)->click();
+    keep(*compare, u"compared-refused"_s);
+    compare->close();
+    settle();
+}
+
 /// A tool in every job, and a search that finds nothing.
 void Screens::whereUsed(desktop::MainWindow &window)
 {
@@ -323,6 +355,7 @@ void Screens::draw()
     }
     figures(window, *place);
     setHold(window, *place);
+    audit(*place);
     whereUsed(window);
     const QString faulty = m_temp.filePath(u"list.csv"_s);
     QFile file(faulty);

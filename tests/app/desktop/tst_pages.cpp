@@ -24,12 +24,14 @@
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/record/compare_dialog.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/parts/item_facts.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/seeds.hpp"
 #include "core/job/admit.hpp"
+#include "core/job/stage.hpp"
 #include "core/reports/sample.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
@@ -127,6 +129,7 @@ private slots:
     void struckEntryStaysLegible();
     void timelineIsFiltered();
     void sampleIsDrawn();
+    void headsAreCompared();
     void findingIsClosedFromItsRow();
     void handoverListsWhatIsOpen();
     void figuresTellHowTheyWereWorkedOut();
@@ -353,6 +356,36 @@ void TstPages::sampleIsDrawn()
     named<desktop::RowTable>(*dialog, "evidence")->choose(rows.back().key);
     named<QPushButton>(*dialog, "lead")->click();
     QCOMPARE(named<desktop::RowTable>(page, "entries")->chosen(), seq);
+}
+
+/// By number or hash; a hash of elsewhere is told as that.
+void TstPages::headsAreCompared()
+{
+    Desk desk(u"Ana disconnects D1"_s);
+    const auto earlier = desk.story.job().said.size();
+    desk.tell(u"Ben disconnects C1"_s);
+    const desktop::RecordPage page(desk.tools());
+    named<QPushButton>(page, "compare")->click();
+    const auto *dialog = page.findChild<desktop::CompareDialog *>();
+    QVERIFY(dialog);
+    auto *compare = named<QPushButton>(*dialog, "doCompare");
+    QVERIFY(!compare->isEnabled() && !compare->toolTip().isEmpty());
+    const auto &rows = named<desktop::RowTable>(*dialog, "differences")->model();
+    named<QLineEdit>(*dialog, "from")->setText(QString::number(earlier));
+    compare->click();
+    QVERIFY(named<QLabel>(*dialog, "refused")->text().isEmpty());
+    QVERIFY(rows.rowCount() >= 2);
+    QCOMPARE(rows.rows()[0].cells[1], QString::number(earlier + 1));
+    QVERIFY(std::any_of(rows.rows().begin(), rows.rows().end(), [](const desktop::Row &row) { return row.cells[2] == u"C1" && row.cells[3] == core::stageWord(core::Stage::Connected) && row.cells[4] == core::stageWord(core::Stage::Disconnected); }));
+    QVERIFY(named<QPushButton>(*dialog, "csv")->isEnabled());
+    named<QLineEdit>(*dialog, "from")->setText(core::Digest::of("another job").hex());
+    compare->click();
+    QVERIFY(named<QLabel>(*dialog, "refused")->text().contains(u"is not part of this job's history"));
+    QCOMPARE(rows.rowCount(), 0);
+    QVERIFY(!named<QPushButton>(*dialog, "csv")->isEnabled());
+    named<QLineEdit>(*dialog, "from")->setText(core::hashesOf(desk.story.job().said).back().hex());
+    compare->click();
+    QCOMPARE(named<QLabel>(*dialog, "said")->text(), u"Nothing came between."_s);
 }
 
 void TstPages::findingIsClosedFromItsRow()

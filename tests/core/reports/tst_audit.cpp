@@ -7,6 +7,7 @@
 #include <map>
 
 #include "core/acts/act.hpp"
+#include "core/reports/comparison.hpp"
 #include "core/reports/sample.hpp"
 #include "core/reports/timeline_filter.hpp"
 #include "tests/support/story.hpp"
@@ -29,6 +30,9 @@ private slots:
     void smallestRanksAreDrawn();
     void eachInterfaceIsEquallyLikely();
     void evidenceIsEveryEntryAboutIt();
+    void whatCameBetween();
+    void nothingCameBetween();
+    void headIsMeantByNumberOrHash();
 };
 
 /// A field that names a person is looked through by who looks for a person.
@@ -176,6 +180,66 @@ void TestAudit::evidenceIsEveryEntryAboutIt()
     QVERIFY(isIn(other + 1)); // what struck it
     QVERIFY(isIn(other + 2)); // the finding
     QVERIFY(std::is_sorted(about.begin(), about.end()));
+}
+
+namespace {
+
+core::Head headAt(const core::JobState &job, qint64 seq) { return *core::headMeant(job, QString::number(seq)); }
+
+/// `D1 connected>disconnected`
+QStringList stages(const core::Comparison &comparison)
+{
+    const auto word = [](const std::optional<core::Stage> &stage) { return stage ? core::stageName(*stage) : u"-"_s; };
+    QStringList all;
+    for (const core::ItemChange &item : comparison.items)
+        all << item.id.text() + u' ' + word(item.stageBefore) + u'>' + word(item.stageAfter);
+    return all;
+}
+
+} // namespace
+
+void TestAudit::whatCameBetween()
+{
+    Story told(u"Ana disconnects D1; Ben disconnects C1"_s);
+    const auto from = static_cast<qint64>(told.job().said.size());
+    told.tell(u"Ana strikes entry=%1; Ben reconnects C1; Ana lists X9 zone=right"_s.arg(from - 1));
+    QCOMPARE(told.refusedBy(), QString());
+    const core::JobState &job = told.job();
+    const auto comparison = core::compareHeads(job, told.reg(), headAt(job, from), headAt(job, from + 3));
+    QCOMPARE(comparison.added, (std::vector<qint64>{from + 1, from + 2, from + 3}));
+    QCOMPARE(comparison.noLonger, std::vector<qint64>{from - 1});
+    QCOMPARE(stages(comparison), (QStringList{u"D1 disconnected>connected"_s, u"C1 disconnected>"_s + told.stage(u"C1"_s), u"X9 ->connected"_s}));
+    const auto isOf = [](const core::LooseEnds &ends, const QString &subject) { return std::any_of(ends.begin(), ends.end(), [&](const core::LooseEnd &end) { return end.subject == subject; }); };
+    QVERIFY(isOf(comparison.gone, u"D1"_s) && isOf(comparison.gone, u"C1"_s));
+    QVERIFY(isOf(comparison.appeared, u"X9"_s) && !isOf(comparison.gone, u"X9"_s));
+    // Up to the strike alone: what came after it is not told.
+    const auto sooner = core::compareHeads(job, told.reg(), headAt(job, from), headAt(job, from + 1));
+    QCOMPARE(stages(sooner), QStringList{u"D1 disconnected>connected"_s});
+    // From before it was disconnected: what was said and struck since did not count then.
+    QVERIFY(core::compareHeads(job, told.reg(), headAt(job, from - 2), headAt(job, from + 1)).noLonger.empty());
+}
+
+void TestAudit::nothingCameBetween()
+{
+    const Story told(u"Ana disconnects D1"_s);
+    const core::Head head = headAt(told.job(), static_cast<qint64>(told.job().said.size()));
+    const auto comparison = core::compareHeads(told.job(), told.reg(), head, head);
+    QCOMPARE(comparison, (core::Comparison{head, head, {}, {}, {}, {}, {}, {}}));
+    QVERIFY(core::comparisonTable(told.job(), told.reg(), comparison).rows.empty());
+}
+
+void TestAudit::headIsMeantByNumberOrHash()
+{
+    const Story told(u"Ana disconnects D1"_s);
+    const auto last = static_cast<qint64>(told.job().said.size());
+    const core::Head head = headAt(told.job(), last);
+    QCOMPARE(core::headMeant(told.job(), head.hash.hex())->seq, last);
+    QCOMPARE(core::headMeant(told.job(), head.hash.hex().toUpper())->seq, last); // as somebody may type it from paper
+    const auto unknown = core::headMeant(told.job(), core::Digest::of("another job").hex());
+    QVERIFY(!unknown);
+    QVERIFY2(unknown.error().message.startsWith(u"The record with that hash is not part of this job's history."), qPrintable(unknown.error().message));
+    for (const QString &wrong : {u"0"_s, QString::number(last + 1), u"first"_s, head.hash.hex().chopped(1)})
+        QVERIFY2(!core::headMeant(told.job(), wrong), qPrintable(wrong));
 }
 
 QTEST_GUILESS_MAIN(TestAudit)

@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QPushButton>
 
+#include "app/desktop/pages/record/compare_dialog.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
 
@@ -20,6 +21,10 @@ AuditButtons::AuditButtons(const PageTools &tools, QWidget *parent) : QWidget(pa
     m_sample = makeButton(tr("Sa&mple …"), "", this);
     m_sample->setObjectName(u"sample"_s);
     row->addWidget(m_sample);
+    m_compare = makeButton(tr("&Compare …"), "", this);
+    m_compare->setObjectName(u"compare"_s);
+    row->addWidget(m_compare);
+    connect(m_compare, &QPushButton::clicked, this, &AuditButtons::showCompare);
     connect(m_sample, &QPushButton::clicked, this, &AuditButtons::showSample);
     connect(&tools.feed, &JobFeed::changed, this, &AuditButtons::offer);
     connect(&tools.feed, &JobFeed::jobChanged, this, &AuditButtons::offer);
@@ -31,7 +36,11 @@ void AuditButtons::offer()
     const bool isListed = m_tools.feed.state() && !m_tools.feed.state()->items.empty();
     m_sample->setEnabled(isListed);
     m_sample->setToolTip(isListed ? tr("Draw interfaces at random, with every entry about them.") : tr("The job lists no interface to draw from."));
+    m_compare->setEnabled(m_tools.feed.state() != nullptr);
+    m_compare->setToolTip(m_compare->isEnabled() ? tr("Tell what came after an earlier print, or between two entries.") : tr("Open a job first."));
 }
+
+void AuditButtons::showCompare() { (new CompareDialog(m_tools, this))->open(); }
 
 void AuditButtons::showSample()
 {

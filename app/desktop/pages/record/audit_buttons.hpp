@@ -24,9 +24,11 @@ signals:
 private:
     void offer();
     void showSample();
+    void showCompare();
 
     PageTools m_tools;
     QPushButton *m_sample;
+    QPushButton *m_compare;
 };
 
 } // namespace desktop
