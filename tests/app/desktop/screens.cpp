@@ -276,7 +276,7 @@ void Screens::whereUsed(desktop::MainWindow &window)
     keep(*dialog, u"where-used"_s);
     dialog->findChild<QLineEdit *>(u"value"_s)->setText(m_cast.front().id.text());
     dialog->findChild<QPushButton *>(u"find"_s)->click();
-    auto *rows = dialog->findChild<desktop::RowTable *>();
+    auto *rows = dialog->findChild<desktop::RowTable *>(u"uses"_s);
     rows->choose(rows->model().rows().front().key);
     keep(*dialog, u"where-used-found"_s);
     dialog->close();
