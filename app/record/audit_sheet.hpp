@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <optional>
+
 #include "app/record/record.hpp"
 #include "core/reports/audit_table.hpp"
 

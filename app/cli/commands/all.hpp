@@ -19,6 +19,8 @@ Command packageImportCommand();
 Command packageListCommand();
 Command packageTakeCommand();
 Command timelineCommand();
+Command sampleCommand();
+Command compareCommand();
 Command registerCommand();
 Command listImportCommand();
 Command listExportCommand();

@@ -37,6 +37,9 @@
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/verdict/packages_dialog.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
+#include "app/desktop/pages/record/compare_dialog.hpp"
+#include "app/desktop/pages/record/record_page.hpp"
+#include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
@@ -69,6 +72,7 @@ private:
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
     void verdict(desktop::MainWindow &window);
+    void audit(desktop::JobPlace &place);
     void setHold(desktop::MainWindow &window, desktop::JobPlace &place);
     void keys(desktop::MainWindow &window, const QString &path);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
@@ -238,6 +242,34 @@ void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
     window.resize(usual);
 }
 
+/// A filtered timeline, a sample, and what came after an earlier print.
+void Screens::audit(desktop::JobPlace &place)
+{
+    place.showPage(u"record"_s);
+    auto *page = place.findChild<desktop::RecordPage *>();
+    page->findChild<QComboBox *>(u"person"_s)->setCurrentIndex(2);
+    keep(*place.window(), u"record-filtered"_s);
+    page->findChild<QPushButton *>(u"clearFilter"_s)->click();
+    page->findChild<QPushButton *>(u"sample"_s)->click();
+    auto *sample = page->findChild<desktop::SampleDialog *>();
+    keep(*sample, u"sample"_s);
+    sample->findChild<QLineEdit *>(u"seed"_s)->setText(u"audit-7"_s);
+    sample->findChild<QPushButton *>(u"draw"_s)->click();
+    keep(*sample, u"sample-drawn"_s);
+    sample->close();
+    settle();
+    page->findChild<QPushButton *>(u"compare"_s)->click();
+    auto *compare = page->findChild<desktop::CompareDialog *>();
+    compare->findChild<QLineEdit *>(u"from"_s)->setText(u"360"_s);
+    compare->findChild<QPushButton *>(u"doCompare"_s)->click();
+    keep(*compare, u"compared"_s);
+    compare->findChild<QLineEdit *>(u"from"_s)->setText(QString(64, u'0'));
+    compare->findChild<QPushButton *>(u"doCompare"_s)->click();
+    keep(*compare, u"compared-refused"_s);
+    compare->close();
+    settle();
+}
+
 /// A tool in every job, and a search that finds nothing.
 void Screens::whereUsed(desktop::MainWindow &window)
 {
@@ -249,7 +281,7 @@ void Screens::whereUsed(desktop::MainWindow &window)
     keep(*dialog, u"where-used"_s);
     dialog->findChild<QLineEdit *>(u"value"_s)->setText(m_cast.front().id.text());
     dialog->findChild<QPushButton *>(u"find"_s)->click();
-    auto *rows = dialog->findChild<desktop::RowTable *>();
+    auto *rows = dialog->findChild<desktop::RowTable *>(u"uses"_s);
     rows->choose(rows->model().rows().front().key);
     keep(*dialog, u"where-used-found"_s);
     dialog->close();
@@ -394,6 +426,7 @@ void Screens::draw()
     }
     figures(window, *place);
     setHold(window, *place);
+    audit(*place);
     whereUsed(window);
     verdict(window);
     const QString faulty = m_temp.filePath(u"list.csv"_s);

@@ -8,6 +8,9 @@
 #include <QTableView>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QFile>
+#include <QSpinBox>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <algorithm>
@@ -21,11 +24,15 @@
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/record/compare_dialog.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
+#include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/parts/item_facts.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/seeds.hpp"
 #include "core/job/admit.hpp"
+#include "core/job/stage.hpp"
+#include "core/reports/sample.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 #include "tests/support/story.hpp"
@@ -121,6 +128,8 @@ private slots:
     void inspectorSeesWhyNot();
     void struckEntryStaysLegible();
     void timelineIsFiltered();
+    void sampleIsDrawn();
+    void headsAreCompared();
     void findingIsClosedFromItsRow();
     void handoverListsWhatIsOpen();
     void figuresTellHowTheyWereWorkedOut();
@@ -315,6 +324,68 @@ void TstPages::timelineIsFiltered()
     page.chooseRow(QString::number(all)); // what is filtered away cannot be chosen
     QCOMPARE(rows.rowCount(), all + 1);
     QCOMPARE(named<desktop::RowTable>(page, "entries")->chosen(), QString::number(all));
+}
+
+/// By its seed, the same each time; a seed that is none is refused with the reason.
+void TstPages::sampleIsDrawn()
+{
+    Desk desk(u"Ana disconnects D1; Ben disconnects C1"_s);
+    desktop::RecordPage page(desk.tools());
+    named<QPushButton>(page, "sample")->click();
+    const auto *dialog = page.findChild<desktop::SampleDialog *>();
+    QVERIFY(dialog);
+    QVERIFY(!named<QPushButton>(*dialog, "csv")->isEnabled());
+    named<QSpinBox>(*dialog, "many")->setValue(2);
+    named<QLineEdit>(*dialog, "seed")->setText(u" "_s);
+    QVERIFY(!named<QPushButton>(*dialog, "draw")->isEnabled());
+    QVERIFY(!named<QPushButton>(*dialog, "draw")->toolTip().isEmpty());
+    named<QLineEdit>(*dialog, "seed")->setText(u"audit-7"_s);
+    named<QPushButton>(*dialog, "draw")->click();
+    const auto sample = core::sampleOf(desk.story.job(), 2, u"audit-7"_s);
+    const auto &rows = named<desktop::RowTable>(*dialog, "evidence")->model().rows();
+    QCOMPARE(rows.size(), sample.drawn[0].entries.size() + sample.drawn[1].entries.size());
+    QVERIFY(rows.front().cells[0].startsWith(sample.drawn[0].id.text()));
+    QVERIFY(named<QLabel>(*dialog, "said")->text().contains(u"audit-7"));
+    QTemporaryDir folder;
+    desk.ask.savePath = folder.filePath(u"sample.csv"_s);
+    named<QPushButton>(*dialog, "csv")->click();
+    QFile file(*desk.ask.savePath);
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QCOMPARE(static_cast<std::size_t>(file.readAll().count("\r\n")), rows.size() + 1);
+    const QString seq = rows.back().cells[1];
+    named<desktop::RowTable>(*dialog, "evidence")->choose(rows.back().key);
+    named<QPushButton>(*dialog, "lead")->click();
+    QCOMPARE(named<desktop::RowTable>(page, "entries")->chosen(), seq);
+}
+
+/// By number or hash; a hash of elsewhere is told as that.
+void TstPages::headsAreCompared()
+{
+    Desk desk(u"Ana disconnects D1"_s);
+    const auto earlier = desk.story.job().said.size();
+    desk.tell(u"Ben disconnects C1"_s);
+    const desktop::RecordPage page(desk.tools());
+    named<QPushButton>(page, "compare")->click();
+    const auto *dialog = page.findChild<desktop::CompareDialog *>();
+    QVERIFY(dialog);
+    auto *compare = named<QPushButton>(*dialog, "doCompare");
+    QVERIFY(!compare->isEnabled() && !compare->toolTip().isEmpty());
+    const auto &rows = named<desktop::RowTable>(*dialog, "differences")->model();
+    named<QLineEdit>(*dialog, "from")->setText(QString::number(earlier));
+    compare->click();
+    QVERIFY(named<QLabel>(*dialog, "refused")->text().isEmpty());
+    QVERIFY(rows.rowCount() >= 2);
+    QCOMPARE(rows.rows()[0].cells[1], QString::number(earlier + 1));
+    QVERIFY(std::any_of(rows.rows().begin(), rows.rows().end(), [](const desktop::Row &row) { return row.cells[2] == u"C1" && row.cells[3] == core::stageWord(core::Stage::Connected) && row.cells[4] == core::stageWord(core::Stage::Disconnected); }));
+    QVERIFY(named<QPushButton>(*dialog, "csv")->isEnabled());
+    named<QLineEdit>(*dialog, "from")->setText(core::Digest::of("another job").hex());
+    compare->click();
+    QVERIFY(named<QLabel>(*dialog, "refused")->text().contains(u"is not part of this job's history"));
+    QCOMPARE(rows.rowCount(), 0);
+    QVERIFY(!named<QPushButton>(*dialog, "csv")->isEnabled());
+    named<QLineEdit>(*dialog, "from")->setText(core::hashesOf(desk.story.job().said).back().hex());
+    compare->click();
+    QCOMPARE(named<QLabel>(*dialog, "said")->text(), u"Nothing came between."_s);
 }
 
 void TstPages::findingIsClosedFromItsRow()

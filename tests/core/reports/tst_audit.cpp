@@ -3,7 +3,12 @@
 
 #include <QTest>
 
+#include <algorithm>
+#include <map>
+
 #include "core/acts/act.hpp"
+#include "core/reports/comparison.hpp"
+#include "core/reports/sample.hpp"
 #include "core/reports/timeline_filter.hpp"
 #include "tests/support/story.hpp"
 
@@ -20,6 +25,14 @@ private slots:
     void whoIsFound();
     void zoneOfWhatItIsAbout();
     void struckListingKeepsItsZone();
+    void ranksAreThoseOfAnyOtherProgram_data();
+    void ranksAreThoseOfAnyOtherProgram();
+    void smallestRanksAreDrawn();
+    void eachInterfaceIsEquallyLikely();
+    void evidenceIsEveryEntryAboutIt();
+    void whatCameBetween();
+    void nothingCameBetween();
+    void headIsMeantByNumberOrHash();
 };
 
 /// A field that names a person is looked through by who looks for a person.
@@ -85,6 +98,148 @@ void TestAudit::struckListingKeepsItsZone()
     QCOMPARE(core::zonesOf(told.job(), listed), QSet<QString>{u"right"_s});
     QVERIFY(core::fits({.which = core::WhichStand::StruckOnly}, told.job(), listed, {}));
     QVERIFY(!core::fits({.which = core::WhichStand::StruckOnly}, told.job(), told.job().said.back(), {}));
+}
+
+/// Worked out by sha256sum (GNU coreutils): printf '%s\n%s' "$seed" "$id" | sha256sum
+void TestAudit::ranksAreThoseOfAnyOtherProgram_data()
+{
+    QTest::addColumn<QString>("seed");
+    QTest::addColumn<QString>("id");
+    QTest::addColumn<QString>("rank");
+    QTest::addRow("audit-7, D1") << u"audit-7"_s << u"D1"_s << u"8b475510abb7a699bcfd45e08ea4288d132e41b70ee255accecf03b903e1cb52"_s;
+    QTest::addRow("audit-7, C1") << u"audit-7"_s << u"C1"_s << u"b769d25fa7a81877e04cb4e81ac3f9aaf79e7bf21ccf07653335d95182df2b29"_s;
+    QTest::addRow("Pruefung 3, D1") << u"Pr\u00fcfung 3"_s << u"D1"_s << u"7d8b758fbea19564a76cf5d57d3687742c3468ba2151718fd6f1d7fb51801cda"_s;
+}
+
+void TestAudit::ranksAreThoseOfAnyOtherProgram()
+{
+    QFETCH(QString, seed);
+    QFETCH(QString, id);
+    QFETCH(QString, rank);
+    QCOMPARE(core::rankOf(*core::InterfaceId::parse(id), seed).hex(), rank);
+}
+
+void TestAudit::smallestRanksAreDrawn()
+{
+    const Story told;
+    const auto all = core::sampleOf(told.job(), 1000, u"audit-7"_s);
+    QCOMPARE(all.drawn.size(), told.job().items.size());
+    for (std::size_t i = 1; i < all.drawn.size(); ++i)
+        QVERIFY(all.drawn[i - 1].rank.hex() < all.drawn[i].rank.hex());
+    const auto two = core::sampleOf(told.job(), 2, u"audit-7"_s);
+    QCOMPARE(two.drawn, std::vector<core::Drawn>(all.drawn.begin(), all.drawn.begin() + 2));
+    QCOMPARE(two.among, static_cast<qsizetype>(told.job().items.size()));
+    QVERIFY(core::sampleOf(told.job(), 0, u"audit-7"_s).drawn.empty());
+    QVERIFY(core::sampleOf(told.job(), 1000, u"audit-8"_s).drawn != all.drawn);
+}
+
+/// Of ten interfaces one is drawn, by 5000 seeds. The statistic is chi-square with 9 degrees of freedom: 21.666 is passed by one fair draw in a
+/// hundred. The seeds are fixed, so the answer is always the same.
+/// Source: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4, upper critical values, 9 degrees, 0.01; from memory.
+void TestAudit::eachInterfaceIsEquallyLikely()
+{
+    core::JobState job;
+    const Story told(u"Ana disconnects D1"_s);
+    std::map<QString, int> times;
+    for (int i = 0; i < 10; ++i) {
+        core::InterfaceState item = told.item(u"D1"_s);
+        item.listed.id = *core::InterfaceId::parse(u"E%1"_s.arg(i));
+        times[item.listed.id.text()] = 0;
+        job.itemAt.insert(item.listed.id, i);
+        job.items.push_back(item);
+    }
+    constexpr int seeds = 5000;
+    for (int seed = 0; seed < seeds; ++seed)
+        ++times[core::sampleOf(job, 1, u"seed %1"_s.arg(seed)).drawn.front().id.text()];
+    const auto statistic = [&](const std::map<QString, int> &counted) {
+        constexpr double fair = seeds / 10.0;
+        double sum = 0;
+        for (const auto &[id, count] : counted)
+            sum += (count - fair) * (count - fair) / fair;
+        return sum;
+    };
+    constexpr double critical = 21.666;
+    QCOMPARE(times.size(), 10U);
+    QVERIFY2(statistic(times) < critical, qPrintable(QString::number(statistic(times))));
+    times[u"E0"_s] += 110; // the nearest that must not pass: one interface drawn a little too often, at another's cost
+    times[u"E1"_s] -= 110;
+    QVERIFY(statistic(times) > critical);
+}
+
+/// What it is the subject of, a finding on it, what names it, and what struck any of these; nothing else.
+void TestAudit::evidenceIsEveryEntryAboutIt()
+{
+    Story told(u"Ana disconnects D1; Ben disconnects C1"_s);
+    const auto other = static_cast<qint64>(told.job().said.size());
+    told.tell(u"Ana strikes entry=%1; Ana raises F1 interface=D1"_s.arg(other - 1));
+    QCOMPARE(told.refusedBy(), QString());
+    const auto about = core::entriesAbout(told.job(), *core::InterfaceId::parse(u"D1"));
+    const auto isIn = [&](qint64 seq) { return std::find(about.begin(), about.end(), seq) != about.end(); };
+    QVERIFY(isIn(other - 1)); // struck, and evidence all the same
+    QVERIFY(!isIn(other));
+    QVERIFY(isIn(other + 1)); // what struck it
+    QVERIFY(isIn(other + 2)); // the finding
+    QVERIFY(std::is_sorted(about.begin(), about.end()));
+}
+
+namespace {
+
+core::Head headAt(const core::JobState &job, qint64 seq) { return *core::headMeant(job, QString::number(seq)); }
+
+/// `D1 connected>disconnected`
+QStringList stages(const core::Comparison &comparison)
+{
+    const auto word = [](const std::optional<core::Stage> &stage) { return stage ? core::stageName(*stage) : u"-"_s; };
+    QStringList all;
+    for (const core::ItemChange &item : comparison.items)
+        all << item.id.text() + u' ' + word(item.stageBefore) + u'>' + word(item.stageAfter);
+    return all;
+}
+
+} // namespace
+
+void TestAudit::whatCameBetween()
+{
+    Story told(u"Ana disconnects D1; Ben disconnects C1"_s);
+    const auto from = static_cast<qint64>(told.job().said.size());
+    told.tell(u"Ana strikes entry=%1; Ben reconnects C1; Ana lists X9 zone=right"_s.arg(from - 1));
+    QCOMPARE(told.refusedBy(), QString());
+    const core::JobState &job = told.job();
+    const auto comparison = core::compareHeads(job, told.reg(), headAt(job, from), headAt(job, from + 3));
+    QCOMPARE(comparison.added, (std::vector<qint64>{from + 1, from + 2, from + 3}));
+    QCOMPARE(comparison.noLonger, std::vector<qint64>{from - 1});
+    QCOMPARE(stages(comparison), (QStringList{u"D1 disconnected>connected"_s, u"C1 disconnected>"_s + told.stage(u"C1"_s), u"X9 ->connected"_s}));
+    const auto isOf = [](const core::LooseEnds &ends, const QString &subject) { return std::any_of(ends.begin(), ends.end(), [&](const core::LooseEnd &end) { return end.subject == subject; }); };
+    QVERIFY(isOf(comparison.gone, u"D1"_s) && isOf(comparison.gone, u"C1"_s));
+    QVERIFY(isOf(comparison.appeared, u"X9"_s) && !isOf(comparison.gone, u"X9"_s));
+    // Up to the strike alone: what came after it is not told.
+    const auto sooner = core::compareHeads(job, told.reg(), headAt(job, from), headAt(job, from + 1));
+    QCOMPARE(stages(sooner), QStringList{u"D1 disconnected>connected"_s});
+    // From before it was disconnected: what was said and struck since did not count then.
+    QVERIFY(core::compareHeads(job, told.reg(), headAt(job, from - 2), headAt(job, from + 1)).noLonger.empty());
+}
+
+void TestAudit::nothingCameBetween()
+{
+    const Story told(u"Ana disconnects D1"_s);
+    const core::Head head = headAt(told.job(), static_cast<qint64>(told.job().said.size()));
+    const auto comparison = core::compareHeads(told.job(), told.reg(), head, head);
+    QCOMPARE(comparison, (core::Comparison{head, head, {}, {}, {}, {}, {}, {}}));
+    QVERIFY(core::comparisonTable(told.job(), told.reg(), comparison).rows.empty());
+}
+
+void TestAudit::headIsMeantByNumberOrHash()
+{
+    const Story told(u"Ana disconnects D1"_s);
+    const auto last = static_cast<qint64>(told.job().said.size());
+    const core::Head head = headAt(told.job(), last);
+    QCOMPARE(core::headMeant(told.job(), head.hash.hex())->seq, last);
+    QCOMPARE(core::headMeant(told.job(), head.hash.hex().toUpper())->seq, last); // as somebody may type it from paper
+    const auto unknown = core::headMeant(told.job(), core::Digest::of("another job").hex());
+    QVERIFY(!unknown);
+    QVERIFY2(unknown.error().message.startsWith(u"The record with that hash is not part of this job's history."), qPrintable(unknown.error().message));
+    for (const QString &wrong : {u"0"_s, QString::number(last + 1), u"first"_s, head.hash.hex().chopped(1)})
+        QVERIFY2(!core::headMeant(told.job(), wrong), qPrintable(wrong));
 }
 
 QTEST_GUILESS_MAIN(TestAudit)

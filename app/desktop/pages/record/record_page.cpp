@@ -9,6 +9,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "app/desktop/pages/record/audit_buttons.hpp"
 #include "app/desktop/pages/record/timeline_bar.hpp"
 #include "app/desktop/parts/action_buttons.hpp"
 #include "app/desktop/parts/labels.hpp"
@@ -31,13 +32,18 @@ RecordPage::RecordPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     m_rows = new RowTable({{tr("No."), 7}, {tr("When"), 31}, {tr("Who"), 20}, {tr("What"), 0}, {tr("Standing"), 22}}, tr("Entries"), tr("No entry fits."), this);
     m_rows->setObjectName(u"entries"_s);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"entry.struck"_L1, "time.doubted"_L1, "job.revised"_L1, "job.closed"_L1}, this);
-    column->addWidget(makeLabel(tr("Record"), "title", this));
+    auto *head = new QHBoxLayout;
+    head->addWidget(makeLabel(tr("Record"), "title", this), 1);
+    auto *audit = new AuditButtons(tools, this);
+    head->addWidget(audit);
+    column->addLayout(head);
     column->addWidget(makeButtons());
     column->addWidget(m_verdict);
     column->addWidget(m_bar);
     column->addWidget(m_rows, 1);
     column->addWidget(m_actions);
     setFocusProxy(&m_rows->view());
+    connect(audit, &AuditButtons::entryWanted, this, &RecordPage::chooseRow);
     connect(m_bar, &TimelineBar::changed, this, &RecordPage::refresh);
     connect(m_rows, &RowTable::chosenChanged, this, &RecordPage::showActions);
     connect(&feed(), &JobFeed::changed, this, &RecordPage::takeFeed);

@@ -12,6 +12,8 @@
 #include <QShortcut>
 #include <QSignalBlocker>
 
+#include <algorithm>
+
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/words.hpp"
 
