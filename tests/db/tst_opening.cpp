@@ -7,6 +7,7 @@
 #include <sqlite3.h>
 #include <sys/stat.h>
 
+#include "db/migrator.hpp"
 #include "db/store.hpp"
 #include "tests/db/support/files.hpp"
 #include "tests/db/support/signed_entries.hpp"
