@@ -40,6 +40,8 @@
 #include "app/desktop/pages/record/compare_dialog.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
+#include "app/desktop/pages/record/signings_dialog.hpp"
+#include "app/desktop/pages/record/signings_view.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
@@ -267,6 +269,13 @@ void Screens::audit(desktop::JobPlace &place)
     compare->findChild<QPushButton *>(u"doCompare"_s)->click();
     keep(*compare, u"compared-refused"_s);
     compare->close();
+    settle();
+    page->findChild<QPushButton *>(u"whoSigned"_s)->click();
+    auto *signings = page->findChild<desktop::SigningsDialog *>();
+    QKeyEvent right(QEvent::KeyPress, Qt::Key_Right, Qt::NoModifier);
+    QCoreApplication::sendEvent(signings->findChild<desktop::SigningsView *>(), &right);
+    keep(*signings, u"who-signed-when"_s);
+    signings->close();
     settle();
 }
 

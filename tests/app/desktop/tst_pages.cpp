@@ -27,6 +27,8 @@
 #include "app/desktop/pages/record/compare_dialog.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
+#include "app/desktop/pages/record/signings_dialog.hpp"
+#include "app/desktop/pages/record/signings_view.hpp"
 #include "app/desktop/parts/item_facts.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/seeds.hpp"
@@ -129,6 +131,7 @@ private slots:
     void struckEntryStaysLegible();
     void timelineIsFiltered();
     void sampleIsDrawn();
+    void signingsAreDrawn();
     void headsAreCompared();
     void findingIsClosedFromItsRow();
     void handoverListsWhatIsOpen();
@@ -356,6 +359,38 @@ void TstPages::sampleIsDrawn()
     named<desktop::RowTable>(*dialog, "evidence")->choose(rows.back().key);
     named<QPushButton>(*dialog, "lead")->click();
     QCOMPARE(named<desktop::RowTable>(page, "entries")->chosen(), seq);
+}
+
+/// A picture that can be walked through by keyboard, and the same as a table.
+void TstPages::signingsAreDrawn()
+{
+    Desk desk(u"Ana disconnects D1; Ben disconnects C1"_s);
+    const desktop::RecordPage page(desk.tools());
+    named<QPushButton>(page, "whoSigned")->click();
+    auto *dialog = page.findChild<desktop::SigningsDialog *>();
+    QVERIFY(dialog);
+    auto *view = named<desktop::SigningsView>(*dialog, "signings");
+    auto *lead = named<QPushButton>(*dialog, "lead");
+    QVERIFY(!lead->isEnabled() && !lead->toolTip().isEmpty());
+    QTest::keyClick(view, Qt::Key_Right);
+    QCOMPARE(view->chosen(), std::optional<qint64>(1));
+    const auto last = static_cast<qint64>(desk.story.job().said.size());
+    for (qint64 i = 0; i < last + 3; ++i) // stays at the end
+        QTest::keyClick(view, Qt::Key_Right);
+    QCOMPARE(view->chosen(), std::optional<qint64>(last));
+    QVERIFY(named<QLabel>(*dialog, "said")->text().startsWith(u"No. %1, "_s.arg(last)));
+    const auto &rows = named<desktop::RowTable>(*dialog, "table")->model();
+    const auto signings = core::signingsOf(desk.story.job(), desk.story.reg());
+    QCOMPARE(static_cast<std::size_t>(rows.rowCount()), signings.lanes.size());
+    view->resize(900, 300);
+    const auto layout = picture::laySignings(signings, QRectF(view->rect()), view->font());
+    QTest::mouseClick(view, Qt::LeftButton, {}, layout.marks.front().centre.toPoint());
+    QVERIFY(view->chosen().has_value());
+    QTest::mouseClick(view, Qt::LeftButton, {}, QPoint(1, 1));
+    QVERIFY(!view->chosen());
+    QTest::keyClick(view, Qt::Key_Right);
+    lead->click();
+    QCOMPARE(named<desktop::RowTable>(page, "entries")->chosen(), u"1"_s);
 }
 
 /// By number or hash; a hash of elsewhere is told as that.

@@ -9,6 +9,7 @@
 #include "core/acts/act.hpp"
 #include "core/reports/comparison.hpp"
 #include "core/reports/sample.hpp"
+#include "core/reports/signings.hpp"
 #include "core/reports/timeline_filter.hpp"
 #include "tests/support/story.hpp"
 
@@ -33,6 +34,8 @@ private slots:
     void whatCameBetween();
     void nothingCameBetween();
     void headIsMeantByNumberOrHash();
+    void everySignatureHasItsMark();
+    void shiftsBeginWithAcceptedHandovers();
 };
 
 /// A field that names a person is looked through by who looks for a person.
@@ -240,6 +243,57 @@ void TestAudit::headIsMeantByNumberOrHash()
     QVERIFY2(unknown.error().message.startsWith(u"The record with that hash is not part of this job's history."), qPrintable(unknown.error().message));
     for (const QString &wrong : {u"0"_s, QString::number(last + 1), u"first"_s, head.hash.hex().chopped(1)})
         QVERIFY2(!core::headMeant(told.job(), wrong), qPrintable(wrong));
+}
+
+/// One lane a person, one mark a signature; struck ones stay, hollow. The table counts the same.
+void TestAudit::everySignatureHasItsMark()
+{
+    Story told(u"Ana disconnects D1; Ben disconnects C1"_s);
+    const qint64 struck = static_cast<qint64>(told.job().said.size());
+    told.tell(u"Ben strikes entry=%1"_s.arg(struck));
+    QCOMPARE(told.refusedBy(), QString());
+    const core::JobState &job = told.job();
+    const core::Signings signings = core::signingsOf(job, told.reg());
+    std::size_t marks = 0;
+    for (const core::SigningLane &lane : signings.lanes) {
+        marks += lane.marks.size();
+        for (const core::SigningMark &mark : lane.marks) {
+            const core::Statement &said = job.said[static_cast<std::size_t>(mark.seq - 1)];
+            QCOMPARE(said.author, lane.person);
+            QCOMPARE(mark.as, core::signedAs(said.meaning));
+            QCOMPARE(mark.counts, mark.seq != struck);
+        }
+    }
+    QCOMPARE(marks, job.said.size());
+    QCOMPARE(core::signedAs(u"performed"), core::SignedAs::Work);
+    QCOMPARE(core::signedAs(u"inspected"), core::SignedAs::Look);
+    QCOMPARE(core::signedAs(u"released"), core::SignedAs::Release);
+    QCOMPARE(core::signedAs(u"recorded"), core::SignedAs::Record);
+    const core::AuditTable table = core::signingsTable(job, told.reg());
+    std::size_t counted = 0;
+    for (const core::ReportRow &row : table.rows) {
+        for (std::size_t sort = 3; sort < 7; ++sort)
+            counted += row.cells[sort].toULongLong();
+    }
+    QCOMPARE(counted, marks);
+}
+
+/// A shift that was offered and not accepted is none: who worked on worked in the old one.
+void TestAudit::shiftsBeginWithAcceptedHandovers()
+{
+    Story told(u"Ana disconnects D1"_s);
+    QCOMPARE(core::signingsOf(told.job(), told.reg()).shifts.size(), std::size_t(1));
+    QCOMPARE(core::signingsOf(told.job(), told.reg()).shifts.front().first, qint64(1));
+    told.tell(u"Ana hands-over"_s);
+    QCOMPARE(core::signingsOf(told.job(), told.reg()).shifts.size(), std::size_t(1));
+    told.tell(u"Lee takes-shift"_s);
+    QCOMPARE(told.refusedBy(), QString());
+    const auto shifts = core::signingsOf(told.job(), told.reg()).shifts;
+    QCOMPARE(shifts.size(), std::size_t(2));
+    QCOMPARE(shifts.back().first, static_cast<qint64>(told.job().said.size()));
+    QCOMPARE(shifts.front().until, shifts.back().from);
+    const core::Signings none = core::signingsOf(core::JobState(), told.reg());
+    QVERIFY(none.lanes.empty() && none.shifts.empty());
 }
 
 QTEST_GUILESS_MAIN(TestAudit)

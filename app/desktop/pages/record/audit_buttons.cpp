@@ -8,6 +8,7 @@
 
 #include "app/desktop/pages/record/compare_dialog.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
+#include "app/desktop/pages/record/signings_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
 
 namespace desktop {
@@ -24,6 +25,10 @@ AuditButtons::AuditButtons(const PageTools &tools, QWidget *parent) : QWidget(pa
     m_compare = makeButton(tr("&Compare …"), "", this);
     m_compare->setObjectName(u"compare"_s);
     row->addWidget(m_compare);
+    m_signings = makeButton(tr("&Who signed when …"), "", this);
+    m_signings->setObjectName(u"whoSigned"_s);
+    row->addWidget(m_signings);
+    connect(m_signings, &QPushButton::clicked, this, &AuditButtons::showSignings);
     connect(m_compare, &QPushButton::clicked, this, &AuditButtons::showCompare);
     connect(m_sample, &QPushButton::clicked, this, &AuditButtons::showSample);
     connect(&tools.feed, &JobFeed::changed, this, &AuditButtons::offer);
@@ -37,10 +42,19 @@ void AuditButtons::offer()
     m_sample->setEnabled(isListed);
     m_sample->setToolTip(isListed ? tr("Draw interfaces at random, with every entry about them.") : tr("The job lists no interface to draw from."));
     m_compare->setEnabled(m_tools.feed.state() != nullptr);
+    m_signings->setEnabled(m_tools.feed.state() != nullptr);
+    m_signings->setToolTip(m_signings->isEnabled() ? tr("A picture with a lane for each person, shift by shift.") : tr("Open a job first."));
     m_compare->setToolTip(m_compare->isEnabled() ? tr("Tell what came after an earlier print, or between two entries.") : tr("Open a job first."));
 }
 
 void AuditButtons::showCompare() { (new CompareDialog(m_tools, this))->open(); }
+
+void AuditButtons::showSignings()
+{
+    auto *dialog = new SigningsDialog(m_tools, this);
+    connect(dialog, &SigningsDialog::entryWanted, this, &AuditButtons::entryWanted);
+    dialog->open();
+}
 
 void AuditButtons::showSample()
 {

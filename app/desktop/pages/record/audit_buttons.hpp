@@ -25,10 +25,12 @@ private:
     void offer();
     void showSample();
     void showCompare();
+    void showSignings();
 
     PageTools m_tools;
     QPushButton *m_sample;
     QPushButton *m_compare;
+    QPushButton *m_signings;
 };
 
 } // namespace desktop
