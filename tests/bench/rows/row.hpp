@@ -47,6 +47,7 @@ std::vector<Figure> measureAppend(const Settings &settings);
 std::vector<Figure> measureImport(const Settings &settings);
 std::vector<Figure> measureOpen(const Settings &settings);
 std::vector<Figure> measureVerify(const Settings &settings);
+std::vector<Figure> measurePackage(const Settings &settings);
 std::vector<Figure> measureFilter(const Settings &settings);
 std::vector<Figure> measureStart(const Settings &settings);
 std::vector<Figure> measureWhereUsed(const Settings &settings);
