@@ -7,6 +7,7 @@
 #include <QDir>
 
 #include "app/cli/opened.hpp"
+#include "app/cli/terminal_progress.hpp"
 #include "app/package/package_writer.hpp"
 #include "app/record/record.hpp"
 #include "app/session/linked_reader.hpp"
@@ -70,7 +71,7 @@ core::Result<Answer> intoPackage(Opened &opened, const QString &path, const reco
     const auto kinds = resources::loadKinds();
     if (!kinds)
         return core::failure(kinds.error());
-    const auto packed = package::writePackage(*opened.store, *opened.session->job(), *kinds, path, {options.pageSize, options.whenOpen});
+    const auto packed = package::writePackage(*opened.store, *opened.session->job(), *kinds, path, {options.pageSize, options.whenOpen, terminalProgress(tr("Packing"))});
     if (!packed)
         return core::failure(packed.error());
     return Answer{Exit::Good, tr("Wrote %1\nEntries: %2, attachments: %3\nLast hash: %4\nRoot fingerprint: %5").arg(path).arg(packed->entries).arg(packed->attachments).arg(packed->head.hash.hex(), packed->root.hex()),

@@ -8,6 +8,7 @@
 
 #include "app/cli/known.hpp"
 #include "app/cli/tell.hpp"
+#include "app/cli/terminal_progress.hpp"
 #include "app/logging/state_folder.hpp"
 #include "app/package/verify_package.hpp"
 #include "app/session/verdict_words.hpp"
@@ -73,7 +74,7 @@ core::Result<Answer> verifyPackage(const QString &path, const session::Known &kn
     const auto kinds = resources::loadKinds();
     if (!kinds)
         return core::failure(kinds.error());
-    const auto verdict = package::verifyPackage(path, known, *kinds);
+    const auto verdict = package::verifyPackage(path, known, *kinds, terminalProgress(tr("Verifying")));
     if (!verdict)
         return core::failure(verdict.error());
     Answer answer = answerOf(verdict->report);
@@ -98,7 +99,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     if (!store)
         return core::failure(store.error());
     auto before = session::VerifiedBefore::load(verifiedFile());
-    const auto report = session::verifyStore(**store, *known, {}, arguments.has(u"since-last"_s) ? &before : nullptr);
+    const auto report = session::verifyStore(**store, *known, terminalProgress(tr("Verifying")), arguments.has(u"since-last"_s) ? &before : nullptr);
     if (!report)
         return core::failure(report.error());
     if (!report->faults.empty())

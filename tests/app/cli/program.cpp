@@ -17,10 +17,12 @@ core::json::Object objectIn(const QByteArray &bytes) { return core::json::parseO
 core::json::Object Said::json() const { return objectIn(out); }
 core::json::Object Said::errorJson() const { return objectIn(err); }
 
+QString programPath() { return QString::fromLocal8Bit(REMATE_CLI); }
+
 Said remateCli(const QStringList &arguments, const QByteArray &input)
 {
     QProcess process;
-    process.start(QString::fromLocal8Bit(REMATE_CLI), arguments);
+    process.start(programPath(), arguments);
     process.write(input);
     process.closeWriteChannel();
     const bool ended = process.waitForFinished(120'000) && process.exitStatus() == QProcess::NormalExit;

@@ -20,7 +20,10 @@ struct Said {
     core::json::Object errorJson() const;
 };
 
-/// Runs the real program.
+/// Where the real program lies.
+QString programPath();
+
+/// Runs it.
 Said remateCli(const QStringList &arguments, const QByteArray &input = {});
 
 /// Makes a demo store at `path` and a file beside it with everybody's PIN, `path`.pins. Why not, when it went wrong.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QFile>
+#include <QProcess>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -32,6 +33,7 @@ private slots:
     void exportSaysWhereTo();
     void openJobNeedsDraft();
     void verifyTellsPackageFromStore();
+    void progressIsToldOnATerminal();
     void importIsKeptApart();
     void sameAgainIsRefused();
     void laterStateIsNamed();
@@ -105,6 +107,17 @@ void TstPackages::verifyTellsPackageFromStore()
     const QString later = remateCli({u"verify"_s, file(u"second.zip"_s), u"--json"_s}).json().text(u"head");
     QCOMPARE(remateCli({u"verify"_s, file(u"second.zip"_s), u"--head"_s, package.json().text(u"head"), u"--head"_s, later}).exit, 0);
     QCOMPARE(remateCli({u"verify"_s, file(u"first.zip"_s), u"--head"_s, later}).exit, 1);
+}
+
+/// On a terminal, here one of util-linux' `script`, and nowhere else: scripts read the standard error for what went wrong.
+void TstPackages::progressIsToldOnATerminal()
+{
+    QProcess terminal;
+    terminal.start(u"script"_s, {u"--quiet"_s, u"--return"_s, u"--command"_s, u"%1 verify %2"_s.arg(programPath(), file(u"first.zip"_s)), u"/dev/null"_s});
+    QVERIFY(terminal.waitForFinished(60'000));
+    QCOMPARE(terminal.exitCode(), 0);
+    QVERIFY(terminal.readAllStandardOutput().contains("Verifying 100 %"));
+    QVERIFY(!remateCli({u"verify"_s, file(u"first.zip"_s)}).err.contains('%'));
 }
 
 void TstPackages::importIsKeptApart()
