@@ -54,7 +54,8 @@ void ColumnWidthsTest::wordsAndTimesStayWhole()
                               {{{}, {u"Disconnected."_s, u"unserviceable"_s, u"2026-03-02 08:14:31 UTC"_s, u"22.0 to 26.5 N·m"_s}}}};
     flow.table(table);
     QStringList lines;
-    for (const record::Run &run : flow.takeSheets().front().runs)
+    const std::vector<record::Sheet> sheets = flow.takeSheets(); // outlives the walk through it
+    for (const record::Run &run : sheets.front().runs)
         lines << run.text;
     for (const QString &whole : {u"Scrapped"_s, u"unserviceable"_s, u"2026-03-02"_s, u"08:14:31 UTC"_s, u"26.5 N·m"_s})
         QVERIFY2(lines.contains(whole), qPrintable(lines.join(u'|')));
