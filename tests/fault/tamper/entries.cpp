@@ -127,14 +127,14 @@ void respell(Battery &battery, const Ledgers &sound, const QString &name, const 
     for (const auto &[ledger, entries] : sound.entries) {
         for (std::size_t at = 0; at < entries.size(); ++at) {
             for (const auto &[what, write] : respellings) {
-                battery.bag(u"%1, entry %2: %3"_s.arg(nameOf(ledger)).arg(at + 1).arg(QLatin1String(what)), [&, to = write](Bag &bag) {
-                    std::vector<core::Entry> forged = entries;
+                battery.bag(u"%1, entry %2: %3"_s.arg(nameOf(ledger)).arg(at + 1).arg(QLatin1String(what)), [&, to = write, &own = entries, file = nameOf(ledger)](Bag &bag) {
+                    std::vector<core::Entry> forged = own;
                     core::Entry &entry = forged[at];
                     entry.bytes = to(entry.bytes);
                     entry.hash = core::Digest::of(entry.bytes);
                     if (const core::SigningKey *key = sign(entry.said))
                         entry.signature = *key->sign(entry.bytes);
-                    putLines(bag, nameOf(ledger), forged);
+                    putLines(bag, file, forged);
                     bag.repairDigests();
                 });
             }
