@@ -52,7 +52,8 @@ namespace {
 
 core::LedgerId mainJob(db::Store &store)
 {
-    for (const db::StoredLedger &ledger : store.ledgers().value()) {
+    const auto ledgers = store.ledgers();
+    for (const db::StoredLedger &ledger : ledgers.value()) {
         constexpr qint64 longest = 100; // the build-up in the shop is shorter
         if (ledger.role == db::LedgerRole::Job && ledger.headSeq > longest)
             return *ledger.id();
