@@ -82,7 +82,7 @@ void unauthorised(Battery &battery, const Ledgers &sound)
     for (const auto &[ledger, entries] : sound.entries) {
         for (std::size_t at = 0; at < entries.size(); ++at) {
             const QString kind = entries[at].said.kind;
-            if (kind != u"inspection.accepted" && kind != u"interface.undisturbed" && kind != u"job.closed")
+            if (kind != u"inspection.accepted" && kind != u"job.closed") // that nothing was disturbed, the crew may say as well
                 continue;
             for (const char *who : {"root", "lead", "tech", "idle"}) {
                 const core::SigningKey &key = battery.job().keys.at(person(who));
@@ -210,8 +210,8 @@ void keys(Battery &battery, const Ledgers &sound)
 void forgers(Battery &battery)
 {
     const Ledgers sound = Ledgers::of(battery.bag());
+    unauthorised(battery, sound); // before the wider class, which counts no alteration twice
     another(battery, sound);
-    unauthorised(battery, sound);
     moved(battery, sound);
     keys(battery, sound);
 }

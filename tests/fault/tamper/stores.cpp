@@ -58,7 +58,8 @@ void entryRows(Battery &battery, const Ledgers &sound)
             if (at + 1 < entries.size())
                 row(battery, name + u"removed"_s, u"DELETE FROM entries"_s + here);
             row(battery, name + u"once more at the end"_s,
-                u"INSERT INTO entries (ledger, seq, bytes, hash, signature) SELECT ledger, %1, bytes, hash, signature FROM entries"_s.arg(entries.size() + 1) + here);
+                u"INSERT INTO entries (ledger, seq, bytes, hash, signature) "
+                "SELECT ledger, (SELECT max(last.seq) + 1 FROM entries AS last WHERE last.ledger = entries.ledger), bytes, hash, signature FROM entries"_s + here);
             for (const auto &[other, theirs] : sound.entries) {
                 if (other != ledger)
                     row(battery, name + u"moved into "_s + nameOf(other), u"UPDATE entries SET ledger = (SELECT id FROM ledgers WHERE uuid = '%1'), seq = 9000"_s.arg(other.text()) + here);
