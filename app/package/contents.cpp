@@ -126,7 +126,7 @@ std::optional<Labels> labelsIn(const std::vector<core::bag::Label> &labels)
 core::Result<QByteArray> instructions() { return resource(u":/package/VERIFY.txt"_s); }
 core::Result<QByteArray> script() { return resource(u":/package/verify.py"_s); }
 
-core::Result<QByteArray> pdfOf(const core::JobRecord &job, record::PageSize paper, const FetchAttachment &fetch, const record::Progress &progress)
+core::Result<QByteArray> pdfOf(const core::JobRecord &job, record::PageSize paper, const record::FetchAttachment &fetch, const record::Progress &progress)
 {
     return record::recordPdf(job, {.pageSize = paper, .whenOpen = record::WhenOpen::MarkAsDraft, .progress = progress, .attachment = fetch});
 }

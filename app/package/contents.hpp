@@ -79,10 +79,8 @@ std::optional<Labels> labelsIn(const std::vector<core::bag::Label> &labels);
 core::Result<QByteArray> instructions();
 core::Result<QByteArray> script();
 
-/// Fetches an attachment's bytes.
-using FetchAttachment = std::function<core::Result<QByteArray>(const core::Digest &)>;
 /// record.pdf of the job.
-core::Result<QByteArray> pdfOf(const core::JobRecord &job, record::PageSize paper, const FetchAttachment &fetch, const record::Progress &progress = {});
+core::Result<QByteArray> pdfOf(const core::JobRecord &job, record::PageSize paper, const record::FetchAttachment &fetch, const record::Progress &progress = {});
 /// interfaces.csv of the job.
 QByteArray csvOf(const core::JobRecord &job);
 

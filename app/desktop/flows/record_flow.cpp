@@ -11,7 +11,7 @@
 #include "app/package/package_writer.hpp"
 #include "app/record/record.hpp"
 #include "app/session/linked_reader.hpp"
-#include "core/ledger/canonical.hpp"
+#include "app/session/read_on.hpp"
 #include "core/list/interface_list.hpp"
 #include "core/list/lessons.hpp"
 #include "core/value/error_words.hpp"
@@ -24,26 +24,10 @@ struct RecordFlow {
     Q_DECLARE_TR_FUNCTIONS(RecordFlow)
 };
 
-core::Result<std::vector<core::Entry>> entriesOf(db::Store &store, const core::LedgerId &ledger)
-{
-    const auto stored = store.read(ledger);
-    if (!stored)
-        return core::failure(stored.error());
-    std::vector<core::Entry> entries;
-    for (const db::StoredEntry &row : *stored) {
-        auto said = core::parseStatement(row.bytes);
-        const auto hash = core::Digest::fromBytes(row.hash);
-        if (!said || !hash)
-            return core::failure(core::ErrorCode::Damaged, RecordFlow::tr("Entry %1 of %2 cannot be read. Verify the store.").arg(row.seq).arg(ledger.text()));
-        entries.push_back({*std::move(said), row.bytes, *hash, row.signature});
-    }
-    return entries;
-}
-
 core::Result<core::JobRecord> recordOf(session::Session &session, const core::Kinds &kinds)
 {
-    auto job = entriesOf(session.store(), *session.job());
-    const auto reg = entriesOf(session.store(), *session.reg().ledger);
+    auto job = session::readEntries(session.store(), *session.job());
+    const auto reg = session::readEntries(session.store(), *session.reg().ledger);
     if (!job)
         return core::failure(job.error());
     if (!reg)

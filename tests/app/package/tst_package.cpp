@@ -14,6 +14,7 @@
 #include "app/package/zip_file.hpp"
 #include "core/ledger/seal.hpp"
 #include "core/package/bag.hpp"
+#include "core/package/signature_line.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/cli/program.hpp"
 #include "tests/app/package/unpacked.hpp"
@@ -37,6 +38,7 @@ private slots:
     void scriptAgrees();
     void alterationsAreNamed_data();
     void alterationsAreNamed();
+    void registerReachesNoFurther();
     void secondVerifierAgrees();
 
 private:
@@ -236,6 +238,8 @@ const std::vector<Altered> &alterations()
         {"edited labels, digests repaired", u"package.labels"_s, [](Unpacked &bag) { bag.replace(u"bag-info.txt"_s, "Remate-Closed: yes", "Remate-Closed: no"); bag.repair(); }, Script::NotAsked},
         {"a changed byte, digests not repaired", u"package.digest"_s, [](Unpacked &bag) { bag.append(u"data/record.pdf"_s, "%"); }, Script::NotAsked},
         {"a file put in", u"package.extra"_s, [](Unpacked &bag) { bag.put(u"data/note.txt"_s, "x"); }, Script::NotAsked},
+        {"a photo that no entry names, digests repaired", u"package.extra"_s, [](Unpacked &bag) { bag.put(u"data/attachments/"_s + core::Digest::of("photo").hex() + u".bin"_s, "photo"); bag.repair(); }, Script::Finds},
+        {"another folder", u"package.bag"_s, [](Unpacked &bag) { bag.renameFolder(u"remate-another"_s); }, Script::NotAsked},
         {"a tag file put in", u"package.extra"_s, [](Unpacked &bag) { bag.put(u"readme.txt"_s, "x"); }, Script::Finds},
         {"a file removed", u"package.missing"_s, [](Unpacked &bag) { bag.removeAll(u"data/interfaces.csv"_s); }, Script::NotAsked},
         {"another version of BagIt", u"package.bag"_s, [](Unpacked &bag) { bag.replace(u"bagit.txt"_s, "1.0", "0.9"); bag.repair(); }, Script::NotAsked},
@@ -290,6 +294,31 @@ void TstPackage::alterationsAreNamed()
     QVERIFY(files.pack(path));
     const QStringList rules = rulesOf(path);
     QVERIFY2(rules.contains(rule), qPrintable(rules.join(u", "_s)));
+}
+
+/// What the register came to say later is true, and belongs into no package of before: one job at one head has one package.
+void TstPackage::registerReachesNoFurther()
+{
+    const QString later = file(u"later.remate"_s);
+    QVERIFY(QFile::copy(file(u"demo.remate"_s), later));
+    auto store = db::Store::open(later, db::Access::ReadOnly);
+    QVERIFY(store);
+    const auto reg = (*store)->registerLedger();
+    QVERIFY(reg && *reg);
+    const auto before = (*store)->head(**reg);
+    QVERIFY(before);
+    const Said said = remateCli({u"tool"_s, later, u"--id"_s, u"LAMP-9"_s, u"--name"_s, u"Lamp"_s, u"--by"_s, u"rotmann"_s, u"--pins"_s, pinsOf(file(u"demo.remate"_s))});
+    QVERIFY2(said.exit == 0, said.err.constData());
+    const auto rows = (*store)->read(**reg, before->seq);
+    QVERIFY(rows && !rows->empty());
+    Unpacked files = Unpacked::of(m_good);
+    for (const db::StoredEntry &row : *rows) {
+        files.append(u"data/register.entries.jsonl"_s, row.bytes + '\n');
+        files.append(u"data/register.signatures.jsonl"_s, core::signatureLine({*core::Digest::fromBytes(row.hash), row.seq, row.signature}) + '\n');
+    }
+    files.repair();
+    QVERIFY(files.pack(file(u"later.zip"_s)));
+    QCOMPARE(rulesOf(file(u"later.zip"_s)), QStringList{u"package.reach"_s});
 }
 
 /// A verifier in another language, written from the manual's page alone (second_verifier.pl): it says good of the good package, and names what needs neither the

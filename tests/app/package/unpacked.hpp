@@ -24,6 +24,7 @@ public:
     QStringList names() const;
     QByteArray bytes(const QString &name) const;
 
+    void renameFolder(const QString &name) { m_folder = name; }
     void put(const QString &path, const QByteArray &bytes);
     void replace(const QString &path, const QByteArray &from, const QByteArray &to); ///< the first one; fatal when there is none
     void append(const QString &path, const QByteArray &bytes);

@@ -17,9 +17,6 @@
 
 namespace battery {
 
-/// Exporting a job twice gives the same PDF. Until it does, the class that alters the PDF proves nothing and is not run.
-constexpr bool pagesAreTheSameTwice = false;
-
 /// What tells of an alteration that leaves nothing to be seen in the package itself: a forger had every key that was needed.
 enum class Elsewhere {
     Nothing, ///< the package alone has to tell
