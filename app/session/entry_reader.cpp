@@ -18,8 +18,9 @@ std::vector<core::ReadEntry> readAll(std::vector<core::FoundEntry> rows)
 {
     std::vector<core::ReadEntry> read;
     read.reserve(rows.size());
+    core::json::ObjectReader objects;
     for (core::FoundEntry &row : rows)
-        read.push_back(core::readEntry(std::move(row)));
+        read.push_back(core::readEntry(std::move(row), objects));
     return read;
 }
 

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QCoreApplication>
-#include <QHash>
+
+#include <functional>
+#include <map>
 
 #include "core/acts/act.hpp"
 #include "core/acts/reopen.hpp"
@@ -24,13 +26,15 @@ const std::vector<Act> &acts()
 
 const Act *findAct(QStringView kind)
 {
-    static const QHash<QString, const Act *> byKind = [] {
-        QHash<QString, const Act *> index;
+    // Asked several times of every entry, so the name that is looked for is not copied.
+    static const auto byKind = [] {
+        std::map<QString, const Act *, std::less<>> index;
         for (const Act &act : acts())
-            index.insert(act.kind, &act);
+            index.emplace(act.kind, &act);
         return index;
     }();
-    return byKind.value(kind.toString(), nullptr);
+    const auto at = byKind.find(kind);
+    return at == byKind.end() ? nullptr : at->second;
 }
 
 QString meaningInWords(QStringView meaning)

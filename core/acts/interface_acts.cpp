@@ -27,7 +27,7 @@ bool list(JobState &job, const Statement &said)
     job.items.push_back({.listed = listingIn(*id, said.body), .listedBy = markOf(said), .removal = {}, .restoration = {},
                          .torque = {}, .bonding = {}, .safetying = {}, .leak = {}, .acceptances = {}, .rejection = {}, .disturbed = {},
                          .actors = {}, .torqueTakenOverBy = {}, .photos = {}, .walkedRound = {}, .stillAttached = {}});
-    noteDependence(job, nullptr, job.item(*id)->listed);
+    noteRow(job, nullptr, job.item(*id)->listed);
     takeUpWhatWasLeft(job, *id);
     noteAskedLess(*job.item(*id), said.author);
     reopenTwins(job, *job.item(*id)); // its look-alikes have one more to be told from

@@ -32,6 +32,7 @@ bool send(JobState &job, const Statement &said)
     if (!item || item->sent || item->restoration || !to || !isLinkedWith(job, *to))
         return false;
     item->sent = Sent{*to, markOf(said)};
+    job.index.noteSent(static_cast<std::size_t>(job.itemAt.value(item->listed.id)));
     return true;
 }
 
@@ -50,7 +51,7 @@ bool takeOn(JobState &job, const Statement &said)
         item.removal = Removal{markOf(said), said.body.text(u"as_found"), tagOnIt(said.body), said.body.integer(u"blanks_fitted").value_or(0), false, hardwareRemovedIn(said.body), said.body.integer(u"unit_blanks_fitted").value_or(0), {}};
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
     job.items.push_back(std::move(item));
-    noteDependence(job, nullptr, job.item(*id)->listed);
+    noteRow(job, nullptr, job.item(*id)->listed);
     takeUpWhatWasLeft(job, *id);
     if (isOff && !tagOnIt(said.body).isEmpty())
         job.tagAt.insert(tagOnIt(said.body), *id);

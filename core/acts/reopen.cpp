@@ -27,20 +27,17 @@ void takeBackAcceptances(InterfaceState &item)
 
 void reopenTwins(JobState &job, const InterfaceState &changed)
 {
-    if (changed.listed.twinGroup.isEmpty())
-        return;
-    const QString group = changed.listed.twinGroup;
-    for (std::size_t at = 0; at < job.items.size(); ++at) {
-        if (job.items[at].listed.twinGroup != group)
-            continue;
+    const Places twins = job.index.twins(changed.listed.twinGroup);
+    for (const std::size_t at : twins) {
         InterfaceState &twin = job.items.edit(at);
         takeBackAcceptances(twin);
         twin.twinsVerified.reset();
     }
 }
 
-void noteDependence(JobState &job, const Listing *before, const Listing &after)
+void noteRow(JobState &job, const Listing *before, const Listing &after)
 {
+    job.index.note(static_cast<std::size_t>(job.itemAt.value(after.id)), before, after);
     for (const InterfaceId &on : before ? before->dependsOn : std::vector<InterfaceId>()) {
         const auto at = job.dependents.find(on);
         if (at == job.dependents.end())

@@ -16,8 +16,8 @@ void takeBackAcceptances(InterfaceState &item);
 /// Look-alikes are verified and inspected against each other, so a change to one leaves none of its twin group so.
 void reopenTwins(JobState &job, const InterfaceState &changed);
 
-/// For when an interface is listed, or its row is another: which ones depend on which.
-void noteDependence(JobState &job, const Listing *before, const Listing &after);
+/// For when an interface is listed, or its row is another: which ones name which.
+void noteRow(JobState &job, const Listing *before, const Listing &after);
 
 /// The interfaces that are listed as depending on this one, on what depends on it, and so on; each once, without itself.
 std::vector<InterfaceId> dependentsOf(const JobState &job, const InterfaceId &id);

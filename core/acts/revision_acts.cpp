@@ -78,7 +78,7 @@ bool relist(JobState &job, const Statement &said)
         return false;
     reopenTwins(job, *item); // of the group that it was in
     item->listed = after;
-    noteDependence(job, &before, after);
+    noteRow(job, &before, after);
     item->toLookUp.reset();
     item->settled = markOf(said);
     if (!whatIsAskedLess(before, after).isEmpty())

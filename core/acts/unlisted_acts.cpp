@@ -29,6 +29,7 @@ bool logUnlisted(JobState &job, const Statement &said)
     addActors(item, said);
     job.itemAt.insert(*id, static_cast<qsizetype>(job.items.size()));
     job.items.push_back(std::move(item));
+    noteRow(job, nullptr, job.item(*id)->listed);
     takeUpWhatWasLeft(job, *id);
     if (!tag.isEmpty())
         job.tagAt.insert(tag, *id);
@@ -42,7 +43,7 @@ bool detail(JobState &job, const Statement &said)
         return false;
     const Listing before = item->listed;
     item->listed = listingIn(before.id, said.body);
-    noteDependence(job, &before, item->listed);
+    noteRow(job, &before, item->listed);
     noteAskedLess(*item, said.author);
     item->unlisted->detailed = markOf(said);
     if (item->removal)

@@ -15,16 +15,12 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Link", text); }
 
-bool sharesGroup(const Listing &a, const Listing &b)
-{
-    return (!a.independenceGroup.isEmpty() && a.independenceGroup == b.independenceGroup) || (!a.twinGroup.isEmpty() && a.twinGroup == b.twinGroup);
-}
-
 /// The first of the job's items in the group that the person had a hand in.
 const InterfaceState *touchedInGroup(const JobState &job, const Listing &listed, const PersonId &person)
 {
-    const auto at = std::find_if(job.items.begin(), job.items.end(), [&](const InterfaceState &other) { return sharesGroup(other.listed, listed) && other.actors.contains(person); });
-    return at == job.items.end() ? nullptr : &*at;
+    const Places group = united(job.index.independent(listed.independenceGroup), job.index.twins(listed.twinGroup));
+    const auto at = std::find_if(group.begin(), group.end(), [&](std::size_t place) { return job.items[place].actors.contains(person); });
+    return at == group.end() ? nullptr : &job.items[*at];
 }
 
 /// Each job's clock never runs back, so its lines are in the order of their moments.

@@ -21,6 +21,7 @@
 #include "core/job/job_test.hpp"
 #include "core/job/job_tools.hpp"
 #include "core/job/link.hpp"
+#include "core/job/list_index.hpp"
 #include "core/job/listed.hpp"
 #include "core/job/mark.hpp"
 #include "core/job/tags.hpp"
@@ -266,6 +267,7 @@ struct JobState {
     std::set<PersonId> crew;
     Series<InterfaceState> items;         ///< in the order of the list
     QHash<InterfaceId, qsizetype> itemAt; ///< index into items
+    ListIndex index;                      ///< which rows name which others
     QHash<QString, InterfaceId> tagAt;    ///< every tag ever hung, so that none is used twice
     std::vector<Finding> findings;
     std::vector<Handover> handovers;

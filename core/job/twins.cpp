@@ -12,11 +12,9 @@ namespace core {
 std::vector<const InterfaceState *> twinsOf(const JobState &job, const InterfaceState &item)
 {
     std::vector<const InterfaceState *> twins;
-    if (item.listed.twinGroup.isEmpty())
-        return twins;
-    for (const InterfaceState &other : job.items) {
-        if (other.listed.twinGroup == item.listed.twinGroup && !isNotApplicable(other))
-            twins.push_back(&other);
+    for (const std::size_t at : job.index.twins(item.listed.twinGroup)) {
+        if (!isNotApplicable(job.items[at]))
+            twins.push_back(&job.items[at]);
     }
     return twins;
 }

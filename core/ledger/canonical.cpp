@@ -35,49 +35,51 @@ class Reader {
 public:
     explicit Reader(const json::Object &object) : m_object(object) {}
 
-    QString text(const QString &name)
+    QString text(QLatin1String name)
     {
         const json::Value *value = m_object.find(name);
-        if (!value || !value->string())
+        const QString *string = value ? value->string() : nullptr;
+        if (!string)
             fault(name);
-        return m_object.text(name);
+        return string ? *string : QString();
     }
-    qint64 integer(const QString &name)
+    qint64 integer(QLatin1String name)
     {
-        const auto number = m_object.integer(name);
+        const json::Value *value = m_object.find(name);
+        const qint64 *number = value ? value->integer() : nullptr;
         if (!number)
             fault(name);
-        return number.value_or(0);
+        return number ? *number : 0;
     }
     /// Turns a text into a T with `parse`; the fault names the member.
     template <class Parse>
-    auto parsed(const QString &name, Parse parse)
+    auto parsed(QLatin1String name, Parse parse)
     {
         auto result = parse(text(name));
         if (!result)
             fault(name);
         return result;
     }
-    const json::Value *any(const QString &name)
+    const json::Value *any(QLatin1String name)
     {
         const json::Value *value = m_object.find(name);
         if (!value)
             fault(name);
         return value;
     }
-    void fault(const QString &name)
+    void fault(QLatin1String name)
     {
         if (!m_fault)
             m_fault = name;
     }
-    const std::optional<QString> &firstFault() const { return m_fault; }
+    const std::optional<QLatin1String> &firstFault() const { return m_fault; }
 
 private:
     const json::Object &m_object;
-    std::optional<QString> m_fault;
+    std::optional<QLatin1String> m_fault;
 };
 
-tl::unexpected<Error> badMember(const QString &name)
+tl::unexpected<Error> badMember(QLatin1String name)
 {
     return failure(ErrorCode::Damaged, tr("The entry's \"%1\" is missing or not of its type.").arg(name));
 }
@@ -90,7 +92,7 @@ std::optional<Head> readPin(Reader &reader, const json::Value *value)
     const auto hash = pin ? Digest::parse(pin->text(u"hash")) : std::nullopt;
     const auto seq = pin ? pin->integer(u"seq") : std::nullopt;
     if (!hash || !seq || pin->members().size() != 2) {
-        reader.fault(u"register"_s);
+        reader.fault("register"_L1);
         return std::nullopt;
     }
     return Head{*seq, *hash};
@@ -115,11 +117,11 @@ std::vector<LinkedHead> readLinked(Reader &reader, const json::Value *value)
         return linked;
     const json::Array *heads = value->array();
     if (!heads || heads->empty())
-        reader.fault(u"linked"_s);
+        reader.fault("linked"_L1);
     for (const json::Value &one : heads ? *heads : json::Array()) {
         const auto head = readLinkedHead(one);
         if (!head || (!linked.empty() && !(linked.back().ledger < head->ledger)))
-            reader.fault(u"linked"_s);
+            reader.fault("linked"_L1);
         if (head)
             linked.push_back(*head);
     }
@@ -132,25 +134,25 @@ constexpr std::size_t memberCount = 12;
 Result<Statement> readStatement(json::Object object)
 {
     Reader reader(object);
-    if (reader.integer(u"v"_s) != formVersion)
+    if (reader.integer("v"_L1) != formVersion)
         return failure(ErrorCode::Damaged, tr("The entry is not of form 1; a later version of the program may read it."));
-    const auto ledger = reader.parsed(u"ledger"_s, [](const QString &t) { return LedgerId::parse(t); });
-    const auto at = reader.parsed(u"at"_s, [](const QString &t) { return Instant::parseLedger(t); });
-    const auto author = reader.parsed(u"author"_s, [](const QString &t) { return PersonId::parse(t); });
-    const auto key = reader.parsed(u"key"_s, [](const QString &t) { return Digest::parse(t); });
-    const auto prev = reader.parsed(u"prev"_s, [](const QString &t) { return Digest::parse(t); });
-    const qint64 seq = reader.integer(u"seq"_s);
-    const QString meaning = reader.text(u"meaning"_s);
-    const QString kind = reader.text(u"kind"_s);
-    const json::Value *subject = reader.any(u"subject"_s);
-    const json::Value *body = reader.any(u"body"_s);
-    const auto pin = readPin(reader, reader.any(u"register"_s));
-    const json::Value *heads = object.find(u"linked"_s);
+    const auto ledger = reader.parsed("ledger"_L1, [](const QString &t) { return LedgerId::parse(t); });
+    const auto at = reader.parsed("at"_L1, [](const QString &t) { return Instant::parseLedger(t); });
+    const auto author = reader.parsed("author"_L1, [](const QString &t) { return PersonId::parse(t); });
+    const auto key = reader.parsed("key"_L1, [](const QString &t) { return Digest::parse(t); });
+    const auto prev = reader.parsed("prev"_L1, [](const QString &t) { return Digest::parse(t); });
+    const qint64 seq = reader.integer("seq"_L1);
+    const QString meaning = reader.text("meaning"_L1);
+    const QString kind = reader.text("kind"_L1);
+    const json::Value *subject = reader.any("subject"_L1);
+    const json::Value *body = reader.any("body"_L1);
+    const auto pin = readPin(reader, reader.any("register"_L1));
+    const json::Value *heads = object.find("linked"_L1);
     std::vector<LinkedHead> linked = readLinked(reader, heads);
     if (subject && !subject->isNull() && !subject->string())
-        reader.fault(u"subject"_s);
+        reader.fault("subject"_L1);
     if (body && !body->object())
-        reader.fault(u"body"_s);
+        reader.fault("body"_L1);
     if (reader.firstFault())
         return badMember(*reader.firstFault());
     if (object.members().size() != memberCount + (heads ? 1 : 0))
@@ -189,9 +191,15 @@ QByteArray canonicalBytes(const Statement &said)
 
 Result<Statement> parseStatement(QByteArrayView bytes)
 {
+    json::ObjectReader reader;
+    return parseStatement(bytes, reader);
+}
+
+Result<Statement> parseStatement(QByteArrayView bytes, json::ObjectReader &objects)
+{
     // What the members hold has one spelling each (digests, moments, ids), so bytes in canonical form are the only ones that
     // say this.
-    auto object = json::parseCanonicalObject(bytes);
+    auto object = objects.canonical(bytes);
     if (!object)
         return failure(ErrorCode::Damaged, object.error().message);
     return readStatement(*std::move(object));

@@ -17,5 +17,7 @@ QByteArray canonicalBytes(const Statement &said);
 /// Reads what canonicalBytes wrote. Refuses anything else: another order, a blank, a missing or unknown name, a value of the
 /// wrong type, a version other than 1. So what parses has exactly one spelling.
 Result<Statement> parseStatement(QByteArrayView bytes);
+/// The same, for whoever reads many.
+Result<Statement> parseStatement(QByteArrayView bytes, json::ObjectReader &objects);
 
 } // namespace core

@@ -22,10 +22,12 @@ class Report {
 public:
     Report(const LedgerId &ledger, qint64 seq, std::vector<Fault> &faults) : m_ledger(ledger), m_seq(seq), m_faults(faults) {}
     void add(const QString &rule, const QString &sentence) { m_faults.push_back({m_ledger, m_seq, rule, sentence}); }
-    void unless(bool good, const char *rule, const QString &sentence)
+    /// `sentence` is made where it is wanted alone: of nearly every entry all is good.
+    template <class Sentence>
+    void unless(bool good, const char *rule, Sentence sentence)
     {
         if (!good)
-            add(QString::fromLatin1(rule), sentence);
+            add(QString::fromLatin1(rule), sentence());
     }
     void addRefusals(const Refusals &refusals)
     {
@@ -42,17 +44,17 @@ private:
 /// What must hold of an entry whatever it says: its digest, its place in the chain, its ledger.
 void checkPlace(Report &report, const Statement &said, const FoundEntry &found, const Digest &hash, const LedgerId &ledger, const Head &head)
 {
-    report.unless(found.hash == hash.bytes(), "ledger.hash", tr("The digest stored beside it does not match its bytes: one of the two was changed."));
-    report.unless(said.ledger == ledger, "ledger.name", tr("It belongs to the ledger %1.").arg(said.ledger.text()));
-    report.unless(said.seq == found.seq, "ledger.sequence", tr("It stands at place %1 and says that it is number %2.").arg(found.seq).arg(said.seq));
-    report.unless(found.seq == head.seq + 1, "ledger.gap", tr("The entry before it has number %1: entries are missing, or out of order.").arg(head.seq));
-    report.unless(said.prev == head.hash, "ledger.chain", tr("It does not name the entry before it: that one was changed, removed or put in."));
+    report.unless(found.hash == hash.bytes(), "ledger.hash", [&] { return tr("The digest stored beside it does not match its bytes: one of the two was changed."); });
+    report.unless(said.ledger == ledger, "ledger.name", [&] { return tr("It belongs to the ledger %1.").arg(said.ledger.text()); });
+    report.unless(said.seq == found.seq, "ledger.sequence", [&] { return tr("It stands at place %1 and says that it is number %2.").arg(found.seq).arg(said.seq); });
+    report.unless(found.seq == head.seq + 1, "ledger.gap", [&] { return tr("The entry before it has number %1: entries are missing, or out of order.").arg(head.seq); });
+    report.unless(said.prev == head.hash, "ledger.chain", [&] { return tr("It does not name the entry before it: that one was changed, removed or put in."); });
 }
 
 void checkMeaning(Report &report, const Statement &said)
 {
     const Act *act = findAct(said.kind);
-    report.unless(act && act->meaning == said.meaning, "ledger.meaning", tr("The meaning \"%1\" does not belong to %2.").arg(said.meaning, said.kind));
+    report.unless(act && act->meaning == said.meaning, "ledger.meaning", [&] { return tr("The meaning \"%1\" does not belong to %2.").arg(said.meaning, said.kind); });
 }
 
 /// Checks that the author's key is the one that the entry names, and leaves the signature to `claims`.
@@ -82,8 +84,14 @@ void reportUnreadable(Report &report, const Error &error)
 
 ReadEntry readEntry(FoundEntry found)
 {
+    json::ObjectReader objects;
+    return readEntry(std::move(found), objects);
+}
+
+ReadEntry readEntry(FoundEntry found, json::ObjectReader &objects)
+{
     const Digest digest = Digest::of(found.bytes);
-    auto said = parseStatement(found.bytes);
+    auto said = parseStatement(found.bytes, objects);
     return {std::move(found), digest, std::move(said)};
 }
 
@@ -108,7 +116,7 @@ void RegisterVerifier::take(const ReadEntry &entry)
     }
     checkPlace(report, *said, found, hash, m_ledger, m_register.head);
     checkMeaning(report, *said);
-    report.unless(!said->reg && said->linked.empty(), "ledger.pin", tr("The register's own entries pin nothing."));
+    report.unless(!said->reg && said->linked.empty(), "ledger.pin", [&] { return tr("The register's own entries pin nothing."); });
     const Person *author = m_register.person(said->author);
     const auto foundersKey = PublicKey::parse(said->body.text(u"public_key"));
     const bool founds = !m_register.root && said->kind == u"register.founded";
@@ -152,7 +160,7 @@ void JobVerifier::lookAtLinked(TheReport &report, const Statement &said)
         else
             report.add(QStringLiteral("ledger.linked-pin"), tr("Entry %1 of the linked ledger %2, which it pins, is not in that ledger.").arg(one.head.seq).arg(one.ledger.text()));
     }
-    report.unless(pinned == ledgersPinnedBy(m_fold.state(), said.kind, said.body), "ledger.linked", tr("It does not pin exactly the jobs that this one is linked with."));
+    report.unless(pinned == ledgersPinnedBy(m_fold.state(), said.kind, said.body), "ledger.linked", [&] { return tr("It does not pin exactly the jobs that this one is linked with."); });
 }
 
 void JobVerifier::notePins(const Statement &said)
@@ -189,7 +197,7 @@ void JobVerifier::take(const ReadEntry &entry)
     checkPlace(report, *said, found, hash, m_ledger, m_head);
     checkMeaning(report, *said);
     advanceRegister(*said);
-    report.unless(said->reg && *said->reg == m_register.head, "ledger.pin", tr("The register entry that it pins is not in the register, or an earlier entry pinned a later one."));
+    report.unless(said->reg && *said->reg == m_register.head, "ledger.pin", [&] { return tr("The register entry that it pins is not in the register, or an earlier entry pinned a later one."); });
     lookAtLinked(report, *said);
     const Person *author = m_register.person(said->author);
     checkKey(report, *said, found, m_ledger, author ? &author->key : nullptr, m_claims ? m_claims : atOnce(m_faults));

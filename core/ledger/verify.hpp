@@ -36,6 +36,7 @@ struct ReadEntry {
 
 /// Digests and parses; the same whichever thread does it.
 ReadEntry readEntry(FoundEntry found);
+ReadEntry readEntry(FoundEntry found, json::ObjectReader &objects);
 
 /// Something that is not as it must be.
 struct Fault {

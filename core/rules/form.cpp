@@ -91,7 +91,7 @@ bool isLineOf(const Field &field, const json::Value &value)
     if (!line || field.columns.empty())
         return line;
     const bool isWhole = std::all_of(field.columns.begin(), field.columns.end(), [&](const Field &column) {
-        const json::Value *member = line->find(QString(column.name));
+        const json::Value *member = line->find(column.name);
         return member ? isOfType(column, *member) : column.needed == Needed::IfKnown;
     });
     return isWhole && std::all_of(line->members().begin(), line->members().end(), [&](const auto &member) {
@@ -167,7 +167,7 @@ void judgeSubject(const Act &act, const Draft &draft, Refusals &refusals)
 
 void judgeField(const Field &field, const Draft &draft, Refusals &refusals)
 {
-    const json::Value *value = draft.body.find(QString(field.name));
+    const json::Value *value = draft.body.find(field.name);
     if (!value) {
         if (field.needed == Needed::Always)
             refusals.push_back(formRefusal(QLatin1String("form.missing"), draft, inWords(QT_TRANSLATE_NOOP("Rule", "\"%1\" (%2) is missing.")).arg(labelOf(field), field.name)));

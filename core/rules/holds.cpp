@@ -67,7 +67,8 @@ const HoldPoint *holdNamed(const Case &c, const QString &hold)
 /// The first name among its conditions that comes round to the hold point itself, through those that they ask to have been passed; or nothing.
 std::optional<QString> circleOf(const Case &c, const HoldPoint &wanted)
 {
-    std::vector<HoldId> ahead{wanted.id};
+    std::vector<HoldId> ahead;
+    ahead.push_back(wanted.id);
     for (std::size_t at = 0; at < ahead.size(); ++at) {
         const HoldPoint *hold = at == 0 ? &wanted : c.job.hold(ahead[at]);
         for (const HoldCondition &condition : hold ? hold->conditions : std::vector<HoldCondition>()) {

@@ -3,9 +3,9 @@
 
 #include "core/rules/rulebook.hpp"
 
-#include <QHash>
-
 #include <algorithm>
+#include <functional>
+#include <map>
 
 #include "core/rules/accessories.hpp"
 #include "core/rules/balance.hpp"
@@ -172,14 +172,16 @@ void addOnce(std::vector<const AnyRule *> &all, const std::vector<const AnyRule 
     }
 }
 
-QHash<QString, std::vector<const Rule *>> indexOfJobPages()
+using JobIndex = std::map<QString, std::vector<const Rule *>, std::less<>>;
+
+JobIndex indexOfJobPages()
 {
-    QHash<QString, std::vector<const Rule *>> index;
-    index.insert(QStringLiteral("job.opened"), openingRules());
+    JobIndex index;
+    index.emplace(QStringLiteral("job.opened"), openingRules());
     for (const auto &page : jobPages()) {
         std::vector<const Rule *> rules = always();
         addOnce(rules, page.rules);
-        index.insert(QString::fromLatin1(page.kind), rules);
+        index.insert_or_assign(QString::fromLatin1(page.kind), rules);
     }
     return index;
 }
@@ -190,8 +192,8 @@ const std::vector<const Rule *> &rulesFor(QStringView kind)
 {
     static const auto index = indexOfJobPages();
     static const std::vector<const Rule *> none;
-    const auto at = index.constFind(kind.toString());
-    return at == index.constEnd() ? none : *at;
+    const auto at = index.find(kind);
+    return at == index.end() ? none : at->second;
 }
 
 const std::vector<const RegisterRule *> &registerRulesFor(QStringView kind)

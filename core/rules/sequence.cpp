@@ -77,8 +77,9 @@ std::optional<Refusal> nothingUnderItIsOpen(const Case &c)
     for (const JobState *job : {&c.job, from}) {
         if (!job)
             continue;
-        for (const InterfaceState &under : job->items) {
-            if (auto open = openUnderIt(c, asItIsNow(c.job, *job, under)))
+        // A row that was given away may name it where it is now.
+        for (const std::size_t under : united(job->index.under(c.item->listed.id), job->index.sent())) {
+            if (auto open = openUnderIt(c, asItIsNow(c.job, *job, job->items[under])))
                 return open;
         }
     }

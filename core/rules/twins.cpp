@@ -70,10 +70,9 @@ std::optional<Refusal> twinsWereVerified(const Case &c)
 std::optional<Refusal> halvesDifferFromTheTwins(const Case &c)
 {
     const QString group = c.text(u"twin_group");
-    if (group.isEmpty())
-        return std::nullopt;
-    for (const InterfaceState &other : c.job.items) {
-        if (other.listed.twinGroup != group || other.listed.id.text() == c.draft.subject.value_or(QString()))
+    for (const std::size_t at : c.job.index.twins(group)) {
+        const InterfaceState &other = c.job.items[at];
+        if (other.listed.id.text() == c.draft.subject.value_or(QString()))
             continue;
         for (const auto &[half, theirs] : {std::pair(c.text(u"aircraft_half"), other.listed.aircraftHalf), std::pair(c.text(u"unit_half"), other.listed.unitHalf)}) {
             if (!half.isEmpty() && half == theirs)

@@ -26,6 +26,13 @@ public:
             return std::nullopt;
         return Id(text.toString());
     }
+    /// The same, sharing the text.
+    static std::optional<Id> parse(const QString &text)
+    {
+        if (!isIdText(text))
+            return std::nullopt;
+        return Id(text);
+    }
     const QString &text() const { return m_text; }
 
     friend bool operator==(const Id &a, const Id &b) { return a.m_text == b.m_text; }

@@ -97,45 +97,81 @@ void writeValue(QByteArray &out, const Value &value)
 
 } // namespace
 
+namespace {
+
+template <class Name>
+auto placeOf(const Object::Members &members, Name name)
+{
+    return std::find_if(members.begin(), members.end(), [&](const auto &member) { return member.first == name; });
+}
+
+} // namespace
+
 Object::Object(std::initializer_list<std::pair<QString, Value>> members)
 {
+    own().reserve(members.size());
     for (const auto &[name, value] : members)
         set(name, value);
 }
 
+const Object::Members &Object::none()
+{
+    static const Members nothing;
+    return nothing;
+}
+
+Object::Members &Object::own()
+{
+    if (!m_members)
+        m_members = std::make_shared<Members>();
+    else if (m_members.use_count() > 1)
+        m_members = std::make_shared<Members>(*m_members);
+    return *m_members;
+}
+
 void Object::set(const QString &name, Value value)
 {
-    if (m_members.empty() || nameBefore(m_members.back().first, name)) {
-        m_members.emplace_back(name, std::move(value));
+    Members &members = own();
+    if (members.empty() || nameBefore(members.back().first, name)) {
+        members.emplace_back(name, std::move(value));
         return;
     }
-    const auto at = std::lower_bound(m_members.begin(), m_members.end(), name,
+    const auto at = std::lower_bound(members.begin(), members.end(), name,
                                      [](const auto &member, const QString &wanted) { return nameBefore(member.first, wanted); });
-    if (at != m_members.end() && at->first == name)
+    if (at != members.end() && at->first == name)
         at->second = std::move(value);
     else
-        m_members.insert(at, {name, std::move(value)});
+        members.insert(at, {name, std::move(value)});
 }
 
 Value Object::take(QStringView name)
 {
-    const auto at = std::find_if(m_members.begin(), m_members.end(), [&](const auto &m) { return m.first == name; });
-    if (at == m_members.end())
+    const auto there = placeOf(members(), name);
+    if (there == members().end())
         return {};
+    const auto index = there - members().begin();
+    const auto at = own().begin() + index;
     Value value = std::move(at->second);
-    m_members.erase(at);
+    own().erase(at);
     return value;
 }
 
 void Object::remove(QStringView name)
 {
-    std::erase_if(m_members, [&](const auto &member) { return member.first == name; });
+    if (contains(name))
+        std::erase_if(own(), [&](const auto &member) { return member.first == name; });
 }
 
 const Value *Object::find(QStringView name) const
 {
-    const auto at = std::find_if(m_members.begin(), m_members.end(), [&](const auto &m) { return m.first == name; });
-    return at == m_members.end() ? nullptr : &at->second;
+    const auto at = placeOf(members(), name);
+    return at == members().end() ? nullptr : &at->second;
+}
+
+const Value *Object::find(QLatin1String name) const
+{
+    const auto at = placeOf(members(), name);
+    return at == members().end() ? nullptr : &at->second;
 }
 
 QString Object::text(QStringView name) const
@@ -174,7 +210,7 @@ bool Object::isTrue(QStringView name) const
 
 bool Object::operator==(const Object &other) const
 {
-    return m_members == other.m_members;
+    return m_members == other.m_members || members() == other.members();
 }
 
 bool isWellFormed(const Value &value)

@@ -8,6 +8,7 @@
 #include <QString>
 #include <QStringView>
 
+#include <memory>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -21,9 +22,12 @@ namespace core::json {
 class Value;
 using Array = std::vector<Value>;
 
-/// Members sorted by UTF-16 code units (RFC 8785 section 3.2.3), each name once.
+/// Members sorted by UTF-16 code units (RFC 8785 section 3.2.3), each name once. Copies share their members until one of them is changed, since an
+/// entry's body is handed from the reader to the rules, the fold and the reports. Copies may be read in several threads.
 class Object {
 public:
+    using Members = std::vector<std::pair<QString, Value>>;
+
     Object() = default;
     Object(std::initializer_list<std::pair<QString, Value>> members);
 
@@ -35,6 +39,7 @@ public:
     Value take(QStringView name);
     /// The member, or nullptr.
     const Value *find(QStringView name) const;
+    const Value *find(QLatin1String name) const;
     bool contains(QStringView name) const { return find(name) != nullptr; }
     /// The text of a member, empty when it is absent or no string.
     QString text(QStringView name) const;
@@ -46,12 +51,16 @@ public:
     bool isTrue(QStringView name) const;
 
     bool isEmpty() const;
-    const std::vector<std::pair<QString, Value>> &members() const { return m_members; }
+    const Members &members() const;
     bool operator==(const Object &) const;
 
 private:
     friend class Parser;
-    std::vector<std::pair<QString, Value>> m_members;
+    static const Members &none();
+    /// The members, to be changed: this object's alone.
+    Members &own();
+
+    std::shared_ptr<Members> m_members; ///< null while there is none
 };
 
 class Value {
@@ -79,7 +88,8 @@ private:
 };
 
 // Here because a vector of an incomplete type may not be asked anything.
-inline bool Object::isEmpty() const { return m_members.empty(); }
+inline const Object::Members &Object::members() const { return m_members ? *m_members : none(); }
+inline bool Object::isEmpty() const { return members().empty(); }
 
 /// The largest integer an entry may hold, 2^53−1 (RFC 8785 section 3.2.2.3, IEEE 754 doubles).
 constexpr qint64 largestInteger = 9'007'199'254'740'991;
@@ -92,6 +102,22 @@ bool isWellFormed(const Value &value);
 
 /// Makes an array of strings.
 Array arrayOf(const std::vector<QString> &texts);
+
+/// Reads objects one after another in the same buffers, which for an entry cost as much to make as the reading. Not for two threads at a time.
+class ObjectReader {
+public:
+    ObjectReader();
+    ~ObjectReader();
+    Q_DISABLE_COPY_MOVE(ObjectReader)
+
+    /// As parseCanonicalObject().
+    Result<Object> canonical(QByteArrayView utf8);
+
+private:
+    friend Result<Object> parseObject(QByteArrayView utf8);
+    struct Buffers;
+    std::unique_ptr<Buffers> m_buffers;
+};
 
 /// Reads one JSON object. Refuses, with what and where: bad syntax, bad UTF-8, fractions and exponents, integers beyond
 /// ±(2^53−1), duplicate names, lone surrogates, more than 32 levels.

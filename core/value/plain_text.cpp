@@ -55,10 +55,19 @@ bool isHidden(char32_t c)
     }
 }
 
+/// Nearly every text is of these, and each is looked at whenever its entry is: none of them is hidden or combines with another.
+bool isPlainAscii(QStringView text)
+{
+    return std::all_of(text.begin(), text.end(),
+                       [](QChar c) { return (c >= u' ' && c <= u'~') || c == u'\t' || c == u'\n'; });
+}
+
 } // namespace
 
 bool hasSomethingToSee(QStringView text)
 {
+    if (isPlainAscii(text))
+        return std::any_of(text.begin(), text.end(), [](QChar c) { return c > u' '; });
     const QList<uint> all = text.toUcs4();
     for (const char32_t c : all) {
         const bool isMark = QChar::isMark(c);
@@ -70,6 +79,8 @@ bool hasSomethingToSee(QStringView text)
 
 std::optional<QString> hiddenCharacterIn(QStringView text)
 {
+    if (isPlainAscii(text))
+        return std::nullopt;
     const QList<uint> all = text.toUcs4();
     char32_t before = 0;
     for (const char32_t c : all) {

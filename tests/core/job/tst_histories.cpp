@@ -14,6 +14,7 @@
 #include "core/job/twins.hpp"
 #include "core/requirements/catalogue.hpp"
 #include "core/requirements/torque.hpp"
+#include "tests/support/index_of.hpp"
 #include "tests/support/story.hpp"
 
 using namespace Qt::StringLiterals;
@@ -92,7 +93,7 @@ private:
             return anyOf({" bonding_max=2", " bonding_max=1", " bonding_max=4"});
         if (item.startsWith(u'D') || item.startsWith(u'F') || item.startsWith(u'M') || item == u"L1")
             return anyOf({" torque_max=24", " torque_min=22", " torque_max=30", " torque_fasteners=1", " torque_min=10"});
-        return anyOf({" kind=drain", " critical=yes", " safetying=lockwire requirements=safetying", " requirements="});
+        return anyOf({" kind=drain", " critical=yes", " safetying=lockwire requirements=safetying", " requirements=", " access=K1", " independence_group=left", " twin_group=sense"});
     }
 
     QString sentence(const Story &story)
@@ -345,6 +346,28 @@ private slots:
                 again.take(said, core::Digest::of(QByteArray::number(said.seq)));
             RC_ASSERT(again.state() == story.job());
         }));
+    }
+
+    void theIndexSaysWhatTheListSays()
+    {
+        QVERIFY(rc::check("index", [] {
+            (void)Teller(*rc::gen::arbitrary<unsigned>()).tell([](const Story &story) { RC_ASSERT(story.job().index == story::indexOf(story.job())); });
+        }));
+    }
+
+    void theIndexFollowsARowThatBecomesAnother()
+    {
+        Story story(surroundings);
+        const auto told = [&story](const QString &sentence) {
+            story.tell(sentence);
+            return story.job().index == story::indexOf(story.job()) ? story.refusedBy() : u"the index is another"_s;
+        };
+        const core::InterfaceId inFront = *core::InterfaceId::parse(u"K1");
+        const auto places = [&] { return std::pair(story.job().index.twins(u"sense"_s).size(), story.job().index.under(inFront).size()); };
+        QCOMPARE(told(u"Ana lists W3 aircraft_half=P9 unit_half=J9 requirements=mate"_s), QString());
+        const auto before = places();
+        QCOMPARE(told(u"Ana relists W3 twin_group=sense aircraft_half=P9 unit_half=J9 requirements=mate access=K1"_s), QString());
+        QCOMPARE(places(), std::pair(before.first + 1, before.second + 1));
     }
 
     /// The mounts wait for their gate, whatever else is done.

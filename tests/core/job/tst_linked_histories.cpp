@@ -9,6 +9,7 @@
 #include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/job/untouched.hpp"
+#include "tests/support/index_of.hpp"
 #include "tests/support/story.hpp"
 #include "tests/support/world.hpp"
 
@@ -162,6 +163,7 @@ private slots:
                     QVERIFY2(onItsWay(here, shop).isEmpty() && onItsWay(shop, here).isEmpty(), qPrintable(where));
                     QVERIFY2(ownWorkIn(here, shop).isEmpty() && ownWorkIn(shop, here).isEmpty(), qPrintable(where));
                 }
+                QVERIFY2(here.index == story::indexOf(here) && shop.index == story::indexOf(shop), qPrintable(where));
                 QVERIFY2(workedOnAfterSending(here).isEmpty() && workedOnAfterSending(shop).isEmpty(), qPrintable(where));
                 hereWas = here.closed.has_value();
                 shopWas = shop.closed.has_value();
