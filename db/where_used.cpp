@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <limits>
+#include <set>
 
 #include "core/acts/references.hpp"
 #include "core/ledger/canonical.hpp"
@@ -140,6 +141,53 @@ Result<void> WhereUsed::add(Place place, const core::Statement &said, Met &met)
             return done;
     }
     return {};
+}
+
+Result<std::optional<QString>> WhereUsed::difference()
+{
+    const auto current = isCurrent();
+    if (!current || !*current)
+        return current.map([](bool) { return std::optional<QString>(); });
+    QHash<QString, qint64> things;
+    auto read = m_connection.query("SELECT id, sort || ' ' || value FROM used_things").each([&](Statement &row) {
+        things.insert(row.text(1), row.integer(0));
+        return Walk::On;
+    });
+    if (!read)
+        return failure(read.error());
+    // Each use that the entries give is there, and there are as many: so they are the same.
+    qint64 given = 0;
+    std::optional<QString> missing;
+    Result<void> looked;
+    read = m_connection.query("SELECT e.ledger, e.seq, e.bytes, l.uuid FROM entries e JOIN ledgers l ON l.id = e.ledger ORDER BY e.ledger, e.seq").each([&](Statement &row) {
+        const auto said = core::parseStatement(row.bytes(2));
+        std::set<qint64> met;
+        for (const core::Reference &reference : said ? core::referencesOf(*said) : std::vector<core::Reference>()) {
+            const qint64 thing = things.value(reference.sort + u' ' + reference.value, 0);
+            if (!met.insert(thing).second)
+                continue;
+            ++given;
+            const auto found = m_connection.query("SELECT 1 FROM uses WHERE thing = ? AND at = ? AND ledger = ? AND seq = ? AND kind = ?")
+                                   .with(thing)
+                                   .with(said->at.milliseconds())
+                                   .with(row.integer(0))
+                                   .with(row.integer(1))
+                                   .with(things.value(kindSort() + u' ' + said->kind, 0))
+                                   .one([](const Statement &) { return true; });
+            if (!found)
+                looked = failure(found.error());
+            else if (!*found)
+                missing = QCoreApplication::translate("Store", "A look-up of %1 \"%2\" would leave out entry %3 of ledger %4: the index of where things were used was changed.").arg(reference.sort, reference.value).arg(row.integer(1)).arg(row.text(3));
+        }
+        return looked && !missing ? Walk::On : Walk::Stop;
+    });
+    if (!read || !looked)
+        return failure(read ? looked.error() : read.error());
+    if (missing)
+        return missing;
+    return m_connection.query("SELECT COUNT(*) FROM uses").one([](const Statement &row) { return row.integer(0); }).map([&](std::optional<qint64> there) {
+        return there == given ? std::nullopt : std::optional(QCoreApplication::translate("Store", "The index of where things were used has %1 uses, and the entries give %2: it was changed.").arg(there.value_or(0)).arg(given));
+    });
 }
 
 Result<std::vector<Use>> WhereUsed::find(const Wanted &wanted, qsizetype limit, const std::optional<Use> &after)

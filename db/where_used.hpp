@@ -63,6 +63,10 @@ public:
     /// All of them with their entries, one by one, in the same order. The visitor must not write to this store.
     core::Result<void> forEach(const Wanted &wanted, const UseVisitor &visit);
 
+    /// Compares the index with what the entries name: a sentence where it is another, so that a look-up would leave something out or make something
+    /// up. Nothing where it is the same, or of another version, by which nothing is looked up.
+    core::Result<std::optional<QString>> difference();
+
     // --- for db itself ---
 
     /// Row numbers of things that one transaction has met already; of no use after it.

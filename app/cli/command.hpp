@@ -22,6 +22,7 @@ enum class Exit {
     No = 1,     ///< the answer is no: refused, loose, faulty, wrong secret
     Misused = 2, ///< the command line or a file handed over is not as it must be
     World = 3,  ///< something could not be read or written
+    Partly = 4, ///< as far as it was looked at all is good, but not all could be: the answer says what
 };
 
 Exit exitOf(core::ErrorCode code);

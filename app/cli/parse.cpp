@@ -109,7 +109,7 @@ std::variant<Invocation, Told> parse(int argc, const char *const *argv)
     if (const auto told = unknownCommand(argc, argv))
         return *told;
     CLI::App app(words(QT_TRANSLATE_NOOP("Cli", "Remate at the command line: the same jobs, rules and signatures as on the screen.\n"
-                                                "Exit codes: 0 good, 1 the answer is no, 2 used wrongly, 3 cannot read or write.")),
+                                                "Exit codes: 0 good, 1 the answer is no, 2 used wrongly, 3 cannot read or write, 4 good as far as it could be looked at.")),
                  "remate-cli");
     app.set_version_flag("--version", "remate-cli " REMATE_VERSION);
     app.require_subcommand(1);

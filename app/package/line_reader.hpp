@@ -3,7 +3,7 @@
 
 #pragma once
 
-#include "app/package/zip_file.hpp"
+#include "app/package/zip_reader.hpp"
 #include "core/value/digest.hpp"
 
 namespace package {

@@ -152,11 +152,7 @@ core::Result<PackageEvidence::Pair> PackageEvidence::openPair(const QString &nam
         return core::failure(core::ErrorCode::NotFound, tr("%1 is missing.").arg(name + (entries ? names::signatures : names::entries)));
     if (isBomb(*entries) || isBomb(*signatures))
         return core::failure(core::ErrorCode::Damaged, tr("%1 unpacks to far more than such a file holds; it was not unpacked.").arg(name));
-    auto first = m_zip->stream(*entries);
-    auto second = m_zip->stream(*signatures);
-    if (!first || !second)
-        return core::failure(first ? second.error() : first.error());
-    return Pair{LineReader(*std::move(first)), LineReader(*std::move(second))};
+    return Pair{LineReader(m_zip->stream(*entries)), LineReader(m_zip->stream(*signatures))};
 }
 
 /// Reads a ledger's two files side by side, once: digests, pairing, how many rows, which attachments they name.
@@ -242,11 +238,11 @@ core::Result<void> PackageEvidence::lookAtAttachment(const ZipReader::Entry &ent
 /// A file that is made of the entries, or one that does not belong here: its digest.
 core::Result<void> PackageEvidence::lookAtRest(const ZipReader::Entry &entry, const QString &path, const Going &going)
 {
-    auto stream = m_zip->stream(entry);
+    ZipStream stream = m_zip->stream(entry);
     core::DigestStream digest;
-    while (stream) {
+    for (;;) {
         constexpr qsizetype piece = 1 << 20;
-        const auto read = stream->read(piece);
+        const auto read = stream.read(piece);
         if (!read) {
             fault(u"package.digest"_s, read.error().message);
             return {};
@@ -260,8 +256,6 @@ core::Result<void> PackageEvidence::lookAtRest(const ZipReader::Entry &entry, co
         if (!tell(0, going))
             return stopped();
     }
-    fault(u"package.digest"_s, stream.error().message);
-    return {};
 }
 
 void PackageEvidence::lookAtManifests()

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "app/package/contents.hpp"
+#include "app/package/going.hpp"
 #include "app/package/line_reader.hpp"
 #include "app/session/evidence.hpp"
 

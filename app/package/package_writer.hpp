@@ -6,7 +6,7 @@
 #include <QString>
 
 #include "app/package/contents.hpp"
-#include "app/package/zip_file.hpp"
+#include "app/package/zip_writer.hpp"
 #include "core/kinds/kinds.hpp"
 #include "core/value/result.hpp"
 #include "db/store.hpp"

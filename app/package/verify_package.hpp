@@ -5,7 +5,7 @@
 
 #include <QString>
 
-#include "app/package/zip_file.hpp"
+#include "app/package/going.hpp"
 #include "app/session/verify_store.hpp"
 #include "core/kinds/kinds.hpp"
 #include "core/value/result.hpp"

@@ -116,7 +116,7 @@ core::Result<End> readEnd(QByteArrayView zip)
 }
 
 /// One line of the directory and the local header that it points to.
-core::Result<qsizetype> checkFile(QByteArrayView zip, Numbers &directory, qsizetype at, QSet<QString> &names)
+core::Result<PackedFile> readFile(QByteArrayView zip, Numbers &directory, qsizetype at, QSet<QString> &names)
 {
     const quint32 signature = directory.four();
     const quint16 made = directory.two();
@@ -141,28 +141,30 @@ core::Result<qsizetype> checkFile(QByteArrayView zip, Numbers &directory, qsizet
     const bool isSame = offset == at && local.four() == localSignature && readCommon(local) == common && local.text(common.nameLength) == name;
     if (!isSame || local.isShort() || common.packed > local.rest().size())
         return wrong(tr("Where \"%1\" should begin in the ZIP file stands something else.").arg(shown));
-    return zip.size() - local.rest().size() + common.packed;
+    return PackedFile{shown, zip.size() - local.rest().size(), common.packed, common.size, common.crc, common.method == deflated};
 }
 
 } // namespace
 
-core::Result<void> checkLayout(QByteArrayView zip)
+core::Result<std::vector<PackedFile>> readLayout(QByteArrayView zip)
 {
     const auto end = readEnd(zip);
     if (!end)
         return core::failure(end.error());
     Numbers directory(zip.sliced(end->directoryAt, end->directorySize));
     QSet<QString> names;
+    std::vector<PackedFile> files;
     qsizetype at = 0;
-    for (int file = 0; file < end->files; ++file) {
-        const auto behind = checkFile(zip, directory, at, names);
-        if (!behind)
-            return core::failure(behind.error());
-        at = *behind;
+    for (int count = 0; count < end->files; ++count) {
+        auto file = readFile(zip, directory, at, names);
+        if (!file)
+            return core::failure(file.error());
+        at = file->at + file->packed;
+        files.push_back(*std::move(file));
     }
     if (at != end->directoryAt || !directory.rest().isEmpty())
         return wrong(tr("Something stands before, between or behind the parts of the ZIP file."));
-    return {};
+    return files;
 }
 
 } // namespace package

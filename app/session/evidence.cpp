@@ -25,6 +25,13 @@ core::Result<void> StoreEvidence::forEachAttachment(const AttachmentVisitor &vis
     return {};
 }
 
+core::Result<std::vector<core::Fault>> StoreEvidence::faultsOfLookUps()
+{
+    return m_store.whereUsed().difference().map([](const std::optional<QString> &difference) {
+        return difference ? std::vector<core::Fault>{{noLedger(), 0, u"store.where-used"_s, *difference}} : std::vector<core::Fault>();
+    });
+}
+
 core::Result<std::vector<core::Fault>> StoreEvidence::faultsOfTheWhole()
 {
     const auto differences = m_store.schemaDifferences();

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "core/ledger/verify.hpp"
@@ -33,6 +34,12 @@ public:
 
     /// What is wrong with that which holds it all: the store's guard, the bag.
     virtual core::Result<std::vector<core::Fault>> faultsOfTheWhole() = 0;
+
+    /// What is wrong with that by which things are looked up in it. Asked where everything else is good.
+    virtual core::Result<std::vector<core::Fault>> faultsOfLookUps() { return std::vector<core::Fault>(); }
+
+    /// What is remembered of a job at these heads, beside its entries, for a screen to show at once; nothing where nothing is remembered.
+    virtual core::Result<std::optional<core::JobSummary>> rememberedOf(const db::SummarySource &) { return std::nullopt; }
 };
 
 /// The evidence of a store. The store must outlive it.
@@ -44,6 +51,8 @@ public:
     core::Result<void> forEach(const core::LedgerId &ledger, qint64 afterSeq, const db::EntryVisitor &visit) override { return m_store.forEach(ledger, afterSeq, visit); }
     core::Result<void> forEachAttachment(const AttachmentVisitor &visit) override;
     core::Result<std::vector<core::Fault>> faultsOfTheWhole() override;
+    core::Result<std::vector<core::Fault>> faultsOfLookUps() override;
+    core::Result<std::optional<core::JobSummary>> rememberedOf(const db::SummarySource &source) override { return m_store.summaries().find(source); }
 
 private:
     db::Store &m_store;

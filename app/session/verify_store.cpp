@@ -65,6 +65,10 @@ public:
             return core::failure(read.error());
         compareWithKnown(reg.ledger());
         addFaults(m_signatures.finish());
+        const auto ofLookUps = m_report.faults.empty() ? m_evidence.faultsOfLookUps() : std::vector<core::Fault>();
+        if (!ofLookUps)
+            return core::failure(ofLookUps.error());
+        addFaults(*ofLookUps);
         sortFaults();
         return std::move(m_report);
     }
@@ -185,7 +189,18 @@ private:
             m_report.ledgers.back().linked.push_back({linked, head});
         for (const core::Digest &digest : job.attachments())
             m_named.push_back({*ledger, digest});
-        return read;
+        return job.faults().empty() ? compareRemembered(*ledger, job.fold(), reg.reg()) : read;
+    }
+
+    /// The start page shows what is remembered of a job without reading its entries, so it must be what they say.
+    core::Result<void> compareRemembered(const core::LedgerId &ledger, const core::JobFold &job, const core::Register &reg)
+    {
+        const auto remembered = m_evidence.rememberedOf({ledger, job.head().hash, reg.head.hash});
+        if (!remembered)
+            return core::failure(remembered.error());
+        if (*remembered && **remembered != core::summaryOf(job.state(), reg))
+            fault(ledger, job.head().seq, u"store.summary"_s, tr("What the store remembers of the job for the start page is not what its entries say: it was put in. Open the job to see what they say."));
+        return {};
     }
 
     /// Whether the register still holds the entries that vouched for a ledger then.

@@ -8,7 +8,7 @@
 
 #include "app/cli/drafts_file.hpp"
 #include "app/package/package_evidence.hpp"
-#include "app/package/zip_file.hpp"
+#include "app/package/zip_writer.hpp"
 #include "app/session/verify_store.hpp"
 #include "core/job/fold.hpp"
 #include "core/ledger/canonical.hpp"

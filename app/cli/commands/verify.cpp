@@ -47,6 +47,14 @@ QString textOf(const session::VerifyReport &report)
     return session::verdictSentence(report) + u'\n' + text;
 }
 
+/// Who reads the exit code alone must not take for good what nobody compared.
+Exit exitOf(const session::VerifyReport &report)
+{
+    if (!report.faults.empty())
+        return Exit::No;
+    return report.reservations.empty() ? Exit::Good : Exit::Partly;
+}
+
 Object jsonOf(const session::VerifyReport &report)
 {
     Array faults;
@@ -55,7 +63,7 @@ Object jsonOf(const session::VerifyReport &report)
     Array ledgers;
     for (const session::VerifyReport::Ledger &ledger : report.ledgers)
         ledgers.emplace_back(Object{{u"ledger"_s, ledger.name}, {u"register"_s, ledger.isRegister}, {u"entries"_s, ledger.entries}, {u"head"_s, ledger.head.hash.hex()}});
-    return {{u"good"_s, report.faults.empty()}, {u"faults"_s, std::move(faults)}, {u"ledgers"_s, std::move(ledgers)}, {u"attachments"_s, report.attachments}, {u"entries"_s, report.entries()},
+    return {{u"good"_s, exitOf(report) == Exit::Good}, {u"faults"_s, std::move(faults)}, {u"ledgers"_s, std::move(ledgers)}, {u"attachments"_s, report.attachments}, {u"entries"_s, report.entries()},
             {u"verified_before"_s, report.entriesTakenFromBefore()},
             {u"reservations"_s, core::json::arrayOf(report.reservations)},
             {u"root_fingerprint"_s, report.rootFingerprint ? report.rootFingerprint->hex() : QString()}};
@@ -65,8 +73,7 @@ QString verifiedFile() { return logging::stateFolder(QProcessEnvironment::system
 
 Answer answerOf(const session::VerifyReport &report)
 {
-    const bool isGood = report.faults.empty();
-    return {isGood ? Exit::Good : Exit::No, textOf(report), jsonOf(report), isGood ? QString() : faultsText(report)};
+    return {exitOf(report), textOf(report), jsonOf(report), faultsText(report)};
 }
 
 core::Result<Answer> verifyPackage(const QString &path, const session::Known &known)
@@ -106,7 +113,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
         return answerOf(*report);
     session::remember(before, *report, context.clock());
     const auto saved = before.save();
-    return Answer{Exit::Good, textOf(*report), jsonOf(*report), saved ? QString() : saved.error().message};
+    return Answer{exitOf(*report), textOf(*report), jsonOf(*report), saved ? QString() : saved.error().message};
 }
 
 } // namespace

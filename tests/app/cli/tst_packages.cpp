@@ -8,6 +8,7 @@
 
 #include "tests/app/cli/program.hpp"
 #include "tests/app/cli/raw_sql.hpp"
+#include "tests/app/package/unpacked.hpp"
 
 using namespace Qt::StringLiterals;
 
@@ -15,12 +16,6 @@ namespace {
 
 constexpr const char *oneTorque = R"({"author":"novak","kind":"torque.applied","subject":"D6","body":{"fastener":1,"value":"3.5","unit":"N·m","tool":"TW-11"}})";
 constexpr const char *anotherTorque = R"({"author":"novak","kind":"torque.applied","subject":"D6","body":{"fastener":1,"value":"3.4","unit":"N·m","tool":"TW-11"}})";
-
-QByteArray contentOf(const QString &path)
-{
-    QFile file(path);
-    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
 
 } // namespace
 
@@ -33,6 +28,7 @@ private slots:
     void exportSaysWhereTo();
     void openJobNeedsDraft();
     void verifyTellsPackageFromStore();
+    void anotherVersionsPagesAreNotTakenForGood();
     void progressIsToldOnATerminal();
     void importIsKeptApart();
     void sameAgainIsRefused();
@@ -107,6 +103,22 @@ void TstPackages::verifyTellsPackageFromStore()
     const QString later = remateCli({u"verify"_s, file(u"second.zip"_s), u"--json"_s}).json().text(u"head");
     QCOMPARE(remateCli({u"verify"_s, file(u"second.zip"_s), u"--head"_s, package.json().text(u"head"), u"--head"_s, later}).exit, 0);
     QCOMPARE(remateCli({u"verify"_s, file(u"first.zip"_s), u"--head"_s, later}).exit, 1);
+}
+
+/// What another version set out cannot be compared, and whoever wants an altered PDF passed over can write such a label: a script that reads the
+/// exit code alone must not be told that all is good.
+void TstPackages::anotherVersionsPagesAreNotTakenForGood()
+{
+    Unpacked bag = Unpacked::of(file(u"first.zip"_s));
+    bag.replace(u"bag-info.txt"_s, "Remate-Typeset: ", "Remate-Typeset: another ");
+    bag.append(u"data/record.pdf"_s, "%");
+    bag.repair();
+    QVERIFY(bag.pack(file(u"foreign.zip"_s)));
+    const Said said = remateCli({u"verify"_s, file(u"foreign.zip"_s), u"--json"_s});
+    QCOMPARE(said.exit, 4);
+    QVERIFY(!said.json().isTrue(u"good"));
+    QCOMPARE(said.json().texts(u"reservations").size(), 1u);
+    QVERIFY(remateCli({u"verify"_s, file(u"foreign.zip"_s)}).out.contains("not everything beside it could be compared"));
 }
 
 /// On a terminal, here one of util-linux' `script`, and nowhere else: scripts read the standard error for what went wrong.

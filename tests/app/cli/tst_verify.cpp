@@ -209,6 +209,8 @@ void TstVerify::endCutOff()
     const QString hash = QString::fromLatin1(rawValue(store(), u"SELECT hash FROM entries WHERE seq = %1"_s.arg(m_last) + ofTheJob).toHex());
     QCOMPARE(faults({u"--head"_s, hash}), QStringList());
     QCOMPARE(tamper(store(), u"DELETE FROM entries WHERE seq = %1"_s.arg(m_last) + ofTheJob), QString());
+    QCOMPARE(faults(), QStringList{u"job 0 store.where-used"_s}); // whoever forgets the index
+    QCOMPARE(tamper(store(), u"DELETE FROM uses WHERE seq = %1"_s.arg(m_last) + ofTheJob), QString());
     QCOMPARE(faults(), QStringList());
     QCOMPARE(faults({u"--head"_s, hash}), QStringList{u"job 0 ledger.missing"_s});
 }

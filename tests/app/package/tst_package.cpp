@@ -11,7 +11,7 @@
 
 #include "app/package/package_writer.hpp"
 #include "app/package/verify_package.hpp"
-#include "app/package/zip_file.hpp"
+#include "app/package/zip_reader.hpp"
 #include "core/ledger/seal.hpp"
 #include "core/package/bag.hpp"
 #include "core/package/signature_line.hpp"

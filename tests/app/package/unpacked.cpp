@@ -7,7 +7,8 @@
 #include <QFile>
 #include <QFileInfo>
 
-#include "app/package/zip_file.hpp"
+#include "app/package/zip_reader.hpp"
+#include "app/package/zip_writer.hpp"
 #include "core/package/bag.hpp"
 #include "core/package/signature_line.hpp"
 

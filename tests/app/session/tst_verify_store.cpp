@@ -55,6 +55,45 @@ private slots:
         QCOMPARE(rulesFound(*report), QStringList{u"ledger.empty"_s});
     }
 
+    /// The start page reads what is remembered instead of the entries.
+    void whatIsRememberedOfAJobIsWhatItsEntriesSay()
+    {
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        QVERIFY(hangar.session().jobs()); // remembers
+        QCOMPARE(rulesFound(*session::verifyStore(hangar.store(), {})), QStringList());
+        const db::SummarySource now{hangar.job(), hangar.store().head(hangar.job())->hash, hangar.session().reg().head.hash};
+        core::JobSummary wrong = hangar.session().jobs()->front().summary;
+        wrong.isClosed = true;
+        const std::vector<db::KeptSummary> forged{{now, wrong}};
+        QVERIFY(hangar.store().summaries().remember(forged)); // with its digest, as whoever has the file can write it
+        QCOMPARE(rulesFound(*session::verifyStore(hangar.store(), {})), QStringList{u"store.summary"_s});
+    }
+
+    /// A recalled tool is looked up in an index beside the entries.
+    void lookUpsLeaveNothingOut_data()
+    {
+        QTest::addColumn<QString>("sql");
+        QTest::addColumn<QStringList>("rules");
+        const QStringList told{u"store.where-used"_s};
+        QTest::newRow("as it was made") << QString() << QStringList();
+        QTest::newRow("a use taken out") << u"DELETE FROM uses WHERE (thing, at, ledger, seq) IN (SELECT thing, at, ledger, seq FROM uses LIMIT 1)"_s << told;
+        QTest::newRow("a use put in") << u"INSERT INTO uses SELECT thing, at + 1, ledger, seq, kind, entry FROM uses LIMIT 1"_s << told;
+        QTest::newRow("a use on another day") << u"UPDATE uses SET at = at + 86400000 WHERE (thing, at, ledger, seq) IN (SELECT thing, at, ledger, seq FROM uses LIMIT 1)"_s << told;
+        QTest::newRow("a person under another name") << u"UPDATE used_things SET value = value || 'x' WHERE sort = 'person'"_s << told;
+    }
+
+    void lookUpsLeaveNothingOut()
+    {
+        QFETCH(QString, sql);
+        QFETCH(QStringList, rules);
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        if (!sql.isEmpty())
+            QCOMPARE(tamper(hangar.path(), sql), QString());
+        QCOMPARE(rulesFound(*session::verifyStore(hangar.store(), {})), rules);
+    }
+
     /// The store's own guard: what keeps other programs from changing entries in passing.
     void aGuardThatIsGoneIsNamed_data()
     {
@@ -104,7 +143,7 @@ private slots:
         QTest::newRow("a stored digest was exchanged") << false << u"UPDATE entries SET hash = randomblob(32) WHERE seq = 2 AND "_s + job << qint64(0) << QStringList{u"ledger.hash"_s};
         QTest::newRow("an old entry was changed while the job went on") << true << u"UPDATE entries SET signature = randomblob(64) WHERE seq = 2 AND "_s + job << qint64(0) << QStringList{u"ledger.signature"_s};
         QTest::newRow("the new entry was changed") << true << u"UPDATE entries SET signature = randomblob(64) WHERE seq = 4 AND "_s + job << qint64(3) << QStringList{u"ledger.signature"_s};
-        QTest::newRow("the end was cut off") << false << u"DELETE FROM entries WHERE seq = 3 AND "_s + job << qint64(0) << QStringList();
+        QTest::newRow("the end was cut off") << false << u"DELETE FROM entries WHERE seq = 3 AND "_s + job << qint64(0) << QStringList{u"store.where-used"_s};
         QTest::newRow("the register was changed") << false << u"UPDATE entries SET signature = randomblob(64) WHERE seq = 2 AND "_s + reg << qint64(0) << QStringList{u"ledger.signature"_s};
     }
 

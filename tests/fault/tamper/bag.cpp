@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "app/package/contents.hpp"
+#include "app/package/zip_reader.hpp"
 
 namespace battery {
 

@@ -8,7 +8,7 @@
 
 #include <vector>
 
-#include "app/package/zip_file.hpp"
+#include "app/package/zip_writer.hpp"
 
 namespace battery {
 

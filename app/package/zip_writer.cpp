@@ -1,15 +1,12 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "app/package/zip_file.hpp"
+#include "app/package/zip_writer.hpp"
 
 #include <QCoreApplication>
 #include <QFile>
-#include <QFileInfo>
 
-#include <algorithm>
 #include <cerrno>
-#include <limits>
 
 #include <zip.h>
 
@@ -30,11 +27,6 @@ tl::unexpected<core::Error> failed(zip *archive, const QString &path)
     if (zip_error_code_system(error) == ENOSPC)
         return core::failure(core::ErrorCode::NoSpace, tr("The disk is full. Make room and export again."), where);
     return core::failure(core::ErrorCode::Io, tr("The package cannot be written (%1). Choose another folder, or ask who looks after it.").arg(QString::fromUtf8(zip_error_strerror(error))), where);
-}
-
-tl::unexpected<core::Error> notRead(const QString &name, const QString &why)
-{
-    return core::failure(core::ErrorCode::Damaged, tr("%1 cannot be read: %2").arg(name, why));
 }
 
 constexpr zip_int32_t bestCompression = 9;
@@ -103,87 +95,6 @@ core::Result<void> ZipWriter::finish(const Going &going)
         return failed(m_archive.get(), m_path); // discarded with this
     (void)m_archive.release();
     return {};
-}
-
-void ZipStream::Close::operator()(zip_file *file) const { zip_fclose(file); }
-
-core::Result<QByteArray> ZipStream::read(qsizetype most)
-{
-    QByteArray piece(most, Qt::Uninitialized);
-    const zip_int64_t got = zip_fread(m_file.get(), piece.data(), static_cast<zip_uint64_t>(most));
-    if (got < 0)
-        return notRead(m_name, QString::fromUtf8(zip_file_strerror(m_file.get())));
-    m_left -= got;
-    if (m_left < 0 || (got == 0 && m_left > 0))
-        return notRead(m_name, tr("it does not unpack to the length that it states."));
-    piece.truncate(static_cast<qsizetype>(got));
-    return piece;
-}
-
-void ZipReader::Discard::operator()(zip *archive) const { zip_discard(archive); }
-
-core::Result<std::unique_ptr<ZipReader>> ZipReader::open(const QString &path)
-{
-    QFile file(path);
-    if (!QFileInfo(path).isFile())
-        return core::failure(core::ErrorCode::NotFound, tr("There is no file of that name."), {path, std::nullopt, std::nullopt});
-    if (!file.open(QIODevice::ReadOnly))
-        return core::failure(core::ErrorCode::Io, tr("The file cannot be read (%1).").arg(file.errorString()), {path, std::nullopt, std::nullopt});
-    const auto damaged = [&](const QString &what) { return core::failure(core::ErrorCode::Damaged, what, {path, std::nullopt, std::nullopt}); };
-    if (file.size() == 0)
-        return damaged(tr("The file is empty."));
-    const uchar *bytes = file.map(0, file.size());
-    if (!bytes)
-        return core::failure(core::ErrorCode::Io, tr("The file cannot be read (%1).").arg(file.errorString()), {path, std::nullopt, std::nullopt});
-    if (const auto laidOut = checkLayout(QByteArrayView(bytes, file.size())); !laidOut)
-        return damaged(laidOut.error().message);
-    int code = 0;
-    zip *archive = zip_open(QFile::encodeName(path).constData(), ZIP_RDONLY | ZIP_CHECKCONS, &code);
-    if (!archive)
-        return damaged(tr("It is no sound ZIP file."));
-    std::unique_ptr<ZipReader> reader(new ZipReader(archive));
-    const auto count = static_cast<zip_uint64_t>(std::max<zip_int64_t>(0, zip_get_num_entries(archive, 0)));
-    for (zip_uint64_t at = 0; at < count; ++at) {
-        zip_stat_t stat{};
-        if (zip_stat_index(archive, at, ZIP_FL_ENC_RAW, &stat) != 0)
-            return damaged(tr("It is no sound ZIP file."));
-        reader->m_byName.insert(QString::fromUtf8(stat.name), reader->m_entries.size());
-        reader->m_entries.push_back({QString::fromUtf8(stat.name), at, static_cast<qint64>(stat.size), static_cast<qint64>(stat.comp_size)});
-    }
-    return reader;
-}
-
-const ZipReader::Entry *ZipReader::find(const QString &name) const
-{
-    const auto at = m_byName.constFind(name);
-    return at == m_byName.constEnd() ? nullptr : &m_entries[*at];
-}
-
-core::Result<ZipStream> ZipReader::stream(const Entry &entry) const
-{
-    zip_file *file = zip_fopen_index(m_archive.get(), entry.index, 0);
-    if (!file)
-        return notRead(entry.name, QString::fromUtf8(zip_strerror(m_archive.get())));
-    return ZipStream(file, entry.name, entry.size);
-}
-
-core::Result<QByteArray> ZipReader::bytes(const Entry &entry, qint64 most) const
-{
-    auto from = stream(entry);
-    if (!from)
-        return core::failure(from.error());
-    if (entry.size > most)
-        return notRead(entry.name, tr("it is longer than such a file can be."));
-    QByteArray all;
-    for (;;) {
-        constexpr qsizetype piece = 1 << 20;
-        auto next = from->read(std::min<qsizetype>(piece, std::max<qsizetype>(1, static_cast<qsizetype>(entry.size - all.size() + 1))));
-        if (!next)
-            return core::failure(next.error());
-        if (next->isEmpty())
-            return all;
-        all += *next;
-    }
 }
 
 } // namespace package
