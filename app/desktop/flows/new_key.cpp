@@ -47,6 +47,9 @@ public:
     QFormLayout *form;
 };
 
+/// Since when what was signed with the old key is in doubt; nothing where nothing, or no moment, was typed.
+std::optional<core::Instant> sinceIn(const QString &typed) { return core::Instant::parse(typed.trimmed()); }
+
 QWidget *firstEmpty(const std::vector<QLineEdit *> &lines)
 {
     for (QLineEdit *line : lines) {
@@ -115,19 +118,32 @@ SheetPlan replaceKeyPlan(session::Session &session, QWidget *parent)
     whom->setObjectName(QStringLiteral("whom"));
     addRow(area->form, NewKey::tr("For whom"), whom);
     QLineEdit *reason = addLine(area->form, NewKey::tr("Reason"), "reason", area);
+    QLineEdit *since = addLine(area->form, NewKey::tr("In doubt since"), "since", area);
+    since->setPlaceholderText(NewKey::tr("Only if somebody else may have had the old key: 2026-03-02T08:14:00Z"));
     const auto secret = std::make_shared<NewSecret>(area->form, area);
     SheetPlan plan{NewKey::tr("New key for a person"), core::meaningInWords(u"recorded"), NewKey::tr("Replace and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return static_cast<QWidget *>(whom); };
-    plan.words = [=, &session] { return QStringList{NewKey::tr("%1 gets a new key. What they signed before stays valid.").arg(whom->person() ? session.reg().nameOf(*whom->person()) : NewKey::tr("The person"))}; };
+    plan.words = [=, &session] {
+        const QString name = whom->person() ? session.reg().nameOf(*whom->person()) : NewKey::tr("The person");
+        const auto doubt = sinceIn(since->text());
+        return QStringList{doubt ? NewKey::tr("%1 gets a new key. What was signed with the old one since %2 is in doubt, and is listed for somebody to look at.").arg(name, doubt->spoken())
+                                 : NewKey::tr("%1 gets a new key. What they signed before stays valid.").arg(name)};
+    };
     plan.whyNot = [=, &session](const core::PersonId &by) -> core::Refusals {
         if (!whom->person())
             return refusal(NewKey::tr("Say for whom, and why."));
-        const core::Refusals refusals = session.ask({by, session.now(), u"key.replaced"_s, whom->person()->text(),
-                                                     {{u"reason"_s, reason->text().trimmed()}, {u"public_key"_s, anyKey()}}});
+        const QString typed = since->text().trimmed();
+        const auto doubt = sinceIn(typed);
+        if (!typed.isEmpty() && !doubt)
+            return refusal(NewKey::tr("\"%1\" is no moment. Give it with its time zone, such as 2026-03-02T08:14:00Z, or leave it out.").arg(typed));
+        core::json::Object body{{u"reason"_s, reason->text().trimmed()}, {u"public_key"_s, anyKey()}};
+        if (doubt)
+            body.set(u"since"_s, doubt->text());
+        const core::Refusals refusals = session.ask({by, session.now(), u"key.replaced"_s, whom->person()->text(), body});
         return refusals.empty() ? refusal(secret->fault()) : refusals;
     };
     plan.take = [=, &session](const session::Signer &signer) -> session::Signed {
-        return whom->person() ? session::replaceKey(session, *whom->person(), secret->secret(), reason->text().trimmed(), signer) : notSigned(NewKey::tr("Say for whom."));
+        return whom->person() ? session::replaceKey(session, *whom->person(), secret->secret(), reason->text().trimmed(), signer, sinceIn(since->text())) : notSigned(NewKey::tr("Say for whom."));
     };
     return plan;
 }

@@ -77,6 +77,7 @@ private slots:
     void shiftIsHandedOver();
     void findingIsRaisedAndDisposedOf();
     void newPersonSignsWithTheirOwnPin();
+    void newKeySaysSinceWhenTheOldOneIsInDoubt();
     void faultyListIsNotTaken();
 
 private:
@@ -473,6 +474,33 @@ void TstWholeJob::newPersonSignsWithTheirOwnPin()
     QVERIFY(people->model().rowOf(u"eva"_s) >= 0);
     const auto other = m_bench->another();
     QVERIFY(other->unlock({*core::PersonId::parse(u"eva"), Bench::pinOf(u"eva"_s)}));
+}
+
+void TstWholeJob::newKeySaysSinceWhenTheOldOneIsInDoubt()
+{
+    constexpr qint64 hour = 3'600'000;
+    const core::Instant now = m_bench->clock()();
+    const core::Instant before = core::Instant::fromMilliseconds(now.milliseconds() - hour);
+    m_window->openStore(m_bench->path());
+    press(*m_window, "peopleAndTools");
+    press(*m_window, "newKey");
+    QTRY_VERIFY(sheet());
+    type(*sheet(), "whom", u"ben"_s);
+    type(*sheet(), "reason", u"PIN seen by others"_s);
+    for (const char *field : {"newSecret", "newSecretAgain"})
+        type(*sheet(), field, u"another-secret"_s);
+    for (const QString &refused : {u"yesterday"_s, core::Instant::fromMilliseconds(now.milliseconds() + hour).text()}) {
+        type(*sheet(), "since", refused);
+        QVERIFY2(!sign(u"ana"_s).isEmpty(), qPrintable(refused));
+        named<QLineEdit>(*sheet(), "secret")->clear();
+    }
+    type(*sheet(), "since", before.text());
+    QVERIFY(isShownAnywhere(u"in doubt"_s));
+    QCOMPARE(sign(u"ana"_s), QString());
+    const auto other = m_bench->another();
+    const core::Person *ben = other->reg().person(*core::PersonId::parse(u"ben"));
+    QVERIFY(ben && ben->keyDoubts.size() == 1u);
+    QCOMPARE(ben->keyDoubts.front().since, before);
 }
 
 QTEST_MAIN(TstWholeJob)

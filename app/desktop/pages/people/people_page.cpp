@@ -114,11 +114,13 @@ QWidget *PeoplePage::makePeople()
                                    {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }}});
     buttons->findChild<QPushButton *>()->setObjectName(u"enrol"_s);
     column->addWidget(buttons);
-    column->addWidget(makeButtons({{tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
-                                   {tr("&Stop the key …"), [this] { stopKey(); }},
-                                   {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }},
-                                   {tr("Carry your key o&ver …"), [this] { m_signing.carryKey(); }},
-                                   {tr("&Take your key over …"), [this] { m_signing.takeKey(); }}}));
+    QWidget *keys = makeButtons({{tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
+                                {tr("&Stop the key …"), [this] { stopKey(); }},
+                                {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }},
+                                {tr("Carry your key o&ver …"), [this] { m_signing.carryKey(); }},
+                                {tr("&Take your key over …"), [this] { m_signing.takeKey(); }}});
+    keys->findChild<QPushButton *>()->setObjectName(u"newKey"_s);
+    column->addWidget(keys);
     connect(m_people, &RowTable::chosenChanged, this, &PeoplePage::showAuthorisations);
     return area;
 }
