@@ -4,6 +4,7 @@
 #include "core/acts/act.hpp"
 #include "core/acts/voids.hpp"
 #include "core/reports/report_rows.hpp"
+#include "core/reports/signatures.hpp"
 
 namespace core {
 
@@ -23,6 +24,11 @@ QString voidedText(const std::map<qint64, std::vector<Voided>> &voided, qint64 s
     return text;
 }
 
+QString doubtText(const JobRecord &record, const Entry &entry)
+{
+    return signatureDoubt(record, entry) ? u' ' + inWords(QT_TRANSLATE_NOOP("Report", "(signature in doubt)")) : QString();
+}
+
 std::vector<ReportRow> entryRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
@@ -33,7 +39,7 @@ std::vector<ReportRow> entryRows(const JobRecord &record)
         const Register &reg = record.registerAt(entry.said.seq);
         const auto id = InterfaceId::parse(entry.said.subject.value_or(QString()));
         rows.push_back({{},
-                        {QString::number(entry.said.seq), momentText(record.job(), entry.said.seq, entry.said.at), personText(reg, entry.said.author),
+                        {QString::number(entry.said.seq), momentText(record.job(), entry.said.seq, entry.said.at), personText(reg, entry.said.author) + doubtText(record, entry),
                          describe(entry.said, reg, id ? record.kindOf(*id) : nullptr) + voidedText(voided, entry.said.seq), standingText(record, line),
                          meaningInWords(entry.said.meaning), entry.hash.hex()},
                         line.standing});

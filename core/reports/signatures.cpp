@@ -6,6 +6,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 
 #include "core/reports/report_rows.hpp"
@@ -62,17 +63,37 @@ QString countText(const JobRecord &record, const PersonSigned &person)
     return struck == 0 ? all : inWords(QT_TRANSLATE_NOOP("Report", "%1, of these struck: %2")).arg(all, QString::number(struck));
 }
 
+/// A line for each doubt, with the entries that it covers; empty where there is none.
+QString doubtText(const JobRecord &record, const PersonSigned &person)
+{
+    std::map<const KeyDoubt *, QStringList> covered;
+    for (const Entry *entry : person.entries) {
+        if (const KeyDoubt *doubt = signatureDoubt(record, *entry))
+            covered[doubt] << QString::number(entry->said.seq);
+    }
+    QString text;
+    for (const auto &[doubt, entries] : covered)
+        text += u'\n' + inWords(QT_TRANSLATE_NOOP("Report", "IN DOUBT since %1, entries %2: %3")).arg(doubt->since.spoken(), entries.join(u", "_s), doubt->reason);
+    return text;
+}
+
 QString timeText(const JobRecord &record, const Entry *entry) { return momentText(record.job(), entry->said.seq, entry->said.at); }
 
 std::vector<ReportRow> signatureRows(const JobRecord &record)
 {
     std::vector<ReportRow> rows;
     for (const PersonSigned &one : signatures(record))
-        rows.push_back({{}, {inWords(QT_TRANSLATE_NOOP("Report", "%1 (%2)")).arg(one.name, one.person.text()), heldText(one), keysText(one), countText(record, one), timeText(record, one.entries.front()), timeText(record, one.entries.back())}});
+        rows.push_back({{}, {inWords(QT_TRANSLATE_NOOP("Report", "%1 (%2)")).arg(one.name, one.person.text()), heldText(one), keysText(one), countText(record, one) + doubtText(record, one), timeText(record, one.entries.front()), timeText(record, one.entries.back())}});
     return rows;
 }
 
 } // namespace
+
+const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry)
+{
+    const Person *author = record.reg().person(entry.said.author);
+    return author ? keyDoubtAt(*author, entry.said.at) : nullptr;
+}
 
 std::vector<PersonSigned> signatures(const JobRecord &record)
 {

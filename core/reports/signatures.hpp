@@ -24,6 +24,10 @@ struct PersonSigned {
 /// Everybody who signed, in the order of their first entries. The entries are those of `record`, and last as long as it does.
 std::vector<PersonSigned> signatures(const JobRecord &record);
 
+/// Why the entry's signature is in doubt, or nullptr: somebody else may have had its author's key at that moment, as the register had it when the
+/// job's last entry was signed. What the register came to say later belongs into no record of before.
+const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry);
+
 /// The people by their names, then by their ids.
 std::vector<PersonSigned> byName(std::vector<PersonSigned> people);
 
