@@ -49,6 +49,23 @@ core::Result<AuditFiles> auditFilesIn(const Arguments &arguments)
     return files;
 }
 
+QString auditInWords(const core::AuditTable &table, RowInWords rowInWords)
+{
+    QStringList lines;
+    for (const core::AuditFact &fact : table.facts)
+        lines << tr("%1: %2").arg(fact.name, fact.value);
+    QString group;
+    for (const core::ReportRow &row : table.rows) {
+        if (row.group != group)
+            lines << QString() << row.group;
+        group = row.group;
+        lines << rowInWords(table, row);
+    }
+    if (table.rows.empty())
+        lines << table.whenEmpty;
+    return lines.join(u'\n');
+}
+
 core::Result<void> writeAudit(const core::AuditTable &table, const AuditFiles &files)
 {
     core::Result<void> done;

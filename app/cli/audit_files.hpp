@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <QStringList>
+
 #include "app/cli/command.hpp"
 #include "app/record/audit_sheet.hpp"
 
@@ -25,6 +27,12 @@ Option paperOption();
 
 /// BadInput for a paper that is none.
 core::Result<AuditFiles> auditFilesIn(const Arguments &arguments);
+
+/// What is printed of a row under its heading.
+using RowInWords = QStringList (*)(const core::AuditTable &table, const core::ReportRow &row);
+
+/// The table for a terminal: every fact, then the rows under the heading of their group, or what there is to say when there is none.
+QString auditInWords(const core::AuditTable &table, RowInWords rowInWords);
 
 core::Result<void> writeAudit(const core::AuditTable &table, const AuditFiles &files);
 

@@ -32,26 +32,14 @@ core::json::Array changesJson(const core::AuditTable &table)
     return changes;
 }
 
-QString inWords(const core::AuditTable &table)
+QStringList changeInWords(const core::AuditTable &, const core::ReportRow &row)
 {
-    QStringList lines;
-    for (const core::AuditFact &fact : table.facts)
-        lines << tr("%1: %2").arg(fact.name, fact.value);
-    QString group;
-    for (const core::ReportRow &row : table.rows) {
-        if (row.group != group)
-            lines << QString() << row.group;
-        group = row.group;
-        QStringList cells;
-        for (std::size_t i = 1; i + 1 < row.cells.size(); ++i) {
-            if (!row.cells[i].isEmpty())
-                cells << row.cells[i];
-        }
-        lines << u"  "_s + cells.join(u"  "_s);
+    QStringList cells;
+    for (std::size_t i = 1; i + 1 < row.cells.size(); ++i) {
+        if (!row.cells[i].isEmpty())
+            cells << row.cells[i];
     }
-    if (table.rows.empty())
-        lines << table.whenEmpty;
-    return lines.join(u'\n');
+    return {u"  "_s + cells.join(u"  "_s)};
 }
 
 core::json::Object headJson(const core::Head &head) { return {{u"seq"_s, head.seq}, {u"hash"_s, head.hash.hex()}}; }
@@ -77,7 +65,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
         return core::failure(written.error());
     core::json::Object json{{u"from"_s, headJson(*from)}, {u"to"_s, headJson(*to)}, {u"changes"_s, changesJson(table)}};
     files->addTo(json);
-    return Answer{Exit::Good, inWords(table) + files->inWords(), std::move(json)};
+    return Answer{Exit::Good, auditInWords(table, &changeInWords) + files->inWords(), std::move(json)};
 }
 
 } // namespace

@@ -48,27 +48,15 @@ core::json::Array drawnJson(const core::JobState &job, const core::Sample &sampl
     return drawn;
 }
 
-/// Every fact, then each interface under its heading.
-QString inWords(const core::AuditTable &table)
+/// What the sheet shows, and the hash on a line of its own.
+QStringList entryInWords(const core::AuditTable &table, const core::ReportRow &row)
 {
-    QStringList lines{table.title};
-    for (const core::AuditFact &fact : table.facts)
-        lines << tr("%1: %2").arg(fact.name, fact.value);
-    QString group;
-    for (const core::ReportRow &row : table.rows) {
-        if (row.group != group)
-            lines << QString() << row.group;
-        group = row.group;
-        QStringList cells;
-        for (std::size_t i = 0; i < table.columns.size(); ++i) {
-            if (table.columns[i].width > 0)
-                cells << row.cells[i];
-        }
-        lines << u"  "_s + cells.join(u"  "_s) << u"    "_s + row.cells.back();
+    QStringList cells;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        if (table.columns[i].width > 0)
+            cells << row.cells[i];
     }
-    if (table.rows.empty())
-        lines << table.whenEmpty;
-    return lines.join(u'\n');
+    return {u"  "_s + cells.join(u"  "_s), u"    "_s + row.cells.back()};
 }
 
 core::Result<Answer> run(const Arguments &arguments, const Context &context)
@@ -94,7 +82,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
         return core::failure(written.error());
     core::json::Object json{{u"seed"_s, *seed}, {u"among"_s, static_cast<qint64>(sample.among)}, {u"drawn"_s, drawnJson(*job, sample)}};
     files->addTo(json);
-    return Answer{Exit::Good, inWords(table) + files->inWords(), std::move(json)};
+    return Answer{Exit::Good, table.title + u'\n' + auditInWords(table, &entryInWords) + files->inWords(), std::move(json)};
 }
 
 } // namespace
