@@ -7,6 +7,7 @@
 
 #include <map>
 
+#include "db/embedded_sql.hpp"
 #include "db/migrator.hpp"
 #include "db/sqlite/connection.hpp"
 
@@ -44,6 +45,22 @@ Result<Schema> schemaAsMade()
     return schemaOf(**connection);
 }
 
+/// What is computed from the ledgers and made anew when its version changes: whatever its text, it may be there.
+Result<Schema> derivedSchema()
+{
+    auto connection = Connection::inMemory();
+    if (!connection)
+        return failure(connection.error());
+    for (const char *script : {"derived/summaries.sql", "derived/where_used.sql"}) {
+        if (auto made = (*connection)->runScript(embeddedSql(QString::fromLatin1(script))); !made)
+            return failure(made.error());
+    }
+    return schemaOf(**connection);
+}
+
+/// SQLite's own, such as the statistics that somebody may have had it take.
+bool isOfSqlite(const QString &name) { return name.startsWith(QLatin1String("sqlite_")); }
+
 } // namespace
 
 Result<std::vector<QString>> schemaDifferences(Connection &connection)
@@ -51,6 +68,9 @@ Result<std::vector<QString>> schemaDifferences(Connection &connection)
     const auto made = schemaAsMade();
     if (!made)
         return failure(made.error());
+    const auto derived = derivedSchema();
+    if (!derived)
+        return failure(derived.error());
     const auto found = schemaOf(connection);
     if (!found)
         return failure(found.error());
@@ -63,7 +83,8 @@ Result<std::vector<QString>> schemaDifferences(Connection &connection)
             differences.push_back(tr("The store's %1 %2 is not the one that was made with it.").arg(object.first, object.second));
     }
     for (const auto &[object, text] : *found) {
-        if ((object.first == QLatin1String("trigger") || object.first == QLatin1String("view")) && made->find(object) == made->end())
+        // Also an index: SQLite answers from it instead of the table, and what stands there may be something else.
+        if (made->find(object) == made->end() && derived->find(object) == derived->end() && !isOfSqlite(object.second))
             differences.push_back(tr("The store has a %1 %2 that this version knows nothing of.").arg(object.first, object.second));
     }
     return differences;

@@ -118,6 +118,12 @@ Result<void> Store::forEach(const LedgerId &ledger, qint64 afterSeq, const Entry
     return m_ledgers->forEach(ledger, afterSeq, visit);
 }
 
+Result<std::optional<QString>> Store::damage()
+{
+    auto said = m_connection->query("PRAGMA integrity_check(1)").one([](Statement &row) { return row.text(0); });
+    return said.map([](const std::optional<QString> &text) { return text == QLatin1String("ok") ? std::nullopt : text; });
+}
+
 Result<std::vector<QString>> Store::schemaDifferences() { return db::schemaDifferences(*m_connection); }
 
 Result<std::vector<StoredLedger>> Store::ledgers() { return m_ledgers->ledgers(); }

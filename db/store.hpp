@@ -99,6 +99,9 @@ public:
     core::Result<ChangeToken> changeToken();
     core::Result<bool> changedSince(const ChangeToken &token);
 
+    /// What SQLite says of a file that does not agree with itself, table against index say; nothing where it does. Reads all of it.
+    core::Result<std::optional<QString>> damage();
+
     /// What differs in the store's guard from how it was made, see schemaDifferences().
     core::Result<std::vector<QString>> schemaDifferences();
 

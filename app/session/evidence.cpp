@@ -3,6 +3,7 @@
 
 #include "app/session/evidence.hpp"
 
+#include <QCoreApplication>
 #include <QFile>
 
 namespace session {
@@ -27,6 +28,12 @@ core::Result<void> StoreEvidence::forEachAttachment(const AttachmentVisitor &vis
 
 core::Result<std::vector<core::Fault>> StoreEvidence::faultsOfLookUps()
 {
+    // An index of the file may hold other rows than its table; then one reader sees the one, and another the other.
+    const auto damage = m_store.damage();
+    if (!damage)
+        return core::failure(damage.error());
+    if (*damage)
+        return std::vector<core::Fault>{{noLedger(), 0, u"store.file"_s, QCoreApplication::translate("VerifyStore", "The store's file does not agree with itself (%1): it was damaged, or changed by other means. Restore a backup.").arg(**damage)}};
     return m_store.whereUsed().difference().map([](const std::optional<QString> &difference) {
         return difference ? std::vector<core::Fault>{{noLedger(), 0, u"store.where-used"_s, *difference}} : std::vector<core::Fault>();
     });

@@ -150,6 +150,8 @@ def read_ledger(bag, name):
             entries.append((number, line, said, signature["hash"], signature["seq"], raw))
         except (ValueError, KeyError, TypeError) as error:
             fault(f"{name}, entry {number}: {error}")
+    if not entries:
+        fault(f"{name}: there is not one entry")
     return entries
 
 

@@ -24,15 +24,25 @@ using core::json::Object;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
 
+/// One line, and nothing that a terminal would take for a command: what an unsound package says of itself is anybody's.
+QString harmless(QString text)
+{
+    for (QChar &c : text) {
+        if (c.category() == QChar::Other_Control || c.category() == QChar::Other_Format || c == QChar::LineSeparator || c == QChar::ParagraphSeparator)
+            c = QChar::ReplacementCharacter;
+    }
+    return text;
+}
+
 QString faultsText(const session::VerifyReport &report)
 {
     QStringList lines;
     for (const core::Fault &fault : report.faults)
-        lines << tr("ledger %1, entry %2: %3: %4").arg(fault.ledger.text()).arg(fault.seq).arg(fault.rule, fault.sentence);
+        lines << tr("ledger %1, entry %2: %3: %4").arg(fault.ledger.text()).arg(fault.seq).arg(fault.rule, harmless(fault.sentence));
     return lines.join(u'\n');
 }
 
-QString textOf(const session::VerifyReport &report)
+QString textOf(const session::VerifyReport &report, const session::Known &known)
 {
     std::vector<std::vector<QString>> rows;
     for (const session::VerifyReport::Ledger &ledger : report.ledgers)
@@ -42,8 +52,8 @@ QString textOf(const session::VerifyReport &report)
         text += u'\n' + tr("Verified on this computer before, and unchanged since: %1 of %2 entries").arg(taken).arg(report.entries());
     if (report.rootFingerprint)
         text += u'\n' + tr("Root fingerprint: %1").arg(report.rootFingerprint->hex());
-    for (const QString &reservation : report.reservations)
-        text += u'\n' + tr("Not compared: %1").arg(reservation);
+    for (const QString &limit : session::verdictLimits(report, known))
+        text += u'\n' + tr("Not said by this: %1").arg(limit);
     return session::verdictSentence(report) + u'\n' + text;
 }
 
@@ -71,9 +81,9 @@ Object jsonOf(const session::VerifyReport &report)
 
 QString verifiedFile() { return logging::stateFolder(QProcessEnvironment::systemEnvironment()) + u"/verified.json"_s; }
 
-Answer answerOf(const session::VerifyReport &report)
+Answer answerOf(const session::VerifyReport &report, const session::Known &known)
 {
-    return {exitOf(report), textOf(report), jsonOf(report), faultsText(report)};
+    return {exitOf(report), textOf(report, known), jsonOf(report), faultsText(report)};
 }
 
 core::Result<Answer> verifyPackage(const QString &path, const session::Known &known)
@@ -84,10 +94,10 @@ core::Result<Answer> verifyPackage(const QString &path, const session::Known &kn
     const auto verdict = package::verifyPackage(path, known, *kinds, terminalProgress(tr("Verifying")));
     if (!verdict)
         return core::failure(verdict.error());
-    Answer answer = answerOf(verdict->report);
+    Answer answer = answerOf(verdict->report, known);
     const package::About &about = verdict->about;
     if (about.ledger)
-        answer.text = tr("Work order %1, %2, %3: %4").arg(about.workOrder, about.aircraft, about.title, about.isClosed ? tr("closed") : tr("NOT CLOSED")) + u'\n' + answer.text;
+        answer.text = tr("Work order %1, %2, %3: %4").arg(harmless(about.workOrder), harmless(about.aircraft), harmless(about.title), about.isClosed ? tr("closed") : tr("NOT CLOSED")) + u'\n' + answer.text;
     answer.json.set(u"work_order"_s, about.workOrder);
     answer.json.set(u"closed"_s, about.isClosed);
     answer.json.set(u"head"_s, about.head.hash.hex());
@@ -110,10 +120,10 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     if (!report)
         return core::failure(report.error());
     if (!report->faults.empty())
-        return answerOf(*report);
+        return answerOf(*report, *known);
     session::remember(before, *report, context.clock());
     const auto saved = before.save();
-    return Answer{exitOf(*report), textOf(*report), jsonOf(*report), saved ? QString() : saved.error().message};
+    return Answer{exitOf(*report), textOf(*report, *known), jsonOf(*report), saved ? QString() : saved.error().message};
 }
 
 } // namespace

@@ -103,6 +103,9 @@ private slots:
         QTest::newRow("a trigger that lets through") << u"DROP TRIGGER entries_are_never_changed; CREATE TRIGGER entries_are_never_changed BEFORE UPDATE ON entries BEGIN SELECT 1; END"_s << u"entries_are_never_changed"_s;
         QTest::newRow("a trigger more") << u"CREATE TRIGGER quiet AFTER INSERT ON meta BEGIN SELECT 1; END"_s << u"quiet"_s;
         QTest::newRow("an index dropped") << u"DROP INDEX one_register"_s << u"one_register"_s;
+        QTest::newRow("an index more, by which SQLite answers instead") << u"CREATE INDEX other_rows ON entries (ledger, seq, bytes, hash, signature)"_s << u"other_rows"_s;
+        QTest::newRow("a table more") << u"CREATE TABLE aside (what TEXT)"_s << u"aside"_s;
+        QTest::newRow("statistics of SQLite's own") << u"ANALYZE"_s << QString();
         QTest::newRow("nothing") << u"PRAGMA user_version"_s << QString();
     }
     void aGuardThatIsGoneIsNamed()
@@ -116,6 +119,14 @@ private slots:
         QVERIFY(report);
         QCOMPARE(rulesFound(*report), named.isEmpty() ? QStringList() : QStringList{u"store.schema"_s});
         QVERIFY(named.isEmpty() || report->faults.front().sentence.contains(named));
+    }
+
+    void aFileThatDoesNotAgreeWithItselfIsNamed()
+    {
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        QCOMPARE(runRaw(hangar.path(), u"PRAGMA ignore_check_constraints = ON; UPDATE credentials SET fingerprint = x'00'"_s), QString());
+        QCOMPARE(rulesFound(*session::verifyStore(hangar.store(), {})), QStringList{u"store.file"_s});
     }
 
     void aJobUnderAnImpossibleNameIsNotPassedOver()
