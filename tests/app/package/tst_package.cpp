@@ -228,6 +228,7 @@ const std::vector<Altered> &alterations()
         {"the same, and its digest beside it", u"ledger.signature"_s, [](Unpacked &bag) { bag.replace(u"data/job.entries.jsonl"_s, "\"meaning\":\"performed\"", "\"meaning\":\"inspected\""); bag.rehash(u"data/job"_s); bag.repair(); }, Script::Finds},
         {"the last entry cut off", u"package.labels"_s, [](Unpacked &bag) { bag.dropLastLine(u"data/job.entries.jsonl"_s); bag.dropLastLine(u"data/job.signatures.jsonl"_s); bag.repair(); }, Script::Passes},
         {"a signature without its entry", u"package.lines"_s, [](Unpacked &bag) { bag.dropLastLine(u"data/job.entries.jsonl"_s); bag.repair(); }, Script::NotAsked},
+        {"every entry of the job gone", u"package.lines"_s, [](Unpacked &bag) { bag.put(u"data/job.entries.jsonl"_s, {}); bag.put(u"data/job.signatures.jsonl"_s, {}); bag.repair(); }, Script::Finds},
         {"an entry twice", u"ledger.gap"_s, [](Unpacked &bag) { bag.doubleLine(u"data/job"_s, 5); bag.repair(); }, Script::Finds},
         {"the register cut off", u"ledger.pin"_s, [](Unpacked &bag) { bag.dropLastLine(u"data/register.entries.jsonl"_s); bag.dropLastLine(u"data/register.signatures.jsonl"_s); bag.repair(); }, Script::SecondFinds},
         {"a linked job left out", u"ledger.linked-pin"_s, [](Unpacked &bag) { bag.removeAll(u"data/linked/"_s); bag.repair(); }, Script::Finds},
