@@ -85,7 +85,7 @@ Result<std::vector<QString>> schemaDifferences(Connection &connection)
     for (const auto &[object, text] : *found) {
         // Also an index: SQLite answers from it instead of the table, and what stands there may be something else.
         if (made->find(object) == made->end() && derived->find(object) == derived->end() && !isOfSqlite(object.second))
-            differences.push_back(tr("The store has a %1 %2 that this version knows nothing of.").arg(object.first, object.second));
+            differences.push_back(tr("The store has something that this version knows nothing of: %1 %2.").arg(object.first, object.second));
     }
     return differences;
 }

@@ -53,7 +53,7 @@ QString textOf(const session::VerifyReport &report, const session::Known &known)
     if (report.rootFingerprint)
         text += u'\n' + tr("Root fingerprint: %1").arg(report.rootFingerprint->hex());
     for (const QString &limit : session::verdictLimits(report, known))
-        text += u'\n' + tr("Not said by this: %1").arg(limit);
+        text += u'\n' + tr("Not said by this: %1").arg(harmless(limit));
     return session::verdictSentence(report) + u'\n' + text;
 }
 

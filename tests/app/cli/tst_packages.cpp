@@ -118,7 +118,16 @@ void TstPackages::anotherVersionsPagesAreNotTakenForGood()
     QCOMPARE(said.exit, 4);
     QVERIFY(!said.json().isTrue(u"good"));
     QCOMPARE(said.json().texts(u"reservations").size(), 1u);
-    QVERIFY(remateCli({u"verify"_s, file(u"foreign.zip"_s)}).out.contains("not everything beside it could be compared"));
+    const QByteArray told = remateCli({u"verify"_s, file(u"foreign.zip"_s)}).out;
+    QVERIFY(told.contains("not everything beside it could be compared"));
+
+    // What a label says is anybody's, and a terminal takes this for a command to write unseen.
+    bag.replace(u"bag-info.txt"_s, "Remate-Typeset: another ", "Remate-Typeset: \x1b[8m");
+    bag.repair();
+    QVERIFY(QFile::remove(file(u"foreign.zip"_s)) && bag.pack(file(u"foreign.zip"_s)));
+    const Said unseen = remateCli({u"verify"_s, file(u"foreign.zip"_s)});
+    QVERIFY(unseen.exit != 0);
+    QVERIFY(!unseen.out.contains('\x1b') && !unseen.err.contains('\x1b'));
 }
 
 /// On a terminal, here one of util-linux' `script`, and nowhere else: scripts read the standard error for what went wrong.
