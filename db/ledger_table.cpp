@@ -5,8 +5,10 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <map>
 
+#include "core/ledger/canonical.hpp"
 #include "db/sqlite/connection.hpp"
 #include "db/write_gate.hpp"
 
@@ -129,7 +131,10 @@ Result<void> LedgerTable::appendWithin(std::span<const Entry> entries, const Hea
     const auto linked = linkedStand(entries);
     if (!linked)
         return failure(linked.error());
-    if (*head != seen || registerMoved || !*linked)
+    const auto jobsLast = first.reg || !*row ? Result<std::optional<core::Instant>>() : jobsLastAt();
+    if (!jobsLast)
+        return failure(jobsLast.error());
+    if (*head != seen || registerMoved || !*linked || *jobsLast > first.at)
         return headMoved();
     const auto ledgerRow =
         *row ? Result<qint64>(**row) : begin(first.ledger, first.reg ? LedgerRole::Job : LedgerRole::Register);
@@ -217,6 +222,20 @@ Result<std::optional<LedgerId>> LedgerTable::registerLedger()
         return failure(ErrorCode::Damaged, tr("The name of the store's register is damaged. Verify the store, and go on with the "
                                               "last backup."));
     return id;
+}
+
+Result<std::optional<core::Instant>> LedgerTable::jobsLastAt()
+{
+    std::optional<core::Instant> last;
+    auto done = m_connection
+                    .query("SELECT bytes FROM entries JOIN ledgers ON ledgers.id = entries.ledger WHERE is_register = 0 "
+                           "AND seq = (SELECT max(seq) FROM entries WHERE ledger = ledgers.id)")
+                    .each([&](Statement &row) {
+                        if (const auto said = core::parseStatement(row.bytes(0)))
+                            last = std::max(last, std::optional(said->at));
+                        return Walk::On;
+                    });
+    return done.map([&] { return last; });
 }
 
 } // namespace db

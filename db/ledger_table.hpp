@@ -30,6 +30,7 @@ public:
     core::Result<void> forEach(const core::LedgerId &ledger, qint64 afterSeq, const EntryVisitor &visit);
     core::Result<std::vector<StoredLedger>> ledgers();
     core::Result<std::optional<core::LedgerId>> registerLedger();
+    core::Result<std::optional<core::Instant>> jobsLastAt();
 
 private:
     core::Result<std::optional<qint64>> rowOf(const core::LedgerId &ledger);

@@ -130,6 +130,8 @@ Result<std::vector<StoredLedger>> Store::ledgers() { return m_ledgers->ledgers()
 
 Result<std::optional<LedgerId>> Store::registerLedger() { return m_ledgers->registerLedger(); }
 
+Result<std::optional<core::Instant>> Store::jobsLastAt() { return m_ledgers->jobsLastAt(); }
+
 Result<ChangeToken> Store::changeToken()
 {
     auto version = m_connection->query("PRAGMA data_version").one([](const Statement &row) { return row.integer(0); });

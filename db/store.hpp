@@ -78,8 +78,8 @@ public:
 
     /// Appends signed entries of one ledger, all or none, durable when it returns. `seen` is the head that the first of them
     /// follows. A ledger that is not there yet is made by its first entry (seen = Head{}); it is the register when its
-    /// entries pin none. HeadMoved when the ledger's head is not `seen`, or the register's head or that of a linked ledger is not
-    /// the one that the entries pin: fold again, ask again, sign again.
+    /// entries pin none. HeadMoved when the ledger's head is not `seen`, the register's head or that of a linked ledger is not
+    /// the one that the entries pin, or a job has an entry that is later than one for the register: fold again, ask again, sign again.
     core::Result<void> append(std::span<const core::Entry> entries, const core::Head &seen);
 
     // --- reading ---
@@ -94,6 +94,8 @@ public:
     core::Result<std::vector<StoredLedger>> ledgers();
     /// The register, or nothing while the store has none.
     core::Result<std::optional<core::LedgerId>> registerLedger();
+    /// When the last entry of any job was signed, by its own clock. A last entry that cannot be read counts for nothing.
+    core::Result<std::optional<core::Instant>> jobsLastAt();
 
     /// Cheap enough to ask twice a second. Any commit counts, so what was noticed may turn out not to concern a ledger.
     core::Result<ChangeToken> changeToken();

@@ -14,6 +14,7 @@
 #include "app/record/safe_file.hpp"
 #include "app/session/linked_reader.hpp"
 #include "app/session/read_on.hpp"
+#include "app/session/sound.hpp"
 #include "core/package/signature_line.hpp"
 
 namespace package {
@@ -171,14 +172,15 @@ core::JobRecord recordOf(const Ledgers &ledgers, const core::Kinds &kinds, db::S
 tl::unexpected<core::Error> stopped() { return core::failure(core::ErrorCode::Cancelled, tr("The export was cancelled; no file was written.")); }
 
 /// Shares of the progress that the parts of the work are shown as: setting the pages takes the longest.
-constexpr qint64 wholeWork = 3000;
+constexpr qint64 wholeWork = 3300;
+constexpr qint64 verifyingShare = 300;
 constexpr qint64 pagesShare = 2000;
 
 core::Result<void> addDerived(Bag &bag, const core::JobRecord &record, db::Store &store, const PackageOptions &options)
 {
     const record::Progress paging = [&](int page, int pages) {
         const qint64 done = pages == 0 ? 0 : pagesShare * page / pages;
-        return !options.going || options.going(done, wholeWork) ? record::Going::On : record::Going::Cancel;
+        return !options.going || options.going(verifyingShare + done, wholeWork) ? record::Going::On : record::Going::Cancel;
     };
     auto pdf = pdfOf(record, options.paper, [&store](const core::Digest &digest) { return store.attachments().get(digest); }, paging);
     auto how = instructions();
@@ -203,6 +205,9 @@ core::Result<void> addTags(Bag &bag, const core::JobRecord &record, const Packag
 
 core::Result<Packed> writePackage(db::Store &store, const core::LedgerId &job, const core::Kinds &kinds, const QString &path, const PackageOptions &options)
 {
+    const auto verifying = [&](qint64 done, qint64 all) { return !options.going || options.going(all == 0 ? 0 : verifyingShare * done / all, wholeWork); };
+    if (const auto sound = session::requireSound(store, job, verifying); !sound)
+        return sound.error().code == core::ErrorCode::Cancelled ? stopped() : core::failure(sound.error());
     const auto ledgers = readLedgers(store, job);
     if (!ledgers)
         return core::failure(ledgers.error());
@@ -243,7 +248,7 @@ core::Result<Packed> writePackage(db::Store &store, const core::LedgerId &job, c
         added = addTags(bag, record, options);
     if (!added)
         return core::failure(added.error());
-    const auto finished = bag.finish([&](qint64 done, qint64 all) { return !options.going || options.going(pagesShare + (wholeWork - pagesShare) * done / all, wholeWork); });
+    const auto finished = bag.finish([&](qint64 done, qint64 all) { return !options.going || options.going(verifyingShare + pagesShare + (wholeWork - verifyingShare - pagesShare) * done / all, wholeWork); });
     if (!finished)
         return core::failure(finished.error());
     if (options.going && !options.going(wholeWork, wholeWork))

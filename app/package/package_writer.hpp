@@ -30,7 +30,7 @@ struct Packed {
 /// Writes a job's record package to `path`, replacing a file of that name: the job's entries, the register and linked jobs as far as they are pinned, attachments,
 /// PDF, CSV, and how to check it all. Appears whole and flushed to the disk, or not at all. The same job gives the same bytes on the same computer.
 /// Needs a QGuiApplication for the PDF.
-/// Refused: the job is not closed. Damaged: its store is. BadInput: it is larger than 4 GiB. Cancelled; NoSpace, Io: the disk.
+/// Refused: the job is not closed. Damaged: what the record rests on is not sound (session::requireSound). BadInput: it is larger than 4 GiB. Cancelled; NoSpace, Io: the disk.
 core::Result<Packed> writePackage(db::Store &store, const core::LedgerId &job, const core::Kinds &kinds, const QString &path, const PackageOptions &options = {});
 
 } // namespace package

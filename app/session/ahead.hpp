@@ -15,28 +15,25 @@
 
 namespace session {
 
-/// A ledger with drafts taken in, to see what the next one meets. Copied only when there is a next one.
+/// The register with drafts taken in, to see what the next one meets.
 class RegisterAhead {
 public:
-    explicit RegisterAhead(const core::Register &reg) : m_now(reg) {}
-    const core::Register &reg() const { return m_ahead ? *m_ahead : m_now; }
-    core::Head head() const { return reg().head; }
-    std::optional<core::Instant> lastAt() const { return reg().lastAt; }
+    /// `jobsLastAt`: of the last entry of any job. A register's entry comes after all that was signed without it, so that whatever is
+    /// signed later and does not know of it can be told.
+    RegisterAhead(const core::Register &reg, const std::optional<core::Instant> &jobsLastAt) : m_now(reg) { m_now.jobsLastAt = jobsLastAt; }
+    const core::Register &reg() const { return m_now; }
+    core::Head head() const { return m_now.head; }
+    std::optional<core::Instant> lastAt() const { return std::max(m_now.lastAt, m_now.jobsLastAt); }
     std::optional<core::Head> pinned() const { return std::nullopt; }
     std::vector<core::LinkedHead> linked(const core::Draft &) const { return {}; }
-    core::Refusals ask(const core::Draft &draft) const { return core::admit(reg(), draft); }
-    void take(const core::Statement &said, const core::Digest &hash)
-    {
-        if (!m_ahead)
-            m_ahead = m_now;
-        core::fold(*m_ahead, said, hash);
-    }
+    core::Refusals ask(const core::Draft &draft) const { return core::admit(m_now, draft); }
+    void take(const core::Statement &said, const core::Digest &hash) { core::fold(m_now, said, hash); }
 
 private:
-    const core::Register &m_now;
-    std::optional<core::Register> m_ahead;
+    core::Register m_now;
 };
 
+/// The same of a job. Copied only when there is a next draft.
 class JobAhead {
 public:
     JobAhead(const core::Register &reg, const core::JobFold &now) : m_reg(reg), m_now(now) {}

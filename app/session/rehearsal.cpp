@@ -35,7 +35,7 @@ core::Refusals Rehearsal::take(const core::Draft &draft)
     std::optional<core::Statement> said;
     const core::Act *act = core::findAct(draft.kind);
     if (act && act->ledger == core::LedgerSort::Register) {
-        auto refusals = ask(RegisterAhead(m_register), m_register.ledger.value_or(m_ledger), now, said);
+        auto refusals = ask(RegisterAhead(m_register, std::nullopt), m_register.ledger.value_or(m_ledger), now, said);
         if (said)
             core::fold(m_register, *said, core::Digest());
         return refusals;

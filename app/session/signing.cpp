@@ -193,7 +193,10 @@ tl::expected<Session::Sealed, NotSigned> Session::sealAll(const core::LedgerId &
         job = &*seeing;
     }
     const bool isRegister = isForRegister(reg(), ledger, drafts.front());
-    auto entries = isRegister ? sealOn(RegisterAhead(reg()), ledger, drafts, m_clock(), key)
+    const auto jobsLastAt = isRegister ? m_store.jobsLastAt() : core::Result<std::optional<core::Instant>>();
+    if (!jobsLastAt)
+        return notSigned(jobsLastAt.error());
+    auto entries = isRegister ? sealOn(RegisterAhead(reg(), *jobsLastAt), ledger, drafts, m_clock(), key)
                               : sealOn(JobAhead(reg(), *job), ledger, drafts, m_clock(), key);
     if (!entries)
         return tl::unexpected(entries.error());

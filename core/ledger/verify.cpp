@@ -137,6 +137,15 @@ void JobVerifier::advanceRegister(const Statement &said)
     }
 }
 
+/// A register's entry is signed after all that the jobs hold. So an entry of a job that is later, and does not know of it, was signed
+/// in another copy of the store: by somebody who was withdrawn here, perhaps.
+const Entry *JobVerifier::unseenBy(const Statement &said) const
+{
+    const auto &entries = m_registerLedger->entries();
+    const bool isUnseen = m_registerAt < entries.size() && said.at > entries[m_registerAt].said.at;
+    return isUnseen ? &entries[m_registerAt] : nullptr;
+}
+
 JobVerifier::JobVerifier(LedgerId ledger, const RegisterVerifier &reg, TakeClaim claims, SeeLinked linked)
     : m_ledger(std::move(ledger)), m_registerLedger(&reg), m_claims(std::move(claims)), m_seeLinked(std::move(linked))
 {
@@ -198,6 +207,8 @@ void JobVerifier::take(const ReadEntry &entry)
     checkMeaning(report, *said);
     advanceRegister(*said);
     report.unless(said->reg && *said->reg == m_register.head, "ledger.pin", [&] { return tr("The register entry that it pins is not in the register, or an earlier entry pinned a later one."); });
+    if (const Entry *unseen = unseenBy(*said))
+        report.add(QStringLiteral("ledger.unseen"), tr("It was signed at %1 without knowing of entry %2 of the register, of %3: it comes from another copy of the store, or from a clock that was wrong.").arg(said->at.spoken()).arg(unseen->said.seq).arg(unseen->said.at.spoken()));
     lookAtLinked(report, *said);
     const Person *author = m_register.person(said->author);
     checkKey(report, *said, found, m_ledger, author ? &author->key : nullptr, m_claims ? m_claims : atOnce(m_faults));

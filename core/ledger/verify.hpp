@@ -111,6 +111,7 @@ public:
 
 private:
     void advanceRegister(const Statement &said);
+    const Entry *unseenBy(const Statement &said) const;
     template <class TheReport>
     void lookAtLinked(TheReport &report, const Statement &said);
     void notePins(const Statement &said);

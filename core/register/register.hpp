@@ -113,6 +113,8 @@ struct Register {
     std::map<ToolId, Tool> tools;
     Head head;
     std::optional<Instant> lastAt;
+    /// The last entry of any job, as far as whoever signs next can see the jobs. Not in the register's own ledger.
+    std::optional<Instant> jobsLastAt{};
 
     const Person *person(const PersonId &id) const;
     const Tool *tool(const ToolId &id) const;

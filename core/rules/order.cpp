@@ -3,6 +3,8 @@
 
 #include "core/rules/order.hpp"
 
+#include <algorithm>
+
 #include "core/rules/words.hpp"
 
 namespace core::rules {
@@ -34,10 +36,11 @@ std::optional<Refusal> jobIsNotClosed(const Case &c)
 
 std::optional<Refusal> clockDoesNotRunBack(const Case &c)
 {
-    if (!c.job.lastAt || c.draft.at >= *c.job.lastAt)
+    const auto last = std::max(c.job.lastAt, c.reg.lastAt);
+    if (!last || c.draft.at >= *last)
         return std::nullopt;
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again."))
-                          .arg(c.draft.at.spoken(), c.job.lastAt->spoken()),
+                          .arg(c.draft.at.spoken(), last->spoken()),
                    inWords(QT_TRANSLATE_NOOP("Rule", "whoever looks after this computer's clock")));
 }
 

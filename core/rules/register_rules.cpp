@@ -47,9 +47,10 @@ std::optional<Refusal> registerIsFounded(const Register &reg, const Draft &draft
 
 std::optional<Refusal> registerClockDoesNotRunBack(const Register &reg, const Draft &draft)
 {
-    if (!reg.lastAt || draft.at >= *reg.lastAt)
+    const auto last = std::max(reg.lastAt, reg.jobsLastAt);
+    if (!last || draft.at >= *last)
         return std::nullopt;
-    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again.")).arg(draft.at.spoken(), reg.lastAt->spoken()));
+    return refuse(draft, inWords(QT_TRANSLATE_NOOP("Rule", "This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again.")).arg(draft.at.spoken(), last->spoken()));
 }
 
 std::optional<Refusal> authorAdministers(const Register &reg, const Draft &draft)

@@ -215,9 +215,12 @@ def main():
         held = [key for since, key in keys.get(person, []) if since <= seq]
         return held[-1] if held else None
 
+    moments = {}  # of the register's entries, by number
+
     def register_key(said):
         key = bytes.fromhex(said["body"]["public_key"]) if said["kind"] == "register.founded" and said["seq"] == 1 else key_at(said["author"], said["seq"] - 1)
         note_key(said)
+        moments[said["seq"]] = said["at"]
         return key
 
     register = check_ledger("data/register", read_ledger(bag, "data/register"), register_key)
@@ -227,6 +230,10 @@ def main():
         pin = said["register"]
         if pin is None or register.get(pin["seq"]) != pin["hash"]:
             fault(f"entry {said['seq']} of {said['ledger']}: the register entry that it names is not in the register")
+        elif said["at"] < moments[pin["seq"]]:
+            fault(f"entry {said['seq']} of {said['ledger']}: it is earlier than the register entry that it names")
+        elif said["at"] > moments.get(pin["seq"] + 1, said["at"]):
+            fault(f"entry {said['seq']} of {said['ledger']}: it is later than a register entry that it does not know of")
         for one in said.get("linked", []):
             pins[(one["ledger"], one["seq"])] = one["hash"]
         return key_at(said["author"], pin["seq"]) if pin else None

@@ -10,8 +10,7 @@
 #include "app/cli/terminal_progress.hpp"
 #include "app/package/package_writer.hpp"
 #include "app/record/record.hpp"
-#include "app/session/linked_reader.hpp"
-#include "app/session/read_on.hpp"
+#include "app/session/sound.hpp"
 #include "resources/resources.hpp"
 
 namespace cli {
@@ -21,22 +20,6 @@ namespace {
 using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
-
-core::Result<core::JobRecord> recordOf(Opened &opened)
-{
-    auto kinds = resources::loadKinds();
-    if (!kinds)
-        return core::failure(kinds.error());
-    auto job = session::readEntries(*opened.store, *opened.session->job());
-    if (!job)
-        return core::failure(job.error());
-    const auto reg = session::readEntries(*opened.store, *opened.session->reg().ledger);
-    if (!reg)
-        return core::failure(reg.error());
-    core::JobRecord record(*std::move(job), *reg, *std::move(kinds));
-    session::showLinked(record, *opened.store);
-    return record;
-}
 
 core::Result<record::RecordOptions> optionsIn(const Arguments &arguments)
 {
@@ -50,7 +33,10 @@ core::Result<record::RecordOptions> optionsIn(const Arguments &arguments)
 core::Result<Answer> intoFolder(Opened &opened, const QString &folder, record::RecordOptions options)
 {
     options.attachment = [&opened](const core::Digest &digest) { return opened.store->attachments().get(digest); };
-    const auto job = recordOf(opened);
+    auto kinds = resources::loadKinds();
+    if (!kinds)
+        return core::failure(kinds.error());
+    const auto job = session::soundRecordOf(*opened.store, *opened.session->job(), *std::move(kinds), terminalProgress(tr("Verifying")));
     if (!job)
         return core::failure(job.error());
     if (!QDir().mkpath(folder))

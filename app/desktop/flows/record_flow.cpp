@@ -10,8 +10,7 @@
 #include "app/desktop/flows/long_work.hpp"
 #include "app/package/package_writer.hpp"
 #include "app/record/record.hpp"
-#include "app/session/linked_reader.hpp"
-#include "app/session/read_on.hpp"
+#include "app/session/sound.hpp"
 #include "core/list/interface_list.hpp"
 #include "core/list/lessons.hpp"
 #include "core/value/error_words.hpp"
@@ -24,17 +23,10 @@ struct RecordFlow {
     Q_DECLARE_TR_FUNCTIONS(RecordFlow)
 };
 
-core::Result<core::JobRecord> recordOf(session::Session &session, const core::Kinds &kinds)
+core::Result<core::JobRecord> recordOf(session::Session &session, const core::Kinds &kinds, QWidget *window)
 {
-    auto job = session::readEntries(session.store(), *session.job());
-    const auto reg = session::readEntries(session.store(), *session.reg().ledger);
-    if (!job)
-        return core::failure(job.error());
-    if (!reg)
-        return core::failure(reg.error());
-    core::JobRecord record(*std::move(job), *reg, kinds);
-    session::showLinked(record, session.store());
-    return record;
+    LongWork work(RecordFlow::tr("Verifying what the record rests on"), window);
+    return session::soundRecordOf(session.store(), *session.job(), kinds, work.progress());
 }
 
 core::Result<void> write(const core::JobRecord &job, const QString &path, db::Store &store, record::PageSize size, QWidget *window)
@@ -84,7 +76,7 @@ void exportRecord(session::Session &session, const core::Kinds &kinds, Ask &ask,
     const auto path = ask.fileToSave(RecordFlow::tr("Export PDF and CSV"), session.state()->facts.workOrder + QStringLiteral(".pdf"), RecordFlow::tr("PDF (*.pdf)"));
     if (!path)
         return;
-    const auto job = recordOf(session, kinds);
+    const auto job = recordOf(session, kinds, window);
     const auto written = job ? write(*job, *path, session.store(), *size, window) : core::Result<void>(core::failure(job.error()));
     if (written)
         ask.tell(RecordFlow::tr("The record was exported"), RecordFlow::tr("%1, and the CSV of its interfaces beside it.").arg(*path));

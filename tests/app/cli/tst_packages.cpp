@@ -27,6 +27,8 @@ private slots:
     void initTestCase();
     void exportSaysWhereTo();
     void openJobNeedsDraft();
+    void whatWasForgedIsNotExported_data();
+    void whatWasForgedIsNotExported();
     void verifyTellsPackageFromStore();
     void anotherVersionsPagesAreNotTakenForGood();
     void progressIsToldOnATerminal();
@@ -89,6 +91,33 @@ void TstPackages::openJobNeedsDraft()
 {
     QCOMPARE(exported(u"hangar.remate"_s, u"open.zip"_s, {}).exit, 1);
     QVERIFY(!QFile::exists(file(u"open.zip"_s)));
+}
+
+/// A record is believed by people who cannot look into the store. Digests and chain are right here, as whoever writes the file can make them.
+void TstPackages::whatWasForgedIsNotExported_data()
+{
+    QTest::addColumn<QString>("job");
+    QTest::newRow("the job with the forged signature") << u"WO-2207-14"_s;
+    QTest::newRow("a job that is linked with it") << u"WO-2207-15"_s;
+}
+
+void TstPackages::whatWasForgedIsNotExported()
+{
+    QFETCH(QString, job);
+    const QString store = file(u"one-forged.remate"_s);
+    if (!QFile::exists(store)) {
+        QVERIFY(QFile::copy(file(u"hangar.remate"_s), store));
+        const QString ofTheJob = u"ledger = (SELECT ledger FROM entries WHERE CAST(bytes AS TEXT) LIKE '%WO-2207-14%' AND seq = 1)"_s;
+        QCOMPARE(tamper(store, u"UPDATE entries SET signature = (SELECT signature FROM entries WHERE seq = 2 AND %1) WHERE seq = 3 AND %1"_s.arg(ofTheJob)), QString());
+    }
+    const Said package = remateCli({u"export"_s, store, u"--job"_s, job, u"--draft"_s, u"--package"_s, file(u"never.zip"_s)});
+    const Said pages = remateCli({u"export"_s, store, u"--job"_s, job, u"--draft"_s, u"--to"_s, file(u"never"_s)});
+    QCOMPARE(package.exit, 3);
+    QCOMPARE(pages.exit, 3);
+    QVERIFY(!QFile::exists(file(u"never.zip"_s)));
+    QVERIFY(!QFile::exists(file(u"never/record.pdf"_s)));
+    QVERIFY2(package.err.contains("Nothing was written") && package.err.contains("entry 3"), package.err);
+    QCOMPARE(pages.err, package.err);
 }
 
 void TstPackages::verifyTellsPackageFromStore()

@@ -428,6 +428,9 @@ sub check_pins($job, $register, $linked) {
             my $pinned = $register->{entries}[$entry->{pin_seq} - 1];
             fault('ledger.pin', "$where pins a register entry that is not in the register.")
                 if !$pinned || $pinned->{digest} ne $entry->{pin_hash};
+            fault('ledger.clock', "$where is earlier than the register entry that it pins.") if $pinned && $entry->{at} lt $pinned->{at};
+            my $unseen = $register->{entries}[$entry->{pin_seq}];
+            fault('ledger.unseen', "$where is later than a register entry that it does not pin.") if $unseen && $entry->{at} gt $unseen->{at};
             for my $name (sort keys $entry->{links}->%*) {
                 my $pin = $entry->{links}{$name};
                 my $target = $by_name{$name} && $by_name{$name}{entries}[$pin->{seq} - 1];

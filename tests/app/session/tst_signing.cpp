@@ -5,6 +5,7 @@
 
 #include "app/session/rehearsal.hpp"
 #include "core/job/stage.hpp"
+#include "app/session/verify_store.hpp"
 #include "tests/app/cli/raw_sql.hpp"
 #include "tests/app/session/hangar.hpp"
 
@@ -30,6 +31,9 @@ private slots:
     void signingKeepsChangesForTheScreen();
     void clockBehindByALittle();
     void clockRunsBack();
+    void registerComesAfterWhatTheJobsHold_data();
+    void registerComesAfterWhatTheJobsHold();
+    void jobComesAfterTheRegisterThatItKnows();
     void signsByTheRuleOfIdentity();
     void askSaysWhatSigningWouldSay();
     void rehearsalWritesNothing();
@@ -240,6 +244,47 @@ void TstSigning::clockRunsBack()
     const auto entries = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
     QVERIFY(!entries);
     QCOMPARE(rulesOf(entries.error()), QStringList{u"0 ledger.clock"_s});
+}
+
+/// An entry of a job that is later than one of the register, and does not know of it, is told as a forgery. So no computer whose clock
+/// is behind may make an honest one look like that.
+void TstSigning::registerComesAfterWhatTheJobsHold_data()
+{
+    QTest::addColumn<int>("behind"); // ms
+    QTest::addColumn<QStringList>("rules");
+    QTest::newRow("two seconds behind: the same moment") << 2000 << QStringList();
+    QTest::newRow("more") << 2001 << QStringList{u"0 ledger.clock"_s};
+}
+
+void TstSigning::registerComesAfterWhatTheJobsHold()
+{
+    QFETCH(int, behind);
+    QFETCH(QStringList, rules);
+    Hangar hangar;
+    QCOMPARE(hangar.openJob(), QString());
+    hangar.pass(1h);
+    QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
+    const auto last = hangar.session().state()->lastAt;
+    hangar.pass(-std::chrono::milliseconds(behind));
+    const auto entries = hangar.another().sign(*hangar.session().reg().ledger, {draft("root", u"authorisation.withdrawn"_s, u"A1"_s, {{u"reason"_s, u"Left"_s}})}, signer("root"));
+    QCOMPARE(entries ? QStringList() : rulesOf(entries.error()), rules);
+    if (entries)
+        QCOMPARE(std::optional(entries->front().said.at), last);
+    QCOMPARE(session::verifyStore(hangar.store(), {})->faults, std::vector<core::Fault>());
+}
+
+void TstSigning::jobComesAfterTheRegisterThatItKnows()
+{
+    Hangar hangar;
+    QCOMPARE(hangar.openJob(), QString());
+    hangar.pass(1h);
+    QVERIFY(hangar.session().sign(*hangar.session().reg().ledger, {draft("root", u"authorisation.withdrawn"_s, u"A1"_s, {{u"reason"_s, u"Left"_s}})}, signer("root")));
+    hangar.pass(-2001ms);
+    const auto early = hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech"));
+    QVERIFY(!early);
+    QCOMPARE(rulesOf(early.error()), QStringList{u"0 ledger.clock"_s});
+    hangar.pass(1ms);
+    QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
 }
 
 void TstSigning::signsByTheRuleOfIdentity()

@@ -5,6 +5,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "app/session/sound.hpp"
 #include "app/session/verify_store.hpp"
 #include "tests/app/cli/raw_sql.hpp"
 #include "tests/app/session/hangar.hpp"
@@ -68,6 +69,24 @@ private slots:
         const std::vector<db::KeptSummary> forged{{now, wrong}};
         QVERIFY(hangar.store().summaries().remember(forged)); // with its digest, as whoever has the file can write it
         QCOMPARE(rulesFound(*session::verifyStore(hangar.store(), {})), QStringList{u"store.summary"_s});
+    }
+
+    /// One job's record is not held back by what somebody did to another.
+    void aRecordRestsOnItsOwnJob()
+    {
+        Hangar hangar;
+        QCOMPARE(hangar.openJob(), QString());
+        const core::LedgerId first = hangar.job();
+        QVERIFY(session::requireSound(hangar.store(), first));
+        QCOMPARE(hangar.openJob(), QString());
+        QVERIFY(session::requireSound(hangar.store(), hangar.job()));
+        const QString ofTheFirst = u"ledger = (SELECT id FROM ledgers WHERE uuid = '%1')"_s.arg(first.text());
+        QCOMPARE(tamper(hangar.path(), u"UPDATE entries SET signature = (SELECT signature FROM entries WHERE seq = 2 AND %1) WHERE seq = 3 AND %1"_s.arg(ofTheFirst)), QString());
+        const auto unsound = session::requireSound(hangar.store(), first);
+        QVERIFY(!unsound);
+        QCOMPARE(unsound.error().code, core::ErrorCode::Damaged);
+        QVERIFY2(unsound.error().message.contains(u"entry 3"), qPrintable(unsound.error().message));
+        QVERIFY(session::requireSound(hangar.store(), hangar.job()));
     }
 
     /// A recalled tool is looked up in an index beside the entries.

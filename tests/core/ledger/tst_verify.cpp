@@ -196,7 +196,9 @@ private slots:
         Writer writer = honest();
         writer.job.pop_back();
         const auto before = writer.reg;
-        writer.addToRegister(registerDraft(u"authorisation.withdrawn"_s, u"Cho-inspect"_s, {{u"reason"_s, u"left"_s}}));
+        core::Draft withdrawal = registerDraft(u"authorisation.withdrawn"_s, u"Cho-inspect"_s, {{u"reason"_s, u"left"_s}});
+        withdrawal.at = core::Instant::fromMilliseconds(story::opening().milliseconds() + 9);
+        writer.addToRegister(withdrawal);
         // An entry by Ana pins the newer head; Cho then pins the older one.
         writer.addToJob({*core::PersonId::parse(u"Ana"), core::Instant::fromMilliseconds(story::opening().milliseconds() + 10), u"photo.attached"_s, u"K1"_s,
                          {{u"sha256"_s, core::Digest::of("p").hex()}, {u"media_type"_s, u"image/png"_s}, {u"moment"_s, u"after"_s}}});
@@ -204,6 +206,23 @@ private slots:
         cheat.reg = before;
         cheat.addToJob({*core::PersonId::parse(u"Cho"), core::Instant::fromMilliseconds(story::opening().milliseconds() + 20), u"inspection.accepted"_s, u"K1"_s, {}});
         QCOMPARE(faultsOf(foundAll(writer.reg), foundAll(cheat.job)), u"6 ledger.pin; 6 inspection.authorised"_s);
+    }
+
+    /// She signs in a copy that does not know of it; the row is put into the original afterwards.
+    void aWithdrawnInspectorInAnOldCopy()
+    {
+        Writer writer = honest();
+        const auto inspection = writer.job.back().said.at.milliseconds();
+        const auto withdrawnAt = [&](qint64 moment) {
+            Writer later = writer;
+            core::Draft withdrawal = registerDraft(u"authorisation.withdrawn"_s, u"Cho-inspect"_s, {{u"reason"_s, u"left"_s}});
+            withdrawal.at = core::Instant::fromMilliseconds(moment);
+            later.addToRegister(withdrawal);
+            return faultsOf(foundAll(later.reg), foundAll(later.job));
+        };
+        QCOMPARE(withdrawnAt(inspection + 1), QString());
+        QCOMPARE(withdrawnAt(inspection), QString()); // the same millisecond: the inspection may have come first
+        QCOMPARE(withdrawnAt(inspection - 1), u"5 ledger.unseen"_s);
     }
 
     void aForgedRegister()
