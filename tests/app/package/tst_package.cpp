@@ -44,6 +44,8 @@ private slots:
     void scriptAgrees();
     void alterationsAreNamed_data();
     void alterationsAreNamed();
+    void extraFileIsNotUnpacked_data();
+    void extraFileIsNotUnpacked();
     void registerReachesNoFurther();
     void secondVerifierAgrees();
 
@@ -374,6 +376,43 @@ void TstPackage::alterationsAreNamed()
     QVERIFY(files.pack(path));
     const QStringList rules = rulesOf(path);
     QVERIFY2(rules.contains(rule), qPrintable(rules.join(u", "_s)));
+}
+
+/// What nobody listed, or no package has, is called extra and left alone: its packed bytes do not even unpack here, and nobody notices.
+void TstPackage::extraFileIsNotUnpacked_data()
+{
+    QTest::addColumn<QString>("path");
+    QTest::addColumn<bool>("isListed");
+    QTest::addColumn<QStringList>("rules");
+    const QString photo = u"data/attachments/%1.bin"_s.arg(core::Digest::of("photo").hex());
+    QTest::addRow("a note that is not listed") << u"data/note.txt"_s << false << QStringList{u"package.extra"_s};
+    QTest::addRow("a note that is listed") << u"data/note.txt"_s << true << QStringList{u"package.extra"_s, u"package.labels"_s}; // and counted in Payload-Oxum
+    QTest::addRow("a photo that is not listed") << photo << false << QStringList{u"package.extra"_s, u"attachment.digest"_s};
+    QTest::addRow("a photo that is listed, so unpacked") << photo << true << QStringList{u"package.missing"_s, u"attachment.digest"_s, u"package.labels"_s};
+}
+
+void TstPackage::extraFileIsNotUnpacked()
+{
+    QFETCH(QString, path);
+    QFETCH(bool, isListed);
+    QFETCH(QStringList, rules);
+    Unpacked files = Unpacked::of(m_good);
+    const QByteArray words = "What nobody asked for, written down and written down once more, written down and written down.\n";
+    files.put(path, words);
+    if (isListed)
+        files.repair();
+    const QString zip = file(u"extra.zip"_s);
+    QFile::remove(zip);
+    QVERIFY(files.pack(zip));
+    // The beginning of its packed bytes, behind its local header: 30 bytes and its name (APPNOTE.TXT of the ZIP format, 4.3.7).
+    QByteArray bytes = contentOf(zip);
+    const QByteArray name = (files.folder() + u'/' + path).toUtf8();
+    const qsizetype at = bytes.indexOf(name) + name.size();
+    QVERIFY(at > 30 && at + 8 < bytes.size());
+    for (qsizetype i = at; i < at + 8; ++i)
+        bytes[i] = static_cast<char>(0xff); // no block of deflate begins so (RFC 1951, 3.2.3: type 11 is reserved)
+    QVERIFY(writeFile(zip, bytes));
+    QCOMPARE(rulesOf(zip), rules);
 }
 
 /// What the register came to say later is true, and belongs into no package of before: one job at one head has one package.
