@@ -14,6 +14,7 @@
 #include "app/desktop/pages/page.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/session/people.hpp"
 #include "core/list/csv.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
@@ -52,6 +53,7 @@ private slots:
     void jobsComeFirst();
     void allOfItIsWritten();
     void signatureInDoubtIsMarked();
+    void severalOfOneNameAreTold();
 
 private:
     void find(const QString &sort, const QString &value);
@@ -301,6 +303,24 @@ void TestWhereUsed::signatureInDoubtIsMarked()
     find(u"batch"_s, u"L-7"_s);
     QCOMPARE(rows().model().rows()[0].cells[3], u"Ana Sol"_s);
     QCOMPARE(rows().model().rows()[1].cells[3], u"Ben Orr (signature in doubt: PIN seen)"_s);
+}
+
+/// One of two would be looked for, and the other would seem to have done nothing.
+void TestWhereUsed::severalOfOneNameAreTold()
+{
+    find(u"person"_s, u"Cho Lim"_s);
+    QVERIFY(rows().model().rowCount() > 0);
+    const auto session = m_bench.another();
+    const auto person = [](QStringView id) { return *core::PersonId::parse(id); };
+    const auto enrolled = session::enrol(*session, {person(u"cho2"), u"Cho Lim"_s, Bench::pinOf(u"cho2"_s), u"badge"_s}, {person(u"ana"), Bench::pinOf(u"ana"_s)});
+    QVERIFY(enrolled.has_value());
+    cleanup();
+    init();
+    find(u"person"_s, u"Cho Lim"_s);
+    QCOMPARE(rows().model().rowCount(), 0);
+    QCOMPARE(named<QLabel>(*m_dialog, u"nothing"_s)->text(), u"Several people are called Cho Lim: cho, cho2. Say which by the id."_s);
+    find(u"person"_s, u"cho"_s);
+    QVERIFY(rows().model().rowCount() > 0);
 }
 
 QTEST_MAIN(TestWhereUsed)
