@@ -9,7 +9,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScreen>
-#include <QStyle>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -153,9 +152,7 @@ void VerifyDialog::verify()
 void VerifyDialog::say(const QString &sentence, const char *outcome)
 {
     m_sentence->setText(sentence);
-    m_sentence->setProperty("outcome", QString::fromLatin1(outcome));
-    m_sentence->style()->unpolish(m_sentence);
-    m_sentence->style()->polish(m_sentence);
+    colourAs(m_sentence, outcome);
 }
 
 void VerifyDialog::show(const Verdict &verdict, const session::Known &known)
