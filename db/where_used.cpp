@@ -229,6 +229,20 @@ Result<std::vector<Use>> WhereUsed::find(const Wanted &wanted, qsizetype limit, 
     return done.map([&] { return std::move(found); });
 }
 
+Result<std::vector<QString>> WhereUsed::names(const QString &sort)
+{
+    if (auto current = checkCurrent(); !current)
+        return failure(current.error());
+    std::vector<QString> names;
+    const auto read = m_connection.query("SELECT value FROM used_things WHERE sort = ?").with(sort).each([&](Statement &row) {
+        names.push_back(row.text(0));
+        return Walk::On;
+    });
+    if (!read)
+        return failure(read.error());
+    return names;
+}
+
 Result<std::optional<LedgerId>> WhereUsed::nameOf(qint64 ledgerRow)
 {
     // Joining ledgers to each use costs as much as reading its entry.

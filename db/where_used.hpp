@@ -54,7 +54,7 @@ class WhereUsed {
 public:
     WhereUsed(Connection &connection, WriteGate &gate, Meta &meta) : m_connection(connection), m_gate(gate), m_meta(meta) {}
 
-    // Both: ReadOnly when another version of the program made the index and the store is open for reading alone. Time and kind
+    // These three: ReadOnly when another version of the program made the index and the store is open for reading alone. Time and kind
     // are told by the index: an entry that is not wanted is not read.
 
     /// At most `limit` uses that follow `after`, by their moments; those of one moment by ledger in the order in which they were
@@ -62,6 +62,9 @@ public:
     core::Result<std::vector<Use>> find(const Wanted &wanted, qsizetype limit, const std::optional<Use> &after = {});
     /// All of them with their entries, one by one, in the same order. The visitor must not write to this store.
     core::Result<void> forEach(const Wanted &wanted, const UseVisitor &visit);
+
+    /// Every name of that sort that an entry has, in no order: what somebody may have meant who mistyped one.
+    core::Result<std::vector<QString>> names(const QString &sort);
 
     /// Compares the index with what the entries name: a sentence where it is another, so that a look-up would leave something out or make something
     /// up. Nothing where it is the same, or of another version, by which nothing is looked up.

@@ -89,6 +89,7 @@ core::Result<void> PackageEvidence::look(const Going &going)
     m_all = std::accumulate(entries.begin(), entries.end(), qint64{1}, [](qint64 sum, const ZipReader::Entry &entry) { return sum + entry.size; });
     m_folder = entries.empty() ? QString() : entries.front().name.section(u'/', 0, 0);
     lookAtNames();
+    lookAtListed();
     if (const auto read = lookAtFiles(going); !read)
         return read;
     lookAtManifests();
@@ -106,11 +107,30 @@ void PackageEvidence::lookAtNames()
         const QString path = entry.name.mid(m_folder.size() + 1);
         const bool isInBag = entry.name.startsWith(m_folder + u'/');
         if (!isInBag || (!isTagFile(path) && !ledgerNameIn(path) && !isDerived(path) && !digestIn(path)))
-            fault(u"package.extra"_s, tr("%1 does not belong into a package.").arg(entry.name));
+            callExtra(path, tr("%1 does not belong into a package.").arg(entry.name));
     }
     for (const QLatin1String name : {names::declaration, names::info, names::manifest, names::tagManifest, names::pdf, names::csv, names::instructions, names::script}) {
         if (!entryOf(name))
             fault(u"package.missing"_s, tr("%1 is missing.").arg(name));
+    }
+}
+
+void PackageEvidence::callExtra(const QString &path, const QString &sentence)
+{
+    if (m_extra.insert(path).second)
+        fault(u"package.extra"_s, sentence);
+}
+
+/// Before anything is unpacked: what nobody listed was put in, and is not worth anybody's time or memory.
+void PackageEvidence::lookAtListed()
+{
+    m_listed = listedIn(names::manifest);
+    if (!m_listed)
+        return; // told; then nothing can be held against a file
+    for (const ZipReader::Entry &entry : m_zip->entries()) {
+        const QString path = entry.name.mid(m_folder.size() + 1);
+        if (!isTagFile(path) && !m_listed->contains(path))
+            callExtra(path, tr("%1 does not list %2: it was put in.").arg(names::manifest, path));
     }
 }
 
@@ -132,6 +152,11 @@ core::Result<void> PackageEvidence::lookAtFiles(const Going &going)
         const QString path = entry.name.mid(m_folder.size() + 1);
         if (isTagFile(path) || ledgerNameIn(path))
             continue;
+        if (m_extra.contains(path)) {
+            if (const auto digest = digestIn(path))
+                m_attachments.insert_or_assign(*digest, tr("%1 does not list the attachment %2; it was not unpacked.").arg(names::manifest, path));
+            continue;
+        }
         if (isBomb(entry)) {
             fault(u"package.digest"_s, tr("%1 unpacks to far more than such a file holds; it was not unpacked.").arg(path));
             continue;
@@ -258,25 +283,30 @@ core::Result<void> PackageEvidence::lookAtRest(const ZipReader::Entry &entry, co
     }
 }
 
+/// What a manifest lists, by path; nothing where it cannot be read, which is told.
+std::optional<std::map<QString, core::Digest>> PackageEvidence::listedIn(QLatin1String name)
+{
+    const auto text = file(name, longestTagFile);
+    const auto parsed = text ? core::bag::parseManifest(*text, name) : core::Result<std::vector<core::bag::Listed>>(core::failure(text.error()));
+    if (!parsed) {
+        fault(u"package.bag"_s, tr("%1, line %2: %3").arg(name).arg(parsed.error().where.row.value_or(0)).arg(parsed.error().message));
+        return std::nullopt;
+    }
+    std::map<QString, core::Digest> digests;
+    for (const core::bag::Listed &one : *parsed)
+        digests.emplace(one.path, one.digest);
+    return digests;
+}
+
 void PackageEvidence::lookAtManifests()
 {
     if (const auto declared = file(names::declaration, longestTagFile); !declared || *declared != core::bag::declaration())
         fault(u"package.bag"_s, tr("bagit.txt is not that of BagIt 1.0."));
-    const auto listed = [this](QLatin1String name) -> std::map<QString, core::Digest> {
-        const auto text = file(name, longestTagFile);
-        const auto parsed = text ? core::bag::parseManifest(*text, name) : core::Result<std::vector<core::bag::Listed>>(core::failure(text.error()));
-        if (!parsed) {
-            fault(u"package.bag"_s, tr("%1, line %2: %3").arg(name).arg(parsed.error().where.row.value_or(0)).arg(parsed.error().message));
-            return {};
-        }
-        std::map<QString, core::Digest> digests;
-        for (const core::bag::Listed &one : *parsed)
-            digests.emplace(one.path, one.digest);
-        return digests;
-    };
     const auto compare = [this](QLatin1String name, const std::map<QString, core::Digest> &wanted, const std::map<QString, core::Digest> &found) {
         for (const auto &[path, digest] : wanted) {
             const auto at = found.find(path);
+            if (at == found.end() && m_extra.contains(path))
+                continue; // told, and not unpacked
             if (at == found.end())
                 fault(u"package.missing"_s, tr("%1 lists %2, which is missing or cannot be read.").arg(name, path));
             else if (at->second != digest)
@@ -284,16 +314,17 @@ void PackageEvidence::lookAtManifests()
         }
         for (const auto &[path, digest] : found) {
             if (!wanted.contains(path))
-                fault(u"package.extra"_s, tr("%1 does not list %2: it was put in.").arg(name, path));
+                callExtra(path, tr("%1 does not list %2: it was put in.").arg(name, path));
         }
     };
-    compare(names::manifest, listed(names::manifest), m_digests);
+    const std::map<QString, core::Digest> nothing;
+    compare(names::manifest, m_listed.value_or(nothing), m_digests);
     std::map<QString, core::Digest> tags;
     for (const QLatin1String name : {names::declaration, names::info, names::manifest}) {
         if (const auto bytes = file(name, longestTagFile))
             tags.emplace(name, core::Digest::of(*bytes));
     }
-    compare(names::tagManifest, listed(names::tagManifest), tags);
+    compare(names::tagManifest, listedIn(names::tagManifest).value_or(nothing), tags);
 }
 
 void PackageEvidence::lookAtLabels()

@@ -44,6 +44,10 @@ private:
     explicit PackageEvidence(std::unique_ptr<ZipReader> zip) : m_zip(std::move(zip)) {}
     core::Result<void> look(const Going &going);
     void lookAtNames();
+    void lookAtListed();
+    std::optional<std::map<QString, core::Digest>> listedIn(QLatin1String name);
+    /// Once a path.
+    void callExtra(const QString &path, const QString &sentence);
     core::Result<void> lookAtFiles(const Going &going);
     core::Result<void> lookAtLedger(const QString &name, db::LedgerRole role, const Going &going);
     core::Result<void> lookAtAttachment(const ZipReader::Entry &entry, const QString &path);
@@ -64,6 +68,8 @@ private:
     std::map<core::LedgerId, std::unique_ptr<Pair>> m_open; ///< where reading stopped
     std::optional<core::LedgerId> m_job;
     std::optional<core::LedgerId> m_reg;
+    std::optional<std::map<QString, core::Digest>> m_listed; ///< by the manifest of the payload
+    std::set<QString> m_extra; ///< paths that were called so; they are not unpacked, unless they are a ledger's
     std::map<QString, core::Digest> m_digests; ///< of the payload, as it is
     std::map<core::Digest, std::optional<QString>> m_attachments;
     std::map<core::Digest, QString> m_attachmentPaths;

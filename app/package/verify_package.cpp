@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QFile>
+#include <QFileInfo>
 
 #include "app/package/package_evidence.hpp"
 #include "app/session/linked_reader.hpp"
@@ -122,6 +123,9 @@ About aboutOf(const core::JobRecord &job)
 
 bool looksLikePackage(const QString &path)
 {
+    // A pipe would be waited for until somebody writes into it.
+    if (!QFileInfo(path).isFile())
+        return false;
     QFile file(path);
     constexpr qint64 signature = 4;
     return file.open(QIODevice::ReadOnly) && file.read(signature) == "PK\x03\x04";

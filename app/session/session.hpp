@@ -54,6 +54,8 @@ public:
     const core::JobFold *fold() const { return m_job ? m_folds.job(*m_job) : nullptr; }
     /// Why the opened job takes no entries: it or the register is damaged. What is shown is what came before the damage.
     std::optional<core::Error> trouble() const { return m_job ? m_folds.trouble(*m_job) : m_folds.registerTrouble(); }
+    /// Why nothing more can be read of the register, which every job rests on.
+    std::optional<core::Error> registerTrouble() const { return m_folds.registerTrouble(); }
     core::Instant now() const { return m_clock(); }
     const Clock &clock() const { return m_clock; }
     db::Store &store() { return m_store; }

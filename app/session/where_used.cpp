@@ -6,6 +6,7 @@
 #include <map>
 
 #include "core/ledger/canonical.hpp"
+#include "core/reports/signatures.hpp"
 #include "core/reports/timeline.hpp"
 
 namespace session {
@@ -62,6 +63,8 @@ core::Result<std::vector<UseOf>> whereUsed(Session &session, const db::Wanted &w
         UseOf use{std::nullopt, *std::move(said)};
         use.moment = core::momentText(use.said.at);
         use.hash = core::Digest::fromBytes(entry.hash).value_or(core::Digest());
+        if (const core::KeyDoubt *doubt = core::signatureDoubt(session.reg(), use.said))
+            use.doubt = doubt->reason;
         if (const auto at = inQuestion.find(ledger); at != inQuestion.end())
             fillIn(use, at->second, session);
         uses.push_back(std::move(use));
@@ -70,6 +73,27 @@ core::Result<std::vector<UseOf>> whereUsed(Session &session, const db::Wanted &w
     if (!done || trouble)
         return core::failure(trouble ? *trouble : done.error());
     return uses;
+}
+
+core::Result<UsesAnswer> answerTo(Session &session, const UsesQuestion &question)
+{
+    const auto wanted = wantedBy(question, session.reg());
+    if (!wanted)
+        return core::failure(wanted.error());
+    auto uses = whereUsed(session, *wanted);
+    if (!uses)
+        return core::failure(uses.error());
+    const auto looked = lookedAt(session);
+    if (!looked)
+        return core::failure(looked.error());
+    UsesAnswer answer{*wanted, *std::move(uses), *looked, {}};
+    if (!answer.uses.empty())
+        return answer;
+    auto nothing = whyNothing(session, *wanted, *looked);
+    if (!nothing)
+        return core::failure(nothing.error());
+    answer.nothing = *std::move(nothing);
+    return answer;
 }
 
 } // namespace session

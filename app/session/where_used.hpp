@@ -3,7 +3,11 @@
 
 #pragma once
 
+#include <span>
+
+#include "app/session/nothing_found.hpp"
 #include "app/session/session.hpp"
+#include "app/session/where_used_question.hpp"
 #include "core/reports/audit_table.hpp"
 #include "db/where_used.hpp"
 
@@ -17,6 +21,7 @@ struct UseOf {
     bool isClosed = false; ///< the job is
     core::Digest hash{};
     QString moment{};                       ///< with who called it in doubt
+    QString doubt{};                        ///< why the signature is in doubt, as the register has it now; empty where it is not
     std::optional<core::Line> line{};       ///< how the job counts it; nothing in the register, and beyond the damage of a job
 };
 
@@ -36,15 +41,26 @@ const std::vector<QLatin1String> &wantedSorts();
 /// Errors: those of db::WhereUsed::forEach; Damaged where an entry cannot be read.
 core::Result<std::vector<UseOf>> whereUsed(Session &session, const db::Wanted &wanted);
 
+/// What was asked, and what the store has of it.
+struct UsesAnswer {
+    db::Wanted wanted;
+    std::vector<UseOf> uses;
+    LookedAt looked;
+    std::optional<NothingFound> nothing; ///< where there are no uses
+};
+
+/// Errors: BadInput of wantedBy; those of whereUsed.
+core::Result<UsesAnswer> answerTo(Session &session, const UsesQuestion &question);
+
 /// The same, job by job, in the order in which each names it first.
-std::vector<UsesInJob> byJob(const std::vector<UseOf> &uses);
+std::vector<UsesInJob> byJob(std::span<const UseOf> uses);
 
 /// `stands`, `struck`, `fell`; `not known` beyond the damage of a job. Entries of the register are never struck.
 QString standingOf(const UseOf &use, const core::Register &reg);
 /// The same for a person, translated; nothing for what stands.
 QString standingWordOf(const UseOf &use, const core::Register &reg);
 
-/// All of it for paper and CSV, job by job: what was asked, of which store, when and by which version of this program.
-core::AuditTable usesTable(const Session &session, const db::Wanted &wanted, const std::vector<UseOf> &uses);
+/// All of it for paper and CSV, job by job: what was asked, of which store, when and by which version of this program; or why nothing was found.
+core::AuditTable usesTable(const Session &session, const UsesAnswer &answer);
 
 } // namespace session

@@ -23,6 +23,11 @@ QByteArray auditCsv(const AuditTable &table)
             cells.push_back(csv::guarded(cell));
         records.push_back(std::move(cells));
     }
+    // A title alone reads as if nobody had looked.
+    if (table.rows.empty() && !table.columns.empty()) {
+        records.emplace_back(table.columns.size());
+        records.back().front() = csv::guarded(table.whenEmpty);
+    }
     return csv::write(records);
 }
 

@@ -24,7 +24,8 @@ struct AuditTable {
     QString foot;      ///< on every page: what fixes the answer, such as the hash of the last entry
 };
 
-/// The columns' stable names, then the rows; cells guarded against being run as formulas (csv.hpp). The facts are not in it: a CSV is one table.
+/// The columns' stable names, then the rows, or one that says in its first cell why there is none; cells guarded against being run
+/// as formulas (csv.hpp). The facts are not in it: a CSV is one table.
 QByteArray auditCsv(const AuditTable &table);
 
 /// Whether an entry counts, in files: `stands`, `struck`, `fell`.

@@ -75,7 +75,7 @@ Result<Head> headMeant(const JobState &job, const QString &text)
     if (const auto hash = Digest::parse(text.toLower())) {
         const auto at = std::find(hashes.begin(), hashes.end(), *hash);
         if (at == hashes.end())
-            return failure(ErrorCode::NotFound, tr("The record with that hash is not part of this job's history. Compare it with the foot of the print, and see whether it is of this job."));
+            return failure(ErrorCode::BadInput, tr("The record with that hash is not part of this job's history. Compare it with the foot of the print, and see whether it is of this job."));
         return Head{at - hashes.begin() + 1, *hash};
     }
     bool isNumber = false;

@@ -37,7 +37,7 @@ struct Comparison {
     bool operator==(const Comparison &) const = default;
 };
 
-/// The entry that is meant by its number or by its hash in 64 hex digits. BadInput: neither; a number that the job does not have; NotFound: "the
+/// The entry that is meant by its number or by its hash in 64 hex digits. BadInput: neither; a number that the job does not have; "the
 /// record with that hash is not part of this job's history".
 Result<Head> headMeant(const JobState &job, const QString &text);
 

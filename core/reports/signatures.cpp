@@ -89,10 +89,12 @@ std::vector<ReportRow> signatureRows(const JobRecord &record)
 
 } // namespace
 
-const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry)
+const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry) { return signatureDoubt(record.reg(), entry.said); }
+
+const KeyDoubt *signatureDoubt(const Register &reg, const Statement &said)
 {
-    const Person *author = record.reg().person(entry.said.author);
-    return author ? keyDoubtAt(*author, entry.said.at) : nullptr;
+    const Person *author = reg.person(said.author);
+    return author ? keyDoubtAt(*author, said.at) : nullptr;
 }
 
 std::vector<PersonSigned> signatures(const JobRecord &record)

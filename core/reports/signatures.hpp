@@ -28,6 +28,9 @@ std::vector<PersonSigned> signatures(const JobRecord &record);
 /// job's last entry was signed. What the register came to say later belongs into no record of before.
 const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry);
 
+/// The same as one register has it.
+const KeyDoubt *signatureDoubt(const Register &reg, const Statement &said);
+
 /// The people by their names, then by their ids.
 std::vector<PersonSigned> byName(std::vector<PersonSigned> people);
 

@@ -49,6 +49,8 @@ core::Result<Answer> list(const Arguments &arguments, const Context &context)
     auto opened = openStore(arguments, context, db::Access::ReadOnly);
     if (!opened)
         return core::failure(opened.error());
+    if (person && !opened->session->reg().person(*person))
+        return core::failure(core::ErrorCode::BadInput, tr("The register knows no person %1.").arg(person->text()));
     const auto found = session::doubtfulSignatures(*opened->session, person);
     if (!found)
         return core::failure(found.error());

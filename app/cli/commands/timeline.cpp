@@ -22,8 +22,9 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
 
-/// What is looked for. BadInput for a kind that is none, and for a zone that the job does not have: nothing found would look like an answer.
-core::Result<core::TimelineFilter> filterIn(const Arguments &arguments, const core::JobState &job)
+/// What is looked for. BadInput for a kind that is none, a person whom the register does not know, and a zone that the job does not
+/// have: nothing found would look like an answer.
+core::Result<core::TimelineFilter> filterIn(const Arguments &arguments, const core::JobState &job, const core::Register &reg)
 {
     core::TimelineFilter filter{.kind = arguments.textIfGiven(u"kind"_s), .zone = arguments.textIfGiven(u"zone"_s), .words = arguments.text(u"words"_s)};
     if (arguments.has(u"struck"_s))
@@ -32,6 +33,8 @@ core::Result<core::TimelineFilter> filterIn(const Arguments &arguments, const co
         const auto person = personIn(arguments, u"person"_s);
         if (!person)
             return core::failure(person.error());
+        if (!reg.person(*person))
+            return core::failure(core::ErrorCode::BadInput, tr("The register knows no person %1.").arg(person->text()));
         filter.person = *person;
     }
     if (filter.kind && !core::findAct(*filter.kind))
@@ -52,7 +55,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
         return core::failure(opened.error());
     const auto job = opened->session->state();
     const core::Register &reg = opened->session->reg();
-    const auto filter = filterIn(arguments, *job);
+    const auto filter = filterIn(arguments, *job, reg);
     if (!filter)
         return core::failure(filter.error());
     QStringList lines;

@@ -4,6 +4,7 @@
 #include "app/cli/commands/all.hpp"
 
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <QProcessEnvironment>
 
 #include "app/cli/known.hpp"
@@ -11,6 +12,7 @@
 #include "app/cli/terminal_progress.hpp"
 #include "app/logging/state_folder.hpp"
 #include "app/package/verify_package.hpp"
+#include "app/session/evidence.hpp"
 #include "app/session/verdict_words.hpp"
 #include "resources/resources.hpp"
 
@@ -34,11 +36,19 @@ QString harmless(QString text)
     return text;
 }
 
+/// Nothing of what there is not: a fault of a whole file is of no entry, and of no ledger.
+QString placeText(const core::Fault &fault)
+{
+    if (fault.ledger == session::noLedger())
+        return {};
+    return fault.seq > 0 ? tr("ledger %1, entry %2: ").arg(fault.ledger.text()).arg(fault.seq) : tr("ledger %1: ").arg(fault.ledger.text());
+}
+
 QString faultsText(const session::VerifyReport &report)
 {
     QStringList lines;
     for (const core::Fault &fault : report.faults)
-        lines << tr("ledger %1, entry %2: %3: %4").arg(fault.ledger.text()).arg(fault.seq).arg(fault.rule, harmless(fault.sentence));
+        lines << placeText(fault) + tr("%1: %2").arg(fault.rule, harmless(fault.sentence));
     return lines.join(u'\n');
 }
 
@@ -110,6 +120,10 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     if (!known)
         return core::failure(known.error());
     const QString path = arguments.text(u"evidence"_s);
+    if (QFileInfo(path).isDir())
+        return core::failure(core::ErrorCode::NotAStore,
+                             tr("%1 is a folder, and this command reads files. If it is a record package that was unpacked, verify the ZIP file that it came from; or check the folder by its own data/VERIFY.txt, or with "
+                                "python3 data/verify.py . within it.").arg(path));
     if (package::looksLikePackage(path))
         return verifyPackage(path, *known);
     auto store = db::Store::open(path, db::Access::ReadOnly);

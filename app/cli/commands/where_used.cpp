@@ -5,7 +5,6 @@
 
 #include <QCoreApplication>
 
-#include "app/cli/administer.hpp"
 #include "app/cli/audit_files.hpp"
 #include "app/cli/opened.hpp"
 #include "app/cli/tell.hpp"
@@ -20,29 +19,20 @@ using namespace Qt::StringLiterals;
 
 QString tr(const char *text) { return QCoreApplication::translate("Cli", text); }
 
-/// What is looked for: the one sort that was given, within its days.
-core::Result<db::Wanted> wantedOf(const Arguments &arguments)
+/// What is looked for: the one sort that was given.
+core::Result<session::UsesQuestion> questionIn(const Arguments &arguments)
 {
-    std::optional<db::Wanted> wanted;
+    std::optional<session::UsesQuestion> question;
     for (const QLatin1String sort : session::wantedSorts()) {
         if (!arguments.has(QString(sort)))
             continue;
-        if (wanted)
-            return core::failure(core::ErrorCode::BadInput, tr("Look for one thing at a time: --%1 or --%2.").arg(wanted->sort, sort));
-        wanted = db::Wanted{sort, arguments.text(QString(sort))};
+        if (question)
+            return core::failure(core::ErrorCode::BadInput, tr("Look for one thing at a time: --%1 or --%2.").arg(question->sort, sort));
+        question = session::UsesQuestion{sort, arguments.text(QString(sort)), arguments.textIfGiven(u"kind"_s), arguments.textIfGiven(u"from"_s), arguments.textIfGiven(u"until"_s)};
     }
-    if (!wanted)
+    if (!question)
         return core::failure(core::ErrorCode::BadInput, tr("Say what is looked for: --person, --tool, --part, --batch, --serial or --certificate."));
-    wanted->kind = arguments.textIfGiven(u"kind"_s);
-    if (!arguments.has(u"from"_s) && !arguments.has(u"until"_s))
-        return *wanted;
-    const auto from = dayIn(arguments.has(u"from"_s) ? arguments.text(u"from"_s) : u"1970-01-01"_s);
-    const auto until = dayIn(arguments.has(u"until"_s) ? arguments.text(u"until"_s) : u"9998-12-31"_s);
-    if (!from || !until)
-        return core::failure(from ? until.error() : from.error());
-    const auto start = [](QDate day) { return core::Instant::fromMilliseconds(day.startOfDay(Qt::UTC).toMSecsSinceEpoch()); };
-    wanted->between = db::Between{start(*from), core::Instant::fromMilliseconds(start(until->addDays(1)).milliseconds() - 1)};
-    return *wanted;
+    return *question;
 }
 
 core::json::Array jobsJson(const std::vector<session::UseOf> &found)
@@ -63,47 +53,67 @@ core::json::Array usesJson(const std::vector<session::UseOf> &found, const core:
     for (const session::UseOf &use : found) {
         uses.emplace_back(core::json::Object{{u"ledger"_s, use.said.ledger.text()}, {u"work_order"_s, use.workOrder.value_or(tr("register"))}, {u"seq"_s, use.said.seq}, {u"at"_s, use.said.at.text()},
                                              {u"moment"_s, use.moment}, {u"kind"_s, use.said.kind}, {u"subject"_s, use.said.subject.value_or(QString())}, {u"author"_s, use.said.author.text()},
-                                             {u"standing"_s, session::standingOf(use, reg)}, {u"hash"_s, use.hash.hex()}});
+                                             {u"standing"_s, session::standingOf(use, reg)}, {u"signature_doubt"_s, use.doubt}, {u"hash"_s, use.hash.hex()}});
     }
     return uses;
+}
+
+QString doubtText(const session::UseOf &use) { return use.doubt.isEmpty() ? QString() : tr(" (Signature in doubt: %1)").arg(use.doubt); }
+
+core::json::Object nothingJson(const session::NothingFound &nothing)
+{
+    core::json::Object object{{u"sentences"_s, nothing.sentences}, {u"spelt_alike"_s, core::json::arrayOf(nothing.speltAlike)}, {u"without_kind_and_days"_s, nothing.without}};
+    if (nothing.isRegistered)
+        object.set(u"registered"_s, *nothing.isRegistered);
+    return object;
+}
+
+/// A script that reads the exit code alone must not take a slip of the pen for an all-clear.
+Exit exitOf(const session::UsesAnswer &answer)
+{
+    if (answer.nothing && answer.nothing->isRegistered == false)
+        return Exit::No;
+    return answer.looked.damaged.isEmpty() ? Exit::Good : Exit::Partly;
 }
 
 /// The jobs first, then the entries.
 QString usesText(const std::vector<session::UseOf> &found, const core::Register &reg)
 {
-    const QString count = tr("Entries: %1").arg(found.size());
-    if (found.empty())
-        return count;
     std::vector<std::vector<QString>> jobs;
     for (const session::UsesInJob &job : session::byJob(found))
         jobs.push_back({job.workOrder.value_or(tr("register")), job.aircraft, !job.workOrder ? QString() : job.isClosed ? tr("closed") : tr("open"), QString::number(job.uses.size())});
     std::vector<std::vector<QString>> rows;
     for (const session::UseOf &use : found)
-        rows.push_back({use.workOrder.value_or(tr("register")), QString::number(use.said.seq), use.moment, use.said.subject.value_or(QString()), session::standingOf(use, reg), core::describe(use.said, reg)});
-    return columns(jobs) + u"\n\n"_s + columns(rows) + u'\n' + count;
+        rows.push_back({use.workOrder.value_or(tr("register")), QString::number(use.said.seq), use.moment, use.said.subject.value_or(QString()), session::standingOf(use, reg), core::describe(use.said, reg) + doubtText(use)});
+    return columns(jobs) + u"\n\n"_s + columns(rows) + u'\n' + tr("Entries: %1").arg(found.size());
 }
 
 core::Result<Answer> run(const Arguments &arguments, const Context &context)
 {
-    const auto wanted = wantedOf(arguments);
-    if (!wanted)
-        return core::failure(wanted.error());
+    const auto question = questionIn(arguments);
+    if (!question)
+        return core::failure(question.error());
     const auto files = auditFilesIn(arguments);
     if (!files)
         return core::failure(files.error());
     auto opened = openStore(arguments, context, db::Access::ReadOnly);
     if (!opened)
         return core::failure(opened.error());
-    const auto found = session::whereUsed(*opened->session, *wanted);
-    if (!found)
-        return core::failure(found.error());
-    const auto written = writeAudit(session::usesTable(*opened->session, *wanted, *found), *files);
+    const auto answer = session::answerTo(*opened->session, *question);
+    if (!answer)
+        return core::failure(answer.error());
+    const auto written = writeAudit(session::usesTable(*opened->session, *answer), *files);
     if (!written)
         return core::failure(written.error());
     const core::Register &reg = opened->session->reg();
-    core::json::Object json{{u"jobs"_s, jobsJson(*found)}, {u"uses"_s, usesJson(*found, reg)}};
+    const auto &looked = answer->looked;
+    core::json::Object json{{u"jobs"_s, jobsJson(answer->uses)}, {u"uses"_s, usesJson(answer->uses, reg)}};
+    json.set(u"looked_through"_s, core::json::Object{{u"jobs"_s, looked.jobs}, {u"entries_of_jobs"_s, looked.entriesOfJobs}, {u"entries_of_register"_s, looked.entriesOfRegister}, {u"damaged"_s, core::json::arrayOf({looked.damaged.begin(), looked.damaged.end()})}});
+    if (answer->nothing)
+        json.set(u"nothing_found"_s, nothingJson(*answer->nothing));
     files->addTo(json);
-    return Answer{Exit::Good, usesText(*found, reg) + files->inWords(), std::move(json)};
+    const QString damaged = looked.damaged.isEmpty() || answer->nothing ? QString() : tr("Damaged, so that something may not have been found: %1. Verify the store.").arg(looked.damaged.join(u", "_s));
+    return Answer{exitOf(*answer), (answer->nothing ? answer->nothing->sentences : usesText(answer->uses, reg)) + files->inWords(), std::move(json), damaged};
 }
 
 } // namespace
@@ -112,7 +122,7 @@ Command whereUsedCommand()
 {
     return {"where-used"_L1,
             QT_TRANSLATE_NOOP("Cli", "List every entry of every job, open or closed, that names a person, tool, part, batch, serial number or certificate."),
-            {storeOption(), value("person"_L1, "ID", QT_TRANSLATE_NOOP("Cli", "A person.")), value("tool"_L1, "ID", QT_TRANSLATE_NOOP("Cli", "A tool, as marked on it.")),
+            {storeOption(), value("person"_L1, "ID", QT_TRANSLATE_NOOP("Cli", "A person, by id or name.")), value("tool"_L1, "ID", QT_TRANSLATE_NOOP("Cli", "A tool, as marked on it.")),
              value("part"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A part number.")), value("batch"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A batch.")),
              value("serial"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A serial number.")), value("certificate"_L1, "NUMBER", QT_TRANSLATE_NOOP("Cli", "A certificate.")),
              value("kind"_L1, "KIND", QT_TRANSLATE_NOOP("Cli", "Only entries of this kind, such as torque.applied.")), value("from"_L1, "DATE", QT_TRANSLATE_NOOP("Cli", "From this day on.")),

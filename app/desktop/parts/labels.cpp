@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLayout>
 #include <QPushButton>
+#include <QStyle>
 
 #include <algorithm>
 
@@ -20,6 +21,13 @@ QLabel *makeLabel(const QString &text, const char *role, QWidget *parent)
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     return label;
+}
+
+void colourAs(QLabel *label, const char *outcome)
+{
+    label->setProperty("outcome", QString::fromLatin1(outcome));
+    label->style()->unpolish(label); // a style sheet asks for properties only then
+    label->style()->polish(label);
 }
 
 QString cautionsText(const QStringList &cautions)

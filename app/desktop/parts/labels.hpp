@@ -18,6 +18,9 @@ namespace desktop {
 /// Text is plain, wraps, and can be copied.
 QLabel *makeLabel(const QString &text, const char *role, QWidget *parent);
 
+/// Gives a label the colour of how something came out: good, partly, bad. The colour says again what the text says already.
+void colourAs(QLabel *label, const char *outcome);
+
 /// Cautions as one text, a point each where there are several.
 QString cautionsText(const QStringList &cautions);
 

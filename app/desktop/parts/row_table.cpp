@@ -142,7 +142,10 @@ void RowTable::keepInSight()
     int height = m_view->horizontalHeader()->sizeHint().height() + 2 * m_view->frameWidth();
     for (int row = 0; row < std::min(m_atLeast, m_model->rowCount()); ++row)
         height += m_view->rowHeight(row);
+    if (height == m_view->minimumHeight())
+        return;
     m_view->setMinimumHeight(height);
+    emit heightChanged();
 }
 
 } // namespace desktop

@@ -36,6 +36,8 @@ signals:
     void chosenChanged(const QString &key);
     /// Double click or Return on a row.
     void opened(const QString &key);
+    /// The rows that have to be in sight need another height now, see showAtLeast.
+    void heightChanged();
 
 private:
     void keepInSight();

@@ -64,6 +64,9 @@ QListView[role="cards"] { background: transparent; border: none; padding: 0; }
 QListView[role="cards"]:focus { border: none; }
 QFrame[role="top"] { background: palette(window); border: none; border-bottom: 1px solid palette(mid); }
 QLabel[role="title"] { font-size: 20pt; font-weight: 600; }
+QLabel[outcome="good"] { color: @good; }
+QLabel[outcome="partly"] { color: @caution; }
+QLabel[outcome="bad"] { color: @alarm; }
 QLabel[role="heading"] { font-size: 13pt; font-weight: 600; }
 QLabel[role="answer"] { font-size: 16pt; font-weight: 600; }
 QLabel[role="answer"][isRefused="true"] { color: @alarm; }

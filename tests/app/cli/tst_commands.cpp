@@ -109,9 +109,11 @@ void TstCommands::exits_data()
     QTest::addRow("unknown job") << u"show {open} --job WO-9"_s << 2;
     QTest::addRow("unknown interface") << u"show {open} --job WO-2207-14 --interface ZZ9"_s << 2;
     QTest::addRow("no such kind") << u"timeline {open} --job WO-2207-14 --kind torque.guessed"_s << 2;
+    QTest::addRow("nobody of that id") << u"timeline {open} --job WO-2207-14 --person noavk"_s << 2;
+    QTest::addRow("somebody who is known and signed nothing there") << u"timeline {open} --job WO-2207-14 --person whitlock"_s << 0;
     QTest::addRow("no such zone") << u"timeline {open} --job WO-2207-14 --zone Nowhere"_s << 2;
     QTest::addRow("a sample of nothing") << u"sample {closed} --job WO-2207-14 --count 0"_s << 2;
-    QTest::addRow("compared with what is not its own") << u"compare {closed} --job WO-2207-14 --from 0000000000000000000000000000000000000000000000000000000000000000"_s << 3;
+    QTest::addRow("compared with what is not its own") << u"compare {closed} --job WO-2207-14 --from 0000000000000000000000000000000000000000000000000000000000000000"_s << 2;
     QTest::addRow("compared backwards") << u"compare {closed} --job WO-2207-14 --from 9 --to 8"_s << 2;
     QTest::addRow("no digest") << u"verify {closed} --root abc"_s << 2;
     QTest::addRow("no paper") << u"export {closed} --job WO-2207-14 --to {folder}/no --paper a3"_s << 2;
@@ -290,7 +292,7 @@ void TstCommands::whereUsedIsWritten()
     QStringList names;
     for (const core::csv::Field &field : table.records.front().fields)
         names << field.text;
-    QCOMPARE(names.join(u' '), u"work_order aircraft job ledger entry at kind subject author signed_by statement standing hash"_s);
+    QCOMPARE(names.join(u' '), u"work_order aircraft job ledger entry at kind subject author signed_by statement standing signature_doubt hash"_s);
     // Each hash is of an entry that was found, and the same as the store's own.
     QSet<QString> hashes;
     for (const core::json::Value &use : *json.find(u"uses"_s)->array())

@@ -5,6 +5,8 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <sys/stat.h>
+
 #include "app/session/station.hpp"
 #include "core/ledger/canonical.hpp"
 #include "core/ledger/seal.hpp"
@@ -52,6 +54,9 @@ private slots:
     void damagedJobIsShownUpToTheDamage();
     void anotherRoot();
     void textNamesEntryAndReason();
+    void faultOfTheWholeNamesNoEntry();
+    void whatIsNoFileIsRefused_data();
+    void whatIsNoFileIsRefused();
 
 private:
     QString store() const { return m_folder.filePath(u"now.remate"_s); }
@@ -256,6 +261,43 @@ void TstVerify::textNamesEntryAndReason()
     const Said said = remateCli({u"verify"_s, store()});
     QCOMPARE(said.exit, 1);
     QVERIFY2(said.err.contains("entry 21: ledger.gap: "), said.err.constData());
+}
+
+/// The photograph is of no ledger: naming one, or an entry 0, sends people looking for what there is not.
+void TstVerify::faultOfTheWholeNamesNoEntry()
+{
+    QCOMPARE(tamper(store(), u"UPDATE attachments SET bytes = X'00' WHERE id = 1"_s), QString());
+    const Said said = remateCli({u"verify"_s, store()});
+    QCOMPARE(said.exit, 1);
+    QVERIFY2(said.err.startsWith("attachment.digest: "), said.err.constData());
+    QVERIFY2(!said.err.contains("ledger -") && !said.err.contains("entry 0"), said.err.constData());
+}
+
+/// A pipe into which nobody writes would be waited for without end; a folder is told what to do with.
+void TstVerify::whatIsNoFileIsRefused_data()
+{
+    QTest::addColumn<QString>("path");
+    QTest::addColumn<QByteArray>("says"); ///< empty: it is a file, and verified
+    const QString pipe = m_folder.filePath(u"pipe"_s);
+    if (!QFile::exists(pipe))
+        QCOMPARE(mkfifo(QFile::encodeName(pipe).constData(), 0600), 0);
+    const QString link = m_folder.filePath(u"link"_s);
+    QVERIFY(QFile::exists(link) || QFile::link(store(), link));
+    QTest::addRow("file") << store() << QByteArray();
+    QTest::addRow("link to a file") << link << QByteArray();
+    QTest::addRow("pipe") << pipe << QByteArray("is not a store of this program");
+    QTest::addRow("device") << u"/dev/zero"_s << QByteArray("is not a store of this program");
+    QTest::addRow("folder") << m_folder.path() << QByteArray("VERIFY.txt");
+    QTest::addRow("nothing there") << m_folder.filePath(u"nothing"_s) << QByteArray("There is no store");
+}
+
+void TstVerify::whatIsNoFileIsRefused()
+{
+    QFETCH(QString, path);
+    QFETCH(QByteArray, says);
+    const Said said = remateCli({u"verify"_s, path});
+    QCOMPARE(said.exit, says.isEmpty() ? 0 : 3);
+    QVERIFY2(says.isEmpty() || said.err.contains(says), said.err.constData());
 }
 
 QTEST_GUILESS_MAIN(TstVerify)

@@ -293,6 +293,10 @@ void Screens::whereUsed(desktop::MainWindow &window)
     auto *rows = dialog->findChild<desktop::RowTable *>(u"uses"_s);
     rows->choose(rows->model().rows().front().key);
     keep(*dialog, u"where-used-found"_s);
+    dialog->findChild<QComboBox *>(u"sort"_s)->setCurrentIndex(1);
+    dialog->findChild<QLineEdit *>(u"value"_s)->setText(u"TW-51"_s);
+    dialog->findChild<QPushButton *>(u"find"_s)->click();
+    keep(*dialog, u"where-used-nothing"_s);
     dialog->close();
     settle();
 }

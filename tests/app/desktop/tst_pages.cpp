@@ -35,6 +35,7 @@
 #include "core/job/admit.hpp"
 #include "core/job/stage.hpp"
 #include "core/reports/sample.hpp"
+#include "core/reports/timeline.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 #include "tests/support/story.hpp"
@@ -378,8 +379,17 @@ void TstPages::signingsAreDrawn()
     for (qint64 i = 0; i < last + 3; ++i) // stays at the end
         QTest::keyClick(view, Qt::Key_Right);
     QCOMPARE(view->chosen(), std::optional<qint64>(last));
-    QVERIFY(named<QLabel>(*dialog, "said")->text().startsWith(u"No. %1, "_s.arg(last)));
-    const auto &rows = named<desktop::RowTable>(*dialog, "table")->model();
+    // The same moment in the same words as in the table, where no moment wraps.
+    const core::Statement &said = desk.story.job().said[static_cast<std::size_t>(last - 1)];
+    QVERIFY2(named<QLabel>(*dialog, "said")->text().startsWith(u"No. %1, %2, "_s.arg(QString::number(last), core::momentText(said.at))), qPrintable(named<QLabel>(*dialog, "said")->text()));
+    auto &table = *named<desktop::RowTable>(*dialog, "table");
+    const auto &rows = table.model();
+    const QString lastMoment = rows.rows().back().cells.back();
+    QCOMPARE(lastMoment, core::momentText(said.at));
+    for (const int column : {rows.columnCount() - 2, rows.columnCount() - 1}) {
+        const int wanted = table.view().fontMetrics().horizontalAdvance(lastMoment) + table.view().fontMetrics().height(); // and the padding at both sides
+        QVERIFY2(table.view().columnWidth(column) >= wanted, qPrintable(u"%1 of %2"_s.arg(table.view().columnWidth(column)).arg(wanted)));
+    }
     const auto signings = core::signingsOf(desk.story.job(), desk.story.reg());
     QCOMPARE(static_cast<std::size_t>(rows.rowCount()), signings.lanes.size());
     view->resize(900, 300);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QAction>
+#include <QApplication>
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
@@ -14,6 +15,7 @@
 #include "app/desktop/pages/verdict/packages_dialog.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/theme.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
@@ -28,6 +30,42 @@ Widget *named(const QWidget &in, const QString &name)
     if (!found)
         qFatal("no widget %s", qPrintable(name));
     return found;
+}
+
+/// The ink of a label as it is drawn: the pixel that stands out most.
+struct Ink {
+    QColor colour;
+    double contrast = 0; ///< against what it lies on
+};
+
+Ink inkOf(QLabel &label)
+{
+    const QImage drawn = label.grab().toImage();
+    const QColor paper = drawn.pixelColor(drawn.width() - 1, drawn.height() - 1);
+    Ink ink;
+    for (int y = 0; y < drawn.height(); ++y) {
+        for (int x = 0; x < drawn.width(); ++x) {
+            const double contrast = desktop::contrast(drawn.pixelColor(x, y), paper);
+            if (contrast > ink.contrast)
+                ink = {drawn.pixelColor(x, y), contrast};
+        }
+    }
+    return ink;
+}
+
+/// How many rows a person sees whole, without scrolling.
+int rowsInSight(desktop::RowTable &table)
+{
+    int count = 0;
+    for (int row = 0; row < table.model().rowCount(); ++row) {
+        const QRect rect = table.view().visualRect(table.model().index(row, 0));
+        const auto holds = [&](const QWidget &around) { // the view may itself be cut off by what it stands in
+            const int top = table.view().viewport()->mapTo(&around, rect.topLeft()).y();
+            return top >= 0 && top + rect.height() <= around.height();
+        };
+        count += holds(*table.view().viewport()) && holds(table) && holds(*table.window()) ? 1 : 0;
+    }
+    return count;
 }
 
 } // namespace
@@ -48,6 +86,9 @@ private slots:
     void packageNeedsNoStore();
     void importedPackageIsListed();
     void verdictIsSaved();
+    void badIsToldFromGood_data();
+    void badIsToldFromGood();
+    void rowsAreInSight();
 
 private:
     desktop::VerifyDialog *dialog() const { return m_window->findChild<desktop::VerifyDialog *>(); }
@@ -207,6 +248,55 @@ void TestVerdict::verdictIsSaved()
     QVERIFY(file.open(QIODevice::ReadOnly));
     const QString text = QString::fromUtf8(file.readAll());
     QVERIFY2(text.contains(u"It holds"_s) && text.contains(u"WO-1"_s), qPrintable(text));
+}
+
+/// By its sign, its words and its colour. Contrast: WCAG 2.2, 1.4.3 asks for 4.5:1 of text; that colour is not the only means: 1.4.1.
+void TestVerdict::badIsToldFromGood_data()
+{
+    QTest::addColumn<bool>("isDark");
+    QTest::addRow("light") << false;
+    QTest::addRow("dark") << true;
+}
+
+void TestVerdict::badIsToldFromGood()
+{
+    QFETCH(bool, isDark);
+    desktop::applyAppearance(*qApp, isDark ? desktop::Appearance::Dark : desktop::Appearance::Light);
+    m_window->openPackage(m_package);
+    const QString good = sentence();
+    const Ink goodInk = inkOf(*named<QLabel>(*dialog(), u"verdict"_s));
+    named<QLineEdit>(*dialog(), u"head"_s)->setText(QString(64, u'0'));
+    named<QPushButton>(*dialog(), u"again"_s)->click();
+    const QString bad = sentence();
+    const Ink badInk = inkOf(*named<QLabel>(*dialog(), u"verdict"_s));
+    QVERIFY(good.startsWith(u"✓ It holds"_s) && bad.startsWith(u"✗ It does not hold"_s));
+    QVERIFY2(goodInk.contrast >= 4.5, qPrintable(QString::number(goodInk.contrast)));
+    QVERIFY2(badInk.contrast >= 4.5, qPrintable(QString::number(badInk.contrast)));
+    QVERIFY2(goodInk.colour != badInk.colour, qPrintable(badInk.colour.name()));
+    // And back: the colour belongs to the verdict, not to the window.
+    named<QLineEdit>(*dialog(), u"head"_s)->clear();
+    named<QPushButton>(*dialog(), u"again"_s)->click();
+    QCOMPARE(inkOf(*named<QLabel>(*dialog(), u"verdict"_s)).colour, goodInk.colour);
+    desktop::applyAppearance(*qApp, desktop::Appearance::Light);
+}
+
+/// A verdict with several faults is not read through a slit: both ledgers and four faults stand there at once.
+void TestVerdict::rowsAreInSight()
+{
+    QFile file(m_package);
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QByteArray bytes = file.readAll();
+    // The lists at the end of the file name what was renamed here, so each of them is a fault of its own.
+    for (const QByteArray &name : {QByteArray("VERIFY.txt"), QByteArray("verify.py"), QByteArray("interfaces.csv"), QByteArray("record.pdf")})
+        bytes.replace("data/" + name, "dbta/" + name);
+    m_window->openPackage(m_bench.file(u"renamed.zip"_s, bytes));
+    auto &faults = *named<desktop::RowTable>(*dialog(), u"faults"_s);
+    auto &ledgers = *named<desktop::RowTable>(*dialog(), u"ledgers"_s);
+    QVERIFY2(faults.model().rowCount() >= 4, qPrintable(sentence()));
+    QCOMPARE(ledgers.model().rowCount(), 2);
+    QTRY_VERIFY2(rowsInSight(ledgers) == 2, qPrintable(QString::number(rowsInSight(ledgers))));
+    QTRY_VERIFY2(rowsInSight(faults) >= 4, qPrintable(QString::number(rowsInSight(faults))));
+    QVERIFY(dialog()->height() <= 768);
 }
 
 QTEST_MAIN(TestVerdict)

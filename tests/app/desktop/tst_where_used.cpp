@@ -14,6 +14,7 @@
 #include "app/desktop/pages/page.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/session/people.hpp"
 #include "core/list/csv.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
@@ -44,9 +45,15 @@ private slots:
     void findsItInEveryJob_data();
     void findsItInEveryJob();
     void nothingNamesIt();
+    void nothingFoundSaysWhy_data();
+    void nothingFoundSaysWhy();
+    void isNarrowedAsTheCommandIs();
+    void badDaysAreRefused();
     void rowLeadsToTheEntry();
     void jobsComeFirst();
     void allOfItIsWritten();
+    void signatureInDoubtIsMarked();
+    void severalOfOneNameAreTold();
 
 private:
     void find(const QString &sort, const QString &value);
@@ -74,7 +81,7 @@ void TestWhereUsed::initTestCase()
             {"interface.disconnected", {{u"tag"_s, u"1"_s}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}}},
             {"interface.reconnected", {{u"tag_recovered"_s, u"1"_s}, {u"blanks_removed"_s, 0}, {u"seal_part"_s, u"S-77"_s}, {u"seal_batch"_s, u"L-7"_s}}}};
         for (const auto &[kind, body] : said)
-            QCOMPARE(Bench::say(*session, *ledger, u"ana"_s, QString::fromLatin1(kind), u"F1"_s, body), QString());
+            QCOMPARE(Bench::say(*session, *ledger, workOrder == u"WO-2"_s ? u"ben"_s : u"ana"_s, QString::fromLatin1(kind), u"F1"_s, body), QString());
     }
 }
 
@@ -131,11 +138,95 @@ void TestWhereUsed::nothingNamesIt()
 {
     QVERIFY(!named<QPushButton>(*m_dialog, u"lead"_s)->isEnabled());
     find(u"batch"_s, u"L-70"_s);
-    QCOMPARE(named<QLabel>(*m_dialog, u"count"_s)->text(), u"Nothing names it."_s);
-    QVERIFY(!named<QPushButton>(*m_dialog, u"csv"_s)->isEnabled());
+    QCOMPARE(named<QLabel>(*m_dialog, u"count"_s)->text(), u"Nothing was found."_s);
+    QVERIFY(named<QPushButton>(*m_dialog, u"csv"_s)->isEnabled()); // that nothing was found is an answer as well
+    m_ask.savePath = m_bench.file(u"none.csv"_s, {});
+    named<QPushButton>(*m_dialog, u"csv"_s)->click();
+    QFile file(*m_ask.savePath);
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QVERIFY(file.readAll().contains("No entry of any job names batch L-70."));
     find(u"tool"_s, u"TW1"_s);
     rows().choose(rows().model().rows().front().key);
     QVERIFY(!named<QPushButton>(*m_dialog, u"lead"_s)->isEnabled()); // of the register, which has no page of entries
+}
+
+/// Said beside the list and not only by its being empty, and told from a slip of the pen.
+void TestWhereUsed::nothingFoundSaysWhy_data()
+{
+    QTest::addColumn<QString>("sort");
+    QTest::addColumn<QString>("value");
+    QTest::addColumn<QString>("says");
+    QTest::addRow("batch that is there") << u"batch"_s << u"L-7"_s << QString();
+    QTest::addRow("batch with a digit more") << u"batch"_s << u"L-70"_s << u"Known that are spelt alike: L-7."_s;
+    QTest::addRow("tool that nobody registered") << u"tool"_s << u"TX-99"_s << u"The register knows no tool TX-99"_s;
+    QTest::addRow("tool in small letters") << u"tool"_s << u"tw1"_s << u"spelt alike: TW1"_s;
+    QTest::addRow("person whose name has two letters swapped") << u"person"_s << u"Dara Vsos"_s << u"spelt alike: dara (Dara Voss)"_s;
+    QTest::addRow("nothing typed") << u"tool"_s << QString() << u"Say what is looked for"_s;
+}
+
+void TestWhereUsed::nothingFoundSaysWhy()
+{
+    QFETCH(QString, sort);
+    QFETCH(QString, value);
+    QFETCH(QString, says);
+    find(sort, value);
+    const auto *why = named<QLabel>(*m_dialog, u"nothing"_s);
+    QCOMPARE(why->isVisible(), !says.isEmpty());
+    QVERIFY2(why->text().contains(says), qPrintable(why->text()));
+    QCOMPARE(rows().model().rowCount() == 0, !says.isEmpty());
+}
+
+/// By the kind of entry and by days; the file that is written has the same entries and says what it was narrowed to.
+void TestWhereUsed::isNarrowedAsTheCommandIs()
+{
+    auto *kind = named<QComboBox>(*m_dialog, u"kind"_s);
+    auto *from = named<QLineEdit>(*m_dialog, u"from"_s);
+    auto *until = named<QLineEdit>(*m_dialog, u"until"_s);
+    find(u"part"_s, u"S-77"_s);
+    QCOMPARE(rows().model().rowCount(), 4);
+    const auto session = m_bench.another();
+    const QString day = session->now().utcDate().toString(Qt::ISODate);
+    kind->setCurrentIndex(kind->findData(u"interface.reconnected"_s));
+    QVERIFY(kind->currentIndex() > 0);
+    find(u"part"_s, u"S-77"_s);
+    QCOMPARE(rows().model().rowCount(), 2);
+    from->setText(day);
+    until->setText(day);
+    QTest::keyClick(until, Qt::Key_Return);
+    QCOMPARE(rows().model().rowCount(), 2);
+    m_ask.savePath = m_bench.file(u"narrow.csv"_s, {});
+    named<QPushButton>(*m_dialog, u"csv"_s)->click();
+    QFile file(*m_ask.savePath);
+    QVERIFY(file.open(QIODevice::ReadOnly));
+    QCOMPARE(core::csv::read(file.readAll(), u"narrow.csv"_s).records.size(), 3U);
+    const QString dayBefore = session->now().utcDate().addDays(-1).toString(Qt::ISODate);
+    from->clear();
+    until->setText(dayBefore);
+    QTest::keyClick(until, Qt::Key_Return);
+    QCOMPARE(rows().model().rowCount(), 0);
+    const QString why = named<QLabel>(*m_dialog, u"nothing"_s)->text();
+    QVERIFY2(why.contains(u"entries of kind interface.reconnected, up to "_s + dayBefore) && why.contains(u"there are: 4"_s), qPrintable(why));
+}
+
+void TestWhereUsed::badDaysAreRefused()
+{
+    auto *from = named<QLineEdit>(*m_dialog, u"from"_s);
+    auto *until = named<QLineEdit>(*m_dialog, u"until"_s);
+    const auto *why = named<QLabel>(*m_dialog, u"nothing"_s);
+    from->setText(u"2026-03-03"_s);
+    until->setText(u"2026-03-02"_s);
+    find(u"batch"_s, u"L-7"_s);
+    QVERIFY2(why->isVisible() && why->text().contains(u"2026-03-03 is later than 2026-03-02"_s), qPrintable(why->text()));
+    QCOMPARE(named<QLabel>(*m_dialog, u"count"_s)->text(), u"Nothing was looked for."_s);
+    QVERIFY(!named<QPushButton>(*m_dialog, u"pdf"_s)->isEnabled());
+    from->setText(u"3 March"_s);
+    find(u"batch"_s, u"L-7"_s);
+    QVERIFY2(why->text().contains(u"\"3 March\" is no day"_s), qPrintable(why->text()));
+    from->clear();
+    until->clear();
+    find(u"batch"_s, u"L-7"_s);
+    QVERIFY(!why->isVisible());
+    QCOMPARE(rows().model().rowCount(), 2);
 }
 
 void TestWhereUsed::rowLeadsToTheEntry()
@@ -184,17 +275,52 @@ void TestWhereUsed::allOfItIsWritten()
     const core::csv::Table table = core::csv::read(file.readAll(), u"used.csv"_s);
     QVERIFY(table.faults.empty());
     QCOMPARE(table.records.size(), 3U);
-    QCOMPARE(table.records[0].fields.size(), 13U);
+    QCOMPARE(table.records[0].fields.size(), 14U);
     QCOMPARE(table.records[2].fields[0].text, u"WO-2"_s);
     QCOMPARE(table.records[2].fields[2].text, u"open"_s);
     QCOMPARE(table.records[2].fields[6].text, u"interface.reconnected"_s);
     QCOMPARE(table.records[2].fields[11].text, u"stands"_s);
-    QCOMPARE(table.records[2].fields[12].text.size(), 64);
+    QCOMPARE(table.records[2].fields[13].text.size(), 64);
     m_ask.savePath = m_bench.file(u"used.pdf"_s, {});
     named<QPushButton>(*m_dialog, u"pdf"_s)->click();
     QFile pdf(*m_ask.savePath);
     QVERIFY(pdf.open(QIODevice::ReadOnly));
     QVERIFY(pdf.read(5) == "%PDF-");
+}
+
+/// The last one, as it stops the key of who signed in the second job.
+void TestWhereUsed::signatureInDoubtIsMarked()
+{
+    find(u"batch"_s, u"L-7"_s);
+    QCOMPARE(rows().model().rows()[1].cells[3], u"Ben Orr"_s);
+    const auto session = m_bench.another();
+    const auto uses = session::answerTo(*session, {u"batch"_s, u"L-7"_s});
+    QVERIFY(uses && uses->uses.size() == 2);
+    const core::Instant first = uses->uses[0].said.at; // by somebody else, within the same doubt
+    QCOMPARE(Bench::say(*session, *session->reg().ledger, session->reg().root->text(), u"key.stopped"_s, u"ben"_s, {{u"since"_s, first.text()}, {u"reason"_s, u"PIN seen"_s}}), QString());
+    cleanup();
+    init();
+    find(u"batch"_s, u"L-7"_s);
+    QCOMPARE(rows().model().rows()[0].cells[3], u"Ana Sol"_s);
+    QCOMPARE(rows().model().rows()[1].cells[3], u"Ben Orr (signature in doubt: PIN seen)"_s);
+}
+
+/// One of two would be looked for, and the other would seem to have done nothing.
+void TestWhereUsed::severalOfOneNameAreTold()
+{
+    find(u"person"_s, u"Cho Lim"_s);
+    QVERIFY(rows().model().rowCount() > 0);
+    const auto session = m_bench.another();
+    const auto person = [](QStringView id) { return *core::PersonId::parse(id); };
+    const auto enrolled = session::enrol(*session, {person(u"cho2"), u"Cho Lim"_s, Bench::pinOf(u"cho2"_s), u"badge"_s}, {person(u"ana"), Bench::pinOf(u"ana"_s)});
+    QVERIFY(enrolled.has_value());
+    cleanup();
+    init();
+    find(u"person"_s, u"Cho Lim"_s);
+    QCOMPARE(rows().model().rowCount(), 0);
+    QCOMPARE(named<QLabel>(*m_dialog, u"nothing"_s)->text(), u"Several people are called Cho Lim: cho, cho2. Say which by the id."_s);
+    find(u"person"_s, u"cho"_s);
+    QVERIFY(rows().model().rowCount() > 0);
 }
 
 QTEST_MAIN(TestWhereUsed)

@@ -9,9 +9,13 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
+
 #include "app/package/package_writer.hpp"
 #include "app/package/verify_package.hpp"
 #include "app/package/zip_reader.hpp"
+#include "app/session/session.hpp"
+#include "core/ledger/canonical.hpp"
 #include "core/ledger/seal.hpp"
 #include "core/package/bag.hpp"
 #include "core/package/signature_line.hpp"
@@ -34,15 +38,20 @@ private slots:
     void knownFromElsewhere();
     void otherToolsSeeTheSameFiles();
     void instructionsWorkAsWritten();
+    void instructionsTieAKeyToItsAuthor_data();
+    void instructionsTieAKeyToItsAuthor();
     void scriptAgrees_data();
     void scriptAgrees();
     void alterationsAreNamed_data();
     void alterationsAreNamed();
+    void extraFileIsNotUnpacked_data();
+    void extraFileIsNotUnpacked();
     void registerReachesNoFurther();
     void secondVerifierAgrees();
 
 private:
     QStringList rulesOf(const QString &path, const session::Known &known = {}) const;
+    void poseAs(const QString &author, Unpacked &bag) const;
     QString file(const QString &name) const { return m_folder.filePath(name); }
     QTemporaryDir m_folder;
     std::optional<core::Kinds> m_kinds;
@@ -179,6 +188,26 @@ void TstPackage::otherToolsSeeTheSameFiles()
     }
 }
 
+namespace {
+
+struct Typed {
+    QString script; ///< stops at the first command that says no
+    int commands;
+};
+
+/// The commands of the instructions, each told by its number before it answers.
+Typed typedFrom(const QByteArray &instructions)
+{
+    Typed typed{u"set -e\n"_s, 0};
+    for (const QString &line : QString::fromUtf8(instructions).split(u'\n')) {
+        if (line.startsWith(u"    "_s))
+            typed.script += u"echo '# %1'\n%2\n"_s.arg(++typed.commands).arg(line.trimmed());
+    }
+    return typed;
+}
+
+} // namespace
+
 /// Every command of VERIFY.txt, run by a shell in the unpacked folder as an auditor would type it.
 void TstPackage::instructionsWorkAsWritten()
 {
@@ -186,14 +215,8 @@ void TstPackage::instructionsWorkAsWritten()
     QDir().mkpath(file(u"typed"_s));
     QVERIFY(ran(u"unzip"_s, {u"-q"_s, m_good, u"-d"_s, file(u"typed"_s)}).startsWith(u"0 "));
     const QString bag = file(u"typed/"_s + files.folder());
-    QString script = u"set -e\n"_s;
-    int commands = 0;
-    for (const QString &line : QString::fromUtf8(files.bytes(files.folder() + u"/data/VERIFY.txt"_s)).split(u'\n')) {
-        if (!line.startsWith(u"    "_s))
-            continue;
-        script += u"echo '# %1'\n%2\n"_s.arg(++commands).arg(line.trimmed());
-    }
-    QVERIFY(commands >= 12);
+    const auto [script, commands] = typedFrom(files.bytes(files.folder() + u"/data/VERIFY.txt"_s));
+    QVERIFY(commands >= 16);
     const QString said = ran(u"sh"_s, {u"-c"_s, script}, bag);
     QVERIFY2(said.startsWith(u"0 "), qPrintable(said));
     const auto answerOf = [&](int command) {
@@ -206,6 +229,63 @@ void TstPackage::instructionsWorkAsWritten()
     QCOMPARE(answerOf(5), QString()); // no file that the manifest does not list
     QVERIFY2(said.contains(u"Signature Verified Successfully"_s), qPrintable(said));
     QVERIFY2(answerOf(commands).contains(u"The digests, the chain and the signatures hold."_s), qPrintable(answerOf(commands)));
+}
+
+/// The second entry, which the instructions take for their example, says that somebody else wrote it, and is signed well by who did, with their own key.
+void TstPackage::poseAs(const QString &author, Unpacked &bag) const
+{
+    const QString path = file(u"pose.remate"_s);
+    QFile::remove(path);
+    QFile::copy(file(u"demo.remate"_s), path);
+    auto store = db::Store::open(path, db::Access::ReadWrite).value();
+    session::Session session(*store, session::systemClock());
+    (void)session.refresh().value();
+    const QList<QByteArray> pins = contentOf(pinsOf(file(u"demo.remate"_s))).split('\n');
+    const auto pin = std::find_if(pins.begin(), pins.end(), [](const QByteArray &line) { return line.startsWith("okafor "); });
+    const core::SigningKey key = session.unlock({*core::PersonId::parse(u"okafor"), QString::fromUtf8(pin->mid(7))}).value();
+    QList<QByteArray> entries = bag.bytes(bag.folder() + u"/data/job.entries.jsonl"_s).split('\n');
+    QList<QByteArray> signatures = bag.bytes(bag.folder() + u"/data/job.signatures.jsonl"_s).split('\n');
+    core::Statement said = core::parseStatement(entries.at(1)).value();
+    said.author = *core::PersonId::parse(author);
+    const core::Entry entry = core::seal(said, key).value();
+    entries[1] = entry.bytes;
+    signatures[1] = core::signatureLine({entry.hash, said.seq, entry.signature});
+    bag.put(u"data/job.entries.jsonl"_s, entries.join('\n'));
+    bag.put(u"data/job.signatures.jsonl"_s, signatures.join('\n'));
+    bag.repair();
+}
+
+/// A signature that fits some key of the register is not yet its author's. An earlier try's key lies about as well.
+void TstPackage::instructionsTieAKeyToItsAuthor_data()
+{
+    QTest::addColumn<Alteration>("alteration");
+    QTest::addColumn<bool>("isSound");
+    QTest::addRow("as it was signed") << Alteration([](Unpacked &) {}) << true;
+    QTest::addRow("another author with a key of the register") << Alteration([this](Unpacked &bag) { poseAs(u"tanaka"_s, bag); }) << false;
+    QTest::addRow("an author whom the register does not know") << Alteration([this](Unpacked &bag) { poseAs(u"nobody"_s, bag); }) << false;
+    QTest::addRow("a register that the entry does not name") << Alteration([](Unpacked &bag) { bag.dropLastLine(u"data/register.entries.jsonl"_s); bag.repair(); }) << false;
+}
+
+void TstPackage::instructionsTieAKeyToItsAuthor()
+{
+    QFETCH(Alteration, alteration);
+    QFETCH(bool, isSound);
+    Unpacked files = Unpacked::of(m_good);
+    const auto [all, commands] = typedFrom(*package::instructions());
+    const QString typed = all.section(u"echo '# %1'"_s.arg(commands), 0, 0); // not the script at the end, which finds it by itself
+    // Left by a try before: the key and the signature of the sound entry.
+    const QTemporaryDir folder;
+    QVERIFY(files.writeTo(folder.path()));
+    const QString bag = folder.filePath(files.folder());
+    const QString verified = u"Signature Verified Successfully"_s;
+    QVERIFY(ran(u"sh"_s, {u"-c"_s, typed}, bag).contains(verified));
+    alteration(files);
+    QVERIFY(files.writeTo(folder.path()));
+    const QString said = ran(u"sh"_s, {u"-c"_s, typed}, bag);
+    QVERIFY2(said.contains(verified) == isSound, qPrintable(said));
+    QVERIFY2(said.startsWith(u"0 "_s) == isSound, qPrintable(said));
+    if (isSound)
+        QVERIFY2(said.contains(u"\"name\":\"Adaeze Okafor\"\n\"kind\":\"person.enrolled\"\n\"subject\":\"okafor\""_s), qPrintable(said));
 }
 
 namespace {
@@ -296,6 +376,43 @@ void TstPackage::alterationsAreNamed()
     QVERIFY(files.pack(path));
     const QStringList rules = rulesOf(path);
     QVERIFY2(rules.contains(rule), qPrintable(rules.join(u", "_s)));
+}
+
+/// What nobody listed, or no package has, is called extra and left alone: its packed bytes do not even unpack here, and nobody notices.
+void TstPackage::extraFileIsNotUnpacked_data()
+{
+    QTest::addColumn<QString>("path");
+    QTest::addColumn<bool>("isListed");
+    QTest::addColumn<QStringList>("rules");
+    const QString photo = u"data/attachments/%1.bin"_s.arg(core::Digest::of("photo").hex());
+    QTest::addRow("a note that is not listed") << u"data/note.txt"_s << false << QStringList{u"package.extra"_s};
+    QTest::addRow("a note that is listed") << u"data/note.txt"_s << true << QStringList{u"package.extra"_s, u"package.labels"_s}; // and counted in Payload-Oxum
+    QTest::addRow("a photo that is not listed") << photo << false << QStringList{u"package.extra"_s, u"attachment.digest"_s};
+    QTest::addRow("a photo that is listed, so unpacked") << photo << true << QStringList{u"package.missing"_s, u"attachment.digest"_s, u"package.labels"_s};
+}
+
+void TstPackage::extraFileIsNotUnpacked()
+{
+    QFETCH(QString, path);
+    QFETCH(bool, isListed);
+    QFETCH(QStringList, rules);
+    Unpacked files = Unpacked::of(m_good);
+    const QByteArray words = "What nobody asked for, written down and written down once more, written down and written down.\n";
+    files.put(path, words);
+    if (isListed)
+        files.repair();
+    const QString zip = file(u"extra.zip"_s);
+    QFile::remove(zip);
+    QVERIFY(files.pack(zip));
+    // The beginning of its packed bytes, behind its local header: 30 bytes and its name (APPNOTE.TXT of the ZIP format, 4.3.7).
+    QByteArray bytes = contentOf(zip);
+    const QByteArray name = (files.folder() + u'/' + path).toUtf8();
+    const qsizetype at = bytes.indexOf(name) + name.size();
+    QVERIFY(at > 30 && at + 8 < bytes.size());
+    for (qsizetype i = at; i < at + 8; ++i)
+        bytes[i] = static_cast<char>(0xff); // no block of deflate begins so (RFC 1951, 3.2.3: type 11 is reserved)
+    QVERIFY(writeFile(zip, bytes));
+    QCOMPARE(rulesOf(zip), rules);
 }
 
 /// What the register came to say later is true, and belongs into no package of before: one job at one head has one package.

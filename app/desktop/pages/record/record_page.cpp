@@ -97,6 +97,7 @@ QWidget *RecordPage::makeButtons()
 void RecordPage::showVerdict(const QString &sentence, bool isGood)
 {
     m_verdict->setText(isGood ? tr("✓ %1").arg(sentence) : tr("✗ %1").arg(sentence));
+    colourAs(m_verdict, isGood ? "good" : "bad");
     m_verdict->setVisible(!sentence.isEmpty());
 }
 

@@ -68,7 +68,7 @@ SigningsDialog::SigningsDialog(const PageTools &tools, QWidget *parent) : QDialo
     m_said = makeLabel({}, "heading", this);
     m_said->setObjectName(u"said"_s);
     column->addWidget(m_said);
-    m_rows = new RowTable({{tr("Name"), 20}, {tr("Shift"), 7}, {tr("Work"), 7}, {tr("Look"), 7}, {tr("Record"), 8}, {tr("Release"), 8}, {tr("Struck"), 8}, {tr("Many at once"), 13}, {tr("First"), 0}, {tr("Last"), 26}}, tr("The same as a table"), tr("Nobody signed anything."), this);
+    m_rows = new RowTable({{tr("Name"), 0}, {tr("Shift"), 7}, {tr("Work"), 7}, {tr("Look"), 7}, {tr("Record"), 8}, {tr("Release"), 8}, {tr("Struck"), 8}, {tr("Many at once"), 13}, {tr("First"), 31}, {tr("Last"), 31}}, tr("The same as a table"), tr("Nobody signed anything."), this);
     m_rows->setObjectName(u"table"_s);
     column->addWidget(m_rows, 2);
     column->addWidget(makeButtons());
@@ -153,7 +153,7 @@ void SigningsDialog::say()
         return;
     }
     const core::Statement &said = job->said[static_cast<std::size_t>(*seq - 1)];
-    m_said->setText(tr("No. %1, %2, %3: %4").arg(QString::number(*seq), momentInWords(*job, *seq, said.at), m_tools.feed.reg().nameOf(said.author), core::describe(said, m_tools.feed.reg()).section(u". "_s, 0, 0)));
+    m_said->setText(tr("No. %1, %2, %3: %4").arg(QString::number(*seq), core::momentText(*job, *seq, said.at), m_tools.feed.reg().nameOf(said.author), core::describe(said, m_tools.feed.reg()).section(u". "_s, 0, 0)));
 }
 
 } // namespace desktop

@@ -8,7 +8,10 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScreen>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 #include "app/desktop/flows/long_work.hpp"
 #include "app/desktop/parts/labels.hpp"
@@ -45,9 +48,13 @@ VerifyDialog::VerifyDialog(VerifyWhat what, Ask &ask, QWidget *parent) : QDialog
     column->addWidget(m_limits);
     m_faults = new RowTable({{tr("Where"), 24}, {tr("Rule"), 24}, {tr("What is wrong"), 0}}, tr("Faults"), tr("No fault."), this);
     m_faults->setObjectName(u"faults"_s);
+    m_faults->showAtLeast(4);
+    connect(m_faults, &RowTable::heightChanged, this, &VerifyDialog::grow, Qt::QueuedConnection);
     column->addWidget(m_faults, 3);
     m_ledgers = new RowTable({{tr("Ledger"), 12}, {tr("Name"), 48}, {tr("Entries"), 10}, {tr("Hash of the last entry"), 0}}, tr("Ledgers"), tr("No ledger was read."), this);
     m_ledgers->setObjectName(u"ledgers"_s);
+    m_ledgers->showAtLeast(4); // the register, the job and two that it is linked with
+    connect(m_ledgers, &RowTable::heightChanged, this, &VerifyDialog::grow, Qt::QueuedConnection);
     column->addWidget(m_ledgers, 1);
     column->addWidget(makeKnown());
     column->addWidget(makeButtons());
@@ -138,14 +145,26 @@ void VerifyDialog::verify()
     if (verdict)
         show(*verdict, *given);
     else
-        m_sentence->setText(tr("Not verified: %1").arg(core::errorInWords(verdict.error())));
+        say(tr("✗ Not verified: %1").arg(core::errorInWords(verdict.error())), "bad");
+}
+
+/// Told by the sign and the words; the colour says the same once more.
+void VerifyDialog::say(const QString &sentence, const char *outcome)
+{
+    m_sentence->setText(sentence);
+    colourAs(m_sentence, outcome);
 }
 
 void VerifyDialog::show(const Verdict &verdict, const session::Known &known)
 {
     const bool isGood = verdict.report.faults.empty();
     const QString sentence = session::verdictSentence(verdict.report);
-    m_sentence->setText(isGood ? tr("✓ %1").arg(sentence) : tr("✗ %1").arg(sentence));
+    if (!isGood)
+        say(tr("✗ %1").arg(sentence), "bad");
+    else if (!verdict.report.reservations.empty())
+        say(tr("! %1").arg(sentence), "partly");
+    else
+        say(tr("✓ %1").arg(sentence), "good");
     m_about->setText(verdict.about);
     m_about->setVisible(!verdict.about.isEmpty());
     m_name->setText(verdict.report.rootFingerprint ? tr("%1\nRoot fingerprint: %2").arg(m_what.name, verdict.report.rootFingerprint->hex()) : m_what.name);
@@ -163,6 +182,14 @@ void VerifyDialog::show(const Verdict &verdict, const session::Known &known)
     m_import->setToolTip(isGood ? QString() : tr("Only what holds is imported."));
     m_write->setEnabled(true);
     emit verified(sentence, isGood);
+}
+
+/// Sentences wrap, and Qt asks a window's least height without them: so the tables would be cut off below.
+void VerifyDialog::grow()
+{
+    const int wanted = std::min(layout()->minimumHeightForWidth(width()), screen()->availableGeometry().height());
+    if (height() < wanted)
+        resize(width(), wanted);
 }
 
 QString VerifyDialog::asText() const

@@ -51,6 +51,8 @@ signals:
 private:
     core::Result<session::Known> known() const;
     void show(const Verdict &verdict, const session::Known &known);
+    void say(const QString &sentence, const char *outcome);
+    void grow();
     void write();
     QString asText() const;
     QWidget *makeKnown();

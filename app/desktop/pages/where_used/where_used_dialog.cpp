@@ -18,6 +18,7 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/acts/act.hpp"
 #include "core/reports/timeline.hpp"
 #include "core/value/error_words.hpp"
 
@@ -30,31 +31,16 @@ namespace {
 /// More than anybody reads on a screen; the file has all.
 constexpr std::size_t mostShown = 1000;
 
-QString sortInWords(QLatin1String sort)
+/// Nothing for a field that was left empty.
+std::optional<QString> typedIn(const QLineEdit &field)
 {
-    if (sort == "person"_L1)
-        return WhereUsedDialog::tr("Person");
-    if (sort == "tool"_L1)
-        return WhereUsedDialog::tr("Tool");
-    if (sort == "part"_L1)
-        return WhereUsedDialog::tr("Part number");
-    if (sort == "batch"_L1)
-        return WhereUsedDialog::tr("Batch");
-    return sort == "serial"_L1 ? WhereUsedDialog::tr("Serial number") : WhereUsedDialog::tr("Certificate");
-}
-
-/// As people are known here: a name finds its id.
-QString valueFor(const QString &sort, const QString &typed, const core::Register &reg)
-{
-    if (sort != u"person")
-        return typed;
-    const auto at = std::find_if(reg.people.begin(), reg.people.end(), [&](const auto &one) { return one.second.name.compare(typed, Qt::CaseInsensitive) == 0; });
-    return at == reg.people.end() ? typed : at->first.text();
+    const QString typed = field.text().trimmed();
+    return typed.isEmpty() ? std::nullopt : std::optional(typed);
 }
 
 } // namespace
 
-WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *parent) : QDialog(parent), m_session(session), m_ask(ask), m_wanted{}
+WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *parent) : QDialog(parent), m_session(session), m_ask(ask)
 {
     setWindowTitle(tr("Where used"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -70,7 +56,7 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     m_sort->setObjectName(u"sort"_s);
     m_sort->setAccessibleName(tr("What is looked for"));
     for (const QLatin1String sort : session::wantedSorts())
-        m_sort->addItem(sortInWords(sort), QString(sort));
+        m_sort->addItem(session::sortInWords(QString(sort)), QString(sort));
     m_value = new QLineEdit(this);
     m_value->setObjectName(u"value"_s);
     m_value->setAccessibleName(tr("Its id, name or number"));
@@ -82,15 +68,20 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     asked->addWidget(m_value, 1);
     asked->addWidget(find);
     column->addLayout(asked);
+    column->addLayout(makeNarrowing());
 
     m_count = makeLabel({}, "heading", this);
     m_count->setObjectName(u"count"_s);
     column->addWidget(m_count);
+    m_nothing = makeLabel({}, "caution", this);
+    m_nothing->setObjectName(u"nothing"_s);
+    m_nothing->hide();
+    column->addWidget(m_nothing);
     m_jobs = new RowTable({{tr("Job"), 18}, {tr("Aircraft"), 0}, {tr("State"), 12}, {tr("Entries"), 12}}, tr("Jobs that name it"), tr("What is found comes here, job by job."), this);
     m_jobs->setObjectName(u"jobs"_s);
     m_jobs->setFixedHeight(gap * 9);
     column->addWidget(m_jobs);
-    m_rows = new RowTable({{tr("Job"), 16}, {tr("No."), 7}, {tr("When"), 26}, {tr("Who"), 20}, {tr("What"), 0}, {tr("Standing"), 18}}, tr("Uses"), tr("The entries come here, the earliest first."), this);
+    m_rows = new RowTable({{tr("Job"), 16}, {tr("No."), 7}, {tr("When"), 31}, {tr("Who"), 24}, {tr("What"), 0}, {tr("Standing"), 18}}, tr("Uses"), tr("The entries come here, the earliest first."), this);
     m_rows->setObjectName(u"uses"_s);
     column->addWidget(m_rows, 1);
 
@@ -129,30 +120,77 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     offer();
 }
 
+/// Of which kind, and from which day to which: both narrow the answer, so both are on its paper.
+QLayout *WhereUsedDialog::makeNarrowing()
+{
+    auto *row = new QHBoxLayout;
+    m_kind = new QComboBox(this);
+    m_kind->setObjectName(u"kind"_s);
+    m_kind->setAccessibleName(tr("Kind of entry"));
+    m_kind->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_kind->setMinimumContentsLength(24);
+    m_kind->addItem(tr("All kinds of entries"), QString());
+    std::vector<std::pair<QString, QString>> kinds;
+    for (const core::Act &act : core::acts())
+        kinds.emplace_back(doneOf(act), act.kind);
+    std::sort(kinds.begin(), kinds.end());
+    for (const auto &[words, kind] : kinds)
+        m_kind->addItem(words, kind);
+    row->addWidget(m_kind, 2);
+    const auto addDay = [&](const char *name, const QString &label) {
+        auto *field = new QLineEdit(this);
+        field->setObjectName(QString::fromLatin1(name));
+        field->setPlaceholderText(tr("such as 2026-03-02"));
+        auto *words = new QLabel(label, this);
+        words->setBuddy(field);
+        row->addWidget(words);
+        row->addWidget(field, 1);
+        connect(field, &QLineEdit::returnPressed, this, &WhereUsedDialog::find);
+        return field;
+    };
+    m_from = addDay("from", tr("F&rom day"));
+    m_until = addDay("until", tr("&Until day"));
+    return row;
+}
+
+session::UsesQuestion WhereUsedDialog::question() const
+{
+    const QString kind = m_kind->currentData().toString();
+    return {m_sort->currentData().toString(), m_value->text().trimmed(), kind.isEmpty() ? std::nullopt : std::optional(kind), typedIn(*m_from), typedIn(*m_until)};
+}
+
 void WhereUsedDialog::find()
 {
-    const QString sort = m_sort->currentData().toString();
-    const QString typed = m_value->text().trimmed();
-    m_uses.clear();
-    if (!typed.isEmpty()) {
-        m_wanted = {sort, valueFor(sort, typed, m_session.reg())};
-        auto uses = session::whereUsed(m_session, m_wanted);
-        if (!uses) {
-            m_ask.tell(tr("The store was not looked through"), core::errorInWords(uses.error()));
-            return;
-        }
-        m_uses = *std::move(uses);
-    }
+    m_answer.reset();
+    auto answer = session::answerTo(m_session, question());
+    const bool isRefused = !answer && answer.error().code == core::ErrorCode::BadInput;
+    if (answer)
+        m_answer = *std::move(answer);
+    else if (!isRefused)
+        m_ask.tell(tr("The store was not looked through"), core::errorInWords(answer.error()));
     showJobs();
     showUses();
-    if (m_uses.empty())
-        m_count->setText(typed.isEmpty() ? tr("Type what is looked for.") : tr("Nothing names it."));
+    m_nothing->setText(!answer ? core::errorInWords(answer.error()) : m_answer->nothing ? m_answer->nothing->sentences : damageInWords());
+    m_nothing->setVisible(!m_nothing->text().isEmpty());
+    if (!answer)
+        m_count->setText(tr("Nothing was looked for."));
+    else if (m_answer->nothing)
+        m_count->setText(tr("Nothing was found."));
 }
+
+/// What is found is not all where an entry could not be read.
+QString WhereUsedDialog::damageInWords() const
+{
+    const QStringList &damaged = m_answer->looked.damaged;
+    return damaged.isEmpty() ? QString() : tr("Damaged, so that something may not have been found: %1. Verify the store.").arg(damaged.join(u", "_s));
+}
+
+std::span<const session::UseOf> WhereUsedDialog::uses() const { return m_answer ? std::span<const session::UseOf>(m_answer->uses) : std::span<const session::UseOf>(); }
 
 void WhereUsedDialog::showJobs()
 {
     std::vector<Row> rows;
-    for (const session::UsesInJob &job : session::byJob(m_uses)) {
+    for (const session::UsesInJob &job : session::byJob(uses())) {
         const QString state = !job.workOrder ? QString() : job.isClosed ? tr("closed") : tr("open");
         rows.push_back({job.ledger.text(), {job.workOrder.value_or(tr("register")), job.aircraft, state, QString::number(job.uses.size())}});
     }
@@ -166,24 +204,30 @@ void WhereUsedDialog::showUses()
     std::vector<Row> rows;
     std::size_t fitting = 0;
     const QString job = m_jobs->chosen();
-    for (const session::UseOf &use : m_uses) {
+    for (const session::UseOf &use : uses()) {
         if (!job.isEmpty() && use.said.ledger.text() != job)
             continue;
         if (++fitting > mostShown)
             continue;
         rows.push_back({use.said.ledger.text() + u'\n' + QString::number(use.said.seq),
-                        {use.workOrder.value_or(tr("register")), QString::number(use.said.seq), use.moment, m_session.reg().nameOf(use.said.author), core::describe(use.said, m_session.reg()),
+                        {use.workOrder.value_or(tr("register")), QString::number(use.said.seq), use.moment, signedBy(use), core::describe(use.said, m_session.reg()),
                          session::standingWordOf(use, m_session.reg())},
-                        use.line && use.line->standing != core::Standing::Stands});
+                        use.line && use.line->standing != core::Standing::Stands, !use.doubt.isEmpty()});
     }
     m_rows->take(rows);
-    m_count->setText(fitting > mostShown     ? tr("%1 of %2 entries; the first %3 are shown, the export has all.").arg(fitting).arg(m_uses.size()).arg(mostShown)
-                     : job.isEmpty() ? tr("%n entries", nullptr, static_cast<int>(m_uses.size()))
-                                     : tr("%1 of %2 entries").arg(fitting).arg(m_uses.size()));
+    m_count->setText(fitting > mostShown     ? tr("%1 of %2 entries; the first %3 are shown, the export has all.").arg(fitting).arg(uses().size()).arg(mostShown)
+                     : job.isEmpty() ? tr("%n entries", nullptr, static_cast<int>(uses().size()))
+                                     : tr("%1 of %2 entries").arg(fitting).arg(uses().size()));
     offer();
 }
 
-core::AuditTable WhereUsedDialog::table() const { return session::usesTable(m_session, m_wanted, m_uses); }
+QString WhereUsedDialog::signedBy(const session::UseOf &use) const
+{
+    const QString name = m_session.reg().nameOf(use.said.author);
+    return use.doubt.isEmpty() ? name : tr("%1 (signature in doubt: %2)").arg(name, use.doubt);
+}
+
+core::AuditTable WhereUsedDialog::table() const { return session::usesTable(m_session, *m_answer); }
 
 void WhereUsedDialog::offer()
 {
@@ -194,8 +238,8 @@ void WhereUsedDialog::offer()
     m_all->setEnabled(!m_jobs->chosen().isEmpty());
     m_all->setToolTip(m_all->isEnabled() ? QString() : tr("The entries of all jobs are shown."));
     for (QPushButton *button : {m_csv, m_pdf}) {
-        button->setEnabled(!m_uses.empty());
-        button->setToolTip(m_uses.empty() ? tr("Find something first.") : tr("All entries of all jobs, with their hashes."));
+        button->setEnabled(m_answer.has_value());
+        button->setToolTip(!m_answer ? tr("Look for something first.") : m_answer->nothing ? tr("That nothing was found, and what was looked through.") : tr("All entries of all jobs, with their hashes."));
     }
 }
 

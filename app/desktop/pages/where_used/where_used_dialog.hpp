@@ -10,6 +10,7 @@
 
 class QComboBox;
 class QLabel;
+class QLayout;
 class QLineEdit;
 class QPushButton;
 
@@ -18,7 +19,7 @@ namespace desktop {
 class RowTable;
 
 /// Looks through the whole store for a person, tool, part, batch, serial number or certificate: each entry of each job, open or closed, that
-/// names it. The jobs come first, with how many entries each has; choosing one leaves its entries alone. A row leads to its entry, and all
+/// names it; of one kind of entry or between two days where that is asked for. The jobs come first, with how many entries each has; choosing one leaves its entries alone. A row leads to its entry, and all
 /// rows can be written as CSV and PDF.
 class WhereUsedDialog : public QDialog {
     Q_OBJECT
@@ -36,21 +37,31 @@ private:
     void lead(const QString &key);
     void showJobs();
     void showUses();
+    QLayout *makeNarrowing();
+    session::UsesQuestion question() const;
+    QString damageInWords() const;
+    QString signedBy(const session::UseOf &use) const;
+    /// None before anything was asked.
+    std::span<const session::UseOf> uses() const;
+    /// Of what was answered last.
     core::AuditTable table() const;
 
     session::Session &m_session;
     Ask &m_ask;
     QComboBox *m_sort;
     QLineEdit *m_value;
+    QComboBox *m_kind;
+    QLineEdit *m_from;
+    QLineEdit *m_until;
     QLabel *m_count;
+    QLabel *m_nothing; ///< why nothing was found, or what was wrong with the question
     RowTable *m_jobs;
     RowTable *m_rows;
     QPushButton *m_lead;
     QPushButton *m_all; ///< jobs again
     QPushButton *m_csv;
     QPushButton *m_pdf;
-    db::Wanted m_wanted; ///< what was looked for last
-    std::vector<session::UseOf> m_uses;
+    std::optional<session::UsesAnswer> m_answer; ///< to what was asked last; nothing when it was refused
 };
 
 } // namespace desktop
