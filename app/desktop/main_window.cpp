@@ -23,6 +23,8 @@
 #include "app/desktop/flows/record_flow.hpp"
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
+#include "app/desktop/manual/manual_window.hpp"
+#include "app/desktop/manual/shortcuts_page.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
@@ -316,6 +318,33 @@ void MainWindow::leaveCalculator()
         action->setEnabled(m_beforeCalculator == m_job);
     m_stack->setCurrentWidget(m_beforeCalculator);
     m_beforeCalculator->setFocus(Qt::OtherFocusReason);
+}
+
+QString MainWindow::pageForHelp() const
+{
+    const QWidget *shown = m_stack->currentWidget();
+    if (m_job && shown == m_job)
+        return m_job->manualPage();
+    if (m_people && shown == m_people)
+        return QStringLiteral("signatures");
+    return m_calculator && shown == m_calculator ? QStringLiteral("calculator") : QStringLiteral("index");
+}
+
+void MainWindow::showManual(const QString &page)
+{
+    if (!m_manual) {
+        auto pages = manual::loadPages();
+        if (!pages) {
+            m_ask.tell(tr("The manual cannot be shown"), core::errorInWords(pages.error()));
+            return;
+        }
+        pages->push_back(shortcutsPage(*menuBar()));
+        m_manual = new ManualWindow(*std::move(pages), this);
+    }
+    m_manual->showPage(page);
+    m_manual->show();
+    m_manual->raise();
+    m_manual->activateWindow();
 }
 
 void MainWindow::newJob() { m_signing->open(newJobPlan(*m_place.session, nullptr)); }

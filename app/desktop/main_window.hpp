@@ -25,6 +25,7 @@ class CalculatorPage;
 class JobFeed;
 class NoticeBand;
 class JobPlace;
+class ManualWindow;
 class PeoplePage;
 class Signing;
 class StartPage;
@@ -78,6 +79,9 @@ private:
     void showCalculator();
     /// Back from the calculator to what was shown before it.
     void leaveCalculator();
+    /// The page of the manual that tells of what is shown.
+    QString pageForHelp() const;
+    void showManual(const QString &page);
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();
@@ -97,6 +101,7 @@ private:
     QStackedWidget *m_stack;
     CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
     QPointer<QWidget> m_beforeCalculator;
+    ManualWindow *m_manual = nullptr;      ///< made when it is asked for first
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QWidget *m_corner;
     QLabel *m_who;

@@ -70,6 +70,11 @@ void MainWindow::makeMenus()
             emit appearanceChosen(appearance);
         });
     }
+
+    QMenu *help = menuBar()->addMenu(tr("&Help"));
+    help->addAction(tr("&Manual"), QKeySequence::HelpContents, this, [this] { showManual(pageForHelp()); });
+    help->addAction(tr("Manual, &contents"), this, [this] { showManual(QStringLiteral("index")); });
+    help->addAction(tr("&Keys"), QKeySequence(QStringLiteral("Ctrl+F1")), this, [this] { showManual(QStringLiteral("shortcuts")); });
 }
 
 } // namespace desktop

@@ -39,5 +39,6 @@ Command verifyCommand();
 Command exportCommand();
 Command backupCommand();
 Command calcCommand();
+Command manualCommand();
 
 } // namespace cli

@@ -34,20 +34,20 @@ qsizetype looseEnds(const PageTools &tools) { return static_cast<qsizetype>(tool
 const std::vector<PageLine> &pages()
 {
     static const std::vector<PageLine> all = {
-        {"list"_L1, QT_TRANSLATE_NOOP("Page", "List"), "Ctrl+1", &ListPage::make, &nothing},
-        {"inspect"_L1, QT_TRANSLATE_NOOP("Page", "To inspect"), "Ctrl+2", &InspectPage::make, &InspectPage::waiting},
-        {"loose-ends"_L1, QT_TRANSLATE_NOOP("Page", "Loose ends"), "Ctrl+3", &LooseEndsPage::make, &looseEnds},
-        {"findings"_L1, QT_TRANSLATE_NOOP("Page", "Findings"), "Ctrl+4", &FindingsPage::make, &FindingsPage::waiting},
-        {"handover"_L1, QT_TRANSLATE_NOOP("Page", "Handover"), "Ctrl+5", &HandoverPage::make, &HandoverPage::waiting},
-        {"record"_L1, QT_TRANSLATE_NOOP("Page", "Record"), "Ctrl+6", &RecordPage::make, &nothing},
-        {"figures"_L1, QT_TRANSLATE_NOOP("Page", "Lifts, fluids"), "Ctrl+7", &FiguresPage::make, &nothing},
-        {"holds"_L1, QT_TRANSLATE_NOOP("Page", "Hold points"), "Ctrl+8", &HoldsPage::make, &HoldsPage::waiting},
-        {"walk-round"_L1, QT_TRANSLATE_NOOP("Page", "Walk-round"), "Ctrl+9", &WalkRoundPage::make, &WalkRoundPage::waiting},
-        {"temporaries"_L1, QT_TRANSLATE_NOOP("Page", "Applied"), "Ctrl+0", &TemporariesPage::make, &TemporariesPage::waiting},
-        {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing},
-        {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
-        {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts, tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting},
-        {"linked"_L1, QT_TRANSLATE_NOOP("Page", "Linked jobs"), "Ctrl+D", &LinkedPage::make, &LinkedPage::waiting},
+        {"list"_L1, QT_TRANSLATE_NOOP("Page", "List"), "Ctrl+1", &ListPage::make, &nothing, "interface_list"_L1},
+        {"inspect"_L1, QT_TRANSLATE_NOOP("Page", "To inspect"), "Ctrl+2", &InspectPage::make, &InspectPage::waiting, "start_inspector"_L1},
+        {"loose-ends"_L1, QT_TRANSLATE_NOOP("Page", "Loose ends"), "Ctrl+3", &LooseEndsPage::make, &looseEnds, "conditions"_L1},
+        {"findings"_L1, QT_TRANSLATE_NOOP("Page", "Findings"), "Ctrl+4", &FindingsPage::make, &FindingsPage::waiting, "conditions"_L1},
+        {"handover"_L1, QT_TRANSLATE_NOOP("Page", "Handover"), "Ctrl+5", &HandoverPage::make, &HandoverPage::waiting, "hold_points"_L1},
+        {"record"_L1, QT_TRANSLATE_NOOP("Page", "Record"), "Ctrl+6", &RecordPage::make, &nothing, "record"_L1},
+        {"figures"_L1, QT_TRANSLATE_NOOP("Page", "Lifts, fluids"), "Ctrl+7", &FiguresPage::make, &nothing, "measuring"_L1},
+        {"holds"_L1, QT_TRANSLATE_NOOP("Page", "Hold points"), "Ctrl+8", &HoldsPage::make, &HoldsPage::waiting, "hold_points"_L1},
+        {"walk-round"_L1, QT_TRANSLATE_NOOP("Page", "Walk-round"), "Ctrl+9", &WalkRoundPage::make, &WalkRoundPage::waiting, "hold_points"_L1},
+        {"temporaries"_L1, QT_TRANSLATE_NOOP("Page", "Applied"), "Ctrl+0", &TemporariesPage::make, &TemporariesPage::waiting, "hold_points"_L1},
+        {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing, "hold_points"_L1},
+        {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting, "hold_points"_L1},
+        {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts, tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting, "parts_and_tools"_L1},
+        {"linked"_L1, QT_TRANSLATE_NOOP("Page", "Linked jobs"), "Ctrl+D", &LinkedPage::make, &LinkedPage::waiting, "linked_jobs"_L1},
     };
     return all;
 }

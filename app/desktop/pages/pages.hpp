@@ -19,6 +19,7 @@ struct PageLine {
     Page *(*make)(const PageTools &, QWidget *parent);
     /// How many things wait there; 0 shows nothing.
     qsizetype (*waiting)(const PageTools &);
+    QLatin1String manual; ///< the page of the manual that tells of it
 };
 
 const std::vector<PageLine> &pages();

@@ -26,6 +26,7 @@
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/main_window.hpp"
+#include "app/desktop/manual/manual_window.hpp"
 #include "app/desktop/pages/calculator/calculation_form.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/parts/table_dialog.hpp"
@@ -71,6 +72,7 @@ private:
     void sheets(desktop::MainWindow &window, QTableView &table);
     void knownSigner(desktop::MainWindow &window, QTableView &table);
     void calculator(desktop::MainWindow &window);
+    void manual(desktop::MainWindow &window);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
     void verdict(desktop::MainWindow &window);
@@ -222,6 +224,24 @@ void Screens::calculator(desktop::MainWindow &window)
         settle();
     }
     page->findChild<QPushButton *>(u"back"_s)->click();
+}
+
+/// The contents, a page with tables, the keys, and a search.
+void Screens::manual(desktop::MainWindow &window)
+{
+    for (QAction *action : window.findChildren<QAction *>()) {
+        if (action->shortcut() == QKeySequence(u"F1"_s))
+            action->trigger();
+    }
+    auto *shown = window.findChild<desktop::ManualWindow *>();
+    keep(*shown, u"manual"_s);
+    for (const QString &page : {u"glossary"_s, u"threats"_s, u"shortcuts"_s, u"rules"_s, u"start_technician"_s}) {
+        shown->showPage(page);
+        keep(*shown, u"manual-"_s + page);
+    }
+    shown->findChild<QLineEdit *>(u"search"_s)->setText(u"torque wrench"_s);
+    keep(*shown, u"manual-search"_s);
+    shown->close();
 }
 
 /// Every figure of the job, from the top of its card and to the end of its working; in a window as small as it goes, too.
@@ -391,6 +411,7 @@ void Screens::draw()
     window.show();
     keep(window, u"welcome"_s);
     calculator(window);
+    manual(window);
     {
         desktop::MainWindow first(m_ask, m_kinds, {evening(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
         first.resize(1366, 768);

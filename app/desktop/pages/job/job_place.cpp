@@ -147,6 +147,15 @@ void JobPlace::showPage(const QString &name, const QString &row)
     }
 }
 
+QString JobPlace::manualPage() const
+{
+    for (std::size_t i = 0; i < pages().size(); ++i) {
+        if (m_built[i] && m_built[i] == m_pages->currentWidget())
+            return QString(pages()[i].manual);
+    }
+    return {};
+}
+
 void JobPlace::fillMenu(QMenu &menu)
 {
     menu.clear();

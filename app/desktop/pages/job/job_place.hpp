@@ -27,6 +27,8 @@ public:
 
     /// With the row of that key chosen on it, where one is given.
     void showPage(const QString &name, const QString &row = {});
+    /// The page of the manual that tells of what is shown.
+    QString manualPage() const;
     /// Lists what may be done with what is chosen, with its keys; what is refused is greyed and says why.
     void fillMenu(QMenu &menu);
     /// Reads a list, shows it, and has it signed.
