@@ -95,6 +95,16 @@ const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry)
     return author ? keyDoubtAt(*author, entry.said.at) : nullptr;
 }
 
+std::vector<qint64> entriesInDoubt(const JobRecord &record)
+{
+    std::vector<qint64> entries;
+    for (const Entry &entry : record.entries()) {
+        if (signatureDoubt(record, entry))
+            entries.push_back(entry.said.seq);
+    }
+    return entries;
+}
+
 std::vector<PersonSigned> signatures(const JobRecord &record)
 {
     std::vector<PersonSigned> people;

@@ -28,6 +28,9 @@ std::vector<PersonSigned> signatures(const JobRecord &record);
 /// job's last entry was signed. What the register came to say later belongs into no record of before.
 const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry);
 
+/// The numbers of the entries whose signatures are in doubt, in order.
+std::vector<qint64> entriesInDoubt(const JobRecord &record);
+
 /// The people by their names, then by their ids.
 std::vector<PersonSigned> byName(std::vector<PersonSigned> people);
 
