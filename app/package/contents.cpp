@@ -87,7 +87,7 @@ bool Reach::take(const core::Statement &said, const core::LedgerId &job)
 
 Labels labelsHere(record::PageSize paper)
 {
-    return {QStringLiteral(REMATE_VERSION), u"Qt %1, %2"_s.arg(QString::fromLatin1(qVersion()), record::typefaceName()), paper};
+    return {QStringLiteral(REMATE_VERSION), u"layout %1, Qt %2, %3"_s.arg(QString::number(record::layoutNumber), QString::fromLatin1(qVersion()), record::typefaceName()), paper};
 }
 
 std::vector<core::bag::Label> labelsOf(const core::JobRecord &job, const Labels &labels, qint64 payloadBytes, qint64 payloadFiles)

@@ -18,8 +18,11 @@
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
 #include "core/reports/figures.hpp"
+#include "core/reports/release_counts.hpp"
 #include "core/reports/report.hpp"
+#include "core/reports/signatures.hpp"
 #include "core/reports/timeline.hpp"
+#include "core/value/counted.hpp"
 
 namespace record {
 
@@ -56,7 +59,7 @@ constexpr QLatin1String titledNotes[] = {
     QLatin1String("turn"),           QLatin1String("skip_reason"), QLatin1String("lead_zero"),   QLatin1String("unit_weight"),
     QLatin1String("rigging_weight"), QLatin1String("hoist_limit"), QLatin1String("hoist_due"),   QLatin1String("legs"),   QLatin1String("angle"),
     QLatin1String("shares"),         QLatin1String("sling_limit"), QLatin1String("sling_due"),   QLatin1String("centre_after"),
-    QLatin1String("open"),           QLatin1String("verdict"),        QLatin1String("sling"),       QLatin1String("maintenance_data"), QLatin1String("remarks"),
+    QLatin1String("verdict"),        QLatin1String("sling"),       QLatin1String("maintenance_data"), QLatin1String("remarks"),
 };
 
 QString titledNote(const core::Report &report, const core::ReportRow &row)
@@ -180,6 +183,23 @@ void setLife(Flow &flow, const core::JobRecord &job)
     }
 }
 
+/// What was counted at the release; what no interface is stays away.
+QString releasedText(const core::ReleaseCounts &counts)
+{
+    QStringList parts;
+    const auto add = [&](qsizetype number, const QString &words) {
+        if (number > 0)
+            parts << words.arg(number);
+    };
+    add(counts.inspected, tr("%1 reconnected and inspected"));
+    add(counts.undisturbed, tr("%1 confirmed undisturbed"));
+    add(counts.notApplicable, tr("%1 not applicable"));
+    add(counts.givenOver, tr("%1 given over to a linked job"));
+    add(counts.open, tr("%1 OPEN"));
+    const qsizetype all = counts.inspected + counts.undisturbed + counts.notApplicable + counts.givenOver + counts.open;
+    return tr("%1: %2.").arg(core::counted(all, tr("1 interface"), tr("%1 interfaces")), parts.join(u", "_s));
+}
+
 void setVerdict(Flow &flow, const core::JobRecord &job)
 {
     const auto &closed = job.job().closed;
@@ -197,14 +217,25 @@ void setVerdict(Flow &flow, const core::JobRecord &job)
         if (!more.isEmpty())
             text += u'\n' + more;
     }
-    QStringList deferred;
-    for (const core::Finding &finding : job.job().findings) {
-        if (finding.disposition == u"deferred")
-            deferred << tr("%1 until %2").arg(finding.id.text(), finding.limit.toString(Qt::ISODate));
-    }
-    if (!deferred.isEmpty())
-        text += u'\n' + tr("Limited closure: deferred findings are carried on: %1.").arg(deferred.join(u", "_s));
-    flow.box(deferred.isEmpty() ? tr("CLOSED") : tr("CLOSED, LIMITED"), text, ink::text);
+    text += u'\n' + releasedText(core::releaseCounts(job.job()));
+    if (core::findReport(u"still_due")->rows(job).empty())
+        text += u'\n' + tr("This record leaves nothing due: no follow-up, no deferred finding.");
+    const auto &findings = job.job().findings;
+    const bool isLimited = std::any_of(findings.begin(), findings.end(), [](const core::Finding &finding) { return finding.disposition == u"deferred"; });
+    flow.box(isLimited ? tr("CLOSED, LIMITED") : tr("CLOSED"), text, ink::text);
+    setReport(flow, job, u"still_due");
+}
+
+/// Whoever reads the cover alone has to see that somebody else may have signed.
+void setDoubts(Flow &flow, const core::JobRecord &job)
+{
+    QStringList entries;
+    for (const qint64 seq : core::entriesInDoubt(job))
+        entries << QString::number(seq);
+    if (entries.isEmpty())
+        return;
+    flow.box(core::counted(entries.size(), tr("1 SIGNATURE IN DOUBT"), tr("%1 SIGNATURES IN DOUBT")),
+             tr("Somebody else may have had the key. Entries: %1. Why stands beside the person among the signatures.").arg(entries.join(u", "_s)), ink::alarm);
 }
 
 /// An inspection that was not independent stands on the cover, so that nobody has to look for it.
@@ -241,7 +272,8 @@ QString countsText(const core::JobRecord &job)
     QStringList parts;
     for (const core::Stage stage : stages)
         parts << tr("%1 %2").arg(core::stageWord(stage)).arg(counts[static_cast<std::size_t>(stage)]);
-    return tr("%1 interfaces by stage: %2.").arg(std::accumulate(counts.begin(), counts.end(), qsizetype{0})).arg(parts.join(u", "_s));
+    const qsizetype all = std::accumulate(counts.begin(), counts.end(), qsizetype{0});
+    return tr("%1 by stage: %2.").arg(core::counted(all, tr("1 interface"), tr("%1 interfaces")), parts.join(u", "_s));
 }
 
 /// What a reader needs to check this paper against the record it was made from.
@@ -294,8 +326,10 @@ void setContents(Flow &flow, const core::JobRecord &job, const FetchAttachment &
 {
     flow.title(tr("Record of a unit change"));
     flow.paragraph(job.job().facts.title, Face::Heading);
+    flow.paragraph(job.reg().organisation);
     flow.space(4 * point);
     setVerdict(flow, job);
+    setDoubts(flow, job);
     setReinspections(flow, job);
     setReport(flow, job, u"signatures");
     setReport(flow, job, u"facts");
@@ -332,6 +366,7 @@ void setContents(Flow &flow, const core::JobRecord &job, const FetchAttachment &
     setReport(flow, job, u"follow_ups");
     setReport(flow, job, u"lessons");
     setReport(flow, job, u"handovers", tr("The job was not handed over."));
+    setReport(flow, job, u"handed_over");
     setReport(flow, job, u"bursts");
     const std::vector<int> pages = setReport(flow, job, u"entries");
     setIndexOfPersons(flow, job, pages);

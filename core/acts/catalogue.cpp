@@ -52,7 +52,7 @@ QString meaningInWords(QStringView meaning)
     if (meaning == u"passed")
         return QCoreApplication::translate("Meaning", "I looked at what this hold point asks for, and it is so.");
     if (meaning == u"released")
-        return QCoreApplication::translate("Meaning", "I release this job: every item is restored and inspected.");
+        return QCoreApplication::translate("Meaning", "I release this job: every item is restored and inspected, or stands as undisturbed, not applicable or given over to a linked job.");
     return QCoreApplication::translate("Meaning", "I state this as a record of the job.");
 }
 

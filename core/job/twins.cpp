@@ -41,6 +41,22 @@ std::vector<HalfPair> readPairs(const json::Object &body)
     return pairs;
 }
 
+std::vector<InterfaceId> twinsReadIn(const JobState &job, const Statement &said)
+{
+    const auto subject = InterfaceId::parse(said.subject.value_or(QString()));
+    if (said.kind != u"twins.verified" || !subject)
+        return {};
+    std::vector<InterfaceId> ids{*subject};
+    const InterfaceState *item = job.item(*subject);
+    const std::vector<HalfPair> read = readPairs(said.body);
+    for (const std::size_t at : item ? job.index.twins(item->listed.twinGroup) : Places()) {
+        const Listing &twin = job.items[at].listed;
+        if (twin.id != *subject && std::find(read.begin(), read.end(), HalfPair(twin.aircraftHalf, twin.unitHalf)) != read.end())
+            ids.push_back(twin.id);
+    }
+    return ids;
+}
+
 bool hadAHandInJoining(const InterfaceState &item, const PersonId &person)
 {
     return (item.restoration && item.restoration->joinedBy.contains(person)) || item.left.joiners.contains(person);

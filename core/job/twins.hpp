@@ -26,6 +26,9 @@ std::vector<HalfPair> listedPairs(const JobState &job, const InterfaceState &ite
 /// The pairs that the body of `twins.verified` holds, as they were read at the aircraft: the first of one list belongs to the first of the other.
 std::vector<HalfPair> readPairs(const json::Object &body);
 
+/// The interfaces that an entry `twins.verified` was about: its subject, and every twin of it whose halves were read with it. None for any other entry.
+std::vector<InterfaceId> twinsReadIn(const JobState &job, const Statement &said);
+
 /// Whether somebody had a hand in joining it as it is, or in joining it before that was struck.
 bool hadAHandInJoining(const InterfaceState &item, const PersonId &person);
 

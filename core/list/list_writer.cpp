@@ -12,6 +12,7 @@
 #include "core/list/csv.hpp"
 #include "core/list/interface_list.hpp"
 #include "core/requirements/catalogue.hpp"
+#include "core/value/counted.hpp"
 
 namespace core {
 
@@ -191,7 +192,7 @@ ListPreview previewOf(const std::vector<ListedRow> &rows, const Kinds &kinds)
                                 titlesOf(listing.requirements), torqueText(listing.torque), listing.critical ? tr("critical") : QString(),
                                 QString::number(listing.inspections), joinedInCell(textsOf(listing.access))});
     }
-    preview.summary = tr("%1 interfaces in %2 zones, %3 of them critical").arg(rows.size()).arg(zones.size()).arg(critical);
+    preview.summary = tr("%1 in %2, %3 of them critical").arg(counted(std::ssize(rows), tr("1 interface"), tr("%1 interfaces")), counted(zones.size(), tr("1 zone"), tr("%1 zones"))).arg(critical);
     return preview;
 }
 

@@ -11,8 +11,8 @@ namespace core {
 const std::vector<Report> &reports()
 {
     static const std::vector<Report> all = {
-        factsReport(), linksReport(), handedOnReport(),   signaturesReport(), peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
-        leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(),
+        stillDueReport(), factsReport(), linksReport(), handedOnReport(),   signaturesReport(), peopleReport(), toolsReport(), interfacesReport(), conditionsReport(), letAloneReport(), lifeReport(),        torqueReport(),   bondingReport(),
+        leaksReport(),   liftsReport(),  servicingReport(), weightReport(), inspectionsReport(), findingsReport(), handoversReport(), handedOverReport(),
         holdsReport(),   temporariesReport(), unitReport(), hardwareReport(), sealsReport(), tagsReport(), jobToolsReport(), testsReport(), followUpsReport(), lessonsReport(), burstsReport(), entriesReport(),
     };
     return all;

@@ -93,7 +93,7 @@ std::vector<ReportRow> factRows(const JobRecord &record)
             add(QT_TRANSLATE_NOOP("Report", "Inspecting one's own work again"), inWords(QT_TRANSLATE_NOOP("Report", "allowed where nobody else is there, %1 minutes after the work")).arg(facts.reinspectionPause));
     }
     add(QT_TRANSLATE_NOOP("Report", "Leak classes, the least first"), leakSchemeText(facts));
-    add(QT_TRANSLATE_NOOP("Report", "Zones"), zonesText(record));
+    add(job.handovers.empty() ? QT_TRANSLATE_NOOP("Report", "Zones") : QT_TRANSLATE_NOOP("Report", "Zones, as divided at the opening"), zonesText(record));
     add(QT_TRANSLATE_NOOP("Report", "Lead"), job.lead ? personText(record.reg(), *job.lead) : QString());
     add(QT_TRANSLATE_NOOP("Report", "Crew"), crewText(record));
     add(QT_TRANSLATE_NOOP("Report", "Opened"), job.opened ? signedText(record, *job.opened) : QString());

@@ -6,6 +6,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/job/stage.hpp"
+#include "core/job/twins.hpp"
 #include "core/reports/report_rows.hpp"
 
 namespace core {
@@ -35,13 +36,16 @@ bool isAboutInterface(const Statement &said)
     return act && said.subject && (act->subject == SubjectSort::Interface || act->subject == SubjectSort::NewInterface);
 }
 
-/// Positions of the entries about each interface, in order.
+/// Positions of the entries about each interface, in order. What was said of twins together stands with each of them.
 QHash<QString, std::vector<std::size_t>> entriesBySubject(const JobRecord &record)
 {
     QHash<QString, std::vector<std::size_t>> bySubject;
     for (std::size_t i = 0; i < record.entries().size(); ++i) {
         const Statement &said = record.entries()[i].said;
-        if (isAboutInterface(said))
+        const std::vector<InterfaceId> twins = twinsReadIn(record.job(), said);
+        for (const InterfaceId &id : twins)
+            bySubject[id.text()].push_back(i);
+        if (twins.empty() && isAboutInterface(said))
             bySubject[*said.subject].push_back(i);
     }
     return bySubject;

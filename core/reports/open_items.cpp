@@ -48,9 +48,10 @@ const OpenSort *sortOf(const json::Object &item)
     return at == std::end(sorts) ? nullptr : at;
 }
 
-QString interfaceInWords(const json::Object &item)
+/// `reconnected, torqued 2 of 4`: how far it is, and all that the next shift has to know.
+QString interfaceStateInWords(const json::Object &item)
 {
-    QString text = inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(item.text(u"interface"), item.text(u"stage"));
+    QString text = item.text(u"stage");
     if (item.contains(u"torqued"))
         text = inWords(QT_TRANSLATE_NOOP("Report", "%1, torqued %2 of %3")).arg(text).arg(item.integer(u"torqued").value_or(0)).arg(item.integer(u"of").value_or(0));
     if (item.contains(u"attached"))
@@ -78,7 +79,7 @@ QString openItemInWords(const json::Object &item)
 {
     const OpenSort *sort = sortOf(item);
     if (!sort)
-        return interfaceInWords(item);
+        return inWords(QT_TRANSLATE_NOOP("Report", "%1 %2")).arg(item.text(u"interface"), interfaceStateInWords(item));
     const QString sentence = inWords(sort->sentence);
     const QString name = item.text(sort->member);
     if (sort->member == u"tool" && item.text(sort->more).isEmpty())
@@ -99,6 +100,16 @@ QString openStateInWords(const json::Object &item)
         return {};
     const QString state = inWords(sort->state);
     return item.contains(u"state") ? state.arg(stateWord(item.text(u"state"))) : state;
+}
+
+OpenItem openItemOf(const json::Object &item)
+{
+    const OpenSort *sort = sortOf(item);
+    if (!sort)
+        return {item.text(u"interface"), interfaceStateInWords(item)};
+    const QString id = item.text(sort->member);
+    const QString more = sort->more.isEmpty() || sort->more == u"state" ? QString() : item.text(sort->more);
+    return {more.isEmpty() ? id : inWords(QT_TRANSLATE_NOOP("Report", "%1 (%2)")).arg(id, more), openStateInWords(item)};
 }
 
 } // namespace core

@@ -19,4 +19,11 @@ QStringView openMember(const json::Object &item);
 /// What it is and how it stands, for a column beside its name: `tool, out`, `test, failed`. Empty for an interface, whose stage says it.
 QString openStateInWords(const json::Object &item);
 
+/// The same in two, for a table.
+struct OpenItem {
+    QString name;  ///< `E12`, `R-14 (Ratchet)`
+    QString state; ///< `disconnected`, `tool, out`
+};
+OpenItem openItemOf(const json::Object &item);
+
 } // namespace core

@@ -44,6 +44,7 @@ QByteArray reportCsv(const Report &report, const JobRecord &record);
 
 // Rows of the catalogue, one function a file of this folder.
 Report factsReport();
+Report stillDueReport();
 Report linksReport();
 Report handedOnReport();
 Report signaturesReport();
@@ -72,6 +73,7 @@ Report tagsReport();
 Report jobToolsReport();
 Report findingsReport();
 Report handoversReport();
+Report handedOverReport();
 Report burstsReport();
 Report entriesReport();
 

@@ -10,6 +10,7 @@
 
 #include "core/acts/act.hpp"
 #include "core/job/stage.hpp"
+#include "core/job/twins.hpp"
 #include "core/reports/timeline.hpp"
 
 namespace core {
@@ -47,7 +48,8 @@ bool isAbout(const JobState &job, const Statement &said, const InterfaceId &id)
         return false;
     const bool isOfInterface = act->subject == SubjectSort::Interface || act->subject == SubjectSort::NewInterface;
     const bool isOfFinding = act->subject == SubjectSort::Finding || act->subject == SubjectSort::NewFinding;
-    return (isOfInterface && said.subject == id.text()) || (isOfFinding && said.subject && isOnFindingOf(job, *said.subject, id)) || bodyNames(*act, said.body, id);
+    const std::vector<InterfaceId> twins = twinsReadIn(job, said);
+    return std::find(twins.begin(), twins.end(), id) != twins.end() || (isOfInterface && said.subject == id.text()) || (isOfFinding && said.subject && isOnFindingOf(job, *said.subject, id)) || bodyNames(*act, said.body, id);
 }
 
 QString headingOf(const InterfaceState &item, const Drawn &drawn)

@@ -97,6 +97,16 @@ const KeyDoubt *signatureDoubt(const Register &reg, const Statement &said)
     return author ? keyDoubtAt(*author, said.at) : nullptr;
 }
 
+std::vector<qint64> entriesInDoubt(const JobRecord &record)
+{
+    std::vector<qint64> entries;
+    for (const Entry &entry : record.entries()) {
+        if (signatureDoubt(record, entry))
+            entries.push_back(entry.said.seq);
+    }
+    return entries;
+}
+
 std::vector<PersonSigned> signatures(const JobRecord &record)
 {
     std::vector<PersonSigned> people;

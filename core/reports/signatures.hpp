@@ -30,6 +30,8 @@ const KeyDoubt *signatureDoubt(const JobRecord &record, const Entry &entry);
 
 /// The same as one register has it.
 const KeyDoubt *signatureDoubt(const Register &reg, const Statement &said);
+/// The numbers of the entries whose signatures are in doubt, in order.
+std::vector<qint64> entriesInDoubt(const JobRecord &record);
 
 /// The people by their names, then by their ids.
 std::vector<PersonSigned> byName(std::vector<PersonSigned> people);

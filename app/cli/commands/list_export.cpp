@@ -9,6 +9,7 @@
 #include "app/cli/opened.hpp"
 #include "core/list/interface_list.hpp"
 #include "core/list/lessons.hpp"
+#include "core/value/counted.hpp"
 
 namespace cli {
 
@@ -43,7 +44,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     }
     if (const auto written = write(*path, bytes); !written)
         return core::failure(written.error());
-    return Answer{Exit::Good, tr("Wrote %1 interfaces to %2.").arg(interfaces).arg(*path), {{u"interfaces"_s, interfaces}, {u"file"_s, *path}}};
+    return Answer{Exit::Good, tr("Wrote %1 to %2.").arg(core::counted(interfaces, tr("1 interface"), tr("%1 interfaces")), *path), {{u"interfaces"_s, interfaces}, {u"file"_s, *path}}};
 }
 
 } // namespace

@@ -10,8 +10,10 @@
 #include "core/job/linked.hpp"
 #include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
+#include "core/job/twins.hpp"
 #include "core/reports/timeline.hpp"
 #include "core/requirements/catalogue.hpp"
+#include "core/value/counted.hpp"
 #include "resources/resources.hpp"
 
 namespace cli {
@@ -43,7 +45,13 @@ struct Shown {
     const core::InterfaceState *item;
 
     const core::JobState &job() const { return *session.state(); }
-    bool covers(const core::Statement &said) const { return !item || said.subject == item->listed.id.text(); }
+    bool covers(const core::Statement &said) const
+    {
+        if (!item || said.subject == item->listed.id.text())
+            return true;
+        const std::vector<core::InterfaceId> twins = core::twinsReadIn(job(), said);
+        return std::find(twins.begin(), twins.end(), item->listed.id) != twins.end();
+    }
 };
 
 Object itemJson(const core::InterfaceState &item)
@@ -86,7 +94,7 @@ QString linkedStateText(const Shown &shown, const core::JobState *other)
     if (other->closed)
         return tr("closed on %1").arg(core::momentText(other->closed->at));
     const core::LooseEnds ends = endsOf(shown, *other);
-    return ends.empty() ? tr("ready to close") : tr("%1 loose ends; the first: %2").arg(ends.size()).arg(ends.front().sentence);
+    return ends.empty() ? tr("ready to close") : tr("%1; the first: %2").arg(core::counted(std::ssize(ends), tr("1 loose end"), tr("%1 loose ends")), ends.front().sentence);
 }
 
 /// Empty for a job without links.

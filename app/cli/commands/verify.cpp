@@ -14,6 +14,7 @@
 #include "app/package/verify_package.hpp"
 #include "app/session/evidence.hpp"
 #include "app/session/verdict_words.hpp"
+#include "core/value/counted.hpp"
 #include "resources/resources.hpp"
 
 namespace cli {
@@ -56,7 +57,7 @@ QString textOf(const session::VerifyReport &report, const session::Known &known)
 {
     std::vector<std::vector<QString>> rows;
     for (const session::VerifyReport::Ledger &ledger : report.ledgers)
-        rows.push_back({ledger.isRegister ? tr("register") : tr("job"), ledger.name, tr("%1 entries").arg(ledger.entries), tr("last hash %1").arg(ledger.head.hash.hex())});
+        rows.push_back({ledger.isRegister ? tr("register") : tr("job"), ledger.name, core::counted(ledger.entries, tr("1 entry"), tr("%1 entries")), tr("last hash %1").arg(ledger.head.hash.hex())});
     QString text = columns(rows) + u'\n' + tr("Attachments: %1").arg(report.attachments);
     if (const qint64 taken = report.entriesTakenFromBefore())
         text += u'\n' + tr("Verified on this computer before, and unchanged since: %1 of %2 entries").arg(taken).arg(report.entries());

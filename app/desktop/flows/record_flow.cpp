@@ -13,6 +13,7 @@
 #include "app/session/sound.hpp"
 #include "core/list/interface_list.hpp"
 #include "core/list/lessons.hpp"
+#include "core/value/counted.hpp"
 #include "core/value/error_words.hpp"
 
 namespace desktop {
@@ -111,7 +112,7 @@ void backUp(session::Session &session, Ask &ask, QWidget *window)
     // The person confirmed an existing name in the file window.
     const auto done = session.store().backUp(*path, db::Overwrite::Yes, session.now(), [&](qint64 pages, qint64 all) { return progress(pages, all) ? db::Walk::On : db::Walk::Stop; });
     if (done)
-        ask.tell(RecordFlow::tr("The store was backed up"), RecordFlow::tr("%1 holds %2 entries, compared with the original.").arg(*path).arg(done->entries));
+        ask.tell(RecordFlow::tr("The store was backed up"), RecordFlow::tr("%1 holds %2, compared with the original.").arg(*path, core::counted(done->entries, RecordFlow::tr("1 entry"), RecordFlow::tr("%1 entries"))));
     else if (done.error().code != core::ErrorCode::Cancelled)
         ask.tell(RecordFlow::tr("The store was not backed up"), core::errorInWords(done.error()));
 }

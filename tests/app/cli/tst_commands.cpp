@@ -166,7 +166,7 @@ void TstCommands::answersInJson()
 void TstCommands::linkedJobsAreShown()
 {
     const Said text = remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s});
-    QVERIFY2(text.out.contains("WO-2207-15") && text.out.contains("1 loose ends"), text.out.constData());
+    QVERIFY2(text.out.contains("WO-2207-15") && text.out.contains("1 loose end; the first: "), text.out.constData());
     const core::json::Object change = remateCli({u"show"_s, at(u"open.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--json"_s}).json();
     const core::json::Object other = *change.find(u"linked"_s)->array()->front().object();
     QCOMPARE(other.text(u"work_order"), u"WO-2207-15"_s);

@@ -74,6 +74,9 @@ private slots:
     void linesEndWithinThePage();
     void indexLeadsToEveryEntry();
     void signaturesStandBesideTheVerdict();
+    void theCoverSaysWhatIsStillDue();
+    void theCoverSaysThatNothingIsDue();
+    void theCoverCountsSignaturesInDoubt();
     void openJobIsRefused();
     void draftSaysSoOnEveryPage();
     void cancelledWhileLayingOut();
@@ -91,6 +94,13 @@ private slots:
 
 private:
     QString path(const QString &name) const { return m_folder.filePath(name); }
+    /// The first page, all blanks as one.
+    QString coverOf(const core::JobRecord &job)
+    {
+        if (!record::writeRecord(job, path(u"first.pdf"_s), {.whenOpen = record::WhenOpen::MarkAsDraft}))
+            return {};
+        return flat(outputOf(u"pdftotext"_s, {u"-raw"_s, u"-l"_s, u"1"_s, path(u"first.pdf"_s), u"-"_s}).value_or(QString()));
+    }
     QTemporaryDir m_folder;
 };
 
@@ -302,6 +312,57 @@ void RecordTest::signaturesStandBesideTheVerdict()
     const QString when = release.said.at.spoken();
     const QString row = u"Rae Holt (rae) release: rae-release (QM-4/rae) %1… 1 %2 %2"_s.arg(release.said.key.hex().left(16), when);
     QVERIFY2(cover.contains(row), qPrintable(row + u'\n' + cover));
+}
+
+/// 14 CFR 43.9 and UK/EU 145.A.50(e) let work be put off with the record saying so (from memory); that it stands where the release is read: common practice.
+void RecordTest::theCoverSaysWhatIsStillDue()
+{
+    scene::Scene scene;
+    scene.open(5);
+    scene.work();
+    scene.say(u"ben"_s, u"finding.raised"_s, u"F7"_s, {{u"description"_s, u"Paint chipped at the cowl latch."_s}});
+    scene.say(u"cho"_s, u"finding.closed"_s, u"F7"_s, {{u"disposition"_s, u"deferred"_s}, {u"authority"_s, u"task 51-20"_s}, {u"limit"_s, u"2026-05-01"_s}});
+    QVERIFY2(!coverOf(scene.record()).contains(u"Still due"_s), "an open job has loose ends, and nothing after its record");
+    scene.say(u"rae"_s, u"job.closed"_s, {}, {{u"statement"_s, u"Carried out as the maintenance data asks."_s}, {u"limitation"_s, u"F7 is open."_s}});
+    const QString cover = coverOf(scene.record());
+    QVERIFY2(cover.contains(u"CLOSED, LIMITED"_s) && cover.contains(u"Still due after this record"_s), qPrintable(cover));
+    QVERIFY2(cover.contains(u"2026-05-01 Finding F7, deferred: Paint chipped at the cowl latch."_s), qPrintable(cover));
+    QVERIFY2(cover.contains(u"2026-04-01 Look at the clamps of the bleed duct. E001 Mia Sand"_s), qPrintable(cover));
+    QVERIFY2(cover.contains(u"5 interfaces: 5 reconnected and inspected."_s), qPrintable(cover));
+    QVERIFY2(cover.contains(u"Hangar 3, Nordfeld"_s), qPrintable(cover));
+    QVERIFY2(!cover.contains(u"leaves nothing due"_s), qPrintable(cover));
+}
+
+void RecordTest::theCoverSaysThatNothingIsDue()
+{
+    scene::Scene scene;
+    scene.open(1);
+    scene.work();
+    scene.say(u"ben"_s, u"followup.done"_s, {}, {{u"entry"_s, core::json::Value(scene.job().followUps.front().mark.seq)}, {u"how"_s, u"Looked at, all tight."_s}});
+    scene.close();
+    const QString cover = coverOf(scene.record());
+    QVERIFY2(cover.contains(u"This record leaves nothing due: no follow-up, no deferred finding."_s) && !cover.contains(u"Still due"_s), qPrintable(cover));
+    QVERIFY2(cover.contains(u"1 interface: 1 reconnected and inspected."_s), qPrintable(cover));
+}
+
+void RecordTest::theCoverCountsSignaturesInDoubt()
+{
+    scene::Scene scene;
+    scene.open(5);
+    scene.work();
+    const core::JobRecord before = scene.record();
+    QVERIFY(!coverOf(before).contains(u"IN DOUBT"_s));
+    std::vector<const core::Entry *> hers;
+    for (const core::Entry &entry : before.entries()) {
+        if (entry.said.author.text() == u"ana")
+            hers.push_back(&entry);
+    }
+    const core::Entry &first = *hers.at(hers.size() - 2);
+    scene.sayOnRegister(u"key.stopped"_s, u"ana"_s, {{u"since"_s, first.said.at.text()}, {u"reason"_s, u"PIN seen by others"_s}});
+    scene.say(u"lee"_s, u"time.doubted"_s, {}, {{u"first"_s, 1}, {u"last"_s, 1}, {u"reason"_s, u"The clock had stopped."_s}});
+    const QString cover = coverOf(scene.record());
+    QVERIFY2(cover.contains(u"2 SIGNATURES IN DOUBT"_s), qPrintable(cover));
+    QVERIFY2(cover.contains(u"Entries: %1, %2."_s.arg(first.said.seq).arg(hers.back()->said.seq)), qPrintable(cover));
 }
 
 void RecordTest::openJobIsRefused()

@@ -60,6 +60,8 @@ private slots:
         const JobRecord after = scene.record();
         QVERIFY2(count(after, u"ana"_s).endsWith(u"IN DOUBT since %1, entries %2, %3: PIN seen by others"_s.arg(first->said.at.spoken()).arg(first->said.seq).arg(hers.back()->said.seq)), qPrintable(count(after, u"ana"_s)));
         QVERIFY(!count(after, u"ben"_s).contains(u"IN DOUBT"_s));
+        QVERIFY(entriesInDoubt(scene.record()) == (std::vector<qint64>{first->said.seq, hers.back()->said.seq}));
+        QVERIFY(entriesInDoubt(before).empty());
         for (const Entry *entry : hers)
             QCOMPARE(signedBy(after, *entry).endsWith(u"(signature in doubt)"_s), entry->said.at >= first->said.at);
     }

@@ -3,8 +3,12 @@
 
 #include <QTest>
 
+#include <algorithm>
+
 #include "core/job/state.hpp"
+#include "core/reports/release_counts.hpp"
 #include "core/reports/report.hpp"
+#include "core/reports/sample.hpp"
 #include "resources/resources.hpp"
 #include "tests/support/story.hpp"
 
@@ -111,6 +115,51 @@ private slots:
         QCOMPARE(story.refusedBy(), QString());
         QCOMPARE(cells(recordOf(story), u"handovers", {u"open"_s}),
                  QStringList{u"K1 disconnected, hand-tight; parts not delivered, stopped: two of four bolts in.; X1 disconnected, details to follow"_s});
+    }
+
+    /// Zone by zone in the order of the job's zones, what stands alike in one row, and what is of no zone last.
+    void whatTheNextShiftReadsAsATable()
+    {
+        const Story story(u"Ana applies T1; Ana disconnects K1; Ana disconnects C1; Ana disconnects F1; Ana disconnects D1; Ben stops D1; Ben raises F9; Ana hands-over"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        const core::JobRecord record = recordOf(story);
+        QCOMPARE(cells(record, u"handed_over", {u"zone"_s, u"state"_s, u"items"_s}),
+                 (QStringList{u"left | disconnected, stopped: two of four bolts in. | D1"_s, u"left | disconnected | C1, F1"_s, u"right | disconnected | K1"_s, u" | applied | T1 (fuel valve shut and locked)"_s,
+                              u" | finding, open | F9 (chafed hose)"_s}));
+        QVERIFY(cells(recordOf(Story(u"Ana disconnects K1"_s)), u"handed_over", {u"items"_s}).isEmpty());
+    }
+
+    /// One look at both: whoever reads the history of one alone has to find it.
+    void whatWasReadOfTwinsStandsWithEach()
+    {
+        const QString twins = u"Ana lists T1 twin_group=sense aircraft_half=P7 unit_half=J7; Ana lists T2 twin_group=sense aircraft_half=P8 unit_half=J8; "
+                              "Ana lists T3 twin_group=other aircraft_half=P7 unit_half=J7; Ana disconnects T1; Ana disconnects T2; Ben reconnects T1; Ben reconnects T2; Cho verifies T1; "
+                              "Ana lists T4 twin_group=sense aircraft_half=P9 unit_half=J9"_s;
+        const Story story(twins);
+        QCOMPARE(story.refusedSentence(), QString());
+        const auto at = std::find_if(story.fold().said().begin(), story.fold().said().end(), [](const core::Statement &said) { return said.kind == u"twins.verified"; });
+        const QStringList rows = cells(recordOf(story), u"life", {u"interface"_s, u"entry"_s});
+        const QString entry = QString::number((*at).seq);
+        for (const QString &read : {u"T1"_s, u"T2"_s}) {
+            QCOMPARE(rows.count(read + u" | "_s + entry), 1);
+            const auto about = core::entriesAbout(story.job(), *core::InterfaceId::parse(read));
+            QVERIFY(std::find(about.begin(), about.end(), (*at).seq) != about.end());
+        }
+        // Another group, and one that was listed later.
+        for (const QString &other : {u"T3"_s, u"T4"_s})
+            QCOMPARE(rows.count(other + u" | "_s + entry), 0);
+    }
+
+    /// Each interface is counted once, as it was let go.
+    void whatAReleaseCounts()
+    {
+        const Story begun(u"Ana disconnects K1"_s);
+        const auto all = static_cast<qsizetype>(begun.job().items.size());
+        QCOMPARE(core::releaseCounts(begun.job()), (core::ReleaseCounts{0, 0, 0, 0, all}));
+        const Story story(u"Ana disconnects K1; Dee reconnects K1; Cho accepts K1; Ana disconnects C1; Ben reconnects C1; Ben finds-undisturbed D1; Ben finds-inapplicable B1; Ben finds-inapplicable M1"_s);
+        QCOMPARE(story.refusedSentence(), QString());
+        // M1 is critical: nobody agreed yet. C1 was not inspected.
+        QCOMPARE(core::releaseCounts(story.job()), (core::ReleaseCounts{1, 1, 1, 0, all - 3}));
     }
 };
 

@@ -96,7 +96,7 @@ void JobCardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &optio
     painter->drawText(count, Qt::AlignRight | Qt::AlignTop, isClosed ? JobCards::tr("Closed") : cell(index, LooseEnds));
     painter->setFont(option.font);
     if (!isClosed)
-        painter->drawText(count.adjusted(0, figure, 0, 0), Qt::AlignRight | Qt::AlignTop, JobCards::tr("loose ends"));
+        painter->drawText(count.adjusted(0, figure, 0, 0), Qt::AlignRight | Qt::AlignTop, cell(index, LooseEnds) == u"1" ? JobCards::tr("loose end") : JobCards::tr("loose ends"));
     painter->restore();
 }
 
