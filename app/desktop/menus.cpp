@@ -59,7 +59,8 @@ void MainWindow::makeMenus()
 
     QMenu *look = menuBar()->addMenu(tr("&Look"));
     auto *group = new QActionGroup(this);
-    const std::pair<QString, Appearance> choices[] = {{tr("As the &system"), Appearance::System}, {tr("&Light"), Appearance::Light}, {tr("&Dark"), Appearance::Dark}};
+    const std::pair<QString, Appearance> choices[] = {{tr("As the &system"), Appearance::System}, {tr("&Light"), Appearance::Light}, {tr("&Dark"), Appearance::Dark},
+        {tr("Light with &more contrast"), Appearance::StarkLight}, {tr("Dark with more &contrast"), Appearance::StarkDark}};
     for (const auto &[text, appearance] : choices) {
         QAction *action = look->addAction(text);
         action->setCheckable(true);

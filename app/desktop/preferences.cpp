@@ -32,7 +32,7 @@ void Preferences::remember(const QString &store)
 Preferences readPreferences(QSettings &settings)
 {
     Preferences read;
-    read.appearance = static_cast<Appearance>(std::clamp(settings.value(appearance, 0).toInt(), 0, 2));
+    read.appearance = static_cast<Appearance>(std::clamp(settings.value(appearance, 0).toInt(), 0, static_cast<int>(Appearance::StarkDark)));
     read.recentStores = settings.value(recent).toStringList();
     read.windowGeometry = settings.value(geometry).toByteArray();
     read.windowState = settings.value(state).toByteArray();

@@ -106,6 +106,7 @@ void SignSheet::start()
 void SignSheet::addBody(QVBoxLayout *column)
 {
     m_body = new QScrollArea(this);
+    m_body->setAccessibleName(tr("What is signed"));
     m_body->setWidgetResizable(true);
     m_body->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto *inside = new QWidget(m_body);

@@ -6,13 +6,13 @@
 namespace desktop {
 
 // Colours come from the palette or from the shade; lengths in em follow the font, so that 200 % and large fonts hold.
-// Widgets choose their shape by the dynamic property "role".
+// Buttons come to 44 px at the usual size of font (WCAG 2.2, 2.5.5): gloves. Widgets choose their shape by the dynamic property "role".
 QString styleSheetFor(Shade shade)
 {
     static const QString rules = QStringLiteral(R"(
 QToolTip { background: palette(base); color: palette(text); border: 1px solid palette(mid); padding: 0.4em; }
 QPushButton, QToolButton[role="action"] { background: palette(button); color: palette(button-text);
-    border: 1px solid palette(mid); border-radius: 0.25em; padding: 0.55em 1.1em; min-height: 1.5em; }
+    border: 1px solid palette(mid); border-radius: 0.25em; padding: 0.55em 1.1em; min-height: 1.95em; min-width: 1.2em; }
 QPushButton:hover, QToolButton[role="action"]:hover { border-color: palette(text); }
 QPushButton:pressed, QToolButton[role="action"]:pressed { background: palette(mid); }
 QPushButton:focus, QToolButton:focus { border: 2px solid palette(highlight); padding: 0.5em 1.05em; }
@@ -22,11 +22,11 @@ QPushButton[role="main"] { background: palette(highlight); color: palette(highli
 QPushButton[role="main"]:focus { border: 2px solid palette(text); }
 QPushButton[role="main"]:disabled { background: transparent; color: @faint; border: 1px dashed @faint; }
 QPushButton[role="link"] { background: transparent; border: 1px solid transparent; color: palette(link); text-align: left;
-    padding: 0.3em 0.4em; min-height: 1.2em; }
+    padding: 0.3em 0.4em; min-height: 2.45em; min-width: 2.4em; }
 QPushButton[role="link"]:hover { text-decoration: underline; }
 QPushButton[role="link"]:focus { border: 2px solid palette(highlight); }
 QPushButton[role="page"] { background: transparent; border: none; border-left: 0.3em solid transparent; border-radius: 0;
-    text-align: left; padding: 0.7em 1em 0.7em 0.8em; min-height: 1.6em; }
+    text-align: left; padding: 0.65em 1em 0.65em 0.8em; min-height: 1.85em; }
 QPushButton[role="page"]:hover { background: palette(button); }
 QPushButton[role="page"]:checked { background: palette(base); border-left: 0.3em solid palette(highlight); font-weight: 600; }
 QPushButton[role="page"]:focus { background: palette(button); border: 2px solid palette(highlight); border-left: 0.3em solid palette(highlight); }
@@ -96,7 +96,7 @@ QProgressBar::chunk { background: palette(highlight); }
 QStatusBar { background: palette(window); } QStatusBar::item { border: none; }
 )");
     QString sheet = rules;
-    sheet.replace(QStringLiteral("@shade"), shade == Shade::Dark ? QStringLiteral("dark") : QStringLiteral("light"));
+    sheet.replace(QStringLiteral("@shade"), isDark(shade) ? QStringLiteral("dark") : QStringLiteral("light"));
     sheet.replace(QStringLiteral("@faint"), paletteFor(shade).color(QPalette::Disabled, QPalette::Text).name());
     sheet.replace(QStringLiteral("@quiet"), quietColour(shade).name());
     sheet.replace(QStringLiteral("@good"), stageColour(core::Stage::Inspected, shade).name());

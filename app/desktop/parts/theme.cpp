@@ -27,7 +27,34 @@ constexpr Inks lightInks{"#f2f0ea", "#ffffff", "#f8f6f1", "#e7e3d9", "#1a2024", 
 constexpr Inks darkInks{"#14181a", "#1b2023", "#20262a", "#2b3338", "#e9ebe8", "#aab2b4", "#7b8588", "#7fcbd8",
                         "#0c1416", "#8a9295", "#ff8d75", "#f0bb52", {"#aab2b4", "#ff8d75", "#f0bb52", "#8fbaff", "#7fd49e"}};
 
-const Inks &inksOf(Shade shade) { return shade == Shade::Dark ? darkInks : lightInks; }
+constexpr Inks starkLightInks{"#ffffff", "#ffffff", "#f0f0f0", "#ffffff", "#000000", "#333333", "#000000", "#00309a",
+                              "#ffffff", "#4d4d4d", "#8a0000", "#5c3a00", {"#333333", "#8a0000", "#5c3a00", "#00309a", "#004d1a"}};
+constexpr Inks starkDarkInks{"#000000", "#000000", "#161616", "#000000", "#ffffff", "#d0d0d0", "#ffffff", "#7fe3ff",
+                             "#000000", "#b0b0b0", "#ff9c8a", "#ffd257", {"#d0d0d0", "#ff9c8a", "#ffd257", "#a9c8ff", "#86f0ad"}};
+
+const Inks &inksOf(Shade shade)
+{
+    switch (shade) {
+    case Shade::Light: return lightInks;
+    case Shade::Dark: return darkInks;
+    case Shade::StarkLight: return starkLightInks;
+    case Shade::StarkDark: return starkDarkInks;
+    }
+    return lightInks;
+}
+
+/// What the platform's palette says, or the person.
+Shade shadeFor(Appearance appearance, const QPalette &platform)
+{
+    switch (appearance) {
+    case Appearance::System: return shadeOf(platform);
+    case Appearance::Light: return Shade::Light;
+    case Appearance::Dark: return Shade::Dark;
+    case Appearance::StarkLight: return Shade::StarkLight;
+    case Appearance::StarkDark: return Shade::StarkDark;
+    }
+    return Shade::Light;
+}
 
 double luminance(const QColor &colour)
 {
@@ -44,9 +71,17 @@ double contrast(const QColor &a, const QColor &b)
     return (std::max(one, two) + 0.05) / (std::min(one, two) + 0.05);
 }
 
+bool isDark(Shade shade) { return shade == Shade::Dark || shade == Shade::StarkDark; }
+
 Shade shadeOf(const QPalette &palette)
 {
-    return luminance(palette.color(QPalette::Window)) < luminance(palette.color(QPalette::WindowText)) ? Shade::Dark : Shade::Light;
+    constexpr double blackOnWhite = 20.9; // 21 but for rounding
+    const QColor paper = palette.color(QPalette::Window);
+    const QColor ink = palette.color(QPalette::WindowText);
+    const bool isStark = contrast(paper, ink) >= blackOnWhite;
+    if (luminance(paper) < luminance(ink))
+        return isStark ? Shade::StarkDark : Shade::Dark;
+    return isStark ? Shade::StarkLight : Shade::Light;
 }
 
 Shade shadeAround(const QWidget *widget) { return widget ? shadeOf(widget->window()->palette()) : Shade::Light; }
@@ -90,11 +125,8 @@ int touchHeight(const QFontMetrics &metrics) { return std::max(44, metrics.heigh
 
 void applyAppearance(QApplication &app, Appearance appearance)
 {
-    Shade shade = appearance == Appearance::Dark ? Shade::Dark : Shade::Light;
-    if (appearance == Appearance::System) {
-        app.setPalette(QPalette());
-        shade = shadeOf(app.palette());
-    }
+    app.setPalette(QPalette());
+    const Shade shade = shadeFor(appearance, app.palette());
     if (!app.style() || app.style()->objectName() != QLatin1String("fusion"))
         app.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     app.setPalette(paletteFor(shade));

@@ -14,12 +14,15 @@ class QWidget;
 
 namespace desktop {
 
-enum class Shade { Light, Dark };
+/// The stark ones are for eyes or screens that need more contrast: black and white, edges as strong as text.
+enum class Shade { Light, Dark, StarkLight, StarkDark };
+
+bool isDark(Shade shade);
 
 /// What the person chose; System follows the desktop's own palette.
-enum class Appearance { System, Light, Dark };
+enum class Appearance { System, Light, Dark, StarkLight, StarkDark };
 
-/// A palette is dark when its window is darker than its text.
+/// A palette is dark when its window is darker than its text, and stark when no two colours could stand further apart.
 Shade shadeOf(const QPalette &palette);
 
 /// The shade of the window that a widget stands in: a style sheet may give single widgets transparent roles.
@@ -27,7 +30,7 @@ Shade shadeAround(const QWidget *widget);
 
 /// Every role set, so that nothing of the style's own weak contrasts is left. Text, selected text, placeholders, links and
 /// buttons stand at 4.5:1 or better against what they lie on, disabled text at 3:1; edges of controls at 3:1 (WCAG 2.2,
-/// 1.4.3 and 1.4.11).
+/// 1.4.3 and 1.4.11). In the stark shades all text stands at 7:1 (1.4.6), disabled text and edges too.
 QPalette paletteFor(Shade shade);
 
 /// The colour of a stage, for text and glyphs, at 4.5:1 or better on Base and Window.

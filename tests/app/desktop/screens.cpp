@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 
 // Draws every screen of the program into a folder, for people to look at:
-//   desktop_screens FOLDER              all of them, light and dark, at scale 1 and 2
-//   desktop_screens FOLDER light|dark   one look, at the scale of QT_SCALE_FACTOR
+//   desktop_screens FOLDER              all of them in every look, at scale 1 and 2
+//   desktop_screens FOLDER LOOK         one of light, dark, stark, stark-dark, at the scale of QT_SCALE_FACTOR
 
 #include <QAction>
 #include <QApplication>
@@ -477,16 +477,18 @@ void Screens::draw()
     }
 }
 
+constexpr std::pair<QLatin1String, desktop::Appearance> looks[] = {{"light"_L1, desktop::Appearance::Light}, {"dark"_L1, desktop::Appearance::Dark}, {"stark"_L1, desktop::Appearance::StarkLight}, {"stark-dark"_L1, desktop::Appearance::StarkDark}};
+
 int drawAll(const QString &program, const QString &folder)
 {
-    for (const QString &shade : {u"light"_s, u"dark"_s}) {
+    for (const auto &[shade, appearance] : looks) {
         for (const QString &scale : {u"1"_s, u"2"_s}) {
             QProcess process;
             QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
             environment.insert(u"QT_SCALE_FACTOR"_s, scale);
             process.setProcessEnvironment(environment);
             process.setProcessChannelMode(QProcess::ForwardedChannels);
-            process.start(program, {folder + u'/' + shade + u'-' + scale, shade});
+            process.start(program, {folder + u'/' + shade + u'-' + scale, QString(shade)});
             if (!process.waitForFinished(300'000) || process.exitCode() != 0)
                 return 1;
         }
@@ -503,7 +505,7 @@ int main(int argc, char **argv)
     QApplication app(argc, argv);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2) {
-        std::fprintf(stderr, "usage: desktop_screens FOLDER [light|dark]\n");
+        std::fprintf(stderr, "usage: desktop_screens FOLDER [light|dark|stark|stark-dark]\n");
         return 2;
     }
     if (arguments.size() == 2)
@@ -513,7 +515,10 @@ int main(int argc, char **argv)
     const auto kinds = resources::loadKinds();
     if (!ready || !kinds)
         return 3;
-    desktop::applyAppearance(app, arguments[2] == u"dark"_s ? desktop::Appearance::Dark : desktop::Appearance::Light);
+    for (const auto &[look, appearance] : looks) {
+        if (arguments[2] == look)
+            desktop::applyAppearance(app, appearance);
+    }
     Screens(arguments[1], *kinds).draw();
     return 0;
 }

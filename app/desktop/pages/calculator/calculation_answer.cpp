@@ -42,6 +42,7 @@ void setLook(QLabel *label, const char *role, bool isRefused)
 
 CalculationAnswer::CalculationAnswer(QWidget *parent) : QScrollArea(parent)
 {
+    setAccessibleName(tr("Answer"));
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto *inside = new QWidget(this);

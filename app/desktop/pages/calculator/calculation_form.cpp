@@ -51,6 +51,7 @@ CalculationForm::CalculationForm(const core::Calculation &calculation, QWidget *
     auto *outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
     auto *scroll = new QScrollArea(this);
+    scroll->setAccessibleName(tr("Fields"));
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
