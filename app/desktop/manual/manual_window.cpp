@@ -54,6 +54,7 @@ ManualWindow::ManualWindow(std::vector<manual::Page> pages, QWidget *parent) : Q
     m_contents = new QListWidget(this);
     m_contents->setObjectName(u"contents"_s);
     m_contents->setAccessibleName(tr("Pages"));
+    m_contents->setProperty("role", "contents");
     m_contents->setWordWrap(true);
     m_contents->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_back = makeButton(tr("&Back"), "", this);
@@ -62,7 +63,6 @@ ManualWindow::ManualWindow(std::vector<manual::Page> pages, QWidget *parent) : Q
     m_text->setObjectName(u"text"_s);
     m_text->setAccessibleName(tr("Page"));
     m_text->setOpenLinks(false);
-    m_text->document()->setDocumentMargin(gap * 2);
 
     auto *left = new QVBoxLayout;
     left->addWidget(m_search);
@@ -129,6 +129,7 @@ void ManualWindow::take(const manual::Page &page)
 {
     m_shown = page.name;
     m_text->document()->setMarkdown(page.text);
+    m_text->document()->setDocumentMargin(fontMetrics().averageCharWidth() * 3);
     drawTables(*m_text->document());
     m_text->moveCursor(QTextCursor::Start);
     choose(page.name);

@@ -39,6 +39,7 @@ QComboBox::drop-down { border: none; width: 2em; }
 QComboBox::down-arrow { image: url(:/desktop/look/open_list.svg); width: 1.2em; height: 1.2em; }
 QTableView::item { padding: 0 0.5em; }
 QListWidget::item { padding: 0.35em 0.4em; }
+QListWidget[role="contents"]::item { padding: 0.95em 0.6em; }
 QScrollBar:vertical { background: transparent; width: 1em; margin: 0; border: none; }
 QScrollBar:horizontal { background: transparent; height: 1em; margin: 0; border: none; }
 QFrame[role="rail"] QScrollBar:vertical { width: 0.6em; }
@@ -83,7 +84,7 @@ QFrame[role="rail"] { background: palette(window); border: none; border-right: 1
 QScrollArea { border: none; background: transparent; }
 QScrollArea > QWidget > QWidget { background: transparent; }
 QSplitter::handle { background: palette(window); }
-QMenuBar { background: palette(window); } QMenuBar::item { padding: 0.4em 0.8em; } QMenuBar::item:selected { background: palette(highlight); color: palette(highlighted-text); }
+QMenuBar { background: palette(window); } QMenuBar::item { padding: 1.15em 0.8em; } QMenuBar::item:selected { background: palette(highlight); color: palette(highlighted-text); }
 QMenu { background: palette(base); border: 1px solid palette(mid); } QMenu::item { padding: 0.5em 1.6em 0.5em 2.6em; } QMenu::icon { padding-left: 0.7em; }
 QMenu::item:selected { background: palette(highlight); color: palette(highlighted-text); } QMenu::item:disabled { color: @faint; }
 QMenu::separator { height: 1px; background: palette(mid); margin: 0.3em 0; }
