@@ -6,13 +6,14 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 namespace picture {
 
 namespace {
 
 /// Labels above and below the boundary stand in so many rows at most, so that their couplings come closer together than labels are wide.
-constexpr std::size_t mostRows = 6;
+constexpr std::size_t mostRows = 8;
 
 /// Items of one zone that stand on one edge. A zone without items has one run that is empty.
 struct Run {
@@ -100,27 +101,24 @@ std::vector<PlannedRun> plan(const Runs &runs, const Spacing &spacing, double le
 
 std::size_t weightOf(const PerimeterZone &zone) { return std::max<std::size_t>(zone.items.size(), 1); }
 
-/// After how many items the walk turns each of its three corners, so that the drawing comes out near the aspect wanted. A corner that
-/// falls near the end of a zone moves there.
-std::array<std::size_t, 3> corners(const Perimeter &perimeter, const Sizes &sizes, double aspect)
+/// Whether a corner that falls near the end of a zone moves there.
+enum class AtZoneEnds { No, Yes };
+
+/// After how many items the walk turns each of its three corners, with about `flat` items along the top and as many along the bottom.
+std::array<std::size_t, 3> corners(const Perimeter &perimeter, double flat, AtZoneEnds atZoneEnds)
 {
     std::size_t all = 0;
     std::vector<std::size_t> ends;
     for (const PerimeterZone &zone : perimeter)
         ends.push_back(all += weightOf(zone));
-    const Spacing above = sizes.above(mostRows);
-    const double wide = above.step + above.tail / mostRows;
     const double half = static_cast<double>(all) / 2;
-    const double fixedWidth = 2 * (sizes.label.width() + sizes.reach + sizes.inset);
-    const double fixedHeight = 2 * (static_cast<double>(mostRows) * sizes.rowHeight + sizes.reach + sizes.inset);
-    const double flat = std::clamp((aspect * (half * sizes.rowHeight + fixedHeight) - fixedWidth) / (wide + aspect * sizes.rowHeight), half / 4, half * 3 / 4);
+    const double near = atZoneEnds == AtZoneEnds::Yes ? std::min(flat, half - flat) / 2 : 0;
     std::array<std::size_t, 3> turns{};
     const std::array<double, 3> wanted{flat, half, half + flat};
-    const double near = std::min(flat, half - flat) / 2;
     for (std::size_t i = 0; i < turns.size(); ++i) {
-        const auto best = std::min_element(ends.begin(), ends.end(), [&](std::size_t a, std::size_t b) { return std::abs(static_cast<double>(a) - wanted[i]) < std::abs(static_cast<double>(b) - wanted[i]); });
-        const bool isNear = std::abs(static_cast<double>(*best) - wanted[i]) <= near;
-        turns[i] = std::max(i == 0 ? 0 : turns[i - 1], isNear ? *best : static_cast<std::size_t>(std::lround(wanted[i])));
+        const auto offBy = [&](std::size_t end) { return std::abs(static_cast<double>(end) - wanted[i]); };
+        const auto best = std::min_element(ends.begin(), ends.end(), [&](std::size_t a, std::size_t b) { return offBy(a) < offBy(b); });
+        turns[i] = std::max(i == 0 ? 0 : turns[i - 1], offBy(*best) <= near ? *best : static_cast<std::size_t>(std::lround(wanted[i])));
     }
     return turns;
 }
@@ -146,20 +144,73 @@ std::array<Runs, 4> runsOf(const Perimeter &perimeter, const std::array<std::siz
     return edges;
 }
 
+const Runs &runsAt(const std::array<Runs, 4> &edges, Edge edge) { return edges[static_cast<std::size_t>(edge)]; }
+
+/// One way to cut the walk at its corners, and the boundary that comes of it.
+struct Cut {
+    std::array<Runs, 4> edges;
+    std::size_t rows;
+    double width;
+    double height;
+};
+
+Cut cutAt(const Perimeter &perimeter, const std::array<std::size_t, 3> &turns, std::size_t rows, const Sizes &sizes)
+{
+    Cut cut{runsOf(perimeter, turns), rows, 0, 0};
+    const auto needAt = [&](Edge edge, const Spacing &spacing) { return need(runsAt(cut.edges, edge), spacing, sizes); };
+    const Spacing above = sizes.above(rows);
+    const Spacing beside = sizes.beside();
+    // Names of zones stand inside, those of left and right side by side.
+    cut.width = std::max({needAt(Edge::Top, above), needAt(Edge::Bottom, above), 2 * (sizes.label.width() + sizes.inset)});
+    cut.height = std::max({needAt(Edge::Left, beside), needAt(Edge::Right, beside), 2 * sizes.inset + sizes.rowHeight});
+    return cut;
+}
+
+/// How large the drawing comes out when it is held against the aspect wanted. A zone that is cut in pieces counts as if that made it larger.
+double costOf(const Cut &cut, const Perimeter &perimeter, const Sizes &sizes, double aspect)
+{
+    std::size_t pieces = 0;
+    for (const Runs &runs : cut.edges)
+        pieces += runs.size();
+    const double width = cut.width + 2 * (sizes.label.width() + sizes.reach);
+    const double height = cut.height + 2 * (static_cast<double>(cut.rows) * sizes.rowHeight + sizes.reach);
+    return std::max(width / aspect, height) * (1 + 0.08 * static_cast<double>(pieces - perimeter.size()));
+}
+
+Cut bestCut(const Perimeter &perimeter, const Sizes &sizes, double aspect)
+{
+    std::size_t all = 0;
+    for (const PerimeterZone &zone : perimeter)
+        all += weightOf(zone);
+    std::optional<Cut> best;
+    double least = 0;
+    constexpr int tried = 24;
+    for (int part = 1; part < tried; ++part) {
+        for (const AtZoneEnds atZoneEnds : {AtZoneEnds::Yes, AtZoneEnds::No}) {
+            const auto turns = corners(perimeter, static_cast<double>(all) / 2 * part / tried, atZoneEnds);
+            for (std::size_t rows = 1; rows <= mostRows; ++rows) {
+                Cut cut = cutAt(perimeter, turns, rows, sizes);
+                const double cost = costOf(cut, perimeter, sizes, aspect);
+                if (!best || cost < least) {
+                    best = std::move(cut);
+                    least = cost;
+                }
+            }
+        }
+    }
+    return *std::move(best);
+}
+
 bool isFlat(Edge edge) { return edge == Edge::Top || edge == Edge::Bottom; }
 /// Whether the walk comes along it against the direction in which its places count.
 bool isWalkedBack(Edge edge) { return edge == Edge::Bottom || edge == Edge::Left; }
 
 class Drawing {
 public:
-    Drawing(const Perimeter &perimeter, const PerimeterMeasure &measure) : m_perimeter(perimeter), m_sizes(measure), m_edges(runsOf(perimeter, corners(perimeter, m_sizes, measure.aspect)))
+    Drawing(const Perimeter &perimeter, const PerimeterMeasure &measure) : m_perimeter(perimeter), m_sizes(measure), m_cut(bestCut(perimeter, m_sizes, measure.aspect))
     {
         for (const Edge edge : {Edge::Bottom, Edge::Left})
             std::reverse(runs(edge).begin(), runs(edge).end());
-        const Spacing most = m_sizes.above(mostRows);
-        // Names of zones stand inside, those of left and right side by side.
-        m_width = std::max({need(runs(Edge::Top), most, m_sizes), need(runs(Edge::Bottom), most, m_sizes), 2 * (m_sizes.label.width() + m_sizes.inset)});
-        m_height = std::max({need(runs(Edge::Left), m_sizes.beside(), m_sizes), need(runs(Edge::Right), m_sizes.beside(), m_sizes), 2 * m_sizes.inset + m_sizes.rowHeight});
     }
 
     PerimeterLayout lay()
@@ -175,27 +226,27 @@ public:
     }
 
 private:
-    Runs &runs(Edge edge) { return m_edges[static_cast<std::size_t>(edge)]; }
+    Runs &runs(Edge edge) { return m_cut.edges[static_cast<std::size_t>(edge)]; }
 
     Spacing spacingOf(Edge edge)
     {
         if (!isFlat(edge))
             return m_sizes.beside();
         std::size_t rows = 1;
-        while (rows < mostRows && need(runs(edge), m_sizes.above(rows), m_sizes) > m_width)
+        while (rows < m_cut.rows && need(runs(edge), m_sizes.above(rows), m_sizes) > m_cut.width)
             ++rows;
         return m_sizes.above(rows);
     }
 
-    double lengthOf(Edge edge) const { return isFlat(edge) ? m_width : m_height; }
+    double lengthOf(Edge edge) const { return isFlat(edge) ? m_cut.width : m_cut.height; }
 
     /// The point so far along the edge, so far outside it.
     QPointF at(Edge edge, double along, double out) const
     {
         switch (edge) {
         case Edge::Top: return {along, -out};
-        case Edge::Right: return {m_width + out, along};
-        case Edge::Bottom: return {along, m_height + out};
+        case Edge::Right: return {m_cut.width + out, along};
+        case Edge::Bottom: return {along, m_cut.height + out};
         case Edge::Left: return {-out, along};
         }
         Q_UNREACHABLE();
@@ -237,9 +288,9 @@ private:
         const double height = m_sizes.label.height();
         switch (edge) {
         case Edge::Top: return {middle - width / 2, in, width, height};
-        case Edge::Bottom: return {middle - width / 2, m_height - in - height, width, height};
+        case Edge::Bottom: return {middle - width / 2, m_cut.height - in - height, width, height};
         case Edge::Left: return {in, middle - height / 2, width, height};
-        case Edge::Right: return {m_width - in - width, middle - height / 2, width, height};
+        case Edge::Right: return {m_cut.width - in - width, middle - height / 2, width, height};
         }
         Q_UNREACHABLE();
     }
@@ -292,9 +343,7 @@ private:
 
     const Perimeter &m_perimeter;
     Sizes m_sizes;
-    std::array<Runs, 4> m_edges;
-    double m_width = 0;
-    double m_height = 0;
+    Cut m_cut;
     PerimeterLayout m_layout;
 };
 
