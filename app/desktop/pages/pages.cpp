@@ -15,6 +15,7 @@
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/next/next_page.hpp"
 #include "app/desktop/pages/parts_and_tools/parts_and_tools_page.hpp"
+#include "app/desktop/pages/perimeter/perimeter_page.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/temporaries/temporaries_page.hpp"
 #include "app/desktop/pages/unit/unit_page.hpp"
@@ -47,6 +48,7 @@ const std::vector<PageLine> &pages()
         {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing},
         {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
         {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts, tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting},
+        {"perimeter"_L1, QT_TRANSLATE_NOOP("Page", "Perimeter"), "Ctrl+M", &PerimeterPage::make, &nothing},
         {"linked"_L1, QT_TRANSLATE_NOOP("Page", "Linked jobs"), "Ctrl+D", &LinkedPage::make, &LinkedPage::waiting},
     };
     return all;

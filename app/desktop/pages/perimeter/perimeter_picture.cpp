@@ -1,0 +1,239 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/pages/perimeter/perimeter_picture.hpp"
+
+#include <QCoreApplication>
+#include <QFontInfo>
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+
+#include "app/desktop/parts/stage_glyph.hpp"
+
+namespace desktop {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(PerimeterPicture)
+};
+
+/// Of letters, in pixels.
+constexpr double leastLegible = 8;
+/// Below it the shape of a coupling is a blot.
+constexpr double leastShape = 6;
+
+QString wordsOf(const picture::PerimeterItem &item) { return item.isMount ? Words::tr("%1, mount").arg(item.word) : item.word; }
+
+class PerimeterPainter {
+public:
+    PerimeterPainter(QPainter &painter, const picture::Perimeter &perimeter, const picture::PerimeterLayout &layout, const PerimeterLook &look)
+        : m_painter(painter), m_perimeter(perimeter), m_layout(layout), m_look(look), m_isLegible(isLegible(look.font, look.scale))
+    {
+        m_bold = look.font;
+        m_bold.setBold(true);
+    }
+
+    void boundary()
+    {
+        m_painter.setPen(QPen(m_look.palette.color(QPalette::Mid), hair(1.5)));
+        m_painter.setBrush(m_look.palette.color(QPalette::Base));
+        m_painter.drawPolygon(m_layout.boundary);
+        for (const picture::PlacedSide &side : m_layout.sides) {
+            end(side.line.p1());
+            end(side.line.p2());
+        }
+    }
+
+    void zoneNames(const QRectF &visible)
+    {
+        if (!m_isLegible)
+            return;
+        m_painter.setFont(m_bold);
+        m_painter.setPen(quietColour(m_look.shade));
+        const QFontMetricsF metrics(m_bold);
+        for (const picture::PlacedSide &side : m_layout.sides) {
+            if (side.name.isEmpty() || !side.name.intersects(visible))
+                continue;
+            const Qt::Alignment along = side.edge == picture::Edge::Left ? Qt::AlignLeft : side.edge == picture::Edge::Right ? Qt::AlignRight : Qt::AlignHCenter;
+            m_painter.drawText(side.name, static_cast<int>(along | Qt::AlignVCenter), metrics.elidedText(m_perimeter[side.zone].name, Qt::ElideRight, side.name.width()));
+        }
+    }
+
+    void coupling(std::size_t at, bool isChosen)
+    {
+        const picture::PlacedCoupling &placed = m_layout.couplings[at];
+        const picture::PerimeterItem &item = m_perimeter[placed.zone].items[placed.item];
+        if (m_isLegible) {
+            m_painter.setPen(QPen(item.isLoose || isChosen ? m_look.palette.color(QPalette::Text) : m_look.palette.color(QPalette::Mid), hair(item.isLoose ? 1.6 : 0.8)));
+            m_painter.drawLine(placed.leader);
+        }
+        if (isChosen)
+            frame(placed);
+        if (placed.glyph.width() * m_look.scale < leastShape)
+            dot(placed, item);
+        else if (item.isTemporary())
+            peg(placed.glyph, colourOf(item));
+        else
+            glyph(placed, item);
+        if (m_isLegible)
+            label(placed, item, isChosen);
+    }
+
+private:
+    /// A line never gets thinner than a pixel or so, however small the drawing.
+    double hair(double width) const { return std::max(width, width / m_look.scale); }
+
+    QColor colourOf(const picture::PerimeterItem &item) const
+    {
+        if (!item.isLoose)
+            return quietColour(m_look.shade);
+        return item.stage ? stageColour(*item.stage, m_look.shade) : cautionColour(m_look.shade);
+    }
+
+    /// Where a zone ends: a short stroke across the corner.
+    void end(const QPointF &corner)
+    {
+        const double half = hair(3);
+        m_painter.fillRect(QRectF(corner.x() - half, corner.y() - half, 2 * half, 2 * half), m_look.palette.color(QPalette::Mid));
+    }
+
+    void dot(const picture::PlacedCoupling &placed, const picture::PerimeterItem &item)
+    {
+        const double side = std::max(placed.glyph.width(), (item.isLoose ? 5 : 2) / m_look.scale);
+        const QPointF centre = placed.glyph.center();
+        m_painter.fillRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side), colourOf(item));
+    }
+
+    void glyph(const picture::PlacedCoupling &placed, const picture::PerimeterItem &item)
+    {
+        const QPointF centre = placed.glyph.center();
+        const double side = placed.glyph.width();
+        const bool isFlat = placed.edge == picture::Edge::Top || placed.edge == picture::Edge::Bottom;
+        m_painter.save();
+        m_painter.translate(centre);
+        // The glyph lies; at the top and the bottom it stands.
+        m_painter.rotate(isFlat ? 90 : 0);
+        const QRectF square(-side / 2, -side / 2, side, side);
+        m_painter.fillRect(square.adjusted(side * 0.06, side * 0.12, -side * 0.06, -side * 0.12), m_look.palette.color(QPalette::Base));
+        paintStageGlyph(m_painter, square, *item.stage, colourOf(item));
+        m_painter.restore();
+        if (item.isMount)
+            foot(placed, colourOf(item));
+    }
+
+    /// A mount: a solid wedge on the unit's side, its point at the coupling.
+    void foot(const picture::PlacedCoupling &placed, const QColor &colour)
+    {
+        const double half = placed.glyph.width() / 2;
+        const QLineF out = placed.leader;
+        const QPointF way = out.length() > 0 ? (out.p2() - out.p1()) / out.length() : QPointF();
+        const QPointF across(-way.y(), way.x());
+        const QPointF tip = placed.glyph.center() - way * half;
+        const QPointF base = tip - way * half;
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(colour);
+        m_painter.drawPolygon(QPolygonF({tip, base + across * half, base - across * half}));
+    }
+
+    /// Applied for the job: a box of broken lines with a dot, outside.
+    void peg(const QRectF &area, const QColor &colour)
+    {
+        const double in = area.width() * 0.14;
+        m_painter.setPen(QPen(colour, area.width() * 0.09, Qt::DashLine));
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.drawRect(area.adjusted(in, in, -in, -in));
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(colour);
+        m_painter.drawEllipse(area.center(), area.width() * 0.14, area.width() * 0.14);
+    }
+
+    void frame(const picture::PlacedCoupling &placed)
+    {
+        const double side = std::max(placed.glyph.width() * 1.25, 14 / m_look.scale);
+        const QPointF centre = placed.glyph.center();
+        m_painter.setPen(QPen(m_look.palette.color(QPalette::Highlight), hair(2.5)));
+        m_painter.setBrush(m_look.palette.color(QPalette::Base));
+        m_painter.drawRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side));
+    }
+
+    void label(const picture::PlacedCoupling &placed, const picture::PerimeterItem &item, bool isChosen)
+    {
+        if (isChosen)
+            m_painter.fillRect(placed.label, m_look.palette.color(QPalette::Highlight));
+        const QColor onMark = m_look.palette.color(QPalette::HighlightedText);
+        const QColor ink = isChosen ? onMark : item.isLoose ? m_look.palette.color(QPalette::WindowText) : quietColour(m_look.shade);
+        const double gap = QFontMetricsF(m_look.font).averageCharWidth();
+        QRectF room = placed.label.adjusted(gap / 2, 0, -gap / 2, 0);
+        const auto write = [&](const QString &text, const QFont &font, const QColor &colour) {
+            const QFontMetricsF metrics(font);
+            if (room.width() < metrics.averageCharWidth() * 2)
+                return;
+            const QString shown = metrics.elidedText(text, Qt::ElideRight, room.width());
+            m_painter.setFont(font);
+            m_painter.setPen(colour);
+            m_painter.drawText(room, static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip), shown);
+            room.setLeft(room.left() + metrics.horizontalAdvance(shown) + gap);
+        };
+        if (placed.edge == picture::Edge::Left)
+            room.setLeft(std::max(room.left(), room.right() - widthOf(item, gap)));
+        write(item.id, item.isLoose ? m_bold : m_look.font, ink);
+        write(wordsOf(item), m_look.font, isChosen ? onMark : colourOf(item));
+        write(item.name, m_look.font, ink);
+    }
+
+    /// Left of the boundary the words end at their leader, so that it is told where they begin.
+    double widthOf(const picture::PerimeterItem &item, double gap) const
+    {
+        const QFontMetricsF plain(m_look.font);
+        return QFontMetricsF(item.isLoose ? m_bold : m_look.font).horizontalAdvance(item.id) + plain.horizontalAdvance(wordsOf(item)) + plain.horizontalAdvance(item.name) + 2 * gap + 1;
+    }
+
+    QPainter &m_painter;
+    const picture::Perimeter &m_perimeter;
+    const picture::PerimeterLayout &m_layout;
+    const PerimeterLook &m_look;
+    bool m_isLegible;
+    QFont m_bold;
+};
+
+} // namespace
+
+picture::PerimeterMeasure perimeterMeasure(const QFont &font, Names names, double aspect)
+{
+    const QFontMetricsF metrics(font);
+    const double characters = names == Names::Yes ? 36 : 20;
+    return {{metrics.averageCharWidth() * characters, metrics.height() * 1.1}, metrics.height() * 1.2, aspect};
+}
+
+bool isLegible(const QFont &font, double scale) { return QFontInfo(font).pixelSize() * scale >= leastLegible; }
+
+QString inWords(const picture::PerimeterItem &item) { return Words::tr("%1 %2: %3").arg(item.id, wordsOf(item), item.name); }
+
+void paintPerimeter(QPainter &painter, const picture::Perimeter &perimeter, const picture::PerimeterLayout &layout, const PerimeterLook &look, const QRectF &visible, const std::vector<std::size_t> &chosen)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    PerimeterPainter drawing(painter, perimeter, layout, look);
+    drawing.boundary();
+    drawing.zoneNames(visible);
+    std::vector<std::size_t> heavy;
+    for (std::size_t i = 0; i < layout.couplings.size(); ++i) {
+        const picture::PlacedCoupling &placed = layout.couplings[i];
+        const bool isSeen = placed.label.intersects(visible) || placed.glyph.intersects(visible) || QRectF(placed.leader.p1(), placed.leader.p2()).normalized().adjusted(-1, -1, 1, 1).intersects(visible);
+        if (!isSeen || std::find(chosen.begin(), chosen.end(), i) != chosen.end())
+            continue;
+        if (perimeter[placed.zone].items[placed.item].isLoose)
+            heavy.push_back(i);
+        else
+            drawing.coupling(i, false);
+    }
+    // Where all is small, what is loose lies on what is not, and what is chosen on both.
+    for (const std::size_t i : heavy)
+        drawing.coupling(i, false);
+    for (const std::size_t i : chosen)
+        drawing.coupling(i, true);
+}
+
+} // namespace desktop
