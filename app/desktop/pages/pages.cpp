@@ -36,6 +36,7 @@ const std::vector<PageLine> &pages()
 {
     static const std::vector<PageLine> all = {
         {"list"_L1, QT_TRANSLATE_NOOP("Page", "List"), "Ctrl+1", &ListPage::make, &nothing},
+        {"perimeter"_L1, QT_TRANSLATE_NOOP("Page", "Perimeter"), "Ctrl+B", &PerimeterPage::make, &nothing},
         {"inspect"_L1, QT_TRANSLATE_NOOP("Page", "To inspect"), "Ctrl+2", &InspectPage::make, &InspectPage::waiting},
         {"loose-ends"_L1, QT_TRANSLATE_NOOP("Page", "Loose ends"), "Ctrl+3", &LooseEndsPage::make, &looseEnds},
         {"findings"_L1, QT_TRANSLATE_NOOP("Page", "Findings"), "Ctrl+4", &FindingsPage::make, &FindingsPage::waiting},
@@ -48,7 +49,6 @@ const std::vector<PageLine> &pages()
         {"next"_L1, QT_TRANSLATE_NOOP("Page", "Next on"), "Ctrl+G", &NextPage::make, &nothing},
         {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), "Ctrl+U", &UnitPage::make, &UnitPage::waiting},
         {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts, tools"), "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting},
-        {"perimeter"_L1, QT_TRANSLATE_NOOP("Page", "Perimeter"), "Ctrl+M", &PerimeterPage::make, &nothing},
         {"linked"_L1, QT_TRANSLATE_NOOP("Page", "Linked jobs"), "Ctrl+D", &LinkedPage::make, &LinkedPage::waiting},
     };
     return all;

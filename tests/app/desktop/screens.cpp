@@ -34,6 +34,7 @@
 #include "app/desktop/pages/inspect/inspect_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
+#include "app/desktop/pages/perimeter/perimeter_view.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/verdict/packages_dialog.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
@@ -71,6 +72,7 @@ private:
     void sheets(desktop::MainWindow &window, QTableView &table);
     void knownSigner(desktop::MainWindow &window, QTableView &table);
     void calculator(desktop::MainWindow &window);
+    void perimeter(desktop::MainWindow &window, desktop::JobPlace &place);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
     void verdict(desktop::MainWindow &window);
@@ -241,6 +243,26 @@ void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
     const QSize usual = window.size();
     window.resize(window.minimumSizeHint());
     keep(window, u"figures-small"_s);
+    window.resize(usual);
+}
+
+/// Enlarged at an item that is applied, and in a larger window.
+void Screens::perimeter(desktop::MainWindow &window, desktop::JobPlace &place)
+{
+    place.showPage(u"perimeter"_s);
+    settle();
+    auto *view = window.findChild<desktop::PerimeterView *>();
+    for (const int key : {int(Qt::Key_Home), int(Qt::Key_PageDown), int(Qt::Key_PageDown), int(Qt::Key_PageDown), int(Qt::Key_PageDown), int(Qt::Key_Left), int(Qt::Key_Plus), int(Qt::Key_Plus), int(Qt::Key_Plus)}) {
+        QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier);
+        QApplication::sendEvent(view, &press);
+    }
+    keep(window, u"perimeter-enlarged"_s);
+    view->fit();
+    const QSize usual = window.size();
+    window.resize(1920, 1050);
+    keep(window, u"perimeter-wide"_s);
+    window.resize(window.minimumSizeHint());
+    keep(window, u"perimeter-small"_s);
     window.resize(usual);
 }
 
@@ -437,6 +459,7 @@ void Screens::draw()
         place->showPage(QString(line.name));
         keep(window, QString(line.name));
     }
+    perimeter(window, *place);
     figures(window, *place);
     setHold(window, *place);
     audit(*place);

@@ -10,6 +10,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "app/desktop/pages/perimeter/perimeter_legend.hpp"
 #include "app/desktop/pages/perimeter/perimeter_view.hpp"
 #include "app/desktop/parts/closure_words.hpp"
 #include "app/desktop/parts/labels.hpp"
@@ -31,6 +32,8 @@ PerimeterPage::PerimeterPage(const PageTools &tools, QWidget *parent) : Page(too
     auto *column = new QVBoxLayout(this);
     column->addWidget(makeHead());
     column->addWidget(m_stack, 1);
+    m_legend = new PerimeterLegend(this);
+    column->addWidget(m_legend);
     column->addWidget(makeFoot());
     setFocusProxy(m_view);
     connect(m_view, &PerimeterView::currentChanged, this, &PerimeterPage::followView);
@@ -120,6 +123,9 @@ void PerimeterPage::refresh()
     const bool isEmpty = !job || job->items.empty();
     m_view->show(isEmpty ? picture::Perimeter() : picture::perimeterOf(*job, feed().looseEnds()));
     m_stack->setCurrentIndex(isEmpty ? 1 : 0);
+    m_legend->setVisible(!isEmpty);
+    if (!isEmpty)
+        m_legend->show(m_view->perimeter());
     m_title->setText(closureInWords(feed()));
     m_hoist->setText(job ? picture::hoistInWords(*job) : QString());
     m_hoist->setVisible(!m_hoist->text().isEmpty());

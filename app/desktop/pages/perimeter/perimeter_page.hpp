@@ -11,6 +11,7 @@ class QStackedWidget;
 
 namespace desktop {
 
+class PerimeterLegend;
 class PerimeterView;
 class StageMark;
 
@@ -38,6 +39,7 @@ private:
     QLabel *m_hoist;
     QStackedWidget *m_stack;
     PerimeterView *m_view;
+    PerimeterLegend *m_legend;
     StageMark *m_stage;
     QLabel *m_current;
     QPushButton *m_open;

@@ -22,6 +22,7 @@ struct Words {
 
 /// Of letters, in pixels.
 constexpr double leastLegible = 8;
+constexpr double leastComfortable = 10;
 /// Below it the shape of a coupling is a blot.
 constexpr double leastShape = 6;
 
@@ -47,18 +48,44 @@ public:
         }
     }
 
-    void zoneNames(const QRectF &visible)
+    /// Names of zones are read from afar: they never get smaller than the window's own letters.
+    void zoneNames()
     {
-        if (!m_isLegible)
-            return;
+        const double grown = std::max(1.0, 1 / m_look.scale);
+        const QFontMetricsF metrics(m_bold);
         m_painter.setFont(m_bold);
         m_painter.setPen(quietColour(m_look.shade));
-        const QFontMetricsF metrics(m_bold);
         for (const picture::PlacedSide &side : m_layout.sides) {
-            if (side.name.isEmpty() || !side.name.intersects(visible))
+            const double length = side.line.length() / grown;
+            if (side.name.isEmpty() || length < metrics.height())
                 continue;
-            const Qt::Alignment along = side.edge == picture::Edge::Left ? Qt::AlignLeft : side.edge == picture::Edge::Right ? Qt::AlignRight : Qt::AlignHCenter;
-            m_painter.drawText(side.name, static_cast<int>(along | Qt::AlignVCenter), metrics.elidedText(m_perimeter[side.zone].name, Qt::ElideRight, side.name.width()));
+            const QString &name = m_perimeter[side.zone].name;
+            const bool isFlat = side.edge == picture::Edge::Top || side.edge == picture::Edge::Bottom;
+            const double most = isFlat ? length : m_layout.boundary.boundingRect().width() / grown / 3;
+            const QString shown = metrics.elidedText(name, Qt::ElideRight, most);
+            QRectF room(0, 0, metrics.horizontalAdvance(shown) + 1, metrics.height());
+            m_painter.save();
+            switch (side.edge) {
+            case picture::Edge::Top:
+                m_painter.translate(side.name.center().x(), side.name.top());
+                room.moveLeft(-room.width() / 2);
+                break;
+            case picture::Edge::Bottom:
+                m_painter.translate(side.name.center().x(), side.name.bottom());
+                room.moveBottomLeft({-room.width() / 2, 0});
+                break;
+            case picture::Edge::Left:
+                m_painter.translate(side.name.left(), side.name.center().y());
+                room.moveTop(-room.height() / 2);
+                break;
+            case picture::Edge::Right:
+                m_painter.translate(side.name.right(), side.name.center().y());
+                room.moveTopRight({0, -room.height() / 2});
+                break;
+            }
+            m_painter.scale(grown, grown);
+            m_painter.drawText(room, static_cast<int>(Qt::AlignCenter | Qt::TextDontClip), shown);
+            m_painter.restore();
         }
     }
 
@@ -67,7 +94,7 @@ public:
         const picture::PlacedCoupling &placed = m_layout.couplings[at];
         const picture::PerimeterItem &item = m_perimeter[placed.zone].items[placed.item];
         if (m_isLegible) {
-            m_painter.setPen(QPen(item.isLoose || isChosen ? m_look.palette.color(QPalette::Text) : m_look.palette.color(QPalette::Mid), hair(item.isLoose ? 1.6 : 0.8)));
+            m_painter.setPen(QPen(isChosen ? m_look.palette.color(QPalette::Highlight) : item.isLoose ? quietColour(m_look.shade) : m_look.palette.color(QPalette::Mid), hair(isChosen ? 2 : item.isLoose ? 1 : 0.6)));
             m_painter.drawLine(placed.leader);
         }
         if (isChosen)
@@ -75,7 +102,7 @@ public:
         if (placed.glyph.width() * m_look.scale < leastShape)
             dot(placed, item);
         else if (item.isTemporary())
-            peg(placed.glyph, colourOf(item));
+            paintAppliedMark(m_painter, placed.glyph, colourOf(item));
         else
             glyph(placed, item);
         if (m_isLegible)
@@ -124,30 +151,17 @@ private:
             foot(placed, colourOf(item));
     }
 
-    /// A mount: a solid wedge on the unit's side, its point at the coupling.
+    /// On the unit's side, its point at the coupling.
     void foot(const picture::PlacedCoupling &placed, const QColor &colour)
     {
-        const double half = placed.glyph.width() / 2;
-        const QLineF out = placed.leader;
-        const QPointF way = out.length() > 0 ? (out.p2() - out.p1()) / out.length() : QPointF();
-        const QPointF across(-way.y(), way.x());
-        const QPointF tip = placed.glyph.center() - way * half;
-        const QPointF base = tip - way * half;
-        m_painter.setPen(Qt::NoPen);
-        m_painter.setBrush(colour);
-        m_painter.drawPolygon(QPolygonF({tip, base + across * half, base - across * half}));
-    }
-
-    /// Applied for the job: a box of broken lines with a dot, outside.
-    void peg(const QRectF &area, const QColor &colour)
-    {
-        const double in = area.width() * 0.14;
-        m_painter.setPen(QPen(colour, area.width() * 0.09, Qt::DashLine));
-        m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawRect(area.adjusted(in, in, -in, -in));
-        m_painter.setPen(Qt::NoPen);
-        m_painter.setBrush(colour);
-        m_painter.drawEllipse(area.center(), area.width() * 0.14, area.width() * 0.14);
+        const double side = placed.glyph.width();
+        // In the order of the edges: top, right, bottom, left.
+        static constexpr double turns[] = {0, 90, 180, 270};
+        m_painter.save();
+        m_painter.translate(placed.glyph.center());
+        m_painter.rotate(turns[static_cast<std::size_t>(placed.edge)]);
+        paintMountMark(m_painter, QRectF(-side / 2, side / 2, side, side / 2), colour);
+        m_painter.restore();
     }
 
     void frame(const picture::PlacedCoupling &placed)
@@ -180,15 +194,19 @@ private:
         if (placed.edge == picture::Edge::Left)
             room.setLeft(std::max(room.left(), room.right() - widthOf(item, gap)));
         write(item.id, item.isLoose ? m_bold : m_look.font, ink);
-        write(wordsOf(item), m_look.font, isChosen ? onMark : colourOf(item));
-        write(item.name, m_look.font, ink);
+        if (m_look.detail != Detail::Numbers)
+            write(wordsOf(item), m_look.font, isChosen ? onMark : colourOf(item));
+        if (m_look.detail == Detail::Names)
+            write(item.name, m_look.font, ink);
     }
 
     /// Left of the boundary the words end at their leader, so that it is told where they begin.
     double widthOf(const picture::PerimeterItem &item, double gap) const
     {
         const QFontMetricsF plain(m_look.font);
-        return QFontMetricsF(item.isLoose ? m_bold : m_look.font).horizontalAdvance(item.id) + plain.horizontalAdvance(wordsOf(item)) + plain.horizontalAdvance(item.name) + 2 * gap + 1;
+        double width = QFontMetricsF(item.isLoose ? m_bold : m_look.font).horizontalAdvance(item.id) + 1;
+        width += m_look.detail == Detail::Numbers ? 0 : gap + plain.horizontalAdvance(wordsOf(item));
+        return width + (m_look.detail == Detail::Names ? gap + plain.horizontalAdvance(item.name) : 0);
     }
 
     QPainter &m_painter;
@@ -201,14 +219,42 @@ private:
 
 } // namespace
 
-picture::PerimeterMeasure perimeterMeasure(const QFont &font, Names names, double aspect)
+picture::PerimeterMeasure perimeterMeasure(const picture::Perimeter &perimeter, const QFont &font, Detail detail, double aspect)
 {
+    QFont bold = font;
+    bold.setBold(true);
     const QFontMetricsF metrics(font);
-    const double characters = names == Names::Yes ? 36 : 20;
-    return {{metrics.averageCharWidth() * characters, metrics.height() * 1.1}, metrics.height() * 1.2, aspect};
+    qsizetype longest = 2;
+    for (const picture::PerimeterZone &zone : perimeter) {
+        for (const picture::PerimeterItem &item : zone.items)
+            longest = std::max(longest, item.id.size());
+    }
+    const double number = QFontMetricsF(bold).averageCharWidth() * 1.3 * static_cast<double>(std::min<qsizetype>(longest, 14) + 1);
+    const double more = detail == Detail::Numbers ? 0 : detail == Detail::Stages ? 15 : 32;
+    return {{number + metrics.averageCharWidth() * more, metrics.height() * 1.1}, metrics.height() * 1.2, aspect};
 }
 
 bool isLegible(const QFont &font, double scale) { return QFontInfo(font).pixelSize() * scale >= leastLegible; }
+
+bool readsWell(const QFont &font, double scale) { return QFontInfo(font).pixelSize() * scale >= leastComfortable; }
+
+void paintMountMark(QPainter &painter, const QRectF &area, const QColor &colour)
+{
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    painter.drawPolygon(QPolygonF({QPointF(area.center().x(), area.top()), area.bottomRight(), area.bottomLeft()}));
+}
+
+void paintAppliedMark(QPainter &painter, const QRectF &area, const QColor &colour)
+{
+    const double in = area.width() * 0.14;
+    painter.setPen(QPen(colour, area.width() * 0.09, Qt::DashLine));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(area.adjusted(in, in, -in, -in));
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    painter.drawEllipse(area.center(), area.width() * 0.14, area.width() * 0.14);
+}
 
 QString inWords(const picture::PerimeterItem &item) { return Words::tr("%1 %2: %3").arg(item.id, wordsOf(item), item.name); }
 
@@ -217,7 +263,7 @@ void paintPerimeter(QPainter &painter, const picture::Perimeter &perimeter, cons
     painter.setRenderHint(QPainter::Antialiasing);
     PerimeterPainter drawing(painter, perimeter, layout, look);
     drawing.boundary();
-    drawing.zoneNames(visible);
+    drawing.zoneNames();
     std::vector<std::size_t> heavy;
     for (std::size_t i = 0; i < layout.couplings.size(); ++i) {
         const picture::PlacedCoupling &placed = layout.couplings[i];

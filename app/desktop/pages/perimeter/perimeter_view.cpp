@@ -86,23 +86,41 @@ const picture::PerimeterItem &PerimeterView::itemOf(std::size_t coupling) const
 const picture::PerimeterItem *PerimeterView::current() const { return m_chosen.empty() ? nullptr : &itemOf(m_chosen.front()); }
 const picture::PerimeterZone *PerimeterView::currentZone() const { return m_chosen.empty() ? nullptr : &m_perimeter[m_layout.couplings[m_chosen.front()].zone]; }
 
-void PerimeterView::layOut()
+picture::PerimeterLayout PerimeterView::laidOut(Detail detail) const
 {
-    m_room = maximumViewportSize();
     const double aspect = std::clamp(m_room.width() / std::max(m_room.height() * 1.0, 1.0), 0.5, 3.0);
-    // Names stand beside the stages where the whole can still be read then.
-    m_layout = picture::layPerimeter(m_perimeter, perimeterMeasure(font(), Names::Yes, aspect));
-    if (!isLegible(font(), fittingScale()))
-        m_layout = picture::layPerimeter(m_perimeter, perimeterMeasure(font(), Names::No, aspect));
-    setScale(m_isFitted ? fittingScale() : m_scale);
+    return picture::layPerimeter(m_perimeter, perimeterMeasure(m_perimeter, font(), detail, aspect));
 }
 
-double PerimeterView::fittingScale() const
+double PerimeterView::scaleToFit(const picture::PerimeterLayout &layout) const
 {
-    const QRectF &bounds = m_layout.bounds;
+    const QRectF &bounds = layout.bounds;
     if (bounds.isEmpty())
         return 1;
     return std::clamp(std::min(m_room.width() / bounds.width(), m_room.height() / bounds.height()), 0.001, 1.0);
+}
+
+void PerimeterView::layOut()
+{
+    m_room = maximumViewportSize();
+    for (const Detail detail : {Detail::Names, Detail::Stages, Detail::Numbers}) {
+        m_layout = laidOut(detail);
+        m_detail = m_fitDetail = detail;
+        m_fitScale = scaleToFit(m_layout);
+        if (readsWell(font(), m_fitScale))
+            break;
+    }
+    const double scale = m_isFitted ? m_fitScale : m_scale;
+    take(scale >= 1 ? Detail::Names : m_fitDetail);
+    setScale(scale);
+}
+
+void PerimeterView::take(Detail detail)
+{
+    if (detail == m_detail)
+        return;
+    m_detail = detail;
+    m_layout = laidOut(detail);
 }
 
 void PerimeterView::setScale(double scale)
@@ -123,20 +141,30 @@ void PerimeterView::setScale(double scale)
 void PerimeterView::fit()
 {
     m_isFitted = true;
-    setScale(fittingScale());
+    take(m_fitDetail);
+    setScale(m_fitScale);
 }
 
-/// What lies under the point stays there.
+/// What is nearest to the point stays as near to it as the scale says; at full size the names come beside it.
 void PerimeterView::zoom(double factor, const QPointF &about)
 {
     if (m_layout.couplings.empty())
         return;
-    const QPointF kept = inDrawing(about);
+    const double scale = std::clamp(m_scale * factor, m_fitScale, mostScale);
+    if (scale <= m_fitScale) {
+        fit();
+        return;
+    }
+    const std::size_t kept = nearestTo(about);
+    const QPointF wanted = about + (onScreen(kept) - about) * (scale / m_scale);
     m_isFitted = false;
-    setScale(std::clamp(m_scale * factor, std::min(fittingScale(), 1.0), mostScale));
-    const QPointF moved = origin() + kept * m_scale - about;
-    horizontalScrollBar()->setValue(horizontalScrollBar()->value() + qRound(moved.x()));
-    verticalScrollBar()->setValue(verticalScrollBar()->value() + qRound(moved.y()));
+    take(scale >= 1 ? Detail::Names : m_fitDetail);
+    setScale(scale);
+    const QPointF off = onScreen(kept) - wanted;
+    horizontalScrollBar()->setValue(horizontalScrollBar()->value() + qRound(off.x()));
+    verticalScrollBar()->setValue(verticalScrollBar()->value() + qRound(off.y()));
+    if (!m_chosen.empty() && kept == m_chosen.front())
+        showCurrent();
 }
 
 /// Where on the screen the drawing's own origin lies. What is smaller than the view stands in its middle.
@@ -147,25 +175,38 @@ QPointF PerimeterView::origin() const
     return middle - m_layout.bounds.topLeft() * m_scale - QPointF(horizontalScrollBar()->value(), verticalScrollBar()->value());
 }
 
+QPointF PerimeterView::onScreen(std::size_t coupling) const { return origin() + m_layout.couplings[coupling].glyph.center() * m_scale; }
+
+/// About which keys and buttons enlarge: what is chosen, where it is in sight.
+QPointF PerimeterView::middle() const
+{
+    const QPointF chosen = m_chosen.empty() ? QPointF(-1, -1) : onScreen(m_chosen.front());
+    return viewport()->rect().contains(chosen.toPoint()) ? chosen : QPointF(viewport()->rect().center());
+}
+
+std::size_t PerimeterView::nearestTo(const QPointF &onScreen) const
+{
+    const QPointF at = inDrawing(onScreen);
+    const auto distance = [&](const picture::PlacedCoupling &placed) { return QLineF(placed.glyph.center(), at).length(); };
+    const auto &all = m_layout.couplings;
+    return static_cast<std::size_t>(std::min_element(all.begin(), all.end(), [&](const auto &a, const auto &b) { return distance(a) < distance(b); }) - all.begin());
+}
+
 QPointF PerimeterView::inDrawing(const QPointF &onScreen) const { return (onScreen - origin()) / m_scale; }
 
 std::optional<std::size_t> PerimeterView::couplingAt(const QPointF &onScreen) const
 {
     const QPointF at = inDrawing(onScreen);
     // A gloved finger is as wide as this.
-    double least = touchHeight(fontMetrics()) / 2.0 / m_scale;
-    std::optional<std::size_t> nearest;
+    const double reach = touchHeight(fontMetrics()) / 2.0 / m_scale;
+    if (m_layout.couplings.empty())
+        return std::nullopt;
     for (std::size_t i = 0; i < m_layout.couplings.size(); ++i) {
-        const picture::PlacedCoupling &placed = m_layout.couplings[i];
-        if (placed.label.contains(at) && isLegible(font(), m_scale))
+        if (m_layout.couplings[i].label.contains(at) && isLegible(font(), m_scale))
             return i;
-        const double distance = QLineF(placed.glyph.center(), at).length();
-        if (distance < least) {
-            least = distance;
-            nearest = i;
-        }
     }
-    return nearest;
+    const std::size_t nearest = nearestTo(onScreen);
+    return QLineF(m_layout.couplings[nearest].glyph.center(), at).length() < reach ? std::optional(nearest) : std::nullopt;
 }
 
 void PerimeterView::makeCurrent(std::size_t coupling)
@@ -312,7 +353,7 @@ void PerimeterView::paintEvent(QPaintEvent *event)
     painter.translate(origin());
     painter.scale(m_scale, m_scale);
     const QRectF visible(inDrawing(event->rect().topLeft()), QSizeF(event->rect().size()) / m_scale);
-    paintPerimeter(painter, m_perimeter, m_layout, {font(), window()->palette(), shadeAround(this), m_scale}, visible, m_chosen);
+    paintPerimeter(painter, m_perimeter, m_layout, {font(), window()->palette(), shadeAround(this), m_scale, m_detail}, visible, m_chosen);
 }
 
 } // namespace desktop

@@ -34,8 +34,8 @@ public:
     QSize sizeHint() const override;
 
 public slots:
-    void enlarge() { zoom(1.25, viewport()->rect().center()); }
-    void reduce() { zoom(0.8, viewport()->rect().center()); }
+    void enlarge() { zoom(1.25, middle()); }
+    void reduce() { zoom(0.8, middle()); }
     void fit();
 
 signals:
@@ -57,14 +57,19 @@ protected:
 
 private:
     void layOut();
+    picture::PerimeterLayout laidOut(Detail detail) const;
+    void take(Detail detail);
+    double scaleToFit(const picture::PerimeterLayout &layout) const;
     void setScale(double scale);
     void zoom(double factor, const QPointF &about);
     void step(picture::Step step);
     void makeCurrent(std::size_t coupling);
     void showCurrent();
     void sayCurrent();
-    double fittingScale() const;
     QPointF origin() const;
+    QPointF middle() const;
+    QPointF onScreen(std::size_t coupling) const;
+    std::size_t nearestTo(const QPointF &onScreen) const;
     QPointF inDrawing(const QPointF &onScreen) const;
     std::optional<std::size_t> couplingAt(const QPointF &onScreen) const;
     const picture::PerimeterItem &itemOf(std::size_t coupling) const;
@@ -73,6 +78,9 @@ private:
     picture::PerimeterLayout m_layout;
     std::vector<std::size_t> m_chosen; ///< couplings; the first is where the keys walk from
     QSize m_room; ///< for which it was laid out
+    Detail m_detail = Detail::Names;
+    Detail m_fitDetail = Detail::Names; ///< the most that can be read while all of it is in sight
+    double m_fitScale = 1;
     double m_scale = 1;
     bool m_isFitted = true; ///< until somebody enlarges it
     std::optional<QPointF> m_dragFrom;
