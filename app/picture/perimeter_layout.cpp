@@ -59,7 +59,7 @@ struct Sizes {
     double glyph;
     double pad;
     double rowHeight;
-    double bulge; ///< how far the boundary bends outwards between zones, so that each is a side of its own
+    double bulge; ///< how far at most the boundary bends outwards between zones, so that each is a side of its own
     double reach; ///< from the edge to the nearest label
     double inset; ///< from a corner to the first coupling: room for a zone's name
 };
@@ -255,7 +255,7 @@ private:
     double bulgeAt(Edge edge, double along) const
     {
         const double part = along / lengthOf(edge);
-        return m_sizes.bulge * 4 * part * (1 - part);
+        return std::min(m_sizes.bulge, lengthOf(edge) * 0.03) * 4 * part * (1 - part);
     }
 
     void layEdge(Edge edge)

@@ -52,6 +52,7 @@ public:
     void zoneNames()
     {
         const double grown = std::max(1.0, 1 / m_look.scale);
+        const double in = 6 * (grown - 1); // couplings are never drawn smaller than a dot
         const QFontMetricsF metrics(m_bold);
         m_painter.setFont(m_bold);
         m_painter.setPen(quietColour(m_look.shade));
@@ -67,19 +68,19 @@ public:
             m_painter.save();
             switch (side.edge) {
             case picture::Edge::Top:
-                m_painter.translate(side.name.center().x(), side.name.top());
+                m_painter.translate(side.name.center().x(), side.name.top() + in);
                 room.moveLeft(-room.width() / 2);
                 break;
             case picture::Edge::Bottom:
-                m_painter.translate(side.name.center().x(), side.name.bottom());
+                m_painter.translate(side.name.center().x(), side.name.bottom() - in);
                 room.moveBottomLeft({-room.width() / 2, 0});
                 break;
             case picture::Edge::Left:
-                m_painter.translate(side.name.left(), side.name.center().y());
+                m_painter.translate(side.name.left() + in, side.name.center().y());
                 room.moveTop(-room.height() / 2);
                 break;
             case picture::Edge::Right:
-                m_painter.translate(side.name.right(), side.name.center().y());
+                m_painter.translate(side.name.right() - in, side.name.center().y());
                 room.moveTopRight({0, -room.height() / 2});
                 break;
             }
