@@ -4,10 +4,13 @@
 #include <QAccessible>
 #include <QElapsedTimer>
 #include <QLabel>
+#include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTableView>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QWheelEvent>
 
@@ -20,6 +23,7 @@
 #include "app/desktop/pages/perimeter/perimeter_view.hpp"
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/picture/perimeter_of.hpp"
+#include "core/measure/working.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 #include "tests/support/story.hpp"
@@ -100,7 +104,7 @@ const picture::PerimeterItem *found(const picture::Perimeter &perimeter, const Q
 std::shared_ptr<const core::JobState> jobOf(const core::JobState &like, qsizetype items)
 {
     auto job = std::make_shared<core::JobState>(like);
-    const core::InterfaceState sample = like.items[0];
+    const core::InterfaceState sample = like.items[like.items.size() - 1];
     for (qsizetype i = static_cast<qsizetype>(job->items.size()); i < items; ++i) {
         core::InterfaceState more = sample;
         more.listed.id = item(u"X%1"_s.arg(i));
@@ -132,10 +136,14 @@ private slots:
     void hoistIsToldOf();
     void mountsAreMarked();
     void screenReaderHearsWhatIsChosen();
+    void oneGapIsSeenAmongThousands();
     void keysEnlargeAndShowAll();
     void wheelKeepsWhatLiesUnderIt();
     void walkKeepsTheItemInSight();
     void legendCounts();
+    void printsOnOnePage_data();
+    void printsOnOnePage();
+    void failedPrintSaysSo();
     void emptyListSaysWhatToDo();
     void anotherJobIsShown();
     void thousandsArePaintedAtOnce();
@@ -376,6 +384,28 @@ void TestPerimeter::screenReaderHearsWhatIsChosen()
     QVERIFY(reader->text(QAccessible::Description).startsWith(u"D1 Reconnected"_s));
 }
 
+/// Where thousands are drawn as dots on one another, the one that is open still shows.
+void TestPerimeter::oneGapIsSeenAmongThousands()
+{
+    Desk desk(u"Ana disconnects D1"_s);
+    desk.feed.take(jobOf(desk.story.job(), 5000), desk.story.fold().said(), desk.story.reg());
+    Shown shown(desk);
+    const QRgb open = desktop::stageColour(core::Stage::Disconnected, desktop::shadeAround(&shown.view)).rgb();
+    const auto seen = [&] {
+        const QImage picture = shown.picture();
+        int count = 0;
+        for (int y = 0; y < picture.height(); ++y) {
+            for (int x = 0; x < picture.width(); ++x)
+                count += picture.pixel(x, y) == open;
+        }
+        return count;
+    };
+    QVERIFY2(seen() >= 9, qPrintable(QString::number(seen())));
+    desk.tell(u"Ben reconnects D1"_s);
+    desk.feed.take(jobOf(desk.story.job(), 5000), desk.story.fold().said(), desk.story.reg());
+    QCOMPARE(seen(), 0);
+}
+
 void TestPerimeter::keysEnlargeAndShowAll()
 {
     Desk desk;
@@ -459,6 +489,53 @@ void TestPerimeter::legendCounts()
     QVERIFY(!says.contains(u"Inspected"_s));
 }
 
+void TestPerimeter::printsOnOnePage_data()
+{
+    QTest::addColumn<int>("items");
+    QTest::addColumn<bool>("isLegible");
+    QTest::addRow("a short list") << 10 << true;
+    QTest::addRow("as long as an engine's") << 90 << true;
+    QTest::addRow("more than a page can name") << 1000 << false;
+}
+
+void TestPerimeter::printsOnOnePage()
+{
+    QFETCH(int, items);
+    QFETCH(bool, isLegible);
+    Desk desk(u"Ana disconnects D1"_s);
+    desk.feed.take(jobOf(desk.story.job(), items), desk.story.fold().said(), desk.story.reg());
+    Shown shown(desk);
+    auto *print = shown.page.findChild<QPushButton *>(u"print"_s);
+    print->click(); // the person thought better of it
+    QTemporaryDir folder;
+    desk.ask.printPath = folder.filePath(u"perimeter.pdf"_s);
+    print->click();
+    QCOMPARE(desk.ask.told, QStringList());
+    const auto output = [&](const QString &program, const QStringList &arguments) {
+        QProcess process;
+        process.start(program, arguments);
+        return process.waitForFinished(30'000) && process.exitCode() == 0 ? QString::fromUtf8(process.readAllStandardOutput()) : QString();
+    };
+    const QString about = output(u"pdfinfo"_s, {*desk.ask.printPath});
+    QVERIFY2(about.contains(QRegularExpression(u"Pages: +1\n"_s)), qPrintable(about));
+    const QString words = output(u"pdftotext"_s, {u"-layout"_s, *desk.ask.printPath, u"-"_s}).normalized(QString::NormalizationForm_KC); // the font joins some letters
+    QVERIFY2(words.contains(desk.feed.state()->facts.workOrder), qPrintable(words));
+    QVERIFY(words.contains(shown.text("closure")));
+    QVERIFY(words.contains(u"Disconnected 1"_s));
+    QVERIFY2(words.contains(core::measure::dataGoverns()), qPrintable(words));
+    for (const picture::PerimeterItem &one : walkOf(shown.view.perimeter()))
+        QVERIFY2(!isLegible || words.contains(one.id), qPrintable(one.id + words));
+}
+
+void TestPerimeter::failedPrintSaysSo()
+{
+    Desk desk;
+    Shown shown(desk);
+    desk.ask.printPath = u"/no such folder/perimeter.pdf"_s;
+    shown.page.findChild<QPushButton *>(u"print"_s)->click();
+    QCOMPARE(desk.ask.told.size(), 1);
+}
+
 void TestPerimeter::emptyListSaysWhatToDo()
 {
     Desk desk;
@@ -468,6 +545,7 @@ void TestPerimeter::emptyListSaysWhatToDo()
     desk.feed.take(empty, {}, desk.story.reg());
     Shown shown(desk);
     QVERIFY(!shown.view.isVisible());
+    QVERIFY(!shown.page.findChild<QPushButton *>(u"print"_s)->isEnabled());
     auto *import = shown.page.findChild<QPushButton *>(u"import"_s);
     QVERIFY(import->isVisible());
     QSignalSpy wanted(&shown.page, &desktop::Page::importWanted);

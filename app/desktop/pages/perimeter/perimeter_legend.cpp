@@ -3,22 +3,43 @@
 
 #include "app/desktop/pages/perimeter/perimeter_legend.hpp"
 
+#include <QFontMetricsF>
 #include <QPainter>
 
 #include <array>
 
 #include "app/desktop/pages/perimeter/perimeter_picture.hpp"
 #include "app/desktop/parts/stage_glyph.hpp"
-#include "app/desktop/parts/theme.hpp"
 
 namespace desktop {
 
-PerimeterLegend::PerimeterLegend(QWidget *parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); }
+namespace {
 
-int PerimeterLegend::side() const { return fontMetrics().height() * 5 / 4; }
-QSize PerimeterLegend::sizeHint() const { return {side() * 30, side() + 4}; }
+double sideOf(const QFontMetricsF &metrics) { return metrics.height() * 1.25; }
 
-void PerimeterLegend::show(const picture::Perimeter &perimeter)
+/// As on the boundary: what is done is quiet.
+QColor colourOf(const LegendLine &line, Shade shade)
+{
+    switch (line.shape) {
+    case LegendLine::Shape::Stage: return *line.stage == core::Stage::Inspected ? quietColour(shade) : stageColour(*line.stage, shade);
+    case LegendLine::Shape::Mount: return quietColour(shade);
+    case LegendLine::Shape::Applied: return cautionColour(shade);
+    }
+    Q_UNREACHABLE();
+}
+
+void paintShape(QPainter &painter, const LegendLine &line, const QRectF &area, const QColor &colour)
+{
+    switch (line.shape) {
+    case LegendLine::Shape::Stage: paintStageGlyph(painter, area, *line.stage, colour); break;
+    case LegendLine::Shape::Mount: paintMountMark(painter, QRectF(area.left(), area.center().y() - area.height() / 4, area.width(), area.height() / 2), colour); break;
+    case LegendLine::Shape::Applied: paintAppliedMark(painter, area, colour); break;
+    }
+}
+
+} // namespace
+
+std::vector<LegendLine> legendOf(const picture::Perimeter &perimeter)
 {
     std::array<int, 5> stages{};
     int mounts = 0;
@@ -29,17 +50,46 @@ void PerimeterLegend::show(const picture::Perimeter &perimeter)
             mounts += item.isMount ? 1 : 0;
         }
     }
-    m_lines.clear();
-    const auto add = [&](Shape shape, const std::optional<core::Stage> &stage, const QString &word, int count) {
+    std::vector<LegendLine> lines;
+    const auto add = [&](LegendLine::Shape shape, const std::optional<core::Stage> &stage, const QString &word, int count) {
         if (count > 0)
-            m_lines.push_back({shape, stage, tr("%1 %2").arg(word).arg(count)});
+            lines.push_back({shape, stage, PerimeterLegend::tr("%1 %2").arg(word).arg(count)});
     };
     for (const core::Stage stage : {core::Stage::Disconnected, core::Stage::Reconnected, core::Stage::Secured, core::Stage::Inspected, core::Stage::Connected})
-        add(Shape::Stage, stage, core::stageWord(stage), stages[static_cast<std::size_t>(stage)]);
-    add(Shape::Mount, {}, tr("Mount"), mounts);
-    add(Shape::Applied, {}, tr("Applied for the job"), applied);
+        add(LegendLine::Shape::Stage, stage, core::stageWord(stage), stages[static_cast<std::size_t>(stage)]);
+    add(LegendLine::Shape::Mount, {}, PerimeterLegend::tr("Mount"), mounts);
+    add(LegendLine::Shape::Applied, {}, PerimeterLegend::tr("Applied for the job"), applied);
+    return lines;
+}
+
+void paintLegend(QPainter &painter, const std::vector<LegendLine> &lines, const QRectF &area, const QFont &font, Shade shade)
+{
+    const QFontMetricsF metrics(font);
+    const double side = sideOf(metrics);
+    const double gap = metrics.averageCharWidth();
+    double left = area.left();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setFont(font);
+    for (const LegendLine &line : lines) {
+        const QColor colour = colourOf(line, shade);
+        paintShape(painter, line, QRectF(left, area.center().y() - side / 2, side, side), colour);
+        left += side + gap;
+        const double width = metrics.horizontalAdvance(line.words);
+        painter.setPen(colour);
+        painter.drawText(QRectF(left, area.top(), width + gap, area.height()), static_cast<int>(Qt::AlignVCenter | Qt::AlignLeft | Qt::TextDontClip), line.words);
+        left += width + gap * 3;
+    }
+}
+
+PerimeterLegend::PerimeterLegend(QWidget *parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); }
+
+QSize PerimeterLegend::sizeHint() const { return {fontMetrics().height() * 40, static_cast<int>(sideOf(QFontMetricsF(font()))) + 4}; }
+
+void PerimeterLegend::show(const picture::Perimeter &perimeter)
+{
+    m_lines = legendOf(perimeter);
     QStringList words;
-    for (const Line &line : m_lines)
+    for (const LegendLine &line : m_lines)
         words << line.words;
     setAccessibleName(words.join(QStringLiteral(", ")));
     update();
@@ -48,25 +98,7 @@ void PerimeterLegend::show(const picture::Perimeter &perimeter)
 void PerimeterLegend::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const Shade shade = shadeAround(this);
-    const int gap = fontMetrics().averageCharWidth();
-    int left = 0;
-    for (const Line &line : m_lines) {
-        const QRectF area(left, (height() - side()) / 2.0, side(), side());
-        // As on the boundary: what is done is quiet.
-        const QColor colour = line.stage && *line.stage != core::Stage::Inspected ? stageColour(*line.stage, shade) : line.shape == Shape::Applied ? cautionColour(shade) : quietColour(shade);
-        switch (line.shape) {
-        case Shape::Stage: paintStageGlyph(painter, area, *line.stage, colour); break;
-        case Shape::Mount: paintMountMark(painter, QRectF(area.left(), area.center().y() - side() / 4.0, side(), side() / 2.0), colour); break;
-        case Shape::Applied: paintAppliedMark(painter, area, colour); break;
-        }
-        left += side() + gap;
-        painter.setPen(colour);
-        const int width = fontMetrics().horizontalAdvance(line.words);
-        painter.drawText(QRect(left, 0, width + gap, height()), Qt::AlignVCenter | Qt::AlignLeft, line.words);
-        left += width + gap * 3;
-    }
+    paintLegend(painter, m_lines, QRectF(rect()), font(), shadeAround(this));
 }
 
 } // namespace desktop

@@ -8,11 +8,28 @@
 #include <optional>
 #include <vector>
 
+#include "app/desktop/parts/theme.hpp"
 #include "app/picture/perimeter_layout.hpp"
+
+class QPainter;
 
 namespace desktop {
 
-/// What each shape of the boundary stands for, in one word, and how many there are of it. What is on no item is left out.
+/// One shape of the boundary, with its word and how many there are of it.
+struct LegendLine {
+    enum class Shape { Stage, Mount, Applied };
+    Shape shape;
+    std::optional<core::Stage> stage;
+    QString words;
+};
+
+/// What is on no item is left out.
+std::vector<LegendLine> legendOf(const picture::Perimeter &perimeter);
+
+/// Paints them side by side, from the left.
+void paintLegend(QPainter &painter, const std::vector<LegendLine> &lines, const QRectF &area, const QFont &font, Shade shade);
+
+/// What each shape of the boundary stands for.
 class PerimeterLegend : public QWidget {
     Q_OBJECT
 
@@ -26,14 +43,7 @@ protected:
     void paintEvent(QPaintEvent *event) override;
 
 private:
-    enum class Shape { Stage, Mount, Applied };
-    struct Line {
-        Shape shape;
-        std::optional<core::Stage> stage;
-        QString words;
-    };
-    int side() const;
-    std::vector<Line> m_lines;
+    std::vector<LegendLine> m_lines;
 };
 
 } // namespace desktop

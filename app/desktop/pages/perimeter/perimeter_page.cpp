@@ -5,18 +5,21 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPrinter>
 #include <QPushButton>
 #include <QScopedValueRollback>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include "app/desktop/pages/perimeter/perimeter_legend.hpp"
+#include "app/desktop/pages/perimeter/perimeter_print.hpp"
 #include "app/desktop/pages/perimeter/perimeter_view.hpp"
 #include "app/desktop/parts/closure_words.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/picture/perimeter_of.hpp"
+#include "core/value/error_words.hpp"
 
 namespace desktop {
 
@@ -69,6 +72,12 @@ QWidget *PerimeterPage::makeHead()
     add(u"−"_s, u"reduce"_s, tr("Smaller (-)"), &PerimeterView::reduce);
     add(u"+"_s, u"enlarge"_s, tr("Larger (+)"), &PerimeterView::enlarge);
     add(tr("All of it"), u"fit"_s, tr("Show all of it (0)"), &PerimeterView::fit);
+    m_print = makeButton(tr("&Print …"), "", head);
+    m_print->setObjectName(u"print"_s);
+    m_print->setToolTip(tr("Print all of it on one page"));
+    m_print->setMinimumHeight(touchHeight(fontMetrics()));
+    row->addWidget(m_print);
+    connect(m_print, &QPushButton::clicked, this, &PerimeterPage::printAsked);
     return head;
 }
 
@@ -129,7 +138,17 @@ void PerimeterPage::refresh()
     m_title->setText(closureInWords(feed()));
     m_hoist->setText(job ? picture::hoistInWords(*job) : QString());
     m_hoist->setVisible(!m_hoist->text().isEmpty());
+    m_print->setEnabled(!isEmpty);
     tellCurrent();
+}
+
+void PerimeterPage::printAsked()
+{
+    const auto printer = tools().ask.printer(tr("Print the perimeter"));
+    if (!printer)
+        return;
+    if (const auto printed = printPerimeter(m_view->perimeter(), *feed().state(), {m_title->text(), m_hoist->text()}, *printer); !printed)
+        tools().ask.tell(tr("The perimeter was not printed"), core::errorInWords(printed.error()));
 }
 
 void PerimeterPage::followView()

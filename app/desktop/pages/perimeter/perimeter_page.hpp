@@ -34,6 +34,7 @@ private:
     void followSelection();
     void tellCurrent();
     void open();
+    void printAsked();
 
     QLabel *m_title;
     QLabel *m_hoist;
@@ -43,6 +44,7 @@ private:
     StageMark *m_stage;
     QLabel *m_current;
     QPushButton *m_open;
+    QPushButton *m_print;
     bool m_isFollowing = false;
 };
 

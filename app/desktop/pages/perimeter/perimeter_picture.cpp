@@ -20,18 +20,30 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(PerimeterPicture)
 };
 
-/// Of letters, in pixels.
-constexpr double leastLegible = 8;
-constexpr double leastComfortable = 10;
 /// Below it the shape of a coupling is a blot.
 constexpr double leastShape = 6;
 
 QString wordsOf(const picture::PerimeterItem &item) { return item.isMount ? Words::tr("%1, mount").arg(item.word) : item.word; }
 
+/// What lies on top where many couplings come together in one dot: what is open, before what only waits for somebody.
+int urgency(core::Stage stage)
+{
+    switch (stage) {
+    case core::Stage::Inspected: return 0;
+    case core::Stage::Connected: return 1;
+    case core::Stage::Secured: return 2;
+    case core::Stage::Reconnected: return 3;
+    case core::Stage::Disconnected: return 4;
+    }
+    Q_UNREACHABLE();
+}
+
+int urgency(const picture::PerimeterItem &item) { return item.stage ? urgency(*item.stage) : urgency(core::Stage::Reconnected); }
+
 class PerimeterPainter {
 public:
     PerimeterPainter(QPainter &painter, const picture::Perimeter &perimeter, const picture::PerimeterLayout &layout, const PerimeterLook &look)
-        : m_painter(painter), m_perimeter(perimeter), m_layout(layout), m_look(look), m_isLegible(isLegible(look.font, look.scale))
+        : m_painter(painter), m_perimeter(perimeter), m_layout(layout), m_look(look), m_isLegible(isLegible(look.font, look.scale, look.leastLetters))
     {
         m_bold = look.font;
         m_bold.setBold(true);
@@ -130,7 +142,8 @@ private:
 
     void dot(const picture::PlacedCoupling &placed, const picture::PerimeterItem &item)
     {
-        const double side = std::max(placed.glyph.width(), (item.isLoose ? 5 : 2) / m_look.scale);
+        const double least = urgency(item) > urgency(core::Stage::Connected) ? 5 : item.isLoose ? 3 : 2;
+        const double side = std::max(placed.glyph.width(), least / m_look.scale);
         const QPointF centre = placed.glyph.center();
         m_painter.fillRect(QRectF(centre.x() - side / 2, centre.y() - side / 2, side, side), colourOf(item));
     }
@@ -235,9 +248,7 @@ picture::PerimeterMeasure perimeterMeasure(const picture::Perimeter &perimeter, 
     return {{number + metrics.averageCharWidth() * more, metrics.height() * 1.1}, metrics.height() * 1.2, aspect};
 }
 
-bool isLegible(const QFont &font, double scale) { return QFontInfo(font).pixelSize() * scale >= leastLegible; }
-
-bool readsWell(const QFont &font, double scale) { return QFontInfo(font).pixelSize() * scale >= leastComfortable; }
+bool isLegible(const QFont &font, double scale, double least) { return QFontInfo(font).pixelSize() * scale >= least; }
 
 void paintMountMark(QPainter &painter, const QRectF &area, const QColor &colour)
 {
@@ -276,6 +287,8 @@ void paintPerimeter(QPainter &painter, const picture::Perimeter &perimeter, cons
         else
             drawing.coupling(i, false);
     }
+    const auto itemAt = [&](std::size_t i) -> const picture::PerimeterItem & { return perimeter[layout.couplings[i].zone].items[layout.couplings[i].item]; };
+    std::stable_sort(heavy.begin(), heavy.end(), [&](std::size_t a, std::size_t b) { return urgency(itemAt(a)) < urgency(itemAt(b)); });
     // Where all is small, what is loose lies on what is not, and what is chosen on both.
     for (const std::size_t i : heavy)
         drawing.coupling(i, false);

@@ -25,14 +25,19 @@ struct PerimeterLook {
     Shade shade;
     double scale;
     Detail detail;
+    double leastLetters; ///< letters smaller than so many pixels are left out
 };
 
 /// Sizes for a drawing in that font.
 picture::PerimeterMeasure perimeterMeasure(const picture::Perimeter &perimeter, const QFont &font, Detail detail, double aspect);
 
-/// Whether words of that font can still be made out at that scale; and whether they read well.
-bool isLegible(const QFont &font, double scale);
-bool readsWell(const QFont &font, double scale);
+/// Letters of a screen that can still be made out, and those that read well; those of paper. In pixels, 96 to the inch.
+constexpr double leastOnScreen = 8;
+constexpr double leastToReadWell = 10;
+constexpr double leastOnPaper = 6.5;
+
+/// Whether letters of that font are so large at that scale.
+bool isLegible(const QFont &font, double scale, double least);
 
 /// What the unit hangs on: a solid wedge in `area`, its point up.
 void paintMountMark(QPainter &painter, const QRectF &area, const QColor &colour);

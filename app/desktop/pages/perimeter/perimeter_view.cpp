@@ -107,7 +107,7 @@ void PerimeterView::layOut()
         m_layout = laidOut(detail);
         m_detail = m_fitDetail = detail;
         m_fitScale = scaleToFit(m_layout);
-        if (readsWell(font(), m_fitScale))
+        if (isLegible(font(), m_fitScale, leastToReadWell))
             break;
     }
     const double scale = m_isFitted ? m_fitScale : m_scale;
@@ -202,7 +202,7 @@ std::optional<std::size_t> PerimeterView::couplingAt(const QPointF &onScreen) co
     if (m_layout.couplings.empty())
         return std::nullopt;
     for (std::size_t i = 0; i < m_layout.couplings.size(); ++i) {
-        if (m_layout.couplings[i].label.contains(at) && isLegible(font(), m_scale))
+        if (m_layout.couplings[i].label.contains(at) && isLegible(font(), m_scale, leastOnScreen))
             return i;
     }
     const std::size_t nearest = nearestTo(onScreen);
@@ -353,7 +353,7 @@ void PerimeterView::paintEvent(QPaintEvent *event)
     painter.translate(origin());
     painter.scale(m_scale, m_scale);
     const QRectF visible(inDrawing(event->rect().topLeft()), QSizeF(event->rect().size()) / m_scale);
-    paintPerimeter(painter, m_perimeter, m_layout, {font(), window()->palette(), shadeAround(this), m_scale, m_detail}, visible, m_chosen);
+    paintPerimeter(painter, m_perimeter, m_layout, {font(), window()->palette(), shadeAround(this), m_scale, m_detail, leastOnScreen}, visible, m_chosen);
 }
 
 } // namespace desktop
