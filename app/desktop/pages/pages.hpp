@@ -15,6 +15,8 @@ namespace desktop {
 struct PageLine {
     QLatin1String name;
     const char *title; ///< marked for translation in context "Page", with its mnemonic
+    const char *says;  ///< what one finds there; the same context
+    QLatin1String icon; ///< its file in resources/icons, without ending
     const char *shortcut;
     Page *(*make)(const PageTools &, QWidget *parent);
     /// How many things wait there; 0 shows nothing.

@@ -35,6 +35,7 @@
 #include "app/desktop/pages/inspect/inspect_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
+#include "app/desktop/pages/perimeter/perimeter_view.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/verdict/packages_dialog.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
@@ -73,6 +74,7 @@ private:
     void knownSigner(desktop::MainWindow &window, QTableView &table);
     void calculator(desktop::MainWindow &window);
     void manual(desktop::MainWindow &window);
+    void perimeter(desktop::MainWindow &window, desktop::JobPlace &place);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
     void verdict(desktop::MainWindow &window);
@@ -261,6 +263,26 @@ void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
     const QSize usual = window.size();
     window.resize(window.minimumSizeHint());
     keep(window, u"figures-small"_s);
+    window.resize(usual);
+}
+
+/// Enlarged at an item that is applied, and in a larger window.
+void Screens::perimeter(desktop::MainWindow &window, desktop::JobPlace &place)
+{
+    place.showPage(u"perimeter"_s);
+    settle();
+    auto *view = window.findChild<desktop::PerimeterView *>();
+    for (const int key : {int(Qt::Key_Home), int(Qt::Key_PageDown), int(Qt::Key_PageDown), int(Qt::Key_PageDown), int(Qt::Key_PageDown), int(Qt::Key_Left), int(Qt::Key_Plus), int(Qt::Key_Plus), int(Qt::Key_Plus)}) {
+        QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier);
+        QApplication::sendEvent(view, &press);
+    }
+    keep(window, u"perimeter-enlarged"_s);
+    view->fit();
+    const QSize usual = window.size();
+    window.resize(1920, 1050);
+    keep(window, u"perimeter-wide"_s);
+    window.resize(window.minimumSizeHint());
+    keep(window, u"perimeter-small"_s);
     window.resize(usual);
 }
 
@@ -458,6 +480,7 @@ void Screens::draw()
         place->showPage(QString(line.name));
         keep(window, QString(line.name));
     }
+    perimeter(window, *place);
     figures(window, *place);
     setHold(window, *place);
     audit(*place);

@@ -155,6 +155,7 @@ void TstPages::everyPageTakesAnEmptyFeed()
         page->show();
         QVERIFY2(page->isVisible(), line.name.data());
         QCOMPARE(line.waiting(desk.tools()), 0);
+        QVERIFY2(!QIcon(u":/icons/%1.svg"_s.arg(line.icon)).pixmap(24, 24).isNull(), line.name.data());
     }
 }
 

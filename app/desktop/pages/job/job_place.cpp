@@ -8,6 +8,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QIcon>
+#include <QKeySequence>
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
@@ -102,6 +103,8 @@ QWidget *JobPlace::makeRail()
     column->setSpacing(0);
     for (const PageLine &line : pages()) {
         QPushButton *button = makeButton({}, "page", rail);
+        button->setIcon(QIcon(QStringLiteral(":/icons/%1.svg").arg(line.icon)));
+        button->setToolTip(tr("%1 (%2)").arg(QCoreApplication::translate("Page", line.says), QKeySequence(QString::fromLatin1(line.shortcut)).toString(QKeySequence::NativeText)));
         button->setCheckable(true);
         button->setAutoExclusive(true);
         button->setMinimumHeight(touchHeight(fontMetrics()));
@@ -112,7 +115,7 @@ QWidget *JobPlace::makeRail()
     }
     column->addStretch();
     area->setWidget(rail);
-    area->setFixedWidth(fontMetrics().averageCharWidth() * 25);
+    area->setFixedWidth(fontMetrics().averageCharWidth() * 27);
     return m_railArea = area;
 }
 

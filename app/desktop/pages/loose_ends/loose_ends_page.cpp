@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "app/desktop/parts/action_buttons.hpp"
+#include "app/desktop/parts/closure_words.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 
@@ -57,8 +58,7 @@ void LooseEndsPage::refresh()
     for (const core::LooseEnd &end : feed().looseEnds())
         rows.push_back({end.rule + u'\n' + end.subject, {end.subject, end.sentence, end.clearedBy}, false, true});
     m_rows->take(rows);
-    const bool isClosed = feed().state() && feed().state()->closed;
-    m_title->setText(isClosed ? tr("The job is closed") : rows.empty() ? tr("Nothing is loose") : tr("Loose ends: %1").arg(rows.size()));
+    m_title->setText(closureInWords(feed()));
     m_close->show({});
 }
 
