@@ -122,10 +122,10 @@ void ManualWindow::showPage(const QString &name)
         return;
     if (!m_shown.isEmpty())
         m_before << m_shown;
-    show(*page);
+    present(*page);
 }
 
-void ManualWindow::show(const manual::Page &page)
+void ManualWindow::present(const manual::Page &page)
 {
     m_shown = page.name;
     m_text->document()->setMarkdown(page.text);
@@ -148,7 +148,7 @@ void ManualWindow::back()
     if (m_before.isEmpty())
         return;
     const QString name = m_before.takeLast();
-    show(*manual::findPage(m_pages, name));
+    present(*manual::findPage(m_pages, name));
 }
 
 } // namespace desktop

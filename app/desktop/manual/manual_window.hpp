@@ -31,7 +31,7 @@ private:
     void narrow(const QString &words);
     void follow(const QString &link);
     void back();
-    void show(const manual::Page &page);
+    void present(const manual::Page &page);
     void choose(const QString &name);
 
     std::vector<manual::Page> m_pages;

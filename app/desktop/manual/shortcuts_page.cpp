@@ -52,7 +52,7 @@ manual::Page shortcutsPage(const QMenuBar &menus)
     }
     text += u"\n## "_s + Shortcuts::tr("With interfaces chosen in the list") + u"\n\n"_s + head();
     for (const ActionLine &action : actions()) {
-        const core::Act *act = core::findAct(action.kind);
+        const core::Act *act = core::findAct(QString(action.kind));
         if (act && *action.shortcut != '\0')
             text += line(QString::fromLatin1(action.shortcut), verbOf(*act));
     }
