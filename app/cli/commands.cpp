@@ -13,7 +13,7 @@ const std::vector<Command> &commands()
         replaceKeyCommand(), changePinCommand(),  stationCommand(),    carryKeyCommand(),  takeKeyCommand(),  stopKeyCommand(),
         doubtfulCommand(),  verifyCommand(),   exportCommand(), backupCommand(),    calcCommand(),
         holdsCommand(),     whereUsedCommand(), packageImportCommand(), packageListCommand(), packageTakeCommand(),
-        timelineCommand(),  sampleCommand(), compareCommand(), manualCommand(),
+        timelineCommand(),  sampleCommand(), compareCommand(), manualCommand(), sheetCommand(),
     };
     return all;
 }

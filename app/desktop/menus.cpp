@@ -35,6 +35,8 @@ void MainWindow::makeMenus()
     ofJob(file->addAction(tr("Export the &list …"), this, [this] { m_job->exportListAsked(); }));
     ofJob(file->addAction(tr("&Export the record package …"), QKeySequence(QStringLiteral("Ctrl+E")), this, [this] { m_job->exportPackageAsked(); }));
     ofJob(file->addAction(tr("Export PDF and &CSV …"), this, [this] { m_job->exportRecordAsked(); }));
+    ofJob(file->addAction(tr("&Wall sheet: what is open …"), this, [this] { m_job->exportSheetAsked(core::SheetSort::Wall); }));
+    ofJob(file->addAction(tr("&Handover sheet …"), this, [this] { m_job->exportSheetAsked(core::SheetSort::Handover); }));
     ofJob(file->addAction(tr("&Back up the store …"), this, [this] { m_job->backUpAsked(); }));
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);

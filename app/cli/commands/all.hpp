@@ -20,6 +20,7 @@ Command packageListCommand();
 Command packageTakeCommand();
 Command timelineCommand();
 Command sampleCommand();
+Command sheetCommand();
 Command compareCommand();
 Command registerCommand();
 Command listImportCommand();

@@ -114,6 +114,10 @@ void TstCommands::exits_data()
     QTest::addRow("no such zone") << u"timeline {open} --job WO-2207-14 --zone Nowhere"_s << 2;
     QTest::addRow("a sample of nothing") << u"sample {closed} --job WO-2207-14 --count 0"_s << 2;
     QTest::addRow("compared with what is not its own") << u"compare {closed} --job WO-2207-14 --from 0000000000000000000000000000000000000000000000000000000000000000"_s << 2;
+    QTest::addRow("no sheet named") << u"sheet {open} --job WO-2207-14 --to {folder}/no.pdf"_s << 2;
+    QTest::addRow("two sheets at once") << u"sheet {open} --job WO-2207-14 --wall --handover --to {folder}/no.pdf"_s << 2;
+    QTest::addRow("a sheet on no paper") << u"sheet {open} --job WO-2207-14 --wall --to {folder}/no.pdf --paper a3"_s << 2;
+    QTest::addRow("a sheet nowhere") << u"sheet {open} --job WO-2207-14 --wall --to {folder}/no/such/folder/wall.pdf"_s << 3;
     QTest::addRow("compared backwards") << u"compare {closed} --job WO-2207-14 --from 9 --to 8"_s << 2;
     QTest::addRow("no digest") << u"verify {closed} --root abc"_s << 2;
     QTest::addRow("no paper") << u"export {closed} --job WO-2207-14 --to {folder}/no --paper a3"_s << 2;
@@ -144,6 +148,8 @@ void TstCommands::answersInJson_data()
     QTest::addRow("where-used") << u"where-used {closed} --tool TW-15 --kind torque.applied --json"_s << u"uses"_s;
     QTest::addRow("timeline") << u"timeline {closed} --job WO-2207-14 --json"_s << u"entries"_s;
     QTest::addRow("sample") << u"sample {closed} --job WO-2207-14 --count 2 --json"_s << u"seed"_s;
+    QTest::addRow("wall sheet") << u"sheet {open} --job WO-2207-14 --wall --to {folder}/wall.pdf --json"_s << u"left_out"_s;
+    QTest::addRow("handover sheet") << u"sheet {open} --job WO-2207-14 --handover --to {folder}/handover.pdf --paper letter --json"_s << u"sheet"_s;
     QTest::addRow("compare") << u"compare {closed} --job WO-2207-14 --from 100 --json"_s << u"changes"_s;
     QTest::addRow("register") << u"register {open} --json"_s << u"tools"_s;
     QTest::addRow("list-export") << u"list-export {open} --job WO-2207-14 --json"_s << u"csv"_s;

@@ -40,6 +40,7 @@
 #include "app/desktop/pages/verdict/packages_dialog.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/pages/record/compare_dialog.hpp"
+#include "app/desktop/pages/record/progress_dialog.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/pages/record/signings_dialog.hpp"
@@ -294,6 +295,13 @@ void Screens::audit(desktop::JobPlace &place)
     page->findChild<QComboBox *>(u"person"_s)->setCurrentIndex(2);
     keep(*place.window(), u"record-filtered"_s);
     page->findChild<QPushButton *>(u"clearFilter"_s)->click();
+    page->findChild<QPushButton *>(u"progressAsked"_s)->click();
+    auto *progress = page->findChild<desktop::ProgressDialog *>();
+    keep(*progress, u"progress"_s);
+    progress->findChild<QComboBox *>(u"beside"_s)->setCurrentIndex(1);
+    keep(*progress, u"progress-zone"_s);
+    progress->close();
+    settle();
     page->findChild<QPushButton *>(u"sample"_s)->click();
     auto *sample = page->findChild<desktop::SampleDialog *>();
     keep(*sample, u"sample"_s);

@@ -25,6 +25,8 @@
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/compare_dialog.hpp"
+#include "app/desktop/pages/record/progress_dialog.hpp"
+#include "app/desktop/pages/record/progress_view.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/pages/record/signings_dialog.hpp"
@@ -132,6 +134,7 @@ private slots:
     void struckEntryStaysLegible();
     void timelineIsFiltered();
     void sampleIsDrawn();
+    void progressIsDrawn();
     void signingsAreDrawn();
     void headsAreCompared();
     void findingIsClosedFromItsRow();
@@ -361,6 +364,41 @@ void TstPages::sampleIsDrawn()
     named<desktop::RowTable>(*dialog, "evidence")->choose(rows.back().key);
     named<QPushButton>(*dialog, "lead")->click();
     QCOMPARE(named<desktop::RowTable>(page, "entries")->chosen(), seq);
+}
+
+/// The picture says in words what it shows, for whoever does not see it, and a zone or a person stands beside the whole job when asked for.
+void TstPages::progressIsDrawn()
+{
+    Desk desk(u"Ana disconnects D1; Ben disconnects K1; Ana disconnects C1"_s);
+    const desktop::RecordPage page(desk.tools());
+    named<QPushButton>(page, "progressAsked")->click();
+    auto *dialog = page.findChild<desktop::ProgressDialog *>();
+    QVERIFY(dialog);
+    const auto progress = core::progressOf(desk.story.job(), desk.story.reg());
+    auto *view = named<desktop::ProgressView>(*dialog, "progress");
+    QCOMPARE(view->accessibleDescription(), core::progressInWords(progress->total));
+    QVERIFY2(named<QLabel>(*dialog, "pace")->text().startsWith(u"Too little done to say"_s), qPrintable(named<QLabel>(*dialog, "pace")->text()));
+    auto *beside = named<QComboBox>(*dialog, "beside");
+    QCOMPARE(beside->count(), 5); // nothing; left, right; Ana, Ben
+    QVERIFY(beside->hasFocus() || dialog->focusWidget() == beside);
+    const auto inks = [&] {
+        view->resize(800, 400);
+        const QImage picture = view->grab().toImage();
+        int differ = 0;
+        for (int y = 0; y < picture.height(); ++y) {
+            for (int x = 0; x < picture.width(); ++x)
+                differ += picture.pixel(x, y) != picture.pixel(0, 0) ? 1 : 0;
+        }
+        return differ;
+    };
+    const int whole = inks();
+    QVERIFY(whole > 500); // axes and steps are there
+    beside->setCurrentIndex(beside->findText(u"Undone by: Ben"_s));
+    QCOMPARE(view->accessibleDescription(), core::progressInWords(progress->total) + u' ' + core::progressInWords(progress->persons.back()));
+    QVERIFY2(named<QLabel>(*dialog, "said")->text().contains(u"Ben: at most 1 loose"_s), qPrintable(named<QLabel>(*dialog, "said")->text()));
+    QVERIFY(inks() > whole);
+    beside->setCurrentIndex(0);
+    QCOMPARE(inks(), whole);
 }
 
 /// A picture that can be walked through by keyboard, and the same as a table.

@@ -20,6 +20,7 @@
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/flows/long_work.hpp"
 #include "app/desktop/flows/record_flow.hpp"
+#include "app/desktop/flows/sheet_export.hpp"
 #include "app/desktop/flows/set_hold.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
@@ -231,6 +232,7 @@ void JobPlace::importList(const QString &path)
 void JobPlace::exportListAsked() { exportList(*m_feed.state(), m_ask); }
 void JobPlace::exportPackageAsked() { exportPackage(m_session, m_kinds, m_ask, window()); }
 void JobPlace::exportRecordAsked() { exportRecord(m_session, m_kinds, m_ask, window()); }
+void JobPlace::exportSheetAsked(core::SheetSort sort) { exportSheet(m_session, sort, m_ask); }
 void JobPlace::backUpAsked() { backUp(m_session, m_ask, window()); }
 
 void JobPlace::verify()

@@ -7,6 +7,7 @@
 
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/pages/page.hpp"
+#include "core/reports/one_page.hpp"
 
 class QLabel;
 class QMenu;
@@ -37,6 +38,7 @@ public:
     void exportListAsked();
     void exportPackageAsked();
     void exportRecordAsked();
+    void exportSheetAsked(core::SheetSort sort);
     void verify();
     void backUpAsked();
 

@@ -7,6 +7,7 @@
 #include <QPushButton>
 
 #include "app/desktop/pages/record/compare_dialog.hpp"
+#include "app/desktop/pages/record/progress_dialog.hpp"
 #include "app/desktop/pages/record/sample_dialog.hpp"
 #include "app/desktop/pages/record/signings_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
@@ -19,6 +20,10 @@ AuditButtons::AuditButtons(const PageTools &tools, QWidget *parent) : QWidget(pa
 {
     auto *row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
+    m_progress = makeButton(tr("P&rogress …"), "", this);
+    m_progress->setObjectName(u"progressAsked"_s);
+    row->addWidget(m_progress);
+    connect(m_progress, &QPushButton::clicked, this, &AuditButtons::showProgress);
     m_sample = makeButton(tr("Sa&mple …"), "", this);
     m_sample->setObjectName(u"sample"_s);
     row->addWidget(m_sample);
@@ -41,12 +46,15 @@ void AuditButtons::offer()
     const bool isListed = m_tools.feed.state() && !m_tools.feed.state()->items.empty();
     m_sample->setEnabled(isListed);
     m_sample->setToolTip(isListed ? tr("Draw interfaces at random, with every entry about them.") : tr("The job lists no interface to draw from."));
+    m_progress->setEnabled(m_tools.feed.state() != nullptr);
+    m_progress->setToolTip(m_progress->isEnabled() ? tr("How many interfaces were loose over time, and what this job's own pace says about the rest.") : tr("Open a job first."));
     m_compare->setEnabled(m_tools.feed.state() != nullptr);
     m_signings->setEnabled(m_tools.feed.state() != nullptr);
     m_signings->setToolTip(m_signings->isEnabled() ? tr("A picture with a lane for each person, shift by shift.") : tr("Open a job first."));
     m_compare->setToolTip(m_compare->isEnabled() ? tr("Tell what came after an earlier print, or between two entries.") : tr("Open a job first."));
 }
 
+void AuditButtons::showProgress() { (new ProgressDialog(m_tools, this))->open(); }
 void AuditButtons::showCompare() { (new CompareDialog(m_tools, this))->open(); }
 
 void AuditButtons::showSignings()

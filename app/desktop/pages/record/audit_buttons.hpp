@@ -26,8 +26,10 @@ private:
     void showSample();
     void showCompare();
     void showSignings();
+    void showProgress();
 
     PageTools m_tools;
+    QPushButton *m_progress;
     QPushButton *m_sample;
     QPushButton *m_compare;
     QPushButton *m_signings;
