@@ -37,6 +37,7 @@ Command stopKeyCommand();
 Command doubtfulCommand();
 Command verifyCommand();
 Command exportCommand();
+Command labelsCommand();
 Command backupCommand();
 Command calcCommand();
 
