@@ -11,6 +11,7 @@
 
 #include "app/desktop/ask.hpp"
 #include "app/desktop/preferences.hpp"
+#include "app/desktop/scan/scanner_keys.hpp"
 #include "app/desktop/store_place.hpp"
 #include "app/session/notice.hpp"
 #include "core/kinds/kinds.hpp"
@@ -78,9 +79,12 @@ private:
     void showCalculator();
     /// Back from the calculator to what was shown before it.
     void leaveCalculator();
+    /// The open job, whatever was shown before it.
+    void showJob();
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();
+    bool takeScan(const QString &text, ScannerKeys::Focus focus);
     void showNotice();
     void showWho();
     void lock();

@@ -17,6 +17,7 @@
 #include <QVBoxLayout>
 
 #include "app/desktop/flows/import_dialog.hpp"
+#include "app/desktop/flows/label_flow.hpp"
 #include "app/desktop/flows/long_work.hpp"
 #include "app/desktop/flows/record_flow.hpp"
 #include "app/desktop/flows/set_hold.hpp"
@@ -81,10 +82,7 @@ QWidget *JobPlace::makeHead()
     whole->addLayout(layout);
     whole->addWidget(m_seam);
     connect(m_loose, &QPushButton::clicked, this, [this] { showPage(QStringLiteral("loose-ends")); });
-    connect(m_seam, &Seam::chosen, this, [this](const core::InterfaceId &item) {
-        m_selection.choose({item});
-        showPage(QStringLiteral("list"));
-    });
+    connect(m_seam, &Seam::chosen, this, &JobPlace::showItem);
     return head;
 }
 
@@ -145,6 +143,12 @@ void JobPlace::showPage(const QString &name, const QString &row)
             m_built[i]->chooseRow(row);
         m_pages->currentWidget()->setFocus(Qt::OtherFocusReason); // keys act at once, without a click
     }
+}
+
+void JobPlace::showItem(const core::InterfaceId &item)
+{
+    m_selection.choose({item});
+    showPage(QStringLiteral("list"));
 }
 
 void JobPlace::fillMenu(QMenu &menu)
@@ -216,6 +220,7 @@ void JobPlace::importList(const QString &path)
 }
 
 void JobPlace::exportListAsked() { exportList(*m_feed.state(), m_ask); }
+void JobPlace::exportLabelsAsked() { exportLabels(*m_feed.state(), m_selection.items(), m_ask); }
 void JobPlace::exportPackageAsked() { exportPackage(m_session, m_kinds, m_ask, window()); }
 void JobPlace::exportRecordAsked() { exportRecord(m_session, m_kinds, m_ask, window()); }
 void JobPlace::backUpAsked() { backUp(m_session, m_ask, window()); }

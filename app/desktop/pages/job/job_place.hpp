@@ -27,12 +27,15 @@ public:
 
     /// With the row of that key chosen on it, where one is given.
     void showPage(const QString &name, const QString &row = {});
+    /// Chooses an interface of the job and shows it on the list.
+    void showItem(const core::InterfaceId &item);
     /// Lists what may be done with what is chosen, with its keys; what is refused is greyed and says why.
     void fillMenu(QMenu &menu);
     /// Reads a list, shows it, and has it signed.
     void importList(const QString &path);
     void askImport();
     void exportListAsked();
+    void exportLabelsAsked();
     void exportPackageAsked();
     void exportRecordAsked();
     void verify();
