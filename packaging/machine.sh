@@ -9,7 +9,7 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 program_packages=(
     cmake ninja-build g++ pkg-config
     qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
-    libsodium-dev libssl-dev libsqlite3-dev libzip-dev zlib1g-dev libqpdf-dev libsimdjson-dev libspdlog-dev libexpected-dev libcli11-dev libboost-dev
+    libsodium-dev libssl-dev libsqlite3-dev libzip-dev zlib1g-dev libqpdf-dev libqrencode-dev libsimdjson-dev libspdlog-dev libexpected-dev libcli11-dev libboost-dev
     qt6-qpa-plugins libqt6svg6 fonts-dejavu-core
 )
 
@@ -20,6 +20,8 @@ test_packages=(
     python3-minimal unzip openssl libcryptx-perl
     # read the record back: as text, as a tree, and as an archive's validator does
     qpdf poppler-utils default-jre-headless libpdfbox2-java libjaxb-api-java libactivation-java
+    # read labels back as a scanner does
+    zbar-tools
 )
 
 # Only the checkers and sanitizers of packaging/check need these. All of one LLVM, that of Debian's clang.

@@ -11,7 +11,7 @@ const std::vector<Command> &commands()
         initCommand(),     demoCommand(),       jobsCommand(),       showCommand(),   looseEndsCommand(), registerCommand(),
         listImportCommand(), listExportCommand(), enterCommand(),    enrolCommand(),  grantCommand(),     toolCommand(),
         replaceKeyCommand(), changePinCommand(),  stationCommand(),    carryKeyCommand(),  takeKeyCommand(),  stopKeyCommand(),
-        doubtfulCommand(),  verifyCommand(),   exportCommand(), backupCommand(),    calcCommand(),
+        doubtfulCommand(),  verifyCommand(),   exportCommand(), labelsCommand(), backupCommand(),    calcCommand(),
         holdsCommand(),     whereUsedCommand(), packageImportCommand(), packageListCommand(), packageTakeCommand(),
         timelineCommand(),  sampleCommand(), compareCommand(), manualCommand(), sheetCommand(),
     };

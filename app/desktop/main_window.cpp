@@ -34,6 +34,7 @@
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
+#include "app/desktop/scan/scanned.hpp"
 #include "app/package/verify_package.hpp"
 #include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
@@ -68,6 +69,8 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     restoreState(m_preferences.windowState);
     connect(&m_watch, &QTimer::timeout, this, &MainWindow::look);
     connect(m_notice, &NoticeBand::backupWanted, this, [this] { backUp(*m_place.session, m_ask, this); showNotice(); });
+    // The scanner's filter first, so that ours is asked before it: what is scanned shows as well that somebody is there.
+    new ScannerKeys(*this, [this](const QString &text, ScannerKeys::Focus focus) { return takeScan(text, focus); }, this);
     QCoreApplication::instance()->installEventFilter(this);
 }
 
@@ -361,10 +364,15 @@ void MainWindow::openJob(const core::LedgerId &job)
         m_job = new JobPlace(*m_place.session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
         m_stack->addWidget(m_job);
     }
+    showJob();
+    m_job->showPage(QStringLiteral("list"));
+}
+
+void MainWindow::showJob()
+{
     for (QAction *action : m_jobActions)
         action->setEnabled(true);
     m_stack->setCurrentWidget(m_job);
-    m_job->showPage(QStringLiteral("list"));
 }
 
 void MainWindow::feedJob()
@@ -405,6 +413,21 @@ void MainWindow::look()
         m_people->refresh();
     showWho();
     showNotice();
+}
+
+bool MainWindow::takeScan(const QString &text, ScannerKeys::Focus focus)
+{
+    if (!m_place.session)
+        return false;
+    const auto job = m_job ? m_place.session->state() : nullptr;
+    const ScanAnswer answer = answerToScan(text, job.get(), m_job && m_stack->currentWidget() == m_job ? Shown::Job : Shown::SomethingElse, focus);
+    if (answer.show) {
+        showJob();
+        m_job->showItem(*answer.show);
+    } else if (answer.isForUs()) {
+        m_ask.tell(answer.title, answer.words);
+    }
+    return answer.isForUs();
 }
 
 void MainWindow::showNotice()

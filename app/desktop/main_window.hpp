@@ -11,6 +11,7 @@
 
 #include "app/desktop/ask.hpp"
 #include "app/desktop/preferences.hpp"
+#include "app/desktop/scan/scanner_keys.hpp"
 #include "app/desktop/store_place.hpp"
 #include "app/session/notice.hpp"
 #include "core/kinds/kinds.hpp"
@@ -82,9 +83,12 @@ private:
     /// The page of the manual that tells of what is shown.
     QString pageForHelp() const;
     void showManual(const QString &page);
+    /// The open job, whatever was shown before it.
+    void showJob();
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();
+    bool takeScan(const QString &text, ScannerKeys::Focus focus);
     void showNotice();
     void showWho();
     void lock();

@@ -33,6 +33,7 @@ void MainWindow::makeMenus()
     const auto ofJob = [&](QAction *action) { m_jobActions.push_back(action); };
     ofJob(file->addAction(tr("&Import the list …"), QKeySequence(QStringLiteral("Ctrl+I")), this, [this] { m_job->askImport(); }));
     ofJob(file->addAction(tr("Export the &list …"), this, [this] { m_job->exportListAsked(); }));
+    ofJob(file->addAction(tr("Export &tag labels …"), this, [this] { m_job->exportLabelsAsked(); }));
     ofJob(file->addAction(tr("&Export the record package …"), QKeySequence(QStringLiteral("Ctrl+E")), this, [this] { m_job->exportPackageAsked(); }));
     ofJob(file->addAction(tr("Export PDF and &CSV …"), this, [this] { m_job->exportRecordAsked(); }));
     ofJob(file->addAction(tr("&Wall sheet: what is open …"), this, [this] { m_job->exportSheetAsked(core::SheetSort::Wall); }));

@@ -38,6 +38,7 @@ Command stopKeyCommand();
 Command doubtfulCommand();
 Command verifyCommand();
 Command exportCommand();
+Command labelsCommand();
 Command backupCommand();
 Command calcCommand();
 Command manualCommand();

@@ -7,6 +7,7 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include "app/desktop/flows/ask_paper.hpp"
 #include "app/desktop/flows/long_work.hpp"
 #include "app/package/package_writer.hpp"
 #include "app/record/record.hpp"
@@ -41,14 +42,6 @@ core::Result<void> write(const core::JobRecord &job, const QString &path, db::St
         return written;
     const QFileInfo file(path);
     return record::writeInterfacesCsv(job, file.path() + u'/' + file.completeBaseName() + QStringLiteral("-interfaces.csv"));
-}
-
-/// Asked in the same words for everything that is set on paper.
-std::optional<record::PageSize> askPaper(Ask &ask, const QString &title)
-{
-    const QString a4 = RecordFlow::tr("A4");
-    const auto size = ask.oneOf(title, RecordFlow::tr("Paper size"), {a4, RecordFlow::tr("Letter")});
-    return size ? std::optional(*size == a4 ? record::PageSize::A4 : record::PageSize::Letter) : std::nullopt;
 }
 
 } // namespace

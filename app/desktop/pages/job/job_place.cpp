@@ -18,6 +18,7 @@
 #include <QVBoxLayout>
 
 #include "app/desktop/flows/import_dialog.hpp"
+#include "app/desktop/flows/label_flow.hpp"
 #include "app/desktop/flows/long_work.hpp"
 #include "app/desktop/flows/record_flow.hpp"
 #include "app/desktop/flows/sheet_export.hpp"
@@ -84,10 +85,7 @@ QWidget *JobPlace::makeHead()
     whole->addLayout(layout);
     whole->addWidget(m_seam);
     connect(m_loose, &QPushButton::clicked, this, [this] { showPage(QStringLiteral("loose-ends")); });
-    connect(m_seam, &Seam::chosen, this, [this](const core::InterfaceId &item) {
-        m_selection.choose({item});
-        showPage(QStringLiteral("list"));
-    });
+    connect(m_seam, &Seam::chosen, this, &JobPlace::showItem);
     return head;
 }
 
@@ -161,6 +159,12 @@ QString JobPlace::manualPage() const
     return {};
 }
 
+void JobPlace::showItem(const core::InterfaceId &item)
+{
+    m_selection.choose({item});
+    showPage(QStringLiteral("list"));
+}
+
 void JobPlace::fillMenu(QMenu &menu)
 {
     menu.clear();
@@ -230,6 +234,7 @@ void JobPlace::importList(const QString &path)
 }
 
 void JobPlace::exportListAsked() { exportList(*m_feed.state(), m_ask); }
+void JobPlace::exportLabelsAsked() { exportLabels(*m_feed.state(), m_selection.items(), m_ask); }
 void JobPlace::exportPackageAsked() { exportPackage(m_session, m_kinds, m_ask, window()); }
 void JobPlace::exportRecordAsked() { exportRecord(m_session, m_kinds, m_ask, window()); }
 void JobPlace::exportSheetAsked(core::SheetSort sort) { exportSheet(m_session, sort, m_ask); }

@@ -30,12 +30,15 @@ public:
     void showPage(const QString &name, const QString &row = {});
     /// The page of the manual that tells of what is shown.
     QString manualPage() const;
+    /// Chooses an interface of the job and shows it on the list.
+    void showItem(const core::InterfaceId &item);
     /// Lists what may be done with what is chosen, with its keys; what is refused is greyed and says why.
     void fillMenu(QMenu &menu);
     /// Reads a list, shows it, and has it signed.
     void importList(const QString &path);
     void askImport();
     void exportListAsked();
+    void exportLabelsAsked();
     void exportPackageAsked();
     void exportRecordAsked();
     void exportSheetAsked(core::SheetSort sort);

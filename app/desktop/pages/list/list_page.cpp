@@ -26,6 +26,7 @@
 #include "app/desktop/parts/item_card.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/theme.hpp"
+#include "core/labels/scanned.hpp"
 
 namespace desktop {
 
@@ -186,10 +187,14 @@ void ListPage::count()
 
 void ListPage::jumpToScanned()
 {
-    // A scanner types an id or a tag and then Return: the one row that is left is meant.
-    if (m_filter->rowCount() == 0)
+    // A label, a tag or an id, typed or scanned, means its interface alone, though others hold the same letters. Else the row on top is meant.
+    const auto scanned = feed().state() ? core::meantBy(*feed().state(), m_words->text()) : core::Scanned();
+    if (scanned.item)
+        selection().choose({*scanned.item});
+    else if (m_filter->rowCount() > 0)
+        m_table->selectRow(0);
+    else
         return;
-    m_table->selectRow(0);
     m_table->setFocus(Qt::OtherFocusReason);
 }
 

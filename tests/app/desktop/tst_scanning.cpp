@@ -1,0 +1,354 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+#include <QWindow>
+
+#include "app/desktop/main_window.hpp"
+#include "app/desktop/pages/job/job_place.hpp"
+#include "app/desktop/pages/list/interface_model.hpp"
+#include "app/desktop/parts/item_card.hpp"
+#include "app/desktop/parts/sign_sheet.hpp"
+#include "app/desktop/scan/scanned.hpp"
+#include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/scripted_ask.hpp"
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+/// In milliseconds from key to key. A scanner's are sent without a pause, so that the test does not depend on how busy the machine is.
+constexpr int scanning = 0;
+constexpr int typing = 90; // a quick hand
+
+template <class Widget>
+Widget *named(const QWidget &in, const char *name)
+{
+    auto *found = in.findChild<Widget *>(QString::fromLatin1(name));
+    if (!found)
+        qFatal("no widget %s", name);
+    return found;
+}
+
+void press(QWindow &window, QChar c)
+{
+    if (c == u'\n')
+        QTest::keyClick(&window, Qt::Key_Return);
+    else
+        QTest::keyClick(&window, c.toLatin1(), c.isUpper() ? Qt::ShiftModifier : Qt::NoModifier);
+}
+
+} // namespace
+
+/// A hand scanner that types, in front of the real window; and hands that type. Keys come through the window system wherever the focus decides
+/// where they go to.
+class TstScanning : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init();
+    void cleanup();
+    void labelShowsItsInterface_data();
+    void labelShowsItsInterface();
+    void whatIsTaken_data();
+    void whatIsTaken();
+    void nothingIsBegunByAScan();
+    void fieldKeepsWhatIsNoScan_data();
+    void fieldKeepsWhatIsNoScan();
+    void fieldLosesTheScanAlone();
+    void slowTypingIsNoScan();
+    void typedLetterBeginsItsAction();
+    void returnOfAScanOpensNoJob();
+    void sheetGetsWhatIsScanned();
+    void secretIsNeverHeldBack();
+    void keyThatRepeatsIsNoScan();
+    void busyProgramMissesNothing();
+    void scannedIntoTheFilter();
+
+private:
+    void keys(const QString &text, int pace);
+    void scan(const QString &text) { keys(text, scanning); }
+    void go(const char *page) { m_window->findChild<desktop::JobPlace *>()->showPage(QString::fromLatin1(page)); }
+    QWidget &page(const char *name) const { return *named<desktop::Page>(*m_window, name); }
+    QTableView &table() const { return *named<QTableView>(page("list"), "interfaces"); }
+    QLineEdit &filter() const { return *named<QLineEdit>(page("list"), "filter"); }
+    /// The ids of the chosen rows.
+    QStringList chosen() const;
+    desktop::SignSheet *sheet() const { return m_window->findChild<desktop::SignSheet *>(); }
+    void focus(QWidget &widget)
+    {
+        widget.setFocus();
+        QTRY_VERIFY(widget.hasFocus());
+    }
+
+    std::unique_ptr<Bench> m_bench;
+    std::unique_ptr<ScriptedAsk> m_ask;
+    std::unique_ptr<desktop::MainWindow> m_window;
+};
+
+void TstScanning::init()
+{
+    m_bench = std::make_unique<Bench>();
+    QCOMPARE(m_bench->trouble(), QString());
+    const auto session = m_bench->another();
+    QVERIFY(session);
+    const auto ledger = m_bench->openJob(*session);
+    QVERIFY2(ledger, qPrintable(m_bench->trouble()));
+    for (const char *id : {"D1", "D2", "D3"}) {
+        const QString name = QString::fromLatin1(id);
+        QCOMPARE(Bench::say(*session, *ledger, u"ana"_s, u"interface.listed"_s, name, {{u"name"_s, u"Drain "_s + name}, {u"kind"_s, u"drain"_s}, {u"zone"_s, u"Left"_s}}), QString());
+    }
+    QCOMPARE(Bench::say(*session, *ledger, u"ana"_s, u"interface.disconnected"_s, u"D3"_s, {{u"tag"_s, u"4020"_s}, {u"blanks_fitted"_s, 0}, {u"as_found"_s, u"sound"_s}}), QString());
+    m_ask = std::make_unique<ScriptedAsk>();
+    m_window = std::make_unique<desktop::MainWindow>(*m_ask, m_bench->kinds(), desktop::SessionMaker{m_bench->clock(), core::leastCost, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
+    m_window->show();
+    m_window->openStore(m_bench->path());
+    m_window->openJob(*ledger);
+    m_window->activateWindow();
+    QVERIFY(QTest::qWaitForWindowActive(m_window.get()));
+}
+
+void TstScanning::cleanup()
+{
+    m_window.reset();
+    m_ask.reset();
+    m_bench.reset();
+}
+
+void TstScanning::keys(const QString &text, int pace)
+{
+    for (const QChar c : text) {
+        if (pace > 0)
+            QTest::qWait(pace);
+        press(*m_window->windowHandle(), c);
+    }
+}
+
+QStringList TstScanning::chosen() const
+{
+    QStringList ids;
+    for (const QModelIndex &row : table().selectionModel()->selectedRows())
+        ids << row.data(desktop::InterfaceModel::ItemRole).toString();
+    return ids;
+}
+
+void TstScanning::labelShowsItsInterface_data()
+{
+    QTest::addColumn<QString>("page");
+    for (const char *name : {"list", "inspect", "loose-ends", "holds", "record", "unit"})
+        QTest::addRow("%s", name) << QString::fromLatin1(name);
+}
+
+/// Wherever the focus is.
+void TstScanning::labelShowsItsInterface()
+{
+    QFETCH(QString, page);
+    go("list");
+    go(page.toLatin1().constData());
+    scan(u"remate:WO-1/D2\n"_s);
+    QTRY_COMPARE(chosen(), QStringList{u"D2"_s});
+    QVERIFY(table().isVisible());
+    QCOMPARE(m_ask->told, QStringList());
+    QVERIFY(!sheet());
+}
+
+void TstScanning::whatIsTaken_data()
+{
+    QTest::addColumn<QString>("scanned");
+    QTest::addColumn<QString>("chosen");
+    QTest::addColumn<QString>("told"); ///< the beginning of it
+
+    QTest::addRow("label") << u"remate:WO-1/D2"_s << u"D2"_s << QString();
+    QTest::addRow("label of another job") << u"remate:WO-2/D2"_s << QString() << u"The label is of another job: It is of D2 of WO-2."_s;
+    QTest::addRow("label of what is on no list") << u"remate:WO-1/D9"_s << QString() << u"The interface is not on the list"_s;
+    QTest::addRow("tag") << u"4020"_s << u"D3"_s << QString();
+    QTest::addRow("tag that hangs nowhere") << u"4021"_s << QString() << u"What was scanned is not known here: \"4021\""_s;
+    QTest::addRow("letters that mean actions") << u"ddrr"_s << QString() << u"What was scanned is not known here"_s;
+}
+
+void TstScanning::whatIsTaken()
+{
+    QFETCH(QString, scanned);
+    QFETCH(QString, chosen);
+    QFETCH(QString, told);
+    focus(table());
+    scan(scanned + u'\n');
+    QTRY_COMPARE(this->chosen().join(u' '), chosen);
+    QTRY_COMPARE(m_ask->told.size(), told.isEmpty() ? 0 : 1);
+    QVERIFY2(m_ask->told.value(0).startsWith(told), qPrintable(m_ask->told.value(0)));
+    QVERIFY(!sheet());
+}
+
+/// D disconnects what is chosen, when a hand types it.
+void TstScanning::nothingIsBegunByAScan()
+{
+    m_window->findChild<desktop::JobPlace *>()->showItem(*core::InterfaceId::parse(u"D1"_s));
+    focus(table());
+    scan(u"DDDD\n"_s);
+    QTest::qWait(3 * desktop::ScannerKeys::longestGap);
+    QVERIFY(!sheet());
+    QCOMPARE(chosen(), QStringList{u"D1"_s});
+}
+
+void TstScanning::fieldKeepsWhatIsNoScan_data()
+{
+    QTest::addColumn<QString>("typed");
+    QTest::addColumn<int>("pace");
+    QTest::addColumn<QString>("kept");
+
+    QTest::addRow("by hand") << u"duct"_s << typing << u"duct"_s;
+    QTest::addRow("in one go, without Return") << u"duct 12"_s << scanning << u"duct 12"_s;
+    QTest::addRow("in one go, capitals too") << u"DuCt"_s << scanning << u"DuCt"_s;
+    QTest::addRow("three characters in one go, and Return") << u"duc\n"_s << scanning << u"duc"_s;
+    QTest::addRow("four characters that mean nothing") << u"duct\n"_s << scanning << u"duct"_s;
+}
+
+void TstScanning::fieldKeepsWhatIsNoScan()
+{
+    QFETCH(QString, typed);
+    QFETCH(int, pace);
+    QFETCH(QString, kept);
+    focus(filter());
+    keys(typed, pace);
+    QTRY_COMPARE(filter().text(), kept);
+    QTest::qWait(3 * desktop::ScannerKeys::longestGap);
+    QCOMPARE(filter().text(), kept);
+    QCOMPARE(m_ask->told, QStringList());
+}
+
+/// What a hand typed before it stays, as far as the list does not clear it.
+void TstScanning::fieldLosesTheScanAlone()
+{
+    focus(filter());
+    keys(u"drain"_s, typing);
+    QTest::qWait(typing);
+    scan(u"remate:WO-2/D1\n"_s);
+    QTRY_COMPARE(m_ask->told.size(), 1);
+    QCOMPARE(filter().text(), u"drain"_s);
+}
+
+void TstScanning::slowTypingIsNoScan()
+{
+    focus(filter());
+    keys(u"4020"_s, typing);
+    QTRY_COMPARE(filter().text(), u"4020"_s);
+    QCOMPARE(chosen(), QStringList());
+    filter().clear();
+    focus(table());
+    keys(u"4020\n"_s, typing);
+    QTest::qWait(3 * desktop::ScannerKeys::longestGap);
+    QCOMPARE(chosen(), QStringList());
+    QCOMPARE(m_ask->told, QStringList());
+}
+
+void TstScanning::typedLetterBeginsItsAction()
+{
+    m_window->findChild<desktop::JobPlace *>()->showItem(*core::InterfaceId::parse(u"D1"_s));
+    focus(table());
+    keys(u"d"_s, typing);
+    QTRY_VERIFY(sheet());
+}
+
+/// On the list of jobs, Return opens the one that is chosen.
+void TstScanning::returnOfAScanOpensNoJob()
+{
+    auto *start = named<QWidget>(*m_window, "jobs");
+    for (QPushButton *button : m_window->findChildren<QPushButton *>()) {
+        if (button->text() == u"&Jobs")
+            button->click();
+    }
+    QTRY_VERIFY(start->isVisible());
+    focus(*start);
+    scan(u"4020\n"_s);
+    QTRY_COMPARE(m_ask->told.size(), 1);
+    QVERIFY(start->isVisible());
+    // A label of the job that was open leads back to it.
+    scan(u"remate:WO-1/D2\n"_s);
+    QTRY_VERIFY(table().isVisible());
+    QCOMPARE(chosen(), QStringList{u"D2"_s});
+}
+
+/// The field that asks for a tag gets the tag.
+void TstScanning::sheetGetsWhatIsScanned()
+{
+    m_window->findChild<desktop::JobPlace *>()->showItem(*core::InterfaceId::parse(u"D1"_s));
+    named<QPushButton>(page("list"), "interface.disconnected")->click();
+    QTRY_VERIFY(sheet());
+    QVERIFY(QTest::qWaitForWindowActive(sheet()));
+    auto *tag = named<QWidget>(*sheet(), "tag")->findChild<QLineEdit *>();
+    tag->clear();
+    focus(*tag);
+    for (const QChar c : u"remate:WO-1/D2"_s)
+        press(*sheet()->windowHandle(), c);
+    press(*sheet()->windowHandle(), u'\n');
+    QTRY_COMPARE(tag->text(), u"remate:WO-1/D2"_s);
+    QVERIFY(sheet()->isVisible());
+    QCOMPARE(chosen(), QStringList{u"D1"_s});
+    QCOMPARE(m_ask->told, QStringList());
+}
+
+void TstScanning::secretIsNeverHeldBack()
+{
+    QLineEdit secret(m_window.get());
+    secret.setEchoMode(QLineEdit::Password);
+    secret.show();
+    focus(secret);
+    QTest::keyClick(m_window->windowHandle(), Qt::Key_4);
+    QCOMPARE(secret.text(), u"4"_s);
+    scan(u"020\n"_s);
+    QCOMPARE(secret.text(), u"4020"_s);
+    QCOMPARE(m_ask->told, QStringList());
+}
+
+void TstScanning::keyThatRepeatsIsNoScan()
+{
+    focus(filter());
+    for (int i = 0; i < 6; ++i) {
+        QKeyEvent repeat(QEvent::KeyPress, Qt::Key_X, Qt::NoModifier, u"x"_s, i > 0);
+        QCoreApplication::sendEvent(&filter(), &repeat);
+    }
+    QKeyEvent end(QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier, u"\r"_s);
+    QCoreApplication::sendEvent(&filter(), &end);
+    QTRY_COMPARE(filter().text(), u"xxxxxx"_s);
+    QCOMPARE(m_ask->told, QStringList());
+}
+
+/// Keys that came at a hand's pace while the program did something else are a hand's: the window system's clock counts.
+void TstScanning::busyProgramMissesNothing()
+{
+    focus(table());
+    quint64 moment = 1000;
+    const auto at = [&](Qt::Key key, const QString &text, int pace) {
+        moment += static_cast<quint64>(pace);
+        QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier, text);
+        press.setTimestamp(moment);
+        QCoreApplication::sendEvent(&table(), &press);
+    };
+    const auto tag = [&](int pace) {
+        for (const QChar c : u"4020"_s)
+            at(static_cast<Qt::Key>(c.unicode()), c, pace);
+        at(Qt::Key_Return, u"\r"_s, pace);
+    };
+    tag(desktop::ScannerKeys::longestGap + 1);
+    QTest::qWait(3 * desktop::ScannerKeys::longestGap);
+    QCOMPARE(chosen(), QStringList());
+    QCOMPARE(m_ask->told, QStringList());
+    moment += 1000;
+    tag(desktop::ScannerKeys::longestGap);
+    QTRY_COMPARE(chosen(), QStringList{u"D3"_s});
+}
+
+/// By a scanner that is slower than we think scanners are.
+void TstScanning::scannedIntoTheFilter()
+{
+    focus(filter());
+    keys(u"remate:WO-1/D2\n"_s, desktop::ScannerKeys::longestGap + 15);
+    QTRY_COMPARE(chosen(), QStringList{u"D2"_s});
+    QCOMPARE(filter().text(), QString());
+}
+
+QTEST_MAIN(TstScanning)
+#include "tst_scanning.moc"
