@@ -9,6 +9,7 @@
 #include "app/desktop/main_window.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/parts/command_search.hpp"
 
 namespace desktop {
 
@@ -77,6 +78,7 @@ void MainWindow::makeMenus()
 
     QMenu *help = menuBar()->addMenu(tr("&Help"));
     help->addAction(tr("&Manual"), QKeySequence::HelpContents, this, [this] { showManual(pageForHelp()); });
+    help->addAction(tr("&Find a command …"), QKeySequence(QStringLiteral("Ctrl+Shift+A")), this, [this] { (new CommandSearch(*menuBar(), this))->open(); });
     help->addAction(tr("Manual, &contents"), this, [this] { showManual(QStringLiteral("index")); });
     help->addAction(tr("&Keys"), QKeySequence(QStringLiteral("Ctrl+F1")), this, [this] { showManual(QStringLiteral("shortcuts")); });
 }
