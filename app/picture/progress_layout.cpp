@@ -55,7 +55,7 @@ QPolygonF pathOf(const core::ProgressLine &line, const Scale &scale)
 void addAxes(ProgressLayout &layout, const Scale &scale, const QFontMetricsF &metrics)
 {
     const double high = metrics.height();
-    const qint64 byCount = countStep(scale.top, std::max(2, static_cast<int>(scale.plot.height() / (3 * high))));
+    const qint64 byCount = countStep(scale.top, std::max(2, static_cast<int>(scale.plot.height() / (2 * high))));
     for (qint64 count = 0; count <= scale.top; count += byCount) {
         layout.grid.emplace_back(scale.plot.left(), scale.y(count), scale.plot.right(), scale.y(count));
         layout.texts.push_back({QRectF(scale.plot.left() - 4 * high, scale.y(count) - high / 2, 3.6 * high, high), QString::number(count), Qt::AlignRight | Qt::AlignVCenter});

@@ -33,15 +33,14 @@ PageFrame smallFrame(PageSize size)
     return {frame.size / magnified, QRectF(body.topLeft() / magnified, body.size() / magnified)};
 }
 
-/// Two facts a row: the room is for what is open.
+/// Two facts a row, the first two in place of a head: the room is for what is open.
 Table factsOf(const core::OnePage &page)
 {
-    Table table{{{tr("What"), 2, Face::CellBold}, {tr("As it was"), 5}, {tr("What"), 2, Face::CellBold}, {tr("As it was"), 5}}, {}};
-    for (std::size_t i = 0; i < page.facts.size(); i += 2) {
-        const core::AuditFact &one = page.facts[i];
-        const core::AuditFact two = i + 1 < page.facts.size() ? page.facts[i + 1] : core::AuditFact{};
-        table.rows.push_back({{}, {one.name, one.value, two.name, two.value}});
-    }
+    std::vector<core::AuditFact> facts = page.facts;
+    facts.resize((std::max(facts.size(), std::size_t{3}) + 1) / 2 * 2); // a table of a head alone is not drawn
+    Table table{{{facts[0].name, 2, Face::CellBold}, {facts[0].value, 6}, {facts[1].name, 2, Face::CellBold}, {facts[1].value, 4}}, {}};
+    for (std::size_t i = 2; i < facts.size(); i += 2)
+        table.rows.push_back({{}, {facts[i].name, facts[i].value, facts[i + 1].name, facts[i + 1].value}});
     return table;
 }
 
@@ -49,8 +48,11 @@ Table factsOf(const core::OnePage &page)
 Table tableOf(const core::SheetPart &part, qsizetype most)
 {
     Table table{{{part.title, 3}, {part.columns[0], 3, Face::CellBold}, {part.columns[1], 7}}, {}};
+    const bool isOneLine = part.setting == core::SheetSetting::LineAHeading;
+    if (isOneLine)
+        table.columns = {{part.title, 3}, {tr("%1: %2").arg(part.columns[0], part.columns[1]), 10}};
     for (const core::SheetLine &line : core::linesOf(part, most))
-        table.rows.push_back({{}, {line.under, line.state, line.what}});
+        table.rows.push_back(isOneLine ? TableRow{{}, {line.under, line.what}} : TableRow{{}, {line.under, line.state, line.what}});
     return table;
 }
 
@@ -72,7 +74,7 @@ std::vector<Sheet> laid(const core::OnePage &page, qsizetype most, const Typefac
 {
     Flow flow(smallFrame(size), faces, {});
     flow.paragraph(page.title, Face::Heading);
-    flow.paragraph(tr("PRINTED, NOT THE RECORD. What was signed since is not on it. The approved maintenance data governs."), Face::CellBold, ink::alarm);
+    flow.paragraph(tr("PRINTED, NOT THE RECORD. What was signed since is not on it. The approved maintenance data governs."), Face::Cell, ink::alarm);
     flow.table(factsOf(page));
     for (const core::SheetPart &part : page.parts) {
         flow.space(2 * point);

@@ -29,19 +29,19 @@ QString standingOf(const Handover &handover, const Register &reg)
 
 SheetPart wordsPart(const JobState &job, const Register &reg)
 {
-    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "The last handover")), columns(QT_TRANSLATE_NOOP("Sheet", "How it stands"), QT_TRANSLATE_NOOP("Sheet", "In their words")), {},
+    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "The last handover")), columns(QT_TRANSLATE_NOOP("Sheet", "From whom to whom, when"), QT_TRANSLATE_NOOP("Sheet", "in their words")), {},
                    inWords(QT_TRANSLATE_NOOP("Sheet", "No shift has been handed over in this job."))};
     if (job.handovers.empty())
         return part;
     const Handover &last = job.handovers.back();
     const QString who = inWords(QT_TRANSLATE_NOOP("Sheet", "%1 to %2, %3")).arg(reg.nameOf(last.given.by), reg.nameOf(last.to), momentText(job, last.given.seq, last.given.at));
-    part.things.push_back({shortened(who, mostOfATitle), shortened(standingOf(last, reg), mostOfATitle), last.remarks.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Sheet", "no remarks")) : shortened(last.remarks, mostOfRemarks)});
+    part.things.push_back({shortened(standingOf(last, reg), mostOfATitle), shortened(who, mostOfATitle), last.remarks.isEmpty() ? inWords(QT_TRANSLATE_NOOP("Sheet", "no remarks")) : shortened(last.remarks, mostOfRemarks)});
     return part;
 }
 
 SheetPart stoppedPart(const JobState &job, const Register &reg)
 {
-    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Stopped half done")), columns(QT_TRANSLATE_NOOP("Sheet", "Who stopped, when"), QT_TRANSLATE_NOOP("Sheet", "Where they stopped")), {},
+    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Stopped half done")), columns(QT_TRANSLATE_NOOP("Sheet", "Who stopped, when"), QT_TRANSLATE_NOOP("Sheet", "where they stopped")), {},
                    inWords(QT_TRANSLATE_NOOP("Sheet", "Nobody stopped in the middle of something."))};
     for (const InterfaceState &item : job.items) {
         if (!item.stopped)
@@ -58,7 +58,7 @@ SheetPart stoppedPart(const JobState &job, const Register &reg)
 
 SheetPart loosePart(const JobState &job)
 {
-    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Loose, by zone")), columns(QT_TRANSLATE_NOOP("Sheet", "How it stands"), QT_TRANSLATE_NOOP("Sheet", "Which")), {},
+    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Loose, by zone")), columns(QT_TRANSLATE_NOOP("Sheet", "How it stands"), QT_TRANSLATE_NOOP("Sheet", "which")), {},
                    inWords(QT_TRANSLATE_NOOP("Sheet", "No interface is open or half done."))};
     for (const json::Value &value : openAtHandover(job)) {
         const auto id = InterfaceId::parse(value.object()->text(u"interface"));
@@ -77,7 +77,7 @@ SheetPart loosePart(const JobState &job)
 
 SheetPart toolsPart(const JobState &job, const Register &reg)
 {
-    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Tools and tags out")), columns(QT_TRANSLATE_NOOP("Sheet", "What is out"), QT_TRANSLATE_NOOP("Sheet", "Which")), {},
+    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Tools and tags out")), columns(QT_TRANSLATE_NOOP("Sheet", "What is out"), QT_TRANSLATE_NOOP("Sheet", "which")), {},
                    inWords(QT_TRANSLATE_NOOP("Sheet", "Nothing is out."))};
     for (const JobTool *tool : job.tools.out()) {
         const QString who = tool->holder ? reg.nameOf(*tool->holder) : inWords(QT_TRANSLATE_NOOP("Sheet", "not said"));
@@ -94,7 +94,7 @@ SheetPart toolsPart(const JobState &job, const Register &reg)
 
 SheetPart findingsPart(const JobState &job)
 {
-    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Findings open")), columns(QT_TRANSLATE_NOOP("Sheet", "How it stands"), QT_TRANSLATE_NOOP("Sheet", "What was found")), {},
+    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Findings open")), columns(QT_TRANSLATE_NOOP("Sheet", "How it stands"), QT_TRANSLATE_NOOP("Sheet", "what was found")), {},
                    inWords(QT_TRANSLATE_NOOP("Sheet", "No finding is open."))};
     for (const Finding &finding : job.findings) {
         if (finding.closed)
@@ -108,7 +108,7 @@ SheetPart findingsPart(const JobState &job)
 /// What a handover names and no other part tells of: hold points that became void, tests to be made again, accessories without a place.
 SheetPart restPart(const JobState &job)
 {
-    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Else open")), columns(QT_TRANSLATE_NOOP("Sheet", "How it stands"), QT_TRANSLATE_NOOP("Sheet", "Which")), {},
+    SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "Else open")), columns(QT_TRANSLATE_NOOP("Sheet", "How it stands"), QT_TRANSLATE_NOOP("Sheet", "which")), {},
                    inWords(QT_TRANSLATE_NOOP("Sheet", "Nothing else is open."))};
     for (const json::Value &value : openAtHandover(job)) {
         const QStringView member = openMember(*value.object());
@@ -127,9 +127,13 @@ SheetPart restPart(const JobState &job)
 
 OnePage handoverSheet(const JobState &job, const Register &reg, Instant printed)
 {
-    return {inWords(QT_TRANSLATE_NOOP("Sheet", "Handover sheet")), factsOf(job, reg, printed),
-            {wordsPart(job, reg), stoppedPart(job, reg), loosePart(job), appliedPart(job, reg), toolsPart(job, reg), findingsPart(job), restPart(job)},
-            footOf(job)};
+    OnePage page{inWords(QT_TRANSLATE_NOOP("Sheet", "Handover sheet")), factsOf(job, reg, printed),
+                 {wordsPart(job, reg), stoppedPart(job, reg), loosePart(job), appliedPart(job, reg), toolsPart(job, reg), findingsPart(job), restPart(job)},
+                 footOf(job)};
+    // Seven parts on one page: what is read once need not stand in columns.
+    for (SheetPart &part : page.parts)
+        part.setting = SheetSetting::LineAHeading;
+    return page;
 }
 
 } // namespace core

@@ -25,13 +25,19 @@ OnePage sheetOf(SheetSort sort, const JobState &job, const Register &reg, Instan
 std::vector<SheetLine> linesOf(const SheetPart &part, qsizetype most)
 {
     std::vector<SheetLine> lines;
-    const auto shown = std::min(static_cast<qsizetype>(part.things.size()), most);
-    for (qsizetype i = 0; i < shown; ++i) {
-        const SheetThing &thing = part.things[static_cast<std::size_t>(i)];
-        if (!lines.empty() && lines.back().under == thing.under && lines.back().state == thing.state)
+    const bool isOneLine = part.setting == SheetSetting::LineAHeading;
+    const auto shown = static_cast<std::size_t>(std::clamp(most, qsizetype{0}, static_cast<qsizetype>(part.things.size())));
+    for (std::size_t i = 0; i < shown; ++i) {
+        const SheetThing &thing = part.things[i];
+        const bool isUnderTheSame = i > 0 && part.things[i - 1].under == thing.under;
+        const bool isAlike = isUnderTheSame && part.things[i - 1].state == thing.state;
+        const QString begun = isOneLine ? tr("%1: %2").arg(thing.state, thing.what) : thing.what;
+        if (isAlike)
             lines.back().what += u"; "_s + thing.what;
+        else if (isUnderTheSame && isOneLine)
+            lines.back().what += u'\n' + begun;
         else
-            lines.push_back({thing.under, thing.state, thing.what});
+            lines.push_back({thing.under, isOneLine ? QString() : thing.state, begun});
     }
     return lines;
 }

@@ -22,11 +22,15 @@ struct SheetThing {
     bool operator==(const SheetThing &) const = default;
 };
 
+/// Whether each way of standing has a line of its own, or all under one heading share one and begin a row of text in it: less room for many.
+enum class SheetSetting { LineAState, LineAHeading };
+
 struct SheetPart {
     QString title; ///< over what things are under: short, it stands in a column
     std::array<QString, 2> columns; ///< over how they stand, and over what they are
     std::vector<SheetThing> things;
     QString whenEmpty;
+    SheetSetting setting = SheetSetting::LineAState;
 };
 
 /// A sheet that has to fit one printed page: what it says, and not yet how much of it there is room for.
@@ -54,8 +58,8 @@ OnePage sheetOf(SheetSort sort, const JobState &job, const Register &reg, Instan
 /// A line of a part as it is printed.
 struct SheetLine {
     QString under;
-    QString state;
-    QString what; ///< joined by semicolons
+    QString state; ///< empty where a heading has one line
+    QString what; ///< joined by semicolons; after each way of standing, where a heading has one line
     bool operator==(const SheetLine &) const = default;
 };
 

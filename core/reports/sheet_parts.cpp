@@ -43,9 +43,10 @@ QString zoneText(const QString &zone) { return zone.isEmpty() ? inWords(QT_TRANS
 SheetPart appliedPart(const JobState &job, const Register &reg)
 {
     SheetPart part{inWords(QT_TRANSLATE_NOOP("Sheet", "On, and must come off")),
-                   {inWords(QT_TRANSLATE_NOOP("Sheet", "What is on")), inWords(QT_TRANSLATE_NOOP("Sheet", "Which, its tag, and whose it is"))},
+                   {inWords(QT_TRANSLATE_NOOP("Sheet", "What is on")), inWords(QT_TRANSLATE_NOOP("Sheet", "which, its tag, and whose it is"))},
                    {},
-                   inWords(QT_TRANSLATE_NOOP("Sheet", "Nothing is on."))};
+                   inWords(QT_TRANSLATE_NOOP("Sheet", "Nothing is on.")),
+                   SheetSetting::LineAHeading};
     for (const TemporaryItem &item : job.temporaries) {
         if (item.removed)
             continue;

@@ -80,18 +80,19 @@ void TestSheets::partSays_data()
 
     const QString applied = u"On, and must come off"_s;
     QTest::addRow("nothing on") << true << applied << u"Ben applies I1; Ben removes I1"_s << QStringList{};
-    QTest::addRow("isolation of a person") << true << applied << u"Ben applies I1 sort=isolation name=fuel_valve_shut tag=L7 zone=right"_s << QStringList{u"right | isolation ON | I1 fuel valve shut, tag L7, lockout of Ben"_s};
-    QTest::addRow("isolation handed over") << true << applied << u"Ben applies I1 sort=isolation name=fuel_valve_shut tag= zone=right; Ben gives I1 to=Dee"_s << QStringList{u"right | isolation ON | I1 fuel valve shut, lockout of Dee"_s};
-    QTest::addRow("a stand is nobody's lock") << false << applied << u"Ben applies S1 sort=stand name=jury_strut tag="_s << QStringList{u"no zone | stand ON | S1 jury strut"_s};
+    QTest::addRow("isolation of a person") << true << applied << u"Ben applies I1 sort=isolation name=fuel_valve_shut tag=L7 zone=right"_s << QStringList{u"right |  | isolation ON: I1 fuel valve shut, tag L7, lockout of Ben"_s};
+    QTest::addRow("isolation handed over") << true << applied << u"Ben applies I1 sort=isolation name=fuel_valve_shut tag= zone=right; Ben gives I1 to=Dee"_s << QStringList{u"right |  | isolation ON: I1 fuel valve shut, lockout of Dee"_s};
+    QTest::addRow("a stand is nobody's lock") << false << applied << u"Ben applies S1 sort=stand name=jury_strut tag="_s << QStringList{u"no zone |  | stand ON: S1 jury strut"_s};
 
     QTest::addRow("no handover") << false << u"The last handover"_s << QString() << QStringList{};
-    QTest::addRow("stopped work") << false << u"Stopped half done"_s << half + u"; Ben stops D1 word=shift_over fastener=2 pass=1"_s << QStringList{u"left | Ben, 2026-03-02 06:04:00 UTC | D1 duct D1: shift over; next is fastener 2, pass 1"_s};
+    QTest::addRow("stopped work") << false << u"Stopped half done"_s << half + u"; Ben stops D1 word=shift_over fastener=2 pass=1"_s << QStringList{u"left |  | Ben, 2026-03-02 06:04:00 UTC: D1 duct D1: shift over; next is fastener 2, pass 1"_s};
     QTest::addRow("taken up again") << false << u"Stopped half done"_s << half + u"; Ben stops D1 word=shift_over; Ben torques D1 fastener=2"_s << QStringList{};
     QTest::addRow("alike in one line") << false << u"Loose, by zone"_s << u"Ana disconnects D1; Ana disconnects C1; Ben reconnects C1; Ana disconnects B1"_s
-                                       << QStringList{u"left | disconnected | D1; B1"_s, u"left | secured | C1"_s};
-    QTest::addRow("tool out") << false << u"Tools and tags out"_s << u"Ben issues R-14 name=ratchet holder=Dee"_s << QStringList{u"Dee | tool OUT | R-14 ratchet"_s};
+                                       << QStringList{u"left |  | disconnected: D1; B1\nsecured: C1"_s};
+    QTest::addRow("the next zone in a line of its own") << false << u"Loose, by zone"_s << u"Ana disconnects D1; Ana disconnects K1"_s << QStringList{u"left |  | disconnected: D1"_s, u"right |  | disconnected: K1"_s};
+    QTest::addRow("tool out") << false << u"Tools and tags out"_s << u"Ben issues R-14 name=ratchet holder=Dee"_s << QStringList{u"Dee |  | tool OUT: R-14 ratchet"_s};
     QTest::addRow("tool back") << false << u"Tools and tags out"_s << u"Ben issues R-14 name=ratchet holder=Dee; Dee returns R-14"_s << QStringList{};
-    QTest::addRow("finding open") << false << u"Findings open"_s << u"Ben raises F9 description=dent interface=D1"_s << QStringList{u"D1 | OPEN | F9 dent"_s};
+    QTest::addRow("finding open") << false << u"Findings open"_s << u"Ben raises F9 description=dent interface=D1"_s << QStringList{u"D1 |  | OPEN: F9 dent"_s};
     QTest::addRow("finding closed") << false << u"Findings open"_s << u"Ben raises F9 description=dent; Cho clears F9"_s << QStringList{};
 }
 
@@ -123,7 +124,7 @@ void TestSheets::factsSayWhoLeadsAndOfWhen()
     QVERIFY(wall.foot.endsWith(core::hashesOf(story.job().said).back().hex()));
     const core::OnePage pending = page(story, core::SheetSort::Handover);
     const core::SheetThing before = part(pending, u"The last handover"_s)->things.front();
-    QCOMPARE(before.state, u"NOT ACCEPTED yet"_s);
+    QCOMPARE(before.under, u"NOT ACCEPTED yet"_s);
     QCOMPARE(before.what, u"mind the duct"_s);
 
     story.tell(u"Lee takes-shift"_s);
@@ -131,7 +132,7 @@ void TestSheets::factsSayWhoLeadsAndOfWhen()
     const core::OnePage taken = page(story, core::SheetSort::Handover);
     QCOMPARE(fact(taken, u"Leads"_s), u"Lee"_s);
     QCOMPARE(fact(taken, u"Handover"_s), QString());
-    QCOMPARE(part(taken, u"The last handover"_s)->things.front().state, u"accepted by Lee"_s);
+    QCOMPARE(part(taken, u"The last handover"_s)->things.front().under, u"accepted by Lee"_s);
 }
 
 /// What the outgoing lead would sign and no part tells of would be lost between two shifts.

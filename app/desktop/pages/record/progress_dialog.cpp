@@ -37,7 +37,9 @@ ProgressDialog::ProgressDialog(const PageTools &tools, QWidget *parent) : QDialo
     m_beside->setAccessibleName(tr("Zone or person beside the whole job"));
     m_beside->setMinimumHeight(touchHeight(fontMetrics()));
     m_beside->addItem(tr("nothing"));
-    asked->addWidget(makeLabel(tr("Beside the whole job"), "label", this));
+    QLabel *label = makeLabel(tr("Beside the whole job"), "label", this);
+    label->setWordWrap(false);
+    asked->addWidget(label);
     asked->addWidget(m_beside, 1);
     column->addLayout(asked);
     m_view = new ProgressView(this);
