@@ -80,7 +80,7 @@ QString hoistInWords(const core::JobState &job)
             words << (item.sort == core::TemporarySort::Hoist ? Words::tr("Hoist on: %1 %2.") : Words::tr("Sling on: %1 %2.")).arg(item.id.text(), item.name);
     }
     if (wasHoisted && words.isEmpty())
-        words << Words::tr("Hoist and sling are removed.");
+        words << Words::tr("No hoist and no sling is on.");
     if (job.unit.up)
         words << Words::tr("A unit is in its place.");
     else if (job.unit.off)

@@ -3,7 +3,6 @@
 
 #include "app/desktop/pages/perimeter/perimeter_view.hpp"
 
-#include <QAccessible>
 #include <QApplication>
 #include <QHelpEvent>
 #include <QKeyEvent>
@@ -235,16 +234,11 @@ void PerimeterView::showCurrent()
     bring(verticalScrollBar(), onScreen.top(), onScreen.bottom(), viewport()->height());
 }
 
-/// A screen reader says what is chosen.
+/// A screen reader is told with it.
 void PerimeterView::sayCurrent()
 {
     const picture::PerimeterItem *item = current();
-    const QString words = item ? tr("%1, %2").arg(inWords(*item), currentZone()->name) : QString();
-    if (words == accessibleDescription())
-        return;
-    setAccessibleDescription(words);
-    QAccessibleEvent event(this, QAccessible::DescriptionChanged);
-    QAccessible::updateAccessibility(&event);
+    setAccessibleDescription(item ? tr("%1, %2").arg(inWords(*item), currentZone()->name) : QString());
 }
 
 void PerimeterView::step(picture::Step step)
