@@ -4,13 +4,30 @@
 # What an installation holds, and the Debian package made of it: cmake --build build/release --target package
 include(GNUInstallDirs)
 
+# The version stands in CMakeLists.txt alone.
+configure_file(packaging/man/remate.1.in ${CMAKE_BINARY_DIR}/man/remate.1 @ONLY)
+configure_file(packaging/io.github.remate.remate.metainfo.xml.in ${CMAKE_BINARY_DIR}/packaging/io.github.remate.remate.metainfo.xml @ONLY)
+
 foreach(program remate remate-cli)
     if(TARGET ${program})
         install(TARGETS ${program} RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
     endif()
 endforeach()
 install(FILES packaging/remate.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
+install(FILES packaging/remate.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/mime/packages)
+install(FILES ${CMAKE_BINARY_DIR}/packaging/io.github.remate.remate.metainfo.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/metainfo)
 install(FILES resources/icons/remate.svg DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
+
+# Packed, as Debian has its manual pages; without the hour, so that the same sources give the same package.
+foreach(page remate.1 remate-cli.1)
+    set(plain ${CMAKE_BINARY_DIR}/man/${page})
+    add_custom_command(OUTPUT ${plain}.gz COMMAND gzip -9 --no-name --keep --force ${plain} DEPENDS ${plain} VERBATIM)
+    list(APPEND packed_pages ${plain}.gz)
+endforeach()
+add_custom_target(man_pages ALL DEPENDS ${packed_pages})
+add_dependencies(man_pages cli_man_page)
+install(FILES ${packed_pages} DESTINATION ${CMAKE_INSTALL_MANDIR}/man1)
+
 install(FILES README.md DESTINATION ${CMAKE_INSTALL_DOCDIR})
 install(FILES packaging/copyright DESTINATION ${CMAKE_INSTALL_DOCDIR})
 

@@ -22,6 +22,8 @@ test_packages=(
     qpdf poppler-utils default-jre-headless libpdfbox2-java libjaxb-api-java libactivation-java
     # read labels back as a scanner does
     zbar-tools
+    # what a desktop and a manual ask of the files that are installed
+    appstream desktop-file-utils shared-mime-info mandoc
 )
 
 # Only the checkers and sanitizers of packaging/check need these. All of one LLVM, that of Debian's clang.

@@ -32,6 +32,18 @@ Exit exitOf(core::ErrorCode code)
     Q_UNREACHABLE();
 }
 
+const std::vector<ExitRow> &exitRows()
+{
+    static const std::vector<ExitRow> all = {
+        {Exit::Good, QT_TRANSLATE_NOOP("Cli", "good")},
+        {Exit::No, QT_TRANSLATE_NOOP("Cli", "the answer is no")},
+        {Exit::Misused, QT_TRANSLATE_NOOP("Cli", "used wrongly")},
+        {Exit::World, QT_TRANSLATE_NOOP("Cli", "cannot read or write")},
+        {Exit::Partly, QT_TRANSLATE_NOOP("Cli", "good as far as it could be looked at")},
+    };
+    return all;
+}
+
 const Command *findCommand(QStringView name)
 {
     const auto &all = commands();

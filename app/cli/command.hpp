@@ -27,6 +27,14 @@ enum class Exit {
 
 Exit exitOf(core::ErrorCode code);
 
+struct ExitRow {
+    Exit exit;
+    const char *meaning; ///< marked for translation in context "Cli"
+};
+
+/// What each means, for the help and the manual.
+const std::vector<ExitRow> &exitRows();
+
 /// What a command found out, in words and for programs. One of the two is printed on the standard output.
 struct Answer {
     Exit exit = Exit::Good;

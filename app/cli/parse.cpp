@@ -83,6 +83,14 @@ Arguments argumentsOf(const Row &row)
     return arguments;
 }
 
+std::string exitCodes()
+{
+    QStringList rows;
+    for (const ExitRow &row : exitRows())
+        rows << QStringLiteral("%1 %2").arg(static_cast<int>(row.exit)).arg(QCoreApplication::translate("Cli", row.meaning));
+    return QCoreApplication::translate("Cli", "Exit codes: %1.").arg(rows.join(u", "_s)).toStdString();
+}
+
 /// The library says of a command that it does not know only that one is required.
 std::optional<Told> unknownCommand(int argc, const char *const *argv)
 {
@@ -108,9 +116,7 @@ std::variant<Invocation, Told> parse(int argc, const char *const *argv)
 {
     if (const auto told = unknownCommand(argc, argv))
         return *told;
-    CLI::App app(words(QT_TRANSLATE_NOOP("Cli", "Remate at the command line: the same jobs, rules and signatures as on the screen.\n"
-                                                "Exit codes: 0 good, 1 the answer is no, 2 used wrongly, 3 cannot read or write, 4 good as far as it could be looked at.")),
-                 "remate-cli");
+    CLI::App app(words(QT_TRANSLATE_NOOP("Cli", "Remate at the command line: the same jobs, rules and signatures as on the screen.")) + '\n' + exitCodes(), "remate-cli");
     app.set_version_flag("--version", "remate-cli " REMATE_VERSION);
     app.require_subcommand(1);
     std::vector<std::unique_ptr<Row>> rows;

@@ -21,7 +21,7 @@ struct QrCode {
     std::vector<bool> dark; ///< row by row
     Correction correction;
 
-    bool isDark(int column, int row) const { return dark[static_cast<std::size_t>(row * side + column)]; }
+    bool isDark(int column, int row) const { return dark[static_cast<std::size_t>(row) * static_cast<std::size_t>(side) + static_cast<std::size_t>(column)]; }
 };
 
 /// Left white on every side of a code, in modules. ISO/IEC 18004, quiet zone of a QR code.

@@ -12,7 +12,9 @@ std::vector<Label> labelsOf(const JobState &job)
     std::vector<Label> labels;
     for (const InterfaceState &item : job.items) {
         const Listing &listed = item.listed;
-        labels.push_back({writeLabelText({job.facts.workOrder, listed.id}), job.facts.workOrder, listed.id.text(), listed.name, listed.zone, carriesTag(item) ? item.removal->tag : QString()});
+        const QString code = writeLabelText({job.facts.workOrder, listed.id});
+        const bool hasTag = carriesTag(item) && item.removal->tag != code;
+        labels.push_back({code, job.facts.workOrder, listed.id.text(), listed.name, listed.zone, hasTag ? item.removal->tag : QString()});
     }
     return labels;
 }

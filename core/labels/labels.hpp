@@ -16,7 +16,7 @@ struct Label {
     QString id;
     QString name;
     QString zone;
-    QString tag; ///< that hangs on it now; empty where none does
+    QString tag; ///< that hangs on it now; empty where none does, or the label itself is the tag
     bool operator==(const Label &) const = default;
 };
 

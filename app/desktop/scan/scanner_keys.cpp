@@ -45,6 +45,9 @@ ScannerKeys::ScannerKeys(QWidget &window, Take take, QObject *parent) : QObject(
 
 bool ScannerKeys::eventFilter(QObject *watched, QEvent *event)
 {
+    // Whoever points elsewhere has typed to the end.
+    if (!m_held.empty() && (event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
+        deliver();
     const bool isKey = event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease || event->type() == QEvent::ShortcutOverride;
     if (m_isDelivering || !isKey || !watched->isWidgetType())
         return false;

@@ -67,6 +67,7 @@ private slots:
     void keyThatRepeatsIsNoScan();
     void busyProgramMissesNothing();
     void scannedIntoTheFilter();
+    void clickComesBehindWhatWasTyped();
 
 private:
     void keys(const QString &text, int pace);
@@ -348,6 +349,16 @@ void TstScanning::scannedIntoTheFilter()
     keys(u"remate:WO-1/D2\n"_s, desktop::ScannerKeys::longestGap + 15);
     QTRY_COMPARE(chosen(), QStringList{u"D2"_s});
     QCOMPARE(filter().text(), QString());
+}
+
+void TstScanning::clickComesBehindWhatWasTyped()
+{
+    focus(filter());
+    press(*m_window->windowHandle(), u'd');
+    QCOMPARE(filter().text(), QString());
+    QTest::mouseClick(m_window->windowHandle(), Qt::LeftButton, {}, table().mapTo(m_window.get(), table().rect().center()));
+    QCOMPARE(filter().text(), u"d"_s);
+    QVERIFY(!sheet());
 }
 
 QTEST_MAIN(TstScanning)

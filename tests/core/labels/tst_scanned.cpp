@@ -21,6 +21,7 @@ private slots:
     void meaning();
     void labelsFollowTheList();
     void everyLabelLeadsBack();
+    void labelMayBeTheTag();
 };
 
 void TestScanned::meaning_data()
@@ -83,6 +84,20 @@ void TestScanned::everyLabelLeadsBack()
         QCOMPARE(scanned.means, ScanMeans::Item);
         QCOMPARE(scanned.item->text(), label.id);
     }
+}
+
+/// Common practice: what is tied to an open end is its tag.
+void TestScanned::labelMayBeTheTag()
+{
+    const QString code = core::labelsOf(Story().job()).front().code;
+    const QString id = core::labelsOf(Story().job()).front().id;
+    Story told(u"Ana disconnects %1 tag=%2"_s.arg(id, code));
+    QCOMPARE(told.refusedBy(), QString());
+    QCOMPARE(told.item(id).removal->tag, code);
+    QCOMPARE(core::labelsOf(told.job()).front().tag, QString());
+    QCOMPARE(core::meantBy(told.job(), code).item->text(), id);
+    told.tell(u"Ben reconnects %1 tag_recovered=%2"_s.arg(id, code));
+    QCOMPARE(told.refusedBy(), QString());
 }
 
 QTEST_APPLESS_MAIN(TestScanned)
