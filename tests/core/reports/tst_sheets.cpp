@@ -43,6 +43,7 @@ class TestSheets : public QObject {
 private slots:
     void partSays_data();
     void partSays();
+    void holdPointThatBecameVoid();
     void factsSayWhoLeadsAndOfWhen();
     void everythingHandedOverIsOnTheHandoverSheet();
     void noMoreThanThereIsRoomFor_data();
@@ -63,6 +64,7 @@ void TestSheets::partSays_data()
     QTest::addRow("nothing undone") << true << open << QString() << QStringList{};
     QTest::addRow("off") << true << open << u"Ana disconnects D1; Ana disconnects B1"_s << QStringList{u"left | OFF | D1; B1"_s};
     QTest::addRow("off, zone by zone") << true << open << u"Ana disconnects K1; Ana disconnects D1"_s << QStringList{u"left | OFF | D1"_s, u"right | OFF | K1"_s};
+    QTest::addRow("of the first zone, though last in the list") << true << open << u"Ana lists X9 zone=left; Ana disconnects K1; Ana disconnects X9"_s << QStringList{u"left | OFF | X9"_s, u"right | OFF | K1"_s};
     QTest::addRow("back, and no fastener torqued") << true << open << u"Ana disconnects D1; Ben reconnects D1"_s << QStringList{u"left | BACK, NOT TORQUED | D1"_s};
     QTest::addRow("back, half torqued") << true << open << half << QStringList{u"left | BACK, NOT TORQUED | D1 (torqued 1 of 2)"_s};
     QTest::addRow("torqued, not safetied") << true << open << half + u"; Ben torques D1 fastener=2"_s << QStringList{u"left | BACK, NOT SECURED | D1"_s};
@@ -109,6 +111,20 @@ void TestSheets::partSays()
     QVERIFY(found);
     QCOMPARE(lines(*found), said);
     QVERIFY(!found->whenEmpty.isEmpty());
+}
+
+/// It was passed, and what it rests on is gone: the wall says so, and why, and the next shift is told.
+void TestSheets::holdPointThatBecameVoid()
+{
+    const Story story(uR"(Ana sets free title=Free_to_go authority=work conditions=[{"what":"interfaces","stage":"disconnected","interfaces":["K1"]}] gates=[{"act":"interface.disconnected","kinds":["mount"]}]; Ana disconnects K1; Ana passes free; Ben reconnects K1)"_s);
+    QCOMPARE(story.refusedBy() + story.refusedSentence(), QString());
+    const core::OnePage wall = page(story, core::SheetSort::Wall);
+    const auto &waiting = part(wall, u"Hold points not passed"_s)->things;
+    QCOMPARE(waiting.size(), std::size_t(1));
+    QCOMPARE(waiting.front().state, u"VOID"_s);
+    QVERIFY2(waiting.front().what.contains(u"K1"_s), qPrintable(waiting.front().what));
+    const core::OnePage handover = page(story, core::SheetSort::Handover);
+    QCOMPARE(lines(*part(handover, u"Else open"_s)), QStringList{u"the job |  | hold point, void: free Free to go"_s});
 }
 
 void TestSheets::factsSayWhoLeadsAndOfWhen()
