@@ -43,6 +43,7 @@ PerimeterPage::PerimeterPage(const PageTools &tools, QWidget *parent) : Page(too
     connect(m_view, &PerimeterView::opened, this, &PerimeterPage::open);
     connect(&selection(), &Selection::changed, this, &PerimeterPage::followSelection);
     follow(&PerimeterPage::refresh);
+    connect(&feed(), &JobFeed::jobChanged, m_view, &PerimeterView::fit);
     refresh();
     followSelection();
 }

@@ -276,11 +276,18 @@ void paintPerimeter(QPainter &painter, const picture::Perimeter &perimeter, cons
     PerimeterPainter drawing(painter, perimeter, layout, look);
     drawing.boundary();
     drawing.zoneNames();
+    std::vector<bool> isChosen(layout.couplings.size(), false);
+    for (const std::size_t i : chosen)
+        isChosen[i] = true;
+    const auto isSeen = [&](std::size_t i) {
+        const picture::PlacedCoupling &placed = layout.couplings[i];
+        const QRectF leader = QRectF(placed.leader.p1(), placed.leader.p2()).normalized().adjusted(-1, -1, 1, 1);
+        return placed.label.intersects(visible) || placed.glyph.intersects(visible) || leader.intersects(visible);
+    };
     std::vector<std::size_t> heavy;
     for (std::size_t i = 0; i < layout.couplings.size(); ++i) {
         const picture::PlacedCoupling &placed = layout.couplings[i];
-        const bool isSeen = placed.label.intersects(visible) || placed.glyph.intersects(visible) || QRectF(placed.leader.p1(), placed.leader.p2()).normalized().adjusted(-1, -1, 1, 1).intersects(visible);
-        if (!isSeen || std::find(chosen.begin(), chosen.end(), i) != chosen.end())
+        if (isChosen[i] || !isSeen(i))
             continue;
         if (perimeter[placed.zone].items[placed.item].isLoose)
             heavy.push_back(i);
@@ -292,8 +299,10 @@ void paintPerimeter(QPainter &painter, const picture::Perimeter &perimeter, cons
     // Where all is small, what is loose lies on what is not, and what is chosen on both.
     for (const std::size_t i : heavy)
         drawing.coupling(i, false);
-    for (const std::size_t i : chosen)
-        drawing.coupling(i, true);
+    for (const std::size_t i : chosen) {
+        if (isSeen(i))
+            drawing.coupling(i, true);
+    }
 }
 
 } // namespace desktop

@@ -51,29 +51,31 @@ QSize PerimeterView::sizeHint() const { return {fontMetrics().height() * 40, fon
 
 void PerimeterView::show(picture::Perimeter perimeter)
 {
-    std::vector<QString> ids;
+    QSet<QString> items, applied;
     for (const std::size_t coupling : m_chosen)
-        ids.push_back(itemOf(coupling).id);
+        (itemOf(coupling).isTemporary() ? applied : items).insert(itemOf(coupling).id);
     m_perimeter = std::move(perimeter);
     m_chosen.clear();
     layOut();
-    for (std::size_t i = 0; i < m_layout.couplings.size(); ++i) {
-        if (std::find(ids.begin(), ids.end(), itemOf(i).id) != ids.end())
-            m_chosen.push_back(i);
-    }
+    mark(items, applied);
     sayCurrent();
 }
 
 void PerimeterView::choose(const std::vector<QString> &ids)
 {
     m_chosen.clear();
-    for (std::size_t i = 0; i < m_layout.couplings.size(); ++i) {
-        if (!itemOf(i).isTemporary() && std::find(ids.begin(), ids.end(), itemOf(i).id) != ids.end())
-            m_chosen.push_back(i);
-    }
+    mark(QSet<QString>(ids.begin(), ids.end()), {});
     sayCurrent();
     showCurrent();
     viewport()->update();
+}
+
+void PerimeterView::mark(const QSet<QString> &items, const QSet<QString> &applied)
+{
+    for (std::size_t i = 0; i < m_layout.couplings.size(); ++i) {
+        if ((itemOf(i).isTemporary() ? applied : items).contains(itemOf(i).id))
+            m_chosen.push_back(i);
+    }
 }
 
 const picture::PerimeterItem &PerimeterView::itemOf(std::size_t coupling) const

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QAbstractScrollArea>
+#include <QSet>
 
 #include <optional>
 #include <vector>
@@ -56,6 +57,7 @@ protected:
     void changeEvent(QEvent *event) override;
 
 private:
+    void mark(const QSet<QString> &items, const QSet<QString> &applied);
     void layOut();
     picture::PerimeterLayout laidOut(Detail detail) const;
     void take(Detail detail);
