@@ -64,9 +64,9 @@ core::Result<std::vector<LabelSheet>> layOut(const std::vector<core::Label> &lab
     for (std::size_t i = 0; i < labels.size(); ++i) {
         if (i % each == 0)
             sheets.emplace_back();
-        const double column = static_cast<double>(i % each % columns);
-        const double row = static_cast<double>(i % each / columns);
-        const QPointF at = grid.origin + QPointF(column * label.width(), row * label.height());
+        const std::size_t column = i % each % columns;
+        const std::size_t row = i % each / columns;
+        const QPointF at = grid.origin + QPointF(static_cast<double>(column) * label.width(), static_cast<double>(row) * label.height());
         auto there = placed(labels[i], size, {at, label}, faces);
         if (!there)
             return core::failure(there.error());

@@ -9,6 +9,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
+#include <QEventLoop>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QProcess>
@@ -16,6 +17,7 @@
 #include <QScrollBar>
 #include <QTableView>
 #include <QTemporaryDir>
+#include <QTimer>
 
 #include <algorithm>
 #include <cstdio>
@@ -48,6 +50,7 @@
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
+#include "app/desktop/scan/scanner_keys.hpp"
 #include "core/job/stage.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
@@ -60,6 +63,16 @@ namespace {
 session::Clock evening()
 {
     return [] { return *core::Instant::parse(u"2026-03-02T18:00:00Z"); };
+}
+
+/// Waits until the key cannot be a scanner's any more.
+void typeInto(QWidget &widget, Qt::Key key)
+{
+    QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier, QKeySequence(key).toString());
+    QCoreApplication::sendEvent(&widget, &press);
+    QEventLoop waiting;
+    QTimer::singleShot(2 * desktop::ScannerKeys::longestGap, &waiting, &QEventLoop::quit);
+    waiting.exec();
 }
 
 class Screens {
@@ -145,8 +158,7 @@ void Screens::sheets(desktop::MainWindow &window, QTableView &table)
                                                                        {"sheet-reject", core::Stage::Secured, 1, Qt::Key_X}};
     for (const auto &[name, stage, count, key] : all) {
         for (int skip = 0; choose(table, stage, count, skip); ++skip) {
-            QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier, QKeySequence(key).toString());
-            QCoreApplication::sendEvent(&table, &press);
+            typeInto(table, key);
             auto *sheet = window.findChild<desktop::SignSheet *>();
             if (!sheet)
                 continue; // refused; another one may be allowed
@@ -162,8 +174,7 @@ void Screens::sheets(desktop::MainWindow &window, QTableView &table)
 void Screens::knownSigner(desktop::MainWindow &window, QTableView &table)
 {
     const auto begin = [&] {
-        QKeyEvent press(QEvent::KeyPress, Qt::Key_A, Qt::NoModifier, u"a"_s);
-        QCoreApplication::sendEvent(&table, &press);
+        typeInto(table, Qt::Key_A);
         return window.findChild<desktop::SignSheet *>();
     };
     const auto inspector = std::find_if(m_cast.begin(), m_cast.end(), [](const demo::CastMember &member) {
