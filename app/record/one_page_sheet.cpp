@@ -122,8 +122,8 @@ core::Result<void> draw(QPagedPaintDevice &device, const core::OnePage &page, Pa
     if (!painter.begin(&device))
         return core::failure(core::ErrorCode::Io, tr("The sheet could not be begun. Choose another folder or printer and try again."));
     const PageFrame frame = smallFrame(size);
-    // Sheets count in units of their own; a printer has dots of its own.
-    const double scale = painter.viewport().width() / frame.size.width();
+    // Sheets count in units of their own; a printer has dots of its own. On paper that lies across or is of another shape, small and whole beats cut off.
+    const double scale = std::min(painter.viewport().width() / frame.size.width(), painter.viewport().height() / frame.size.height());
     painter.scale(scale, scale);
     const Sheet sheet = laid(page, *most, *faces, size).front();
     for (const Patch &patch : sheet.patches)

@@ -5,6 +5,8 @@
 
 #include <QFile>
 #include <QGuiApplication>
+#include <QPageLayout>
+#include <QPdfWriter>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QtTest>
@@ -23,6 +25,7 @@ private slots:
     void theLongestPartIsCutFirst();
     void nothingIsCutWhereThereIsRoom();
     void lettersAreNinePoints();
+    void nothingRunsOffPaperThatLiesAcross();
     void whatNeverFitsIsRefused();
 
 private:
@@ -104,6 +107,24 @@ void TestOnePage::lettersAreNinePoints()
         const int size = sizes.next().captured(1).toInt();
         QVERIFY2(size >= 9, qPrintable(QString::number(size)));
     }
+}
+
+/// Measured by another program: where pdftotext (poppler) finds each word.
+void TestOnePage::nothingRunsOffPaperThatLiesAcross()
+{
+    {
+        QPdfWriter across(path());
+        across.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Landscape, QMarginsF()));
+        QVERIFY(record::printOnePage(sheet(60), across));
+    }
+    const programs::Ran ran = programs::run(u"pdftotext"_s, {u"-bbox"_s, path(), u"-"_s});
+    QVERIFY2(ran.output.contains(u"Entry"_s), qPrintable(ran.output.left(500))); // the foot
+    const double height = QRegularExpression(u"<page width=\"[0-9.]+\" height=\"([0-9.]+)\""_s).match(ran.output).captured(1).toDouble();
+    QVERIFY2(height > 590 && height < 600, qPrintable(QString::number(height)));
+    auto ends = QRegularExpression(u"yMax=\"([0-9.]+)\""_s).globalMatch(ran.output);
+    QVERIFY(ends.hasNext());
+    while (ends.hasNext())
+        QVERIFY(ends.next().captured(1).toDouble() < height);
 }
 
 void TestOnePage::whatNeverFitsIsRefused()
