@@ -162,17 +162,18 @@ session::UsesQuestion WhereUsedDialog::question() const
 void WhereUsedDialog::find()
 {
     m_answer.reset();
-    auto answer = session::answerTo(m_session, question());
-    const bool isRefused = !answer && answer.error().code == core::ErrorCode::BadInput;
-    if (answer)
+    std::optional<core::Error> refused;
+    if (auto answer = session::answerTo(m_session, question()))
         m_answer = *std::move(answer);
-    else if (!isRefused)
-        m_ask.tell(tr("The store was not looked through"), core::errorInWords(answer.error()));
+    else
+        refused = answer.error();
+    if (refused && refused->code != core::ErrorCode::BadInput)
+        m_ask.tell(tr("The store was not looked through"), core::errorInWords(*refused));
     showJobs();
     showUses();
-    m_nothing->setText(!answer ? core::errorInWords(answer.error()) : m_answer->nothing ? m_answer->nothing->sentences : damageInWords());
+    m_nothing->setText(refused ? core::errorInWords(*refused) : m_answer->nothing ? m_answer->nothing->sentences : damageInWords());
     m_nothing->setVisible(!m_nothing->text().isEmpty());
-    if (!answer)
+    if (refused)
         m_count->setText(tr("Nothing was looked for."));
     else if (m_answer->nothing)
         m_count->setText(tr("Nothing was found."));
