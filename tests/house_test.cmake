@@ -27,8 +27,6 @@ function(house_test path)
     set_target_properties(${target} PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/tests/bin)
     house_test_moc(${target} ${source})
     target_link_libraries(${target} PRIVATE Qt6::Test ${arg_LINKS} house)
-    # Its own code runs once or so, and takes longer to optimise than that.
-    target_compile_options(${target} PRIVATE $<$<CONFIG:Check>:-O0>)
     house_test_precompile(${target} ${arg_LINKS})
 
     add_test(NAME ${name} COMMAND ${target})
