@@ -51,7 +51,7 @@ void TstPreferences::numbersOutOfRangeAreBounded()
     settings.setValue(u"appearance"_s, 99);
     settings.setValue(u"idle_minutes"_s, -3);
     const desktop::Preferences read = desktop::readPreferences(settings);
-    QVERIFY(read.appearance == desktop::Appearance::Dark);
+    QVERIFY(read.appearance == desktop::Appearance::StarkDark);
     QCOMPARE(read.idleMinutes, 1);
 }
 
