@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPrinter>
+#include <QScrollBar>
 #include <QTableView>
 
 #include "app/desktop/ask.hpp"
@@ -130,6 +131,30 @@ public:
         return times;
     }
 
+    /// Down the whole list and up again, a page at a time.
+    Times scroll()
+    {
+        Times times;
+        auto *bar = m_table->verticalScrollBar();
+        const auto to = [&](QAbstractSlider::SliderAction step) {
+            times.program.push_back(1000 * secondsOf([&] {
+                                        bar->triggerAction(step);
+                                        m_watch->waitForPaint();
+                                    }));
+            times.bare.push_back(1000 * secondsOf([&] {
+                                     m_table->viewport()->update();
+                                     m_watch->waitForPaint();
+                                 }));
+        };
+        while (bar->value() < bar->maximum())
+            to(QAbstractSlider::SliderPageStepAdd);
+        while (bar->value() > bar->minimum())
+            to(QAbstractSlider::SliderPageStepSub);
+        if (times.program.empty())
+            giveUp(u"The list has no more than a page."_s);
+        return times;
+    }
+
 private:
     desktop::JobFeed m_feed;
     NoDeeds m_deeds;
@@ -164,7 +189,16 @@ std::vector<Figure> measureFilter(const Settings &settings)
         p50.repetitions.push_back(times.at(0.50));
         p95.repetitions.push_back(times.at(0.95));
     }
-    return {p50, p95};
+    const QString paging = u"page down to paint, %1 rows"_s.arg(shape.interfaces);
+    Figure page50{paging + u", p50"_s, u"ms"_s, {}, atMost(1.20), u"repaint"_s};
+    Figure page95{paging + u", p95"_s, u"ms"_s, {}, atMost(2.0), u"repaint"_s};
+    (void)window.scroll();
+    for (int i = 0; i < settings.repetitions; ++i) {
+        const Times times = window.scroll();
+        page50.repetitions.push_back(times.at(0.50));
+        page95.repetitions.push_back(times.at(0.95));
+    }
+    return {p50, p95, page50, page95};
 }
 
 } // namespace bench
