@@ -45,11 +45,7 @@ public:
             m_loose.pop_back();
         }
         m_loose.resize(job.items.size());
-        for (std::size_t at = 0; at < job.items.size(); ++at) {
-            // Copies share what was not changed since, so what stands in the same place is the same.
-            if (at >= m_before.size() || &job.items[at] != &m_before[at])
-                change(at, looseOf(job.items[at]));
-        }
+        job.items.eachUnshared(m_before, [&](std::size_t at) { change(at, looseOf(job.items[at])); });
         m_before = job.items;
         step(m_total);
         for (auto &[zone, line] : m_zones)

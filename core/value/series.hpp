@@ -5,6 +5,7 @@
 
 #include <QList>
 
+#include <algorithm>
 #include <compare>
 #include <cstddef>
 #include <iterator>
@@ -87,6 +88,20 @@ public:
     {
         Q_ASSERT(at < m_size);
         return m_stretches[at / stretch][static_cast<qsizetype>(at % stretch)];
+    }
+
+    /// Calls `each` with the place of every element here that may differ from the one in the same place of `before`: all
+    /// but those of the stretches that the two share. In order.
+    template <class Each>
+    void eachUnshared(const Series &before, Each each) const
+    {
+        for (std::size_t one = 0; one < m_stretches.size(); ++one) {
+            if (one < before.m_stretches.size() && m_stretches[one].constData() == before.m_stretches[one].constData()
+                && m_stretches[one].size() == before.m_stretches[one].size())
+                continue;
+            for (std::size_t at = one * stretch; at < std::min(m_size, (one + 1) * stretch); ++at)
+                each(at);
+        }
     }
 
     friend bool operator==(const Series &a, const Series &b) { return a.m_stretches == b.m_stretches; }

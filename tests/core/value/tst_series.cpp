@@ -65,6 +65,41 @@ private slots:
         QCOMPARE(shown.size(), std::size_t(40));
         QVERIFY(!(folded == shown));
     }
+
+    /// What follows a job entry by entry looks at these alone: nothing that changed may be missing.
+    void tellsWhatIsNotShared_data()
+    {
+        QTest::addColumn<int>("before");
+        QTest::addColumn<int>("edited");
+        QTest::addColumn<int>("added");
+        QTest::addColumn<int>("from");
+        QTest::addColumn<int>("to");
+        QTest::newRow("nothing changed") << 70 << -1 << 0 << 0 << 0;
+        QTest::newRow("one changed: its stretch") << 70 << 40 << 0 << 32 << 64;
+        QTest::newRow("one changed in the last stretch") << 70 << 69 << 0 << 64 << 70;
+        QTest::newRow("one added: the last stretch") << 70 << -1 << 1 << 64 << 71;
+        QTest::newRow("one added to a full stretch") << 64 << -1 << 1 << 64 << 65;
+        QTest::newRow("all are new") << 0 << -1 << 33 << 0 << 33;
+    }
+    void tellsWhatIsNotShared()
+    {
+        QFETCH(int, before);
+        QFETCH(int, edited);
+        QFETCH(int, added);
+        QFETCH(int, from);
+        QFETCH(int, to);
+        const auto then = upTo(before);
+        auto now = then;
+        if (edited >= 0)
+            now.edit(static_cast<std::size_t>(edited)) = -1;
+        for (int i = 0; i < added; ++i)
+            now.push_back(before + i);
+        std::vector<int> told;
+        now.eachUnshared(then, [&](std::size_t at) { told.push_back(static_cast<int>(at)); });
+        std::vector<int> wanted(static_cast<std::size_t>(to - from));
+        std::iota(wanted.begin(), wanted.end(), from);
+        QCOMPARE(told, wanted);
+    }
 };
 
 QTEST_GUILESS_MAIN(TstSeries)
