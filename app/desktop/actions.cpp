@@ -125,8 +125,10 @@ QString actionText(const ActionLine &action, const core::Kinds &kinds, const cor
         const auto id = core::TemporaryId::parse(subject.value_or(QString()));
         const core::TemporaryItem *item = id ? job.temporary(*id) : nullptr;
         const core::Kind *kind = item ? kinds.find(core::temporaryKindId(item->sort)) : nullptr;
-        if (kind)
-            return kind->verbs.off.left(1).toUpper() + kind->verbs.off.mid(1);
+        if (kind) {
+            const QString off = core::wordOfKind(kind->verbs.off);
+            return off.left(1).toUpper() + off.mid(1);
+        }
     }
     QString own;
     for (const core::InterfaceId &id : items) {
@@ -142,6 +144,7 @@ QString actionText(const ActionLine &action, const core::Kinds &kinds, const cor
     }
     if (own.isEmpty())
         return verbOf(*core::findAct(QString(action.kind)));
+    own = core::wordOfKind(own);
     own[0] = own[0].toUpper();
     return own;
 }

@@ -6,15 +6,19 @@
     <name>Remate</name>
     <message>
         <source>  ·  </source>
-        <translation type="unfinished"></translation>
+        <translation>  ·  </translation>
     </message>
     <message>
         <source> UTC</source>
-        <translation type="unfinished"></translation>
+        <translation> UTC</translation>
     </message>
     <message>
         <source> of %1</source>
         <translation> von %1</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source> or a person with authority to overrule</source>
@@ -70,31 +74,59 @@
     </message>
     <message>
         <source>"%1" cannot be an id. Expected: 1 to 128 characters, such as E12.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ kann keine Kennung sein. Erwartet: 1 bis 128 Zeichen, etwa E12.</translation>
     </message>
     <message>
         <source>"%1" cannot be taken. Expected: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ kann nicht übernommen werden. Erwartet: %2.</translation>
     </message>
     <message>
         <source>"%1" cannot be what is on a tag: plain characters that everybody sees, no blanks at either end. Two tags that look alike are one.</source>
         <translation>„%1“ kann nicht auf einem Anhänger stehen: einfache Zeichen, die jeder sieht, keine Leerzeichen am Anfang oder Ende. Zwei Anhänger, die gleich aussehen, sind einer.</translation>
     </message>
     <message>
+        <source>"%1" classes what shows %2 minutes after wiping dry. Say after how many minutes it was looked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" classes what shows %2 minutes after wiping dry; this was seen after %3. Wait, and look again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>"%1" does not class by size. Choose the class by its description, and tell what was seen under how it was checked.</source>
         <translation>„%1“ klassiert nicht nach Größe. Wählen Sie die Klasse nach ihrer Beschreibung, und geben Sie das Gesehene unter dem Prüfverfahren an.</translation>
     </message>
     <message>
-        <source>"%1" is a half of %2 (%3) too, which is of the same twin group: nobody could tell them apart by it.</source>
+        <source>"%1" gives %2 to more than one class (%3), so the worst of them, "%4", is taken.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>"%1" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" has no unit. Add one of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is %2; %3 is needed, in one of %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is a half of %2 (%3) too, which is of the same twin group: nobody could tell them apart by it.</source>
+        <translation>„%1“ ist auch eine Hälfte von %2 (%3), das zur selben Gegenprüfungsgruppe gehört: Niemand könnte sie daran unterscheiden.</translation>
+    </message>
+    <message>
         <source>"%1" is empty. Expected: %2.</source>
+        <translation>„%1“ ist leer. Erwartet: %2.</translation>
+    </message>
+    <message>
+        <source>"%1" is given twice.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" is neither "read" nor "from memory".</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist weder „read“ noch „from memory“.</translation>
     </message>
     <message>
         <source>"%1" is neither the number of an entry nor a hash of 64 hex digits.</source>
@@ -102,7 +134,7 @@
     </message>
     <message>
         <source>"%1" is no day such as 2026-03-02.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Tag wie 2026-03-02.</translation>
     </message>
     <message>
         <source>"%1" is no label of an interface. Labels are scanned while their job is open.</source>
@@ -125,16 +157,28 @@
         <translation>„%1“ ist kein Zeitpunkt. Geben Sie ihn mit Zeitzone an, etwa 2026-03-02T08:14:00Z, oder lassen Sie ihn weg.</translation>
     </message>
     <message>
-        <source>"%1" is no other interface that is open with a tag on it.</source>
+        <source>"%1" is no number with a unit. Type, for example, 12.5 and one of %2; at most 18 digits.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>"%1" is no other interface that is open with a tag on it.</source>
+        <translation>„%1“ ist kein anderer Anschluss, der offen ist und einen Anhänger trägt.</translation>
+    </message>
+    <message>
         <source>"%1" is no path inside a bag.</source>
+        <translation>„%1“ ist kein Pfad innerhalb eines Bag.</translation>
+    </message>
+    <message>
+        <source>"%1" is no percent of the final torque. Give numbers such as 30, 60, 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is no size of a leak. Write 0.75 in, or under 0.75 in where exactly that size belongs to the next class.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" is not a number, zero or more, with a decimal point.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl, null oder größer, mit Dezimalpunkt.</translation>
     </message>
     <message>
         <source>"%1" is not about an interface, so a gate for it names none.</source>
@@ -146,19 +190,27 @@
     </message>
     <message>
         <source>"%1" is not one of: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keines von: %2.</translation>
     </message>
     <message>
         <source>"%1" is not packed as this program packs: link, folder, encryption, moment or remark.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist nicht so gepackt, wie dieses Programm packt: Verweis, Ordner, Verschlüsselung, Zeitpunkt oder Bemerkung.</translation>
     </message>
     <message>
         <source>"%1" is the half of %2 already. Expected: a designation of its own for each half, so that a swap can be seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist bereits die Hälfte von %2. Erwartet: eine eigene Bezeichnung für jede Hälfte, damit eine Vertauschung erkennbar ist.</translation>
     </message>
     <message>
         <source>"%1" is the worst class of this job, so it limits nothing. Give a lesser one, or a rate beside it.</source>
         <translation>„%1“ ist die schlechteste Klasse dieses Auftrags und begrenzt daher nichts. Geben Sie eine geringere an, oder daneben eine Rate.</translation>
+    </message>
+    <message>
+        <source>"%1" is within the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is worse than the limit, "%2". Find the cause; the maintenance data says what to do.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" must be off before this one, and the list does not have it yet. List it first.</source>
@@ -166,11 +218,15 @@
     </message>
     <message>
         <source>"%1" must be off before this one, but neither the list nor the job has it.</source>
+        <translation>„%1“ muss vor diesem gelöst sein, aber weder die Liste noch der Auftrag hat es.</translation>
+    </message>
+    <message>
+        <source>"%1" names no class for %2, so the worst, "%3", is taken.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" names no row. An id holds lower-case letters, digits, -, / and . alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ benennt keine Zeile. Eine Kennung enthält nur Kleinbuchstaben, Ziffern, -, / und .</translation>
     </message>
     <message>
         <source>"%1" needs a reason: the next shift acts on it.</source>
@@ -178,11 +234,11 @@
     </message>
     <message>
         <source>"%1", on which this one depends, is not on the list yet. List it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“, wovon dieser abhängt, steht noch nicht auf der Liste. Führen Sie es zuerst auf.</translation>
     </message>
     <message>
         <source>"Done at" must lie between the opening of the job and now.</source>
-        <translation>„Getan um“ muss zwischen der Eröffnung des Auftrags und jetzt liegen.</translation>
+        <translation>„Ausgeführt um“ muss zwischen der Eröffnung des Auftrags und jetzt liegen.</translation>
     </message>
     <message>
         <source>%1&#xa;&#xa;It works once, until %2, beside your PIN. It is not shown again.</source>
@@ -230,11 +286,15 @@
     </message>
     <message>
         <source>%1  (continued)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  (Fortsetzung)</translation>
     </message>
     <message>
         <source>%1  ·  %2</source>
         <translation>%1  ·  %2</translation>
+    </message>
+    <message>
+        <source>%1 % of the reading</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -250,7 +310,7 @@
     </message>
     <message>
         <source>%1 %2, struck</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2, gestrichen</translation>
     </message>
     <message>
         <source>%1 %2, zone %3, %4. Rank %5</source>
@@ -262,43 +322,71 @@
     </message>
     <message>
         <source>%1 %2: %3, entry %4. %5 Allowed by %6.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2: %3, Eintrag %4. %5 Erlaubt von %6.</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
     <message>
+        <source>%1 (%2) has failed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 (%2) is enrolled with a key of their own, opened by their PIN.</source>
         <translation>%1 (%2) ist mit eigenem Schlüssel aufgenommen, den die eigene PIN öffnet.</translation>
     </message>
     <message>
+        <source>%1 (%2) is not %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 (%2) is not logged as free, so the unit cannot be off. Log what was undone first.</source>
+        <translation>%1 (%2) ist nicht als frei eingetragen, also kann das Aggregat nicht ausgebaut sein. Tragen Sie zuerst ein, was gelöst wurde.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) is not placed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 (%2) is off. Twins are verified when all of them are joined.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) ist gelöst. Die Gegenprüfung erfolgt, wenn alle angeschlossen sind.</translation>
     </message>
     <message>
         <source>%1 (%2) is still applied.</source>
+        <translation>%1 (%2) ist noch angebracht.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) is void: %3</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 (%2) was found still attached: which of the two is open is what the tags have to say. It is freed first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) wurde noch verbunden vorgefunden: Welcher der beiden offen ist, müssen die Anhänger sagen. Er wird zuerst frei gemacht.</translation>
     </message>
     <message>
         <source>%1 (%2), %3: PIN %4</source>
         <translation>%1 (%2), %3: PIN %4</translation>
     </message>
     <message>
-        <source>%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.</source>
+        <source>%1 (%2), which it covered, is open or not restored.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 (%2, serial number %3) has not been said to be on the outgoing unit again, which goes back up.</source>
+        <source>%1 (%2), which it covered, was worked on again in entry %3.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), which it covered, was worked on again. %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.</source>
+        <translation>%1 (%2, Seriennummer %3) ist weder an das eingehende Aggregat gekommen noch als mit dem ausgehenden abgehend erklärt.</translation>
+    </message>
+    <message>
+        <source>%1 (%2, serial number %3) has not been said to be on the outgoing unit again, which goes back up.</source>
+        <translation>%1 (%2, Seriennummer %3) ist noch nicht als wieder am ausgehenden Aggregat angegeben, das wieder eingebaut wird.</translation>
     </message>
     <message>
         <source>%1 (OWN WORK)</source>
@@ -313,16 +401,20 @@
         <translation>%1 (kritisch)</translation>
     </message>
     <message>
+        <source>%1 (except %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 (from memory)</source>
         <translation>%1 (aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>%1 (p. %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (S. %2)</translation>
     </message>
     <message>
         <source>%1 (signature in doubt)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Unterschrift zweifelhaft)</translation>
     </message>
     <message>
         <source>%1 (signature in doubt: %2)</source>
@@ -337,6 +429,10 @@
         <translation>%1 (bis %2)</translation>
     </message>
     <message>
+        <source>%1 = %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 Allowed by %2.</source>
         <translation>%1 Erlaubt von %2.</translation>
     </message>
@@ -346,7 +442,7 @@
     </message>
     <message>
         <source>%1 Known that are spelt alike: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Ähnlich geschrieben und bekannt sind: %2.</translation>
     </message>
     <message>
         <source>%1 LOOSE ENDS</source>
@@ -358,15 +454,19 @@
     </message>
     <message>
         <source>%1 OPEN</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 OFFEN</translation>
     </message>
     <message>
         <source>%1 Open that job, then scan again.</source>
         <translation>%1 Öffnen Sie diesen Auftrag und scannen Sie dann erneut.</translation>
     </message>
     <message>
-        <source>%1 SIGNATURES IN DOUBT</source>
+        <source>%1 Pass %2 of %3 is not finished.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 SIGNATURES IN DOUBT</source>
+        <translation>%1 UNTERSCHRIFTEN ZWEIFELHAFT</translation>
     </message>
     <message>
         <source>%1 Somebody takes it up and says that it is finished, then it is inspected.</source>
@@ -397,20 +497,36 @@
         <translation>%1 und %2</translation>
     </message>
     <message>
-        <source>%1 and its look-alikes have not been verified as a pair.</source>
+        <source>%1 and %2 are compared as they are, so nothing is turned by %3 drops to the millilitre. Leave them out.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 can be compared only when it is known how many drops make a millilitre. Count them, or take the number of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2. %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and its look-alikes have not been verified as a pair.</source>
+        <translation>%1 und die Verwechselbaren wurden nicht als Paar gegengeprüft.</translation>
     </message>
     <message>
         <source>%1 applied (%2)</source>
         <translation>%1 angebracht (%2)</translation>
     </message>
     <message>
-        <source>%1 asks for a turn of %2° to %3° after the torque; the entry says %4.</source>
+        <source>%1 applied: %2; asked for: %3.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 asks for a turn of %2° to %3° after the torque; the entry says %4.</source>
+        <translation>%1 verlangt nach dem Anziehdrehmoment einen Drehwinkel von %2° bis %3°; der Eintrag gibt %4 an.</translation>
+    </message>
+    <message>
         <source>%1 asks for no turn here, and a fastener that was turned by %2 after its torque may be stretched. Follow the maintenance data, and raise a finding.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 verlangt hier keinen Drehwinkel, und ein Verbindungselement, das nach seinem Anziehdrehmoment um %2 gedreht wurde, kann gedehnt sein. Befolgen Sie die Instandhaltungsunterlagen, und melden Sie einen Befund.</translation>
     </message>
     <message>
         <source>%1 asks for two readings: measure again with the leads the other way round.</source>
@@ -425,16 +541,20 @@
         <translation>%1 im schlechtesten Fall</translation>
     </message>
     <message>
+        <source>%1 between the points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 blanks are logged on %2 of %3; %4 cannot be missing from it.</source>
         <translation>%1 Verschlüsse sind an %2 von %3 eingetragen; %4 können davon nicht fehlen.</translation>
     </message>
     <message>
         <source>%1 blanks were counted on the unit, and %2 are said to be removed. Find the difference before it goes up: a blank left in is found by the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Verschlüsse wurden am Aggregat gezählt, und %2 sollen entfernt sein. Klären Sie den Unterschied, bevor es angehoben wird: Einen zurückgelassenen Verschluss findet das Triebwerk.</translation>
     </message>
     <message>
         <source>%1 blanks were counted on the unit, which was struck, and now %2. What was counted once is there, or inside: look for it. Where the first count was wrong, an inspector counts, and signs this.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Verschlüsse wurden am Aggregat gezählt, das wurde gestrichen, und jetzt sind es %2. Was einmal gezählt wurde, ist da oder innen: Suchen Sie danach. War die erste Zählung falsch, zählt ein Prüfer und unterschreibt dies.</translation>
     </message>
     <message>
         <source>%1 blanks were fitted to %2 of %3, and %4 are removed. Find the difference before you join it: one may be inside.</source>
@@ -446,11 +566,11 @@
     </message>
     <message>
         <source>%1 by stage: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach Stand: %2.</translation>
     </message>
     <message>
         <source>%1 came back in entry %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kam in Eintrag %2 zurück.</translation>
     </message>
     <message>
         <source>%1 cannot be accepted. %2 (%3, entry %4)</source>
@@ -470,15 +590,15 @@
     </message>
     <message>
         <source>%1 cannot be read: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht gelesen werden: %2</translation>
     </message>
     <message>
         <source>%1 cannot depend on %2, which would be disturbed in another job. %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht von %2 abhängen, das in einem anderen Auftrag verändert würde. %3</translation>
     </message>
     <message>
         <source>%1 cannot depend on itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht von sich selbst abhängen.</translation>
     </message>
     <message>
         <source>%1 cannot have moved: %2 (%3), by which it is joined, was never undone.</source>
@@ -490,7 +610,7 @@
     </message>
     <message>
         <source>%1 closes together with this job and has loose ends: %2. The first: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird zusammen mit diesem Auftrag abgeschlossen und hat offene Stellen: %2. Die erste: %3</translation>
     </message>
     <message>
         <source>%1 comes after %2, which has to be passed again first. %3</source>
@@ -498,19 +618,19 @@
     </message>
     <message>
         <source>%1 confirmed undisturbed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 als unberührt bestätigt</translation>
     </message>
     <message>
         <source>%1 could not be compared: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 konnte nicht verglichen werden: %2</translation>
     </message>
     <message>
         <source>%1 could not be kept for you alone. Check the disk, or choose another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 konnte nicht für Sie allein aufbewahrt werden. Prüfen Sie den Datenträger, oder wählen Sie einen anderen.</translation>
     </message>
     <message>
         <source>%1 could not be made (system %2). Check that the folder is there and that you may write to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 konnte nicht erstellt werden (System %2). Prüfen Sie, ob der Ordner vorhanden ist und ob Sie hineinschreiben dürfen.</translation>
     </message>
     <message>
         <source>%1 could not be written: %2. Choose another folder.</source>
@@ -518,38 +638,46 @@
     </message>
     <message>
         <source>%1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Tage</translation>
     </message>
     <message>
         <source>%1 did not send "%2" to this job.</source>
-        <translation>%1 hat „%2“ nicht an diesen Auftrag abgegeben.</translation>
+        <translation>%1 hat „%2“ nicht an diesen Auftrag gesendet.</translation>
     </message>
     <message>
         <source>%1 does not begin with an entry that can be read, or is of a ledger that is there already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 beginnt nicht mit einem lesbaren Eintrag oder gehört zu einem Buch, das schon da ist.</translation>
     </message>
     <message>
         <source>%1 does not belong in this ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehört nicht in dieses Buch.</translation>
     </message>
     <message>
         <source>%1 does not belong into a package.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehört nicht in ein Paket.</translation>
     </message>
     <message>
         <source>%1 does not hold the secret of a station. Put the copy back that was locked away; without one, move the file aside and have new keys registered.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 enthält nicht das Geheimnis eines Arbeitsplatzes. Legen Sie die weggeschlossene Kopie zurück; gibt es keine, verschieben Sie die Datei, und lassen Sie neue Schlüssel registrieren.</translation>
     </message>
     <message>
         <source>%1 does not list %2: it was put in.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 führt %2 nicht auf: Es wurde eingefügt.</translation>
     </message>
     <message>
         <source>%1 does not list the attachment %2; it was not unpacked.</source>
+        <translation>%1 führt die Anlage %2 nicht auf; sie wurde nicht entpackt.</translation>
+    </message>
+    <message>
+        <source>%1 does not meet the limit, %2. Find the cause, clean and protect the faces as the maintenance data says, and measure again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 does not name this job yet.</source>
+        <translation>%1 nennt diesen Auftrag noch nicht.</translation>
+    </message>
+    <message>
+        <source>%1 drops cannot be counted. Give 0 or more.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -557,7 +685,15 @@
         <translation>%1 Tropfen je Milliliter</translation>
     </message>
     <message>
+        <source>%1 drops to the millilitre come from no edge: 10 to 20 are usual, and 60 from the finest tips. Count how many fill a measure, or take the number of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 drops to the millilitre is the checker's own number; the list has none.</source>
+        <translation>%1 Tropfen je Milliliter ist die eigene Zahl des Prüfenden; die Liste hat keine.</translation>
+    </message>
+    <message>
+        <source>%1 drops to the millilitre make no volume. Count how many fill a measure, or take the number of the maintenance data.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -566,11 +702,11 @@
     </message>
     <message>
         <source>%1 exists already and is never overwritten. Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gibt es bereits und wird nie überschrieben. Wählen Sie einen anderen Namen.</translation>
     </message>
     <message>
         <source>%1 exists already. Choose another name, or say that it may be replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gibt es bereits. Wählen Sie einen anderen Namen, oder geben Sie an, dass sie ersetzt werden darf.</translation>
     </message>
     <message>
         <source>%1 gets a new key. What they signed before stays valid.</source>
@@ -582,15 +718,15 @@
     </message>
     <message>
         <source>%1 given over to a linked job</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 an einen verknüpften Auftrag abgegeben</translation>
     </message>
     <message>
         <source>%1 goes over to another person of this job's crew.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geht an eine andere Person der Mannschaft dieses Auftrags über.</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
@@ -610,15 +746,15 @@
     </message>
     <message>
         <source>%1 had a hand in %2, so a second person has to confirm it free.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 war an %2 beteiligt, also muss eine zweite Person es als frei bestätigen.</translation>
     </message>
     <message>
         <source>%1 had a hand in %2; the tags are exchanged by somebody who had none in either.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 war an %2 beteiligt; die Anhänger tauscht jemand, der an keinem von beiden beteiligt war.</translation>
     </message>
     <message>
         <source>%1 had a hand in joining %2 (%3), so somebody else verifies the twins.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 war am Anschließen von %2 (%3) beteiligt, also macht jemand anders die Gegenprüfung.</translation>
     </message>
     <message>
         <source>%1 had no hand in %2: inspect it in the ordinary way.</source>
@@ -630,7 +766,7 @@
     </message>
     <message>
         <source>%1 has %2 marked fasteners of another person to take over; the entry says %3.</source>
-        <translation>%1 hat %2 gekennzeichnete Befestigungselemente einer anderen Person zu übernehmen; der Eintrag gibt %3 an.</translation>
+        <translation>%1 hat %2 markierte Verbindungselemente einer anderen Person zu übernehmen; der Eintrag gibt %3 an.</translation>
     </message>
     <message>
         <source>%1 has %2 × %3. Count how many came off, and write 0 where there was none.</source>
@@ -638,7 +774,7 @@
     </message>
     <message>
         <source>%1 has fasteners 1 to %2, not %3.</source>
-        <translation>%1 hat die Befestigungselemente 1 bis %2, nicht %3.</translation>
+        <translation>%1 hat die Verbindungselemente 1 bis %2, nicht %3.</translation>
     </message>
     <message>
         <source>%1 has look-alikes (%2), which are verified as a pair. They stay in one job.</source>
@@ -646,19 +782,23 @@
     </message>
     <message>
         <source>%1 has look-alikes (%2). Both halves of each are read and verified as a pair first, by somebody who joined none of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat Verwechselbare (%2). Zuerst werden beide Hälften von jedem gelesen und als Paar gegengeprüft, von jemandem, der keinen davon angeschlossen hat.</translation>
     </message>
     <message>
         <source>%1 has no "%2".</source>
         <translation>%1 hat kein „%2“.</translation>
     </message>
     <message>
-        <source>%1 has no line %2, and the other file of that ledger has.</source>
+        <source>%1 has no field "%2"; it has %3.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>%1 has no line %2, and the other file of that ledger has.</source>
+        <translation>%1 hat keine Zeile %2, und die andere Datei dieses Buchs hat sie.</translation>
+    </message>
+    <message>
         <source>%1 has passes 1 to %2, not %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat die Durchgänge 1 bis %2, nicht %3.</translation>
     </message>
     <message>
         <source>%1 holds %2, compared with the original.</source>
@@ -666,15 +806,15 @@
     </message>
     <message>
         <source>%1 holds no authorisation to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat keine Berechtigung „%2“.</translation>
     </message>
     <message>
         <source>%1 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Stunden</translation>
     </message>
     <message>
         <source>%1 in %2, %3 of them critical</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2, davon kritisch: %3</translation>
     </message>
     <message>
         <source>%1 inspections</source>
@@ -682,18 +822,26 @@
     </message>
     <message>
         <source>%1 interfaces</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Anschlüsse</translation>
     </message>
     <message>
         <source>%1 is %2's, who alone hands it over.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehört %2; nur diese Person übergibt es.</translation>
     </message>
     <message>
         <source>%1 is %2's, who may be behind it. It is taken off, or handed over, as any other is; on paper alone it does not come off.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehört %2, und diese Person kann dahinter sein. Es wird wie jedes andere abgenommen oder übergeben; auf dem Papier allein geht es nicht ab.</translation>
     </message>
     <message>
         <source>%1 is %2's. Nobody else takes it off before it was handed over; where %2 has left, the lead does, having made sure that nobody is behind it, and says why.</source>
+        <translation>%1 gehört %2. Niemand anders nimmt es ab, bevor es übergeben ist; ist %2 nicht mehr da, tut es der Leiter, der sich vergewissert hat, dass niemand dahinter ist, und angibt, warum.</translation>
+    </message>
+    <message>
+        <source>%1 is %2, and %3 measures %4. Choose a unit of the same kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -702,11 +850,31 @@
     </message>
     <message>
         <source>%1 is a measuring tool of the register (%2). Issue it as one.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist ein Messmittel des Stammbuchs (%2). Geben Sie es als solches aus.</translation>
     </message>
     <message>
         <source>%1 is about the whole job; leave the subject out.</source>
         <translation>%1 betrifft den ganzen Auftrag; lassen Sie den Gegenstand weg.</translation>
+    </message>
+    <message>
+        <source>%1 is above the most, %2. Give the least first, and then the most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is accepted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below 0. Give the band of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below 0. Give what is marked on the wrench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below 0. Give what the wrench showed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is checked by class (%2 at worst), and "%3" classes by size. Give how far it is wet across, 0 where it is dry, and whether it drips or pools.</source>
@@ -730,7 +898,7 @@
     </message>
     <message>
         <source>%1 is critical and said to be not applicable; a second person has to agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kritisch und gilt als nicht zutreffend; eine zweite Person muss zustimmen.</translation>
     </message>
     <message>
         <source>%1 is critical or inspected twice.</source>
@@ -742,31 +910,39 @@
     </message>
     <message>
         <source>%1 is damaged and cannot be opened. It was left as it is. Keep it, and go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist beschädigt und kann nicht geöffnet werden. Die Datei wurde belassen, wie sie ist. Behalten Sie sie, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>%1 is disconnected already (%2, %3).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist bereits gelöst (%2, %3).</translation>
     </message>
     <message>
         <source>%1 is disconnected.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist gelöst.</translation>
     </message>
     <message>
         <source>%1 is disconnected. Reconnect it first.</source>
+        <translation>%1 ist gelöst. Schließen Sie es zuerst wieder an.</translation>
+    </message>
+    <message>
+        <source>%1 is enough drag: at least %2 is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is given as %2. Give a weight above 0.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is held by another program. Wait for it to finish, or close it, and open the store again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird von einem anderen Programm gehalten. Warten Sie, bis es fertig ist, oder schließen Sie es, und öffnen Sie die Ablage erneut.</translation>
     </message>
     <message>
         <source>%1 is held in place: %2. What holds it comes out, or is said to be out, before anybody confirms it free.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird festgehalten: %2. Was es hält, kommt heraus oder wird als entfernt angegeben, bevor jemand es als frei bestätigt.</translation>
     </message>
     <message>
         <source>%1 is in use, or was not closed well. Choose another name for the backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird benutzt oder wurde nicht richtig geschlossen. Wählen Sie einen anderen Namen für die Sicherungskopie.</translation>
     </message>
     <message>
         <source>%1 is inspected; nothing more is asked of it.</source>
@@ -778,11 +954,11 @@
     </message>
     <message>
         <source>%1 is joined already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist bereits angeschlossen.</translation>
     </message>
     <message>
         <source>%1 is joined, not secured. </source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist angeschlossen, nicht gesichert. </translation>
     </message>
     <message>
         <source>%1 is joined. What is given over is off, or was never touched.</source>
@@ -790,18 +966,26 @@
     </message>
     <message>
         <source>%1 is later than %2: the first day comes first, or nothing could be found.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist später als %2: Der erste Tag kommt zuerst, sonst ließe sich nichts finden.</translation>
     </message>
     <message>
         <source>%1 is linked with %2, which this job does not name. Link it, so that all parts close together.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist mit %2 verknüpft, den dieser Auftrag nicht nennt. Verknüpfen Sie ihn, damit alle Teile zusammen abgeschlossen werden.</translation>
     </message>
     <message>
         <source>%1 is missing since entry %2, finding %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fehlt seit Eintrag %2, Befund %3.</translation>
     </message>
     <message>
         <source>%1 is missing.</source>
+        <translation>%1 fehlt.</translation>
+    </message>
+    <message>
+        <source>%1 is more than the limit of %2. Find the cause; the maintenance data says what to do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is neither a moment nor the arm of a centre of gravity. Give one of them from the aircraft's weight record.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -813,20 +997,52 @@
         <translation>%1 ist weder gelöst noch wartet es auf sein Anziehdrehmoment. Wurde es gelockert, kennzeichnen Sie den Posten als nachträglich verändert.</translation>
     </message>
     <message>
+        <source>%1 is no drop across a bond. Look whether the leads are the right way round, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is no limit for a resistance. Give one above 0.</source>
         <translation>%1 ist kein Grenzwert für einen Widerstand. Geben Sie einen über 0 an.</translation>
+    </message>
+    <message>
+        <source>%1 is no number of drops in a time. Give 0 or more drops/min.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is no picture.</source>
         <translation>%1 ist kein Bild.</translation>
     </message>
     <message>
-        <source>%1 is not a store of this program. It was left as it is. Choose another file.</source>
+        <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 is not authorised to inspect %2 (%3), and the tags of both are exchanged.</source>
+        <source>%1 is no rate of a leak. Give 0 or more, in drops/min, mL/min or L/min.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no reading of a bond. Check the meter's zero and the contact of its leads, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no step. Give what lies between two marks of the scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no torque to tighten to. Give the band of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no torque to tighten to. Give the final torque of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a store of this program. It was left as it is. Choose another file.</source>
+        <translation>%1 ist keine Ablage dieses Programms. Die Datei wurde belassen, wie sie ist. Wählen Sie eine andere Datei.</translation>
+    </message>
+    <message>
+        <source>%1 is not authorised to inspect %2 (%3), and the tags of both are exchanged.</source>
+        <translation>%1 ist nicht berechtigt, %2 zu prüfen (%3), und die Anhänger beider werden getauscht.</translation>
     </message>
     <message>
         <source>%1 is not in this job any more. %2</source>
@@ -842,7 +1058,7 @@
     </message>
     <message>
         <source>%1 is not logged as disconnected, so there is nothing to look at yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht als gelöst eingetragen, also gibt es noch nichts anzusehen.</translation>
     </message>
     <message>
         <source>%1 is not of this job's crew.</source>
@@ -854,7 +1070,7 @@
     </message>
     <message>
         <source>%1 is not open with a tag on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht offen mit einem Anhänger daran.</translation>
     </message>
     <message>
         <source>%1 is not open, so no blank is on it that could be missing.</source>
@@ -862,7 +1078,7 @@
     </message>
     <message>
         <source>%1 is not part of this program: install it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehört nicht zu diesem Programm: Installieren Sie es neu.</translation>
     </message>
     <message>
         <source>%1 is not ready for inspection. %2</source>
@@ -870,11 +1086,11 @@
     </message>
     <message>
         <source>%1 is not what %2 says: one of the two was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht, was %2 angibt: Eines der beiden wurde geändert.</translation>
     </message>
     <message>
         <source>%1 is not what these entries give: it was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht das, was diese Einträge ergeben: Es wurde geändert.</translation>
     </message>
     <message>
         <source>%1 is of this job's crew and may inspect %2. A re-inspection is for when nobody else is there.</source>
@@ -882,11 +1098,11 @@
     </message>
     <message>
         <source>%1 is on the list and was never disconnected. Disconnect it; or confirm it undisturbed; or say why it is not applicable.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 steht auf der Liste und wurde nie gelöst. Lösen Sie es; oder bestätigen Sie es als unberührt; oder geben Sie an, warum es nicht zutreffend ist.</translation>
     </message>
     <message>
         <source>%1 is one tool. What has several pieces is a kit.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist ein einzelnes Werkzeug. Was mehrere Teile hat, ist ein Satz.</translation>
     </message>
     <message>
         <source>%1 is passed by somebody who had no hand in it, and %2 had one in %3.</source>
@@ -914,14 +1130,26 @@
     </message>
     <message>
         <source>%1 is said to be not applicable, and was said to be undone before that was struck; an inspector who had no hand in it has to agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gilt als nicht zutreffend und wurde als gelöst angegeben, bevor das gestrichen wurde; ein Prüfer, der nicht daran beteiligt war, muss zustimmen.</translation>
     </message>
     <message>
         <source>%1 is the store itself. Choose another name for the backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist die Ablage selbst. Wählen Sie einen anderen Namen für die Sicherungskopie.</translation>
     </message>
     <message>
         <source>%1 is tightened in %2 passes; say which this was.</source>
+        <translation>%1 wird in %2 Durchgängen angezogen; geben Sie an, welcher dies war.</translation>
+    </message>
+    <message>
+        <source>%1 is too little: %2 is asked for. Check unit and tool, and torque it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is too much: %2 is asked for. The fastener may be overstressed: follow the maintenance data, and raise a finding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is within the limit of %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -937,6 +1165,10 @@
         <translation>%1 leitet. Diese Posten würden jetzt übergeben:</translation>
     </message>
     <message>
+        <source>%1 leak classes have %2 sizes between them, not %3: give each class but the last its greatest size, or none at all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 leaks %2, so the liquid is not still. Say that it drips or pools.</source>
         <translation>%1 leckt %2, also steht die Flüssigkeit nicht. Geben Sie an, dass sie tropft oder sich sammelt.</translation>
     </message>
@@ -945,12 +1177,36 @@
         <translation>%1 leckt: %2, wo höchstens %3 zulässig ist. %4</translation>
     </message>
     <message>
+        <source>%1 legs a point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 legs a point, %2 carrying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies in the band of %2, but the tool may be off by %3, which reaches beyond its edge, and readings are accepted with a guard band here. Torque nearer to the middle, or take a better tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies outside %2 to %3, which is the range of a tool that is verified from 20 % on. Give the lowest mark of this one, or take another tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies outside the range of the tool, %2 to %3. Take another tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 lies outside the usable range of tool %2 (%3).</source>
         <translation>%1 liegt außerhalb des nutzbaren Bereichs von Werkzeug %2 (%3).</translation>
     </message>
     <message>
-        <source>%1 lists %2, which is missing or cannot be read.</source>
+        <source>%1 lies within %2.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lists %2, which is missing or cannot be read.</source>
+        <translation>%1 führt %2 auf, und das fehlt oder kann nicht gelesen werden.</translation>
     </message>
     <message>
         <source>%1 lists an interface "%2" of its own (%3), so this one cannot be taken on there.</source>
@@ -969,6 +1225,10 @@
         <translation>%1 hat die Liste weniger verlangen lassen von %2; die Annahme macht ein anderer Prüfer.</translation>
     </message>
     <message>
+        <source>%1 meets the limit, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
     </message>
@@ -978,7 +1238,7 @@
     </message>
     <message>
         <source>%1 minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Minuten</translation>
     </message>
     <message>
         <source>%1 moves to the incoming unit, which has not been received yet.</source>
@@ -986,7 +1246,7 @@
     </message>
     <message>
         <source>%1 must be off before %2, and it is still on.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 muss vor %2 gelöst sein und ist noch angebaut.</translation>
     </message>
     <message>
         <source>%1 must name what it is about.</source>
@@ -1002,7 +1262,7 @@
     </message>
     <message>
         <source>%1 not applicable</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht zutreffend</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -1021,6 +1281,10 @@
         <translation>%1 von %2 Anschlüssen, gezogen mit dem Startwert %3; Einträge: %4</translation>
     </message>
     <message>
+        <source>%1 of zone %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 on %2, replaced by %3: %4 (%5)</source>
         <translation>%1 an %2, ersetzt durch %3: %4 (%5)</translation>
     </message>
@@ -1030,7 +1294,7 @@
     </message>
     <message>
         <source>%1 on the wrench, %2 at the fastener</source>
-        <translation>%1 am Schlüssel, %2 am Verbindungselement</translation>
+        <translation>%1 am Schlüssel, %2 am Befestigungselement</translation>
     </message>
     <message>
         <source>%1 openings blanked; tagged unserviceable with %2</source>
@@ -1038,15 +1302,19 @@
     </message>
     <message>
         <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 read %2, which is outside its limits: this test has failed. Find the cause, and say what is worked on again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ergab %2 und liegt außerhalb der Grenzwerte: Dieser Test ist nicht bestanden. Suchen Sie die Ursache, und geben Sie an, woran wieder gearbeitet wird.</translation>
     </message>
     <message>
         <source>%1 reconnected and inspected</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wieder angeschlossen und geprüft</translation>
     </message>
     <message>
         <source>%1 renewed of %2</source>
@@ -1058,7 +1326,7 @@
     </message>
     <message>
         <source>%1 said that %2 is not applicable; a second person agrees to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat angegeben, dass %2 nicht zutreffend ist; eine zweite Person stimmt dem zu.</translation>
     </message>
     <message>
         <source>%1 said this of %2 in entry %3, and it stands.</source>
@@ -1070,7 +1338,7 @@
     </message>
     <message>
         <source>%1 seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Sekunden</translation>
     </message>
     <message>
         <source>%1 shipping blanks removed</source>
@@ -1090,7 +1358,7 @@
     </message>
     <message>
         <source>%1 stopped in the middle of %2 (entry %3): %4 So it was touched.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat mitten in %2 unterbrochen (Eintrag %3): %4 Es wurde also angerührt.</translation>
     </message>
     <message>
         <source>%1 stopped on %2 (entry %3): %4</source>
@@ -1110,7 +1378,7 @@
     </message>
     <message>
         <source>%1 to %2, fasteners: %3</source>
-        <translation>%1 bis %2, Verbindungselemente: %3</translation>
+        <translation>%1 bis %2, Befestigungselemente: %3</translation>
     </message>
     <message>
         <source>%1 to account for</source>
@@ -1142,11 +1410,11 @@
     </message>
     <message>
         <source>%1 torqued %2 of %3 fasteners of %4. Start again from fastener %5, or take over the marked fasteners by signature.</source>
-        <translation>%1 hat %2 von %3 Befestigungselementen von %4 angezogen. Beginnen Sie wieder mit Befestigungselement %5, oder übernehmen Sie die gekennzeichneten Befestigungselemente mit Unterschrift.</translation>
+        <translation>%1 hat %2 von %3 Verbindungselementen von %4 angezogen. Beginnen Sie wieder mit Verbindungselement %5, oder übernehmen Sie die markierten Verbindungselemente mit Unterschrift.</translation>
     </message>
     <message>
         <source>%1 unpacks to far more than such a file holds; it was not unpacked.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entpackt sich zu weit mehr, als eine solche Datei fasst; es wurde nicht entpackt.</translation>
     </message>
     <message>
         <source>%1 until %2</source>
@@ -1158,15 +1426,15 @@
     </message>
     <message>
         <source>%1 waits for its inspection.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wartet auf die Prüfung.</translation>
     </message>
     <message>
         <source>%1 waits for its second inspection, by another person.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wartet auf die zweite Prüfung, durch eine andere Person.</translation>
     </message>
     <message>
         <source>%1 was accepted by %2. If it is worked on again, mark it disturbed first; then it is inspected again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von %2 angenommen. Wird wieder daran gearbeitet, kennzeichnen Sie den Posten zuerst als nachträglich verändert; dann wird er erneut geprüft.</translation>
     </message>
     <message>
         <source>%1 was closed on %2, and this job was complete then: it takes nothing but its own closure. What is found now goes into a follow-on job.</source>
@@ -1178,15 +1446,15 @@
     </message>
     <message>
         <source>%1 was closed without naming this job. Strike the link.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde abgeschlossen, ohne diesen Auftrag zu nennen. Streichen Sie die Verknüpfung.</translation>
     </message>
     <message>
         <source>%1 was found still attached by %2: %3 Whoever frees it says so first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von %2 noch verbunden vorgefunden: %3 Wer es frei macht, gibt das zuerst an.</translation>
     </message>
     <message>
         <source>%1 was found still attached: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde noch verbunden vorgefunden: %2</translation>
     </message>
     <message>
         <source>%1 was found still attached: %2 Free it before it goes.</source>
@@ -1194,15 +1462,15 @@
     </message>
     <message>
         <source>%1 was inspected by %2, who had a hand in it or its like in %3. It is inspected again, by somebody else.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von %2 geprüft, und diese Person war in %3 daran oder an Gleichartigem beteiligt. Es wird noch einmal geprüft, von jemand anderem.</translation>
     </message>
     <message>
         <source>%1 was issued in entry %2 and has not come back. Two tools of one marking cannot be counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde in Eintrag %2 ausgegeben und ist nicht zurück. Zwei Werkzeuge mit derselben Kennzeichnung lassen sich nicht zählen.</translation>
     </message>
     <message>
         <source>%1 was issued: it was counted, came back or is missing since. It is not struck; return it, or say that it is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde ausgegeben: Es wurde gezählt, kam zurück oder fehlt seither. Es wird nicht gestrichen; geben Sie es zurück, oder geben Sie an, dass es fehlt.</translation>
     </message>
     <message>
         <source>%1 was joined with what the list asked for then: %2. Undo it first; then correct the list.</source>
@@ -1218,7 +1486,7 @@
     </message>
     <message>
         <source>%1 was listed with its details. If they are wrong, correct its row of the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde mit seinen Einzelheiten aufgeführt. Sind sie falsch, berichtigen Sie die Zeile in der Liste.</translation>
     </message>
     <message>
         <source>%1 was listed with the serial number %2; the plate is said to read %3. Read it again: it may be another one.</source>
@@ -1230,7 +1498,7 @@
     </message>
     <message>
         <source>%1 was never disconnected in this job.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde in diesem Auftrag nie gelöst.</translation>
     </message>
     <message>
         <source>%1 was never undone in this job. If it was found so, raise a finding.</source>
@@ -1242,7 +1510,7 @@
     </message>
     <message>
         <source>%1 was on no list, and nobody has said yet what restoring it has to show. Give its details first.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 stand auf keiner Liste, und noch niemand hat angegeben, was die Wiederherstellung nachweisen muss. Geben Sie zuerst die Einzelheiten an.</translation>
     </message>
     <message>
         <source>%1 was passed by %2 in entry %3, and that stands.</source>
@@ -1254,7 +1522,7 @@
     </message>
     <message>
         <source>%1 was removed by %2 in entry %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von %2 in Eintrag %3 entfernt.</translation>
     </message>
     <message>
         <source>%1 was said to be undone (entry %2), and that was struck. An inspector who had no hand in it looks first.</source>
@@ -1262,27 +1530,27 @@
     </message>
     <message>
         <source>%1 was said to be undone (entry %2), and that was struck. An inspector who had no hand in it looks that nothing was touched.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde als gelöst angegeben (Eintrag %2), und das wurde gestrichen. Ein Prüfer, der nicht daran beteiligt war, sieht nach, dass nichts angerührt wurde.</translation>
     </message>
     <message>
         <source>%1 was said to be undone again (entry %2), and that was struck: what is in it nobody knows. Undo it and restore it; or somebody with authority to overrule strikes that entry as never so.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde als wieder gelöst angegeben (Eintrag %2), und das wurde gestrichen: Was darin ist, weiß niemand. Lösen Sie es, und stellen Sie es wieder her; oder jemand mit Befugnis zum Übersteuern streicht jenen Eintrag als nie so gewesen.</translation>
     </message>
     <message>
         <source>%1 was said to be undone, which was struck (entry %2). Disconnect it; or have an inspector who had no hand in it confirm it undisturbed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde als gelöst angegeben, und das wurde gestrichen (Eintrag %2). Lösen Sie es; oder lassen Sie einen Prüfer, der nicht daran beteiligt war, es als unberührt bestätigen.</translation>
     </message>
     <message>
         <source>%1 was sent in entry %2 as this record has it. Strike that first; then put this right.</source>
-        <translation>%1 wurde in Eintrag %2 so abgegeben, wie es dieser Nachweis führt. Streichen Sie zuerst jenen; berichtigen Sie dann dies.</translation>
+        <translation>%1 wurde in Eintrag %2 so gesendet, wie es dieser Nachweis führt. Streichen Sie zuerst jenen; berichtigen Sie dann dies.</translation>
     </message>
     <message>
         <source>%1 was sent to %2, which has not taken it on yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde an %2 gesendet und dort noch nicht übernommen.</translation>
     </message>
     <message>
         <source>%1 was set with %2 and could not be compared here (%3): do not rely on it. Make it anew from the entries.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde mit %2 gesetzt und konnte hier nicht verglichen werden (%3): Verlassen Sie sich nicht darauf. Erstellen Sie es neu aus den Einträgen.</translation>
     </message>
     <message>
         <source>%1 was taken on by %2 as this record has it. They strike that first; then it is back.</source>
@@ -1290,11 +1558,11 @@
     </message>
     <message>
         <source>%1 was undone again in entry %2, which rests on its having been joined. Strike that one first, if it was a mistake.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde in Eintrag %2 wieder gelöst, und dieser beruht darauf, dass es angeschlossen war. Streichen Sie zuerst jenen, wenn er ein Irrtum war.</translation>
     </message>
     <message>
         <source>%1 was undone and was on no list. Its details are to follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde gelöst und stand auf keiner Liste. Die Einzelheiten fehlen noch.</translation>
     </message>
     <message>
         <source>%1 was undone as what it is listed to be, and what it waited for hung on that. Its kind stays.</source>
@@ -1302,7 +1570,7 @@
     </message>
     <message>
         <source>%1 was undone in this job (entry %2), so it is restored and inspected.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde in diesem Auftrag gelöst (Eintrag %2), also wird es wiederhergestellt und geprüft.</translation>
     </message>
     <message>
         <source>%1 was undone in this job, so it stays on the list until it is restored and inspected.</source>
@@ -1310,7 +1578,7 @@
     </message>
     <message>
         <source>%1 was withdrawn from use.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde aus dem Gebrauch genommen.</translation>
     </message>
     <message>
         <source>%1 was worked on.</source>
@@ -1318,15 +1586,15 @@
     </message>
     <message>
         <source>%1 was written by a later version of this program. It was left as it is. Open it with that version, or bring this computer up to date.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von einer späteren Version dieses Programms geschrieben. Die Datei wurde belassen, wie sie ist. Öffnen Sie sie mit jener Version, oder aktualisieren Sie diesen Rechner.</translation>
     </message>
     <message>
         <source>%1 was written by an earlier version of this program. Open it once for writing, so that it is brought up to date.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von einer früheren Version dieses Programms geschrieben. Öffnen Sie die Ablage einmal zum Schreiben, damit sie auf diese Version gebracht wird.</translation>
     </message>
     <message>
         <source>%1 was written by version %2 and could not be compared by this version: do not rely on it. Make it anew from the entries.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde von Version %2 geschrieben und konnte von dieser Version nicht verglichen werden: Verlassen Sie sich nicht darauf. Erstellen Sie es neu aus den Einträgen.</translation>
     </message>
     <message>
         <source>%1 with its unit, such as %2</source>
@@ -1337,8 +1605,16 @@
         <translation>%1 würde weniger verlangen oder weniger zurückhalten als jetzt. Das unterschreibt jemand, der ihn passieren darf.</translation>
     </message>
     <message>
-        <source>%1 would cover %2, which has not been inspected.</source>
+        <source>%1 would carry %2 of %3, which leaves %4; under 20 % is little, for weights and angles are seldom known well.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 would carry %2, over its working load limit of %3. Do not lift; take stronger equipment, or steeper slings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 would cover %2, which has not been inspected.</source>
+        <translation>%1 würde %2 verdecken, das noch nicht geprüft ist.</translation>
     </message>
     <message>
         <source>%1 would cover %2. %3</source>
@@ -1349,8 +1625,12 @@
         <translation>%1 würde auf sich selbst warten: Verlangt ist, dass er vor %2 passiert ist.</translation>
     </message>
     <message>
-        <source>%1 zones</source>
+        <source>%1 x %2, separated by |</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 zones</source>
+        <translation>%1 Bereiche</translation>
     </message>
     <message>
         <source>%1 · %2 · %3</source>
@@ -1382,7 +1662,7 @@
     </message>
     <message>
         <source>%1 × %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 bis %3</translation>
     </message>
     <message>
         <source>%1 – %2. %3</source>
@@ -1394,19 +1674,19 @@
     </message>
     <message>
         <source>%1's authorisation to %2 begins on %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Berechtigung „%2“ von %1 beginnt am %3.</translation>
     </message>
     <message>
         <source>%1's authorisation to %2 does not cover this kind of interface or this aircraft type.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Berechtigung „%2“ von %1 deckt diese Art von Anschluss oder diesen Luftfahrzeugtyp nicht ab.</translation>
     </message>
     <message>
         <source>%1's authorisation to %2 ran out on %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Berechtigung „%2“ von %1 ist am %3 abgelaufen.</translation>
     </message>
     <message>
         <source>%1's authorisation to %2 was withdrawn on %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Berechtigung „%2“ von %1 wurde am %3 entzogen.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1419,6 +1699,14 @@
     <message>
         <source>%1, %2 (%3)</source>
         <translation>%1, %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1, %2 at arm %3, moment %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 of the mean aerodynamic chord</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
@@ -1461,6 +1749,10 @@
         <translation>%1, Angaben folgen</translation>
     </message>
     <message>
+        <source>%1, drips or pools</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, due %2</source>
         <translation>%1, fällig %2</translation>
     </message>
@@ -1478,11 +1770,15 @@
     </message>
     <message>
         <source>%1, line %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zeile %2: %3</translation>
     </message>
     <message>
         <source>%1, lockout of %2</source>
         <translation>%1, persönliche Sperre von %2</translation>
+    </message>
+    <message>
+        <source>%1, moment %2, centre of gravity at %3</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1, mount</source>
@@ -1498,7 +1794,7 @@
     </message>
     <message>
         <source>%1, or the lead with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, oder der Leiter mit Begründung</translation>
     </message>
     <message>
         <source>%1, part %2</source>
@@ -1569,6 +1865,14 @@
         <translation>%1. Das erste: %2</translation>
     </message>
     <message>
+        <source>%1: "%2" cannot be read. Give a number with its unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: "%2" is not part of a value that was read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -1622,7 +1926,7 @@
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
     <message>
         <source>%1: %2. The other job would not see that; settle it before it goes.</source>
@@ -1634,6 +1938,10 @@
     </message>
     <message>
         <source>%1: before this, a wrong PIN or passphrase was tried %2 times in a row, the last time on %3. If that was not you, change it, and tell whoever administers the register.</source>
+        <translation>%1: Zuvor wurde %2-mal hintereinander eine falsche PIN oder Passphrase versucht, zuletzt am %3. Wenn Sie das nicht waren, ändern Sie sie, und sagen Sie es der Person, die das Stammbuch verwaltet.</translation>
+    </message>
+    <message>
+        <source>%1: give the least or the most that the maintenance data allows.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1647,6 +1955,10 @@
     <message>
         <source>%1: its bonding reading is void.</source>
         <translation>%1: Die Messung der Masseverbindung ist hinfällig.</translation>
+    </message>
+    <message>
+        <source>%1: its inspection held until %2, and the lift is on %3. Have it inspected, or take another.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1: its inspection is void.</source>
@@ -1678,6 +1990,14 @@
     </message>
     <message>
         <source>%1: something may not have been found. Verify the store.</source>
+        <translation>%1: Etwas wurde möglicherweise nicht gefunden. Verifizieren Sie die Ablage.</translation>
+    </message>
+    <message>
+        <source>%1: the limit "%2" is none for %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: there is no date until which its inspection holds. Have it inspected, or take another.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1691,6 +2011,10 @@
     <message>
         <source>%1; %2 minutes after wiping dry</source>
         <translation>%1; %2 Minuten nach dem Trockenwischen</translation>
+    </message>
+    <message>
+        <source>%1; T = %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1; agreed by %2</source>
@@ -1709,12 +2033,16 @@
         <translation>%1; weil: %2</translation>
     </message>
     <message>
+        <source>%1; behind it %2 where it is so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1; leaves with it: %2</source>
         <translation>%1; geht damit ab: %2</translation>
     </message>
     <message>
         <source>%1; next is fastener %2, pass %3</source>
-        <translation>%1; nächstes ist Verbindungselement %2, Durchgang %3</translation>
+        <translation>%1; nächstes ist Befestigungselement %2, Durchgang %3</translation>
     </message>
     <message>
         <source>%1; on %2</source>
@@ -1727,6 +2055,10 @@
     <message>
         <source>%1; serial number %2 instead</source>
         <translation>%1; stattdessen Seriennummer %2</translation>
+    </message>
+    <message>
+        <source>%1° from level</source>
+        <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
@@ -1852,7 +2184,7 @@
     </message>
     <message>
         <source>&amp;Go to the entry</source>
-        <translation>&amp;Zum Eintrag</translation>
+        <translation>Zum Ei&amp;ntrag</translation>
     </message>
     <message>
         <source>&amp;Grant an authorisation …</source>
@@ -1876,7 +2208,7 @@
     </message>
     <message>
         <source>&amp;Jobs</source>
-        <translation>&amp;Aufträge</translation>
+        <translation>A&amp;ufträge</translation>
     </message>
     <message>
         <source>&amp;Keys</source>
@@ -1900,7 +2232,7 @@
     </message>
     <message>
         <source>&amp;More details</source>
-        <translation>&amp;Weitere Angaben</translation>
+        <translation>Weitere An&amp;gaben</translation>
     </message>
     <message>
         <source>&amp;New job …</source>
@@ -1980,7 +2312,7 @@
     </message>
     <message>
         <source>&amp;Take your key over …</source>
-        <translation>Eigenen Schlüssel ü&amp;bernehmen …</translation>
+        <translation>Eigenen Schlüssel über&amp;nehmen …</translation>
     </message>
     <message>
         <source>&amp;Until day</source>
@@ -2012,7 +2344,7 @@
     </message>
     <message>
         <source>&amp;Who signed when …</source>
-        <translation>&amp;Wer unterschrieb wann …</translation>
+        <translation>Wer &amp;unterschrieb wann …</translation>
     </message>
     <message>
         <source>&amp;Withdraw the authorisation …</source>
@@ -2020,7 +2352,7 @@
     </message>
     <message>
         <source>(all)</source>
-        <translation type="unfinished"></translation>
+        <translation>(alle)</translation>
     </message>
     <message>
         <source>(signature in doubt)</source>
@@ -2028,7 +2360,7 @@
     </message>
     <message>
         <source>1 SIGNATURE IN DOUBT</source>
-        <translation type="unfinished"></translation>
+        <translation>1 UNTERSCHRIFT ZWEIFELHAFT</translation>
     </message>
     <message>
         <source>1 entry</source>
@@ -2036,6 +2368,10 @@
     </message>
     <message>
         <source>1 interface</source>
+        <translation>1 Anschluss</translation>
+    </message>
+    <message>
+        <source>1 leg a point</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2044,14 +2380,18 @@
     </message>
     <message>
         <source>1 minute</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Minute</translation>
     </message>
     <message>
         <source>1 second</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Sekunde</translation>
     </message>
     <message>
         <source>1 zone</source>
+        <translation>1 Bereich</translation>
+    </message>
+    <message>
+        <source>2 lifting points are told by the length between them and by where the centre of gravity lies, for the nearer one carries more. Fill in both.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2059,20 +2399,28 @@
         <translation>32 Buchstaben und Ziffern, wie der andere Arbeitsplatz sie anzeigt</translation>
     </message>
     <message>
-        <source>A PIN or passphrase has at least %1 characters.</source>
+        <source>; within 5° of the vertical, counted as vertical</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PIN or passphrase has at least %1 characters.</source>
+        <translation>Eine PIN oder Passphrase hat mindestens %1 Zeichen.</translation>
     </message>
     <message>
         <source>A PIN or passphrase needs at least %1 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine PIN oder Passphrase braucht mindestens %1 Zeichen.</translation>
     </message>
     <message>
         <source>A bad batch is found again by its number alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine schlechte Charge findet man nur über ihre Nummer wieder.</translation>
     </message>
     <message>
         <source>A band from %1 to %2 limits nothing: the most is over %3 times the least. Look for a slipped decimal or a wrong unit.</source>
         <translation>Ein Bereich von %1 bis %2 begrenzt nichts: Der größte Wert ist mehr als das %3-Fache des kleinsten. Suchen Sie nach einem verrutschten Dezimalpunkt oder einer falschen Einheit.</translation>
+    </message>
+    <message>
+        <source>A band of %1 holds nothing. Give the least first, and then the most.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A blank is missing and may be inside (finding %1). Nothing is run or tested until it is known where it is.</source>
@@ -2080,11 +2428,11 @@
     </message>
     <message>
         <source>A blank left in a line looks like a finished joint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein in einer Leitung vergessener Verschluss sieht wie eine fertige Verbindung aus.</translation>
     </message>
     <message>
         <source>A blank left inside starves or blocks the system. Let the pressure off before it is fitted or removed, and count. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein innen vergessener Verschluss unterbricht die Versorgung des Systems oder blockiert es. Lassen Sie den Druck ab, bevor er angebracht oder entfernt wird, und zählen Sie. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A blank of %1 is missing and may be inside. It is joined when finding %2 is rectified, and says what became of it; there are no limits for it, and to put it off is not enough.</source>
@@ -2096,23 +2444,23 @@
     </message>
     <message>
         <source>A blank that is missing is found by the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen fehlenden Verschluss findet das Triebwerk.</translation>
     </message>
     <message>
         <source>A block comes back as it went out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Block kommt zurück, wie er hinausging.</translation>
     </message>
     <message>
         <source>A block of tags runs from a first number, 1 or more, to a last that is not before it, and has at most %1 tags; not from %2 to %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anhängerblock läuft von einer ersten Nummer, 1 oder mehr, bis zu einer letzten, die nicht davor liegt, und hat höchstens %1 Anhänger; nicht von %2 bis %3.</translation>
     </message>
     <message>
         <source>A block that is complete has no tag on an aircraft.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein vollständiger Block hat keinen Anhänger an einem Luftfahrzeug.</translation>
     </message>
     <message>
         <source>A bolt that is left over was left out, or lies where it does harm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein übriger Bolzen wurde ausgelassen oder liegt, wo er Schaden anrichtet.</translation>
     </message>
     <message>
         <source>A bond is measured once or twice, not %1 times.</source>
@@ -2124,23 +2472,23 @@
     </message>
     <message>
         <source>A break point in finished work would be read as unfinished work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Unterbrechung in fertiger Arbeit würde als unfertige Arbeit gelesen.</translation>
     </message>
     <message>
         <source>A calibration belongs to a tool that is used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kalibrierung gehört zu einem Werkzeug, das benutzt wird.</translation>
     </message>
     <message>
         <source>A carriage return stands alone. End lines with a line feed, or with both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wagenrücklauf steht allein. Beenden Sie Zeilen mit einem Zeilenvorschub oder mit beiden.</translation>
     </message>
     <message>
         <source>A cell begins or ends with a blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zelle beginnt oder endet mit einem Leerzeichen.</translation>
     </message>
     <message>
         <source>A check without a limit can only be passed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung ohne Grenzwert kann nur bestanden werden.</translation>
     </message>
     <message>
         <source>A condition of %1 cannot end with %1 itself.</source>
@@ -2151,52 +2499,88 @@
         <translation>Eine Bedingung von %1 endet mit dem Haltepunkt %2, den dieser Auftrag nicht hat. Setzen Sie jenen, oder ändern Sie diesen.</translation>
     </message>
     <message>
-        <source>A condition that cannot be so hides one that is.</source>
+        <source>A condition on interfaces names these by kind, zone or id.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on temporary items names one sort or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on temporary items names their sorts, not interfaces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on tests names one sort: ground run, functional test or leak check.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on the unit names a stage alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition that cannot be so hides one that is.</source>
+        <translation>Ein Zustand, den es nicht geben kann, verdeckt einen, den es gibt.</translation>
     </message>
     <message>
         <source>A control character stands in this field. Take it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Feld steht ein Steuerzeichen. Entfernen Sie es.</translation>
     </message>
     <message>
         <source>A correction on paper does not change what is in the joint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Berichtigung auf dem Papier ändert nicht, was in der Verbindung ist.</translation>
     </message>
     <message>
         <source>A count that does not come out right is the moment to look.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zählung, die nicht aufgeht, ist der Moment zum Nachsehen.</translation>
     </message>
     <message>
         <source>A cowl or panel is heavy, catches the wind and traps hands. Work from a proper platform, hold the panel while its fasteners are undone, lock its hold-open rods and keep people from under it, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Haube oder Klappe ist schwer, fängt den Wind und klemmt Hände ein. Arbeiten Sie von einer geeigneten Arbeitsbühne, halten Sie die Klappe, während ihre Verbindungselemente gelöst werden, verriegeln Sie ihre Haltestangen, und halten Sie Personen darunter fern, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A critical interface is looked at by somebody who knows what to look for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen kritischen Anschluss sieht jemand an, der weiß, wonach zu suchen ist.</translation>
     </message>
     <message>
         <source>A disposition is given once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über einen Befund wird einmal entschieden.</translation>
     </message>
     <message>
         <source>A disturbed seal is renewed, by part number and batch, so that a bad batch can be found again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine angerührte Dichtung wird erneuert, mit Teilenummer und Charge, damit sich eine schlechte Charge wiederfinden lässt.</translation>
     </message>
     <message>
         <source>A doubt points at what it doubts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zweifel zeigt auf das, woran er zweifelt.</translation>
     </message>
     <message>
         <source>A draft of the record package was exported: the job is NOT CLOSED</source>
         <translation>Ein Entwurf des Nachweispakets wurde exportiert: der Auftrag ist NICHT ABGESCHLOSSEN</translation>
     </message>
     <message>
+        <source>A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drag of %1 is none. Give the torque that turns the nut before it seats.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drop under %1 says nothing of the bond. Send a known current above 0 through it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A fastener that the order forgets is never tightened.</source>
+        <translation>Ein Verbindungselement, das die Reihenfolge vergisst, wird nie angezogen.</translation>
+    </message>
+    <message>
+        <source>A fastener that went over its most is not turned back to it: follow the maintenance data.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A figure without a source is taken from nowhere. Name the document and its section.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wert ohne Quelle ist nirgendwoher genommen. Nennen Sie das Dokument und den Abschnitt.</translation>
     </message>
     <message>
         <source>A finding is deferred until a day at most, which its authority names, and which is not past.</source>
@@ -2204,7 +2588,7 @@
     </message>
     <message>
         <source>A finding on nothing is found by nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befund an nichts findet niemand.</translation>
     </message>
     <message>
         <source>A flow or counted drops against a limit, one turned into the other where that is needed.</source>
@@ -2212,7 +2596,7 @@
     </message>
     <message>
         <source>A gate is not lowered once somebody stands in front of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sperre wird nicht gelockert, wenn jemand davorsteht.</translation>
     </message>
     <message>
         <source>A gate names sorts of temporary items, for their removal; not %1.</source>
@@ -2220,7 +2604,7 @@
     </message>
     <message>
         <source>A gate that asks for nothing lets everything through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sperre, die nichts verlangt, lässt alles durch.</translation>
     </message>
     <message>
         <source>A good test never stands for the inspection of an item. The approved maintenance data says what is run, read and allowed; people who are licensed or authorised for it run.</source>
@@ -2231,8 +2615,24 @@
         <translation>Eine Teilung ist ein Schritt auf der Skala des Werkzeugs, über 0, in der Einheit seines Bereichs; nicht %1.</translation>
     </message>
     <message>
-        <source>A handing on has two ends, and both sign.</source>
+        <source>A graduation of %1 is none. Have the tool's registration corrected.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A graduation of %1 is too fine for this torque. Give one step of the wrench's scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A greatest torque of %1 is none. Give what is marked on the tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A guard band is as wide as what the tool may be off. Give it, or accept without a guard band.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A handing on has two ends, and both sign.</source>
+        <translation>Eine Weitergabe hat zwei Enden, und beide unterschreiben.</translation>
     </message>
     <message>
         <source>A handover goes to another person.</source>
@@ -2244,7 +2644,7 @@
     </message>
     <message>
         <source>A hoist carries the unit over people. It is rigged and taken away with nobody under the load, and it lets go only when the unit stands or its mounts hold it; trained people lift. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hebezeug trägt das Aggregat über Personen. Es wird nur angebracht und weggenommen, wenn niemand unter der Last ist, und es lässt erst los, wenn das Aggregat steht oder seine Aufhängungen es halten; geschultes Personal hebt. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A hold point asks for something, and holds something back. Give conditions or statements, and gates.</source>
@@ -2257,6 +2657,10 @@
     <message>
         <source>A hold point cannot hold back "%1": there is no such entry of a job.</source>
         <translation>Ein Haltepunkt kann „%1“ nicht zurückhalten: Einen solchen Eintrag eines Auftrags gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>A hold point has no id of its own: "%1".</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A job is not linked with itself. Name the other one.</source>
@@ -2272,42 +2676,50 @@
     </message>
     <message>
         <source>A job that is given up is not deleted: what was undone closes in full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein abgebrochener Auftrag wird nicht gelöscht: Was gelöst wurde, wird vollständig abgeschlossen.</translation>
     </message>
     <message>
         <source>A job's work is done by the people it names.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeit eines Auftrags tun die Personen, die er nennt.</translation>
     </message>
     <message>
         <source>A joint with a bolt too few looks like any other from outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Verbindung mit einem Bolzen zu wenig sieht von außen aus wie jede andere.</translation>
     </message>
     <message>
         <source>A key belongs to somebody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlüssel gehört jemandem.</translation>
     </message>
     <message>
         <source>A key is stopped at one moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlüssel wird zu einem Zeitpunkt gesperrt.</translation>
     </message>
     <message>
         <source>A key that somebody else may have signs nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlüssel, den jemand anders haben kann, unterschreibt nichts.</translation>
     </message>
     <message>
         <source>A leak check needs the worst class that is allowed, or a rate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Dichtheitsprüfung braucht die schlechteste zulässige Klasse oder eine Rate.</translation>
     </message>
     <message>
         <source>A leak grows in flight, beside what is hot.</source>
+        <translation>Eine Leckage wächst im Flug, neben dem, was heiß ist.</translation>
+    </message>
+    <message>
+        <source>A least drag of %1 is none. Take it from the maintenance data; the published table begins at 7/16 in.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A ledger carries a name that cannot be one: "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Buch trägt einen Namen, der keiner sein kann: „%1“.</translation>
     </message>
     <message>
         <source>A ledger stands there without one entry: what was in it is gone.</source>
+        <translation>Ein Buch steht da ohne einen einzigen Eintrag: Was darin war, ist weg.</translation>
+    </message>
+    <message>
+        <source>A leg at %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2315,56 +2727,88 @@
         <translation>Ein Strang trägt, links / rechts</translation>
     </message>
     <message>
+        <source>A leg of %1 cannot hang from a hook %2 above its lifting point. Give the leg's length, and the height, which is at most as much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lift is planned for the outgoing or for the incoming unit: name one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lift of the %1 unit is planned, within the limits of hoist and sling.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A limit and its comparison belong together: at most 3 and less than 3 are two limits. Read with four wires, at a bond that is complete; isolate electrical power first.</source>
         <translation>Ein Grenzwert und sein Vergleich gehören zusammen: höchstens 3 und weniger als 3 sind zwei Grenzwerte. Messen Sie mit vier Leitungen, an einer vollständigen Masseverbindung; schalten Sie zuerst die elektrische Energie frei.</translation>
     </message>
     <message>
         <source>A limit of %1 for the drag of a nut limits nothing: a nut that turns with nothing does not lock.</source>
-        <translation>Ein Grenzwert von %1 für das Klemmdrehmoment einer Mutter begrenzt nichts: Eine Mutter, die sich ohne Widerstand dreht, sichert nicht.</translation>
+        <translation>Ein Grenzwert von %1 für das Klemmmoment einer Mutter begrenzt nichts: Eine Mutter, die sich ohne Widerstand dreht, sichert nicht.</translation>
+    </message>
+    <message>
+        <source>A limit of %1 is none that a bond can have. Give a resistance above 0.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A line is a label, a colon, a blank and a value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile besteht aus einer Bezeichnung, einem Doppelpunkt, einem Leerzeichen und einem Wert.</translation>
     </message>
     <message>
         <source>A line is longer than any entry can be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile ist länger, als ein Eintrag sein kann.</translation>
     </message>
     <message>
         <source>A link to the wrong job ties two pieces of work that have nothing to do with each other.</source>
+        <translation>Eine Verknüpfung mit dem falschen Auftrag bindet zwei Arbeiten, die nichts miteinander zu tun haben.</translation>
+    </message>
+    <message>
+        <source>A load is reckoned on 1 or 2 lifting points, not on %1. Give 1 or 2; what hangs on more is planned by the maintenance data and somebody qualified for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A load of %1 is none. Give a weight above 0.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A locked fastener looks torqued.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gesichertes Verbindungselement sieht angezogen aus.</translation>
     </message>
     <message>
         <source>A lockout always belongs to somebody who is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine persönliche Sperre gehört immer jemandem, der da ist.</translation>
     </message>
     <message>
         <source>A look-up of %1 "%2" would leave out entry %3 of ledger %4: the index of where things were used was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Suche nach %1 „%2“ würde Eintrag %3 des Buchs %4 auslassen: Das Verzeichnis, wo etwas verwendet wurde, ist geändert worden.</translation>
     </message>
     <message>
         <source>A loose union may stay dry for an hour.</source>
+        <translation>Eine lose Verschraubung kann eine Stunde trocken bleiben.</translation>
+    </message>
+    <message>
+        <source>A lowest mark of %1 is none of a tool up to %2. Give what is marked on the tool.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A mate check needs the designations of both halves.</source>
+        <translation>Eine Zuordnungsprüfung braucht die Bezeichnungen beider Hälften.</translation>
+    </message>
+    <message>
+        <source>A mean aerodynamic chord of %1 is none. Give the length from the aircraft's data, or leave it out.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A mount carries the unit. Release it only when the load is on a hoist and sling within their limits and everybody is clear; never stand or reach under the load. Trained people lift, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aufhängung trägt das Aggregat. Lösen Sie sie erst, wenn die Last an einem Hebezeug mit Anschlagmitteln innerhalb ihrer Grenzwerte hängt und alle aus dem Gefahrenbereich sind; stehen oder greifen Sie nie unter die Last. Geschultes Personal hebt, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A mount that carries nothing is not restored.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aufhängung, die nichts trägt, ist nicht wiederhergestellt.</translation>
     </message>
     <message>
         <source>A mount that is undone again hands its load to the others, or to nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine wieder gelöste Aufhängung gibt ihre Last an die anderen ab oder an niemanden.</translation>
     </message>
     <message>
         <source>A mount.</source>
@@ -2372,47 +2816,55 @@
     </message>
     <message>
         <source>A name that nothing answers to would be looked up by nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Namen, zu dem es nichts gibt, würde niemand nachsehen.</translation>
     </message>
     <message>
         <source>A name that nothing answers to would be reopened by nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name, zu dem es nichts gibt, würde durch nichts wieder geöffnet.</translation>
     </message>
     <message>
         <source>A new seal needs its part number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Dichtung braucht ihre Teilenummer.</translation>
     </message>
     <message>
         <source>A number that two parts have is the number of neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Nummer, die zwei Teile haben, ist die Nummer von keinem.</translation>
     </message>
     <message>
         <source>A part is in one place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil ist an einer Stelle.</translation>
     </message>
     <message>
         <source>A part that did not come off here has another history.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil, das nicht von hier abgenommen wurde, hat eine andere Vorgeschichte.</translation>
     </message>
     <message>
         <source>A part that moves was taken off first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil, das umgebaut wird, wurde zuerst abgebaut.</translation>
     </message>
     <message>
         <source>A part that stands twice is counted twice, or not at all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil, das zweimal steht, wird zweimal gezählt oder gar nicht.</translation>
     </message>
     <message>
         <source>A pass that is not the last must not look final.</source>
+        <translation>Ein Durchgang, der nicht der letzte ist, darf nicht endgültig aussehen.</translation>
+    </message>
+    <message>
+        <source>A pass to %1 % asks for less than the pass before it. Give the passes in rising order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pass to %1 % of the final torque is none. Give each pass more than 0 and at most 100 %.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A period that ends before it begins covers nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zeitraum, der vor seinem Beginn endet, deckt nichts ab.</translation>
     </message>
     <message>
         <source>A picture of something else proves nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bild von etwas anderem beweist nichts.</translation>
     </message>
     <message>
         <source>A picture with a lane for each person, shift by shift.</source>
@@ -2420,11 +2872,11 @@
     </message>
     <message>
         <source>A pin holds what would fall, fire or fold. It is pulled when everybody is clear, and counted. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stift hält, was sonst fallen, auslösen oder einklappen würde. Er wird erst gezogen, wenn alle aus dem Gefahrenbereich sind, und gezählt. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A poor bond lets currents find another way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine schlechte Masseverbindung lässt Ströme einen anderen Weg suchen.</translation>
     </message>
     <message>
         <source>A printer</source>
@@ -2436,75 +2888,87 @@
     </message>
     <message>
         <source>A quote opens here and never closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier öffnet sich ein Anführungszeichen und wird nie geschlossen.</translation>
     </message>
     <message>
         <source>A quote stands inside a field that does not begin with one. Put the field in quotes and write the quote twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Feld, das nicht mit einem Anführungszeichen beginnt, steht ein Anführungszeichen. Setzen Sie das Feld in Anführungszeichen und schreiben Sie das Anführungszeichen doppelt.</translation>
     </message>
     <message>
         <source>A rate of leak is not below 0.</source>
         <translation>Eine Leckrate liegt nicht unter 0.</translation>
     </message>
     <message>
-        <source>A reading belongs to a joint that is made.</source>
+        <source>A rated load of %1 is none. Give the weight that stands on the accessory.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reading belongs to a joint that is made.</source>
+        <translation>Ein Messwert gehört zu einer hergestellten Verbindung.</translation>
     </message>
     <message>
         <source>A reading is as good as the tool on that day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert ist so gut wie das Werkzeug an jenem Tag.</translation>
     </message>
     <message>
         <source>A reading is as good as the tool turns out to be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert ist so gut, wie sich das Werkzeug erweist.</translation>
     </message>
     <message>
         <source>A reading must lead to one tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert muss zu einem Werkzeug führen.</translation>
     </message>
     <message>
         <source>A reading outside its limits is no matter of opinion.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert außerhalb seiner Grenzwerte ist keine Ansichtssache.</translation>
     </message>
     <message>
         <source>A reading without a specification proves nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert ohne Vorgabe beweist nichts.</translation>
     </message>
     <message>
         <source>A reconnection without a disconnection hides one that nobody logged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wiederanschließen ohne Lösen verdeckt ein Lösen, das niemand eingetragen hat.</translation>
     </message>
     <message>
         <source>A register without anybody who can sign could never be mended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stammbuch ohne jemanden, der unterschreiben kann, ließe sich nie reparieren.</translation>
     </message>
     <message>
         <source>A rejection says what is wrong with a joint that was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zurückweisung sagt, was an einer hergestellten Verbindung falsch ist.</translation>
     </message>
     <message>
         <source>A released record must stay what was released.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein freigegebener Nachweis muss bleiben, was freigegeben wurde.</translation>
     </message>
     <message>
         <source>A requirement is not struck by those who have to show it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Anforderung wird nicht von denen gestrichen, die sie nachweisen müssen.</translation>
     </message>
     <message>
         <source>A requirement that is in the way must not be talked away.</source>
+        <translation>Eine Anforderung, die im Weg ist, darf nicht weggeredet werden.</translation>
+    </message>
+    <message>
+        <source>A result is shown with 0 to %1 decimal places, not %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A scheme that looks 0 minutes after wiping dry has no time. Leave the minutes out.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A second reading must not paper over the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein zweiter Messwert darf den ersten nicht überdecken.</translation>
     </message>
     <message>
         <source>A second reading shows whether the first one touched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zweite Messung zeigt, ob die erste Kontakt hatte.</translation>
     </message>
     <message>
         <source>A second signature would hide which one counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zweite Unterschrift würde verdecken, welche gilt.</translation>
     </message>
     <message>
         <source>A seed is 1 to 128 characters in one line, each to be seen, and no blank at either end.</source>
@@ -2512,14 +2976,18 @@
     </message>
     <message>
         <source>A seep of one scheme is a heavy seep of another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sickern nach einem Schema ist ein starkes Sickern nach einem anderen.</translation>
     </message>
     <message>
         <source>A self-locking nut that is used again shows by its drag that it still locks: measure and record it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine wiederverwendete selbstsichernde Mutter zeigt durch ihr Klemmmoment, dass sie noch sichert: Messen Sie es, und tragen Sie es ein.</translation>
     </message>
     <message>
         <source>A sense line may be hot and under the pressure of what it senses: air, oil or fuel. Isolate the source, let it cool, release the pressure and protect skin and eyes, as the approved maintenance data and the local rules say.</source>
+        <translation>Eine Fühlleitung kann heiß sein und unter dem Druck dessen stehen, was sie erfasst: Luft, Öl oder Kraftstoff. Schalten Sie die Quelle frei, lassen Sie abkühlen, lassen Sie den Druck ab, und schützen Sie Haut und Augen, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+    </message>
+    <message>
+        <source>A setting of %1 does not serve: of the wrench's marks, %2 to %3 give the torque that is asked for.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2528,55 +2996,71 @@
     </message>
     <message>
         <source>A signature is worth what is known of the signer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Unterschrift ist so viel wert, wie man über den Unterzeichner weiß.</translation>
     </message>
     <message>
         <source>A signature that nothing asked for hides which one counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Unterschrift, die nicht verlangt war, verdeckt, welche gilt.</translation>
     </message>
     <message>
         <source>A sling carries the unit. It comes off when the mounts hold the unit or it rests in its stand, with nobody under the load. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anschlagmittel trägt das Aggregat. Es wird erst abgenommen, wenn die Aufhängungen das Aggregat halten oder es in seinem Ständer ruht und niemand unter der Last ist. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A stand that is not for this unit lets it fall. Lock wheels and pins before the load comes on, and keep hands out from between. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ständer, der nicht für dieses Aggregat bestimmt ist, lässt es fallen. Sperren Sie Räder und Stifte, bevor die Last darauf kommt, und halten Sie die Hände aus den Zwischenräumen. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A station's secret is %1 bytes long, not %2.</source>
         <translation>Das Geheimnis eines Arbeitsplatzes ist %1 Byte lang, nicht %2.</translation>
     </message>
     <message>
-        <source>A stored transfer is damaged. Make a new one where the key is.</source>
+        <source>A stiff load may hang on two of all its legs: at each of two points one leg is reckoned with, however many there are.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stiff load may hang on two of all its legs: two are reckoned with, however many there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stored transfer is damaged. Make a new one where the key is.</source>
+        <translation>Eine gespeicherte Übertragung ist beschädigt. Erstellen Sie eine neue dort, wo der Schlüssel ist.</translation>
     </message>
     <message>
         <source>A tag hangs on what is off. Leave it out.</source>
         <translation>Ein Anhänger hängt an dem, was gelöst ist. Lassen Sie ihn weg.</translation>
     </message>
     <message>
-        <source>A tag points at one open interface, for the whole job.</source>
+        <source>A tag may give the limit of all legs together, or at an angle: what counts here is what one leg carries hanging straight.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tag points at one open interface, for the whole job.</source>
+        <translation>Ein Anhänger zeigt den ganzen Auftrag lang auf einen offenen Anschluss.</translation>
     </message>
     <message>
         <source>A tag that is missing marks a joint, or lies in an engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein fehlender Anhänger kennzeichnet eine Verbindung oder liegt in einem Triebwerk.</translation>
     </message>
     <message>
         <source>A tag that is struck from the paper still hangs on the breaker.</source>
+        <translation>Ein Anhänger, der auf dem Papier gestrichen ist, hängt noch am Schutzschalter.</translation>
+    </message>
+    <message>
+        <source>A test current can spark where a contact slips: not near fuel, vapour or open tanks, unless meter and procedure are approved for it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A test says nothing of what was open when it was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Test sagt nichts über das, was offen war, als er gemacht wurde.</translation>
     </message>
     <message>
         <source>A test that failed says which interfaces are worked on again. If none of them is the cause, raise a finding, and name those that were touched to find it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein nicht bestandener Test gibt an, an welchen Anschlüssen wieder gearbeitet wird. Ist keiner davon die Ursache, melden Sie einen Befund, und nennen Sie die, die bei der Suche angerührt wurden.</translation>
     </message>
     <message>
         <source>A test that was passed reopens nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein bestandener Test öffnet nichts wieder.</translation>
     </message>
     <message>
         <source>A tool that is set needs its graduation, or nobody can tell whether it was set to one of its marks.</source>
@@ -2584,7 +3068,7 @@
     </message>
     <message>
         <source>A tool that nobody can tell from another is not missed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Werkzeug, das niemand von einem anderen unterscheiden kann, wird nicht vermisst.</translation>
     </message>
     <message>
         <source>A torque band runs from a least above 0 to a most, in a unit of torque; not from %1 to %2.</source>
@@ -2592,7 +3076,7 @@
     </message>
     <message>
         <source>A torque is specified by its fasteners, least, most and unit; this one is missing.</source>
-        <translation>Ein Anziehdrehmoment wird durch Befestigungselemente, kleinsten und größten Wert und Einheit vorgegeben; dies fehlt.</translation>
+        <translation>Ein Anziehdrehmoment wird durch Verbindungselemente, kleinsten und größten Wert und Einheit vorgegeben; dies fehlt.</translation>
     </message>
     <message>
         <source>A torque tool has its usable range in a unit of torque.</source>
@@ -2604,11 +3088,11 @@
     </message>
     <message>
         <source>A transfer code has %1 letters and digits; %2 were typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Übertragungscode hat %1 Buchstaben und Ziffern; eingegeben wurden %2.</translation>
     </message>
     <message>
         <source>A transfer code has the letters A to Z and the digits 2 to 7; "%1" is none of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Übertragungscode hat die Buchstaben A bis Z und die Ziffern 2 bis 7; „%1“ gehört nicht dazu.</translation>
     </message>
     <message>
         <source>A transfer code is %1 bytes long, not %2.</source>
@@ -2616,11 +3100,11 @@
     </message>
     <message>
         <source>A transfer is open for 1 minute to %1 hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Übertragung ist 1 Minute bis %1 Stunden offen.</translation>
     </message>
     <message>
         <source>A trial fit looks finished from a metre away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Probemontage sieht aus einem Meter Entfernung fertig aus.</translation>
     </message>
     <message>
         <source>A turn after the torque runs from a least angle above 0 to a most of a full turn at most; give both.</source>
@@ -2628,22 +3112,30 @@
     </message>
     <message>
         <source>A unit is in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Aggregat ist an seinem Platz.</translation>
     </message>
     <message>
         <source>A unit that leaves takes its blanks along, each of them counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Aggregat, das weggeht, nimmt seine Verschlüsse mit, jeden davon gezählt.</translation>
     </message>
     <message>
         <source>A usable range needs its lower and upper end and a unit, from less to more; a tool that measures nothing has none of the three.</source>
         <translation>Ein nutzbarer Bereich braucht unteres und oberes Ende und eine Einheit, vom kleineren zum größeren Wert; ein Werkzeug, das nichts misst, hat keines der drei.</translation>
     </message>
     <message>
-        <source>A walk-round looks at what was said to be undone.</source>
+        <source>A value that was read in a test has a name.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>A walk-round looks at what was said to be undone.</source>
+        <translation>Ein Rundgang sieht sich an, was als gelöst angegeben ist.</translation>
+    </message>
+    <message>
         <source>A warning tag stops the hand that would switch on. Only the person named on it takes it off. Work as the approved maintenance data and the local rules say.</source>
+        <translation>Ein Warnanhänger hält die Hand auf, die einschalten würde. Nur die darauf genannte Person nimmt ihn ab. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+    </message>
+    <message>
+        <source>A wetted area of %1 is none. Give its size across as a length, or 0 when it is dry.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2652,22 +3144,30 @@
     </message>
     <message>
         <source>A worn self-locking nut backs off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine verschlissene selbstsichernde Mutter dreht sich los.</translation>
     </message>
     <message>
         <source>A wrench is longer than %1: measure from the middle of its grip to the drive.</source>
         <translation>Ein Schlüssel ist länger als %1: Messen Sie von der Mitte des Griffs bis zum Antrieb.</translation>
     </message>
     <message>
-        <source>A wrong length or deviation makes every reading wrong.</source>
+        <source>A wrench or an adapter can slip: pull, with a firm stand, and with nothing sharp behind the hand.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wrong length or deviation makes every reading wrong.</source>
+        <translation>Eine falsche Länge oder Abweichung macht jeden Messwert falsch.</translation>
     </message>
     <message>
         <source>A wrong limit is signed for as readily as a right one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für einen falschen Grenzwert wird so bereitwillig unterschrieben wie für einen richtigen.</translation>
     </message>
     <message>
         <source>A wrong setting clicks as nicely as a right one.</source>
+        <translation>Eine falsche Einstellung klickt so schön wie eine richtige.</translation>
+    </message>
+    <message>
+        <source>A zero of the leads of %1 is none. Set the meter to zero with the leads on one piece of metal, and measure again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2700,11 +3200,11 @@
     </message>
     <message>
         <source>Access panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugangsklappe</translation>
     </message>
     <message>
         <source>Accessory leaves with the outgoing unit</source>
-        <translation>Anbauteil geht mit dem ausgebauten Aggregat ab</translation>
+        <translation>Anbauteil geht mit dem ausgehenden Aggregat ab</translation>
     </message>
     <message>
         <source>Accessory listed</source>
@@ -2712,7 +3212,7 @@
     </message>
     <message>
         <source>Accessory moved to the incoming unit</source>
-        <translation>Anbauteil an das einzubauende Aggregat umgebaut</translation>
+        <translation>Anbauteil an das eingehende Aggregat umgebaut</translation>
     </message>
     <message>
         <source>Adapter</source>
@@ -2724,7 +3224,7 @@
     </message>
     <message>
         <source>Adapter, drive to fastener</source>
-        <translation>Adapter, Antrieb bis Verbindungselement</translation>
+        <translation>Adapter, Antrieb bis Befestigungselement</translation>
     </message>
     <message>
         <source>After</source>
@@ -2732,6 +3232,10 @@
     </message>
     <message>
         <source>After several wrong PINs or passphrases %1 must wait another %2 before the next try.</source>
+        <translation>Nach mehreren falschen PINs oder Passphrasen muss %1 bis zum nächsten Versuch noch %2 warten.</translation>
+    </message>
+    <message>
+        <source>After: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2772,7 +3276,7 @@
     </message>
     <message>
         <source>All fasteners are fitted, flush and of the right length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Verbindungselemente sind angebracht, bündig und von richtiger Länge.</translation>
     </message>
     <message>
         <source>All interfaces of the job</source>
@@ -2792,7 +3296,7 @@
     </message>
     <message>
         <source>All of it is as it was signed, but entries were not allowed, as the rules of this program have it. Entries: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles ist so, wie es unterschrieben wurde, aber Einträge waren nach den Regeln dieses Programms nicht erlaubt. Einträge: %1.</translation>
     </message>
     <message>
         <source>All people</source>
@@ -2820,34 +3324,42 @@
     </message>
     <message>
         <source>An acceptance names what it accepts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Annahme nennt, was sie annimmt.</translation>
     </message>
     <message>
         <source>An adapter changes what arrives at the fastener.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Adapter ändert, was am Verbindungselement ankommt.</translation>
     </message>
     <message>
         <source>An adapter is told by three figures: the wrench's length, the adapter's length and its angle. Fill in all, or none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Adapter wird durch drei Werte angegeben: Länge des Schlüssels, Länge des Adapters und sein Winkel. Füllen Sie alle aus oder keinen.</translation>
     </message>
     <message>
         <source>An agreement belongs to what was said.</source>
+        <translation>Eine Zustimmung gehört zu dem, was gesagt wurde.</translation>
+    </message>
+    <message>
+        <source>An angle of %1° from the horizontal is none of a sling. Give more than 0° and at most 90°, which hangs straight down.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>An answer belongs to a question.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Antwort gehört zu einer Frage.</translation>
     </message>
     <message>
         <source>An authorisation's number names one authorisation for ever.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nummer einer Berechtigung bezeichnet für immer eine Berechtigung.</translation>
     </message>
     <message>
         <source>An empty list proves nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine leere Liste beweist nichts.</translation>
     </message>
     <message>
         <source>An empty place in a kit is a tool left somewhere.</source>
+        <translation>Ein leerer Platz im Satz ist ein irgendwo liegen gelassenes Werkzeug.</translation>
+    </message>
+    <message>
+        <source>An empty weight of %1 is none. Give the weight of the aircraft's weight record.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2856,11 +3368,11 @@
     </message>
     <message>
         <source>An engine with a blank in it is within no limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Triebwerk mit einem Verschluss darin liegt innerhalb keines Grenzwerts.</translation>
     </message>
     <message>
         <source>An entry made later than the act says so, and cannot say the impossible.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Eintrag, der später als die Handlung gemacht wird, sagt das und kann nichts Unmögliches angeben.</translation>
     </message>
     <message>
         <source>An entry of a kind that this version does not know: %1.</source>
@@ -2868,47 +3380,47 @@
     </message>
     <message>
         <source>An exception that one person makes alone is a habit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ausnahme, die jemand allein macht, ist eine Gewohnheit.</translation>
     </message>
     <message>
         <source>An extract, and no release. The signed entries of the store govern what it says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Auszug und keine Freigabe. Maßgeblich für seinen Inhalt sind die unterschriebenen Einträge der Ablage.</translation>
     </message>
     <message>
         <source>An id that was given twice would make two people sign as one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zweimal vergebene Kennung ließe zwei Personen als eine unterschreiben.</translation>
     </message>
     <message>
         <source>An independent inspection must not be marked as less than it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine unabhängige Prüfung darf nicht als weniger gekennzeichnet werden, als sie ist.</translation>
     </message>
     <message>
         <source>An inspection against the limits of yesterday proves nothing today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung gegen die Grenzwerte von gestern beweist heute nichts.</translation>
     </message>
     <message>
         <source>An inspection is worth nothing once hands were on the item again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung ist nichts mehr wert, sobald wieder Hände am Posten waren.</translation>
     </message>
     <message>
         <source>An inspection that held yesterday says nothing of the day on which the load hangs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung, die gestern galt, sagt nichts über den Tag, an dem die Last hängt.</translation>
     </message>
     <message>
         <source>An inspector looks for what is asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Prüfer sucht nach dem, was verlangt ist.</translation>
     </message>
     <message>
         <source>An inspector signs for a finished joint, not for a promised one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Prüfer unterschreibt für eine fertige Verbindung, nicht für eine versprochene.</translation>
     </message>
     <message>
         <source>An inspector's word is not set aside by those who were inspected, nor one's warning by another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aussage eines Prüfers wird nicht von den Geprüften außer Kraft gesetzt, noch die Warnung einer Person von einer anderen.</translation>
     </message>
     <message>
         <source>An interface has at most %1 fasteners; divide it into several interfaces.</source>
-        <translation>Ein Anschluss hat höchstens %1 Befestigungselemente; teilen Sie ihn in mehrere Anschlüsse auf.</translation>
+        <translation>Ein Anschluss hat höchstens %1 Verbindungselemente; teilen Sie ihn in mehrere Anschlüsse auf.</translation>
     </message>
     <message>
         <source>An interface is inspected once or twice, not %1 times.</source>
@@ -2920,15 +3432,15 @@
     </message>
     <message>
         <source>An isolation protects people. It comes off when everybody behind it is clear and told, by the person who put it on; licensed or authorised people prove that what it isolates is dead. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Freischaltung schützt Personen. Sie wird erst aufgehoben, wenn alle dahinter aus dem Gefahrenbereich und unterrichtet sind, und zwar durch die Person, die sie angebracht hat; lizenziertes oder berechtigtes Personal weist nach, dass das Freigeschaltete spannungslos ist. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>An item that two crews work on belongs to neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Posten, an dem zwei Mannschaften arbeiten, gehört zu keiner.</translation>
     </message>
     <message>
         <source>An order is "cross", or names each of the %1 fasteners once.</source>
-        <translation>Eine Reihenfolge ist "cross" oder nennt jedes der %1 Befestigungselemente einmal.</translation>
+        <translation>Eine Reihenfolge ist "cross" oder nennt jedes der %1 Verbindungselemente einmal.</translation>
     </message>
     <message>
         <source>Angle from the horizontal</source>
@@ -2944,11 +3456,15 @@
     </message>
     <message>
         <source>Another program holds the store. Nothing was recorded. Wait for it to finish, or close it, and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hält die Ablage. Es wurde nichts eingetragen. Warten Sie, bis es fertig ist, oder schließen Sie es, und versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>Answer</source>
         <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Answer:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Anywhere</source>
@@ -2961,6 +3477,10 @@
     <message>
         <source>Applied for the job</source>
         <translation>Für den Auftrag angebracht</translation>
+    </message>
+    <message>
+        <source>Applied, and not removed: %1, at least %2.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Apply</source>
@@ -2976,15 +3496,23 @@
     </message>
     <message>
         <source>Arm of the incoming unit</source>
-        <translation>Hebelarm des einzubauenden Aggregats</translation>
+        <translation>Hebelarm des eingehenden Aggregats</translation>
     </message>
     <message>
         <source>Arm of the outgoing unit</source>
-        <translation>Hebelarm des ausgebauten Aggregats</translation>
+        <translation>Hebelarm des ausgehenden Aggregats</translation>
     </message>
     <message>
         <source>Arrow keys walk along the boundary, Page Down goes on to the next zone, Return opens.</source>
         <translation>Die Pfeiltasten gehen den Umriss entlang, Bild ab geht zum nächsten Bereich, die Eingabetaste öffnet.</translation>
+    </message>
+    <message>
+        <source>As a flow, q</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As drops, n</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>As found</source>
@@ -2996,7 +3524,7 @@
     </message>
     <message>
         <source>As many readings as are asked for can be recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingetragen werden können so viele Messungen, wie verlangt sind.</translation>
     </message>
     <message>
         <source>As of the last entry, %1. What was signed later is not in this picture.</source>
@@ -3020,15 +3548,15 @@
     </message>
     <message>
         <source>As what it is said to be, %1 would have waited for the hold point %2 (%3), and was undone before that was passed. An inspector who had no hand in it looks, and gives its details.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als das, was es sein soll, hätte %1 auf den Haltepunkt %2 (%3) gewartet, und es wurde gelöst, bevor dieser passiert war. Ein Prüfer, der nicht daran beteiligt war, sieht nach und gibt die Einzelheiten an.</translation>
     </message>
     <message>
         <source>Asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt</translation>
     </message>
     <message>
         <source>Asked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt um</translation>
     </message>
     <message>
         <source>Asked for here</source>
@@ -3040,11 +3568,11 @@
     </message>
     <message>
         <source>Asked for were entries of kind %1, %2; of every kind and all its time there are: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt wurde nach Einträgen der Art %1, %2; über jede Art und die gesamte Zeit gibt es: %3.</translation>
     </message>
     <message>
         <source>Asked of</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt wurde</translation>
     </message>
     <message>
         <source>At</source>
@@ -3063,16 +3591,24 @@
         <translation>Mindestens %1 Zeichen, von der Person selbst eingegeben</translation>
     </message>
     <message>
+        <source>At least one is applied, or nothing is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>At left / right point</source>
         <translation>Am linken / rechten Punkt</translation>
     </message>
     <message>
         <source>At the ends of its scale a tool tells anything.</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Enden seiner Skala zeigt ein Werkzeug irgendetwas.</translation>
     </message>
     <message>
         <source>At the fastener</source>
-        <translation>Am Verbindungselement</translation>
+        <translation>Am Befestigungselement</translation>
+    </message>
+    <message>
+        <source>At the fastener then</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>At the latest on</source>
@@ -3083,12 +3619,16 @@
         <translation>Am anderen Arbeitsplatz: diese Ablage oder eine Kopie, die ab jetzt erstellt wird, „Eigenen Schlüssel übernehmen“, der Code, Ihre PIN.</translation>
     </message>
     <message>
+        <source>At the setting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Attach a photo</source>
         <translation>Foto anhängen</translation>
     </message>
     <message>
         <source>Attachment %1 is damaged: its content was changed after it was recorded. Verify the store, and keep the backup that you have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlage %1 ist beschädigt: Ihr Inhalt wurde nach dem Eintragen geändert. Verifizieren Sie die Ablage, und behalten Sie die vorhandene Sicherungskopie.</translation>
     </message>
     <message>
         <source>Authorisation</source>
@@ -3159,6 +3699,10 @@
         <translation>Zulässiger Bereich</translation>
     </message>
     <message>
+        <source>Band: the maintenance data, as given; both ends belong to it (common practice)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Batch</source>
         <translation>Charge</translation>
     </message>
@@ -3168,7 +3712,7 @@
     </message>
     <message>
         <source>Batch of the new</source>
-        <translation>Charge der neuen</translation>
+        <translation>Charge des neuen Materials</translation>
     </message>
     <message>
         <source>Before</source>
@@ -3184,11 +3728,15 @@
     </message>
     <message>
         <source>Before the job names its aircraft and its data, nothing can be said about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor der Auftrag sein Luftfahrzeug und seine Unterlagen nennt, lässt sich nichts über ihn sagen.</translation>
     </message>
     <message>
         <source>Before the unit moves: whether everything is free</source>
         <translation>Bevor sich das Aggregat bewegt: ob alles frei ist</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Beside the whole job</source>
@@ -3204,7 +3752,7 @@
     </message>
     <message>
         <source>Blank</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschluss</translation>
     </message>
     <message>
         <source>Blank missing</source>
@@ -3228,7 +3776,7 @@
     </message>
     <message>
         <source>Blanks removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschlüsse entfernt</translation>
     </message>
     <message>
         <source>Blanks removed from the aircraft's end</source>
@@ -3240,15 +3788,15 @@
     </message>
     <message>
         <source>Bleed air is hot and under pressure. Isolate and tag every source, let it cool and release the pressure before a coupling is loosened, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zapfluft ist heiß und steht unter Druck. Schalten Sie jede Quelle frei und hängen Sie einen Anhänger an, lassen Sie die Leitung abkühlen, und lassen Sie den Druck ab, bevor eine Kupplung gelockert wird, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Bleed line</source>
-        <translation type="unfinished"></translation>
+        <translation>Zapfluftleitung</translation>
     </message>
     <message>
         <source>Bolts point the way that the maintenance data shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bolzen weisen in die Richtung, die die Instandhaltungsunterlagen zeigen.</translation>
     </message>
     <message>
         <source>Bonding</source>
@@ -3260,7 +3808,7 @@
     </message>
     <message>
         <source>Bonding lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Masseband</translation>
     </message>
     <message>
         <source>Bonding limit is met</source>
@@ -3272,7 +3820,7 @@
     </message>
     <message>
         <source>Bonding needs its greatest resistance and a unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Masseverbindung braucht ihren größten Widerstand und eine Einheit.</translation>
     </message>
     <message>
         <source>Bonding readings</source>
@@ -3292,6 +3840,10 @@
     </message>
     <message>
         <source>Both halves identified</source>
+        <translation>Beide Hälften identifiziert</translation>
+    </message>
+    <message>
+        <source>Both readings have to meet the limit, so the worse one counts.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3328,7 +3880,7 @@
     </message>
     <message>
         <source>CLOSED, LIMITED</source>
-        <translation type="unfinished"></translation>
+        <translation>ABGESCHLOSSEN, EINGESCHRÄNKT</translation>
     </message>
     <message>
         <source>CONNECTED, but</source>
@@ -3372,7 +3924,7 @@
     </message>
     <message>
         <source>Cannot be verified</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht überprüfbar</translation>
     </message>
     <message>
         <source>Capacity factor (sin)</source>
@@ -3380,7 +3932,7 @@
     </message>
     <message>
         <source>Caps and plugs are off, and counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappen und Stopfen sind ab und gezählt.</translation>
     </message>
     <message>
         <source>Caption</source>
@@ -3400,11 +3952,11 @@
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <source>Cells in this row: %1. Expected: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen in dieser Zeile: %1. Erwartet: %2.</translation>
     </message>
     <message>
         <source>Centre of gravity after</source>
@@ -3432,7 +3984,7 @@
     </message>
     <message>
         <source>Change given up, the outgoing unit goes back on</source>
-        <translation>Wechsel abgebrochen, das ausgebaute Aggregat wird wieder eingebaut</translation>
+        <translation>Wechsel abgebrochen, das ausgehende Aggregat wird wieder eingebaut</translation>
     </message>
     <message>
         <source>Change of moment</source>
@@ -3448,7 +4000,15 @@
     </message>
     <message>
         <source>Change of weight that is negligible</source>
-        <translation type="unfinished"></translation>
+        <translation>Vernachlässigbare Gewichtsänderung</translation>
+    </message>
+    <message>
+        <source>Change the language</source>
+        <translation>Sprache wechseln</translation>
+    </message>
+    <message>
+        <source>Change the language?</source>
+        <translation>Sprache wechseln?</translation>
     </message>
     <message>
         <source>Change your P&amp;IN …</source>
@@ -3460,7 +4020,7 @@
     </message>
     <message>
         <source>Change, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung, höchstens</translation>
     </message>
     <message>
         <source>Changes none of them</source>
@@ -3516,15 +4076,19 @@
     </message>
     <message>
         <source>Clamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Schelle</translation>
     </message>
     <message>
         <source>Clamps and the ends of wire have sharp edges, and what a clamp carries moves when it is let go. Protect hands and eyes, support what it carries, and make sure that lines are without pressure and cables without power, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schellen und Drahtenden haben scharfe Kanten, und was eine Schelle trägt, bewegt sich, wenn es losgelassen wird. Schützen Sie Hände und Augen, stützen Sie, was sie trägt, und vergewissern Sie sich, dass Leitungen drucklos und Kabel spannungslos sind, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Class</source>
         <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>Class by "%1"</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Class of a leak</source>
@@ -3616,15 +4180,15 @@
     </message>
     <message>
         <source>Contact faces are bare and clean, and protected again afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontaktflächen sind blank und sauber und danach wieder geschützt.</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>Control linkage</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuergestänge</translation>
     </message>
     <message>
         <source>Convert a unit</source>
@@ -3644,7 +4208,7 @@
     </message>
     <message>
         <source>Counted and not out, or counted twice: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezählt und nicht ausgegeben, oder zweimal gezählt: %1.</translation>
     </message>
     <message>
         <source>Covers</source>
@@ -3672,7 +4236,7 @@
     </message>
     <message>
         <source>Damage is not wiped away; somebody decides on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schaden wird nicht weggewischt; jemand entscheidet darüber.</translation>
     </message>
     <message>
         <source>Damage raises a finding: give its number.</source>
@@ -3680,11 +4244,11 @@
     </message>
     <message>
         <source>Damage that is a note alone is nobody's.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schaden, der nur eine Notiz ist, gehört niemandem.</translation>
     </message>
     <message>
         <source>Damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt</translation>
     </message>
     <message>
         <source>Damaged, so that something may not have been found: %1. Verify the store.</source>
@@ -3696,7 +4260,7 @@
     </message>
     <message>
         <source>Damaged; only what came before is shown, and nothing can be added. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt; nur was davor kam, wird gezeigt, und es kann nichts hinzugefügt werden. %1</translation>
     </message>
     <message>
         <source>Dark with more &amp;contrast</source>
@@ -3739,6 +4303,26 @@
         <translation>Abweichung, höchstens</translation>
     </message>
     <message>
+        <source>Deviation: as given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in moment, ΔM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in moment: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in weight, Δw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in weight: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Difference, as it was found</source>
         <translation>Abweichung, wie sie festgestellt wurde</translation>
     </message>
@@ -3771,6 +4355,10 @@
         <translation>Nachträglich verändert</translation>
     </message>
     <message>
+        <source>Do not lift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Do not lift. %1</source>
         <translation>Nicht heben. %1</translation>
     </message>
@@ -3784,7 +4372,7 @@
     </message>
     <message>
         <source>Done, by %1 in entry %2. If it was wrong, strike that entry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Getan, von %1 in Eintrag %2. War das falsch, streichen Sie jenen Eintrag.</translation>
     </message>
     <message>
         <source>Done.</source>
@@ -3792,27 +4380,27 @@
     </message>
     <message>
         <source>Drag</source>
-        <translation>Klemmmoment</translation>
+        <translation>Klemmdrehmoment</translation>
     </message>
     <message>
         <source>Drag of a self-locking nut</source>
-        <translation>Klemmmoment einer selbstsichernden Mutter</translation>
+        <translation>Klemmdrehmoment einer selbstsichernden Mutter</translation>
     </message>
     <message>
         <source>Drag to be added</source>
-        <translation>Hinzuzurechnendes Klemmmoment</translation>
+        <translation>Hinzuzurechnendes Klemmdrehmoment</translation>
     </message>
     <message>
         <source>Drag while the nut was run down</source>
-        <translation>Klemmmoment beim Aufschrauben der Mutter</translation>
+        <translation>Klemmdrehmoment beim Aufschrauben der Mutter</translation>
     </message>
     <message>
         <source>Drag, least</source>
-        <translation>Klemmmoment, mindestens</translation>
+        <translation>Klemmdrehmoment, mindestens</translation>
     </message>
     <message>
         <source>Drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Drainleitung</translation>
     </message>
     <message>
         <source>Draw a sample first.</source>
@@ -3848,11 +4436,11 @@
     </message>
     <message>
         <source>Duct</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftkanal</translation>
     </message>
     <message>
         <source>Ducts stay hot after a run and have sharp edges. Let them cool, make sure that no pressure is left, protect hands and hold up what is heavy, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle bleiben nach einem Lauf heiß und haben scharfe Kanten. Lassen Sie sie abkühlen, vergewissern Sie sich, dass kein Druck mehr da ist, schützen Sie die Hände, und stützen Sie Schweres ab, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Due on, at most</source>
@@ -3860,27 +4448,27 @@
     </message>
     <message>
         <source>Each entry carries the hash of the one before it and its signer's signature, so the last hash fixes them all. This paper shows what the entries say; the signed entries are the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Eintrag trägt die Prüfsumme des vorigen und die Unterschrift seines Unterzeichners; die letzte Prüfsumme legt also alle fest. Dieses Papier zeigt, was die Einträge angeben; die unterschriebenen Einträge sind der Nachweis.</translation>
     </message>
     <message>
         <source>Each fastener has its reading, in the order that the maintenance data shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Verbindungselement hat seinen Messwert, in der Reihenfolge, die die Instandhaltungsunterlagen zeigen.</translation>
     </message>
     <message>
         <source>Each inspector's authorisation has limits and dates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Berechtigung jedes Prüfers hat Grenzen und Daten.</translation>
     </message>
     <message>
         <source>Each of these must be off before the one in front of it, or depends on it, in a circle: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder davon muss vor dem davor stehenden gelöst sein oder hängt von ihm ab, im Kreis: %1.</translation>
     </message>
     <message>
         <source>Each of two crossed lines passes an inspection of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede von zwei vertauschten Leitungen besteht ihre eigene Prüfung.</translation>
     </message>
     <message>
         <source>Each test has a result of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Test hat ein eigenes Ergebnis.</translation>
     </message>
     <message>
         <source>Else open</source>
@@ -3892,7 +4480,7 @@
     </message>
     <message>
         <source>Empty weight above</source>
-        <translation type="unfinished"></translation>
+        <translation>Leergewicht über</translation>
     </message>
     <message>
         <source>Empty weight after</source>
@@ -3904,11 +4492,11 @@
     </message>
     <message>
         <source>Empty weight below</source>
-        <translation type="unfinished"></translation>
+        <translation>Leergewicht unter</translation>
     </message>
     <message>
         <source>Empty weight, moment and centre of gravity after one unit went out and another in, with the lines for the weight record.</source>
-        <translation>Leergewicht, Moment und Schwerpunkt, nachdem ein Aggregat ausgebaut und ein anderes eingebaut wurde, mit den Zeilen für den Wägebericht.</translation>
+        <translation>Leergewicht, Moment und Schwerpunkt, nachdem ein Aggregat ausgebaut und ein anderes eingebaut wurde, mit den Zeilen für den Gewichtsnachweis.</translation>
     </message>
     <message>
         <source>Enrol a person</source>
@@ -3959,12 +4547,16 @@
         <translation>Eintrag %1 (%2) kann nicht gestrichen werden. Wurde etwas irrtümlich gestrichen, tun und unterschreiben Sie es noch einmal.</translation>
     </message>
     <message>
+        <source>Entry %1 came after it was passed: what was looked at then is no longer what is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Entry %1 does not stand any more.</source>
         <translation>Eintrag %1 gilt nicht mehr.</translation>
     </message>
     <message>
         <source>Entry %1 is an inspector's word on work that %2 had a hand in. Only %3, or somebody else with authority to overrule, may strike it.</source>
-        <translation>Eintrag %1 ist das Wort eines Prüfers über Arbeit, an der %2 beteiligt war. Nur %3 oder jemand anders mit Befugnis zum Übersteuern darf ihn streichen.</translation>
+        <translation>Eintrag %1 ist die Aussage eines Prüfers über Arbeit, an der %2 beteiligt war. Nur %3 oder jemand anders mit Befugnis zum Übersteuern darf ihn streichen.</translation>
     </message>
     <message>
         <source>Entry %1 is later than entry %2: name the earlier one first.</source>
@@ -3976,19 +4568,19 @@
     </message>
     <message>
         <source>Entry %1 is the word of an inspector, or of somebody who was not of the crew; %2 may not set it aside. Only %3, or somebody with authority to overrule, may strike it.</source>
-        <translation>Eintrag %1 ist das Wort eines Prüfers oder einer Person außerhalb der Mannschaft; %2 darf es nicht beiseitesetzen. Nur %3 oder jemand mit Befugnis zum Übersteuern darf ihn streichen.</translation>
+        <translation>Eintrag %1 ist die Aussage eines Prüfers oder einer Person außerhalb der Mannschaft; %2 darf sie nicht außer Kraft setzen. Nur %3 oder jemand mit Befugnis zum Übersteuern darf ihn streichen.</translation>
     </message>
     <message>
         <source>Entry %1 of ledger %2 cannot be used: %3 Do not go on working in this store. Verify it, and go back to a backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 des Buchs %2 kann nicht benutzt werden: %3 Arbeiten Sie nicht in dieser Ablage weiter. Verifizieren Sie sie, und kehren Sie zu einer Sicherungskopie zurück.</translation>
     </message>
     <message>
         <source>Entry %1 of the linked ledger %2, which it pins, is not in that ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 des verknüpften Buchs %2, auf den er sich festlegt, steht nicht in jenem Buch.</translation>
     </message>
     <message>
         <source>Entry %1 rests on the change being given up. Strike that one first, if it was a mistake.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 beruht darauf, dass der Wechsel abgebrochen ist. Streichen Sie zuerst jenen, wenn er ein Irrtum war.</translation>
     </message>
     <message>
         <source>Entry %1 says what %2 found to be in the way. Only %2 strikes it; else it is cleared.</source>
@@ -3996,7 +4588,7 @@
     </message>
     <message>
         <source>Entry %1 set aside what striking it would bring back. %2 Leave it and show it anew, after marking it disturbed where that is how to begin; or let somebody with authority to overrule, who had no hand in it, strike it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 hat außer Kraft gesetzt, was sein Streichen zurückbrächte. %2 Lassen Sie ihn stehen, und weisen Sie es neu nach, nachdem Sie den Posten als nachträglich verändert gekennzeichnet haben, wo so zu beginnen ist; oder lassen Sie ihn von jemandem mit Befugnis zum Übersteuern streichen, der nicht daran beteiligt war.</translation>
     </message>
     <message>
         <source>Entry %1 sets no follow-up that is still due.</source>
@@ -4008,7 +4600,7 @@
     </message>
     <message>
         <source>Entry %1 was made behind the hold point %2. What was let through cannot be called back; strike that entry first, if it was a mistake.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 wurde hinter dem Haltepunkt %2 gemacht. Was durchgelassen wurde, lässt sich nicht zurückrufen; streichen Sie zuerst jenen Eintrag, wenn er ein Irrtum war.</translation>
     </message>
     <message>
         <source>Entry %1, struck since, said that %2 blanks are on %3 of %4; now it is said to be %5. Log as many, and what is not there as missing; or have somebody with authority to overrule strike that entry as never so.</source>
@@ -4020,7 +4612,7 @@
     </message>
     <message>
         <source>Entry %1: %2, hoist %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1: %2, Hebezeug %3</translation>
     </message>
     <message>
         <source>Entry number</source>
@@ -4036,11 +4628,15 @@
     </message>
     <message>
         <source>Entry, what it is about, and the page on which it stands in full</source>
+        <translation>Eintrag, worum es geht und auf welcher Seite er vollständig steht</translation>
+    </message>
+    <message>
+        <source>Every accessory has moved, or is declared to leave with the outgoing unit.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Every entry is asked all the rules that concern its kind before it is signed, and again whenever a store or a record package is verified. What is refused says which rule refused it; here is why each of them exists.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Eintrag wird nach allen Regeln gefragt, die seine Art betreffen, bevor er unterschrieben wird, und wieder, wenn eine Ablage oder ein Nachweispaket verifiziert wird. Eine Ablehnung nennt die Regel, die abgelehnt hat; hier steht, warum es jede davon gibt.</translation>
     </message>
     <message>
         <source>Every entry is shown.</source>
@@ -4060,14 +4656,14 @@
     </message>
     <message>
         <source>Every interface is somebody's side.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Every interface of this job is restored and inspected, or stands as undisturbed, not applicable or given over, as the approved maintenance data asks.</source>
-        <translation>Jeder Anschluss dieses Auftrags ist wiederhergestellt und geprüft oder gilt als unberührt, nicht zutreffend oder abgegeben, wie es die genehmigten Instandhaltungsunterlagen verlangen.</translation>
+        <translation>Jeder Anschluss gehört zu jemandes Bereich.</translation>
     </message>
     <message>
         <source>Every side has one who looks after it.</source>
+        <translation>Jeder Bereich hat jemanden, der sich um ihn kümmert.</translation>
+    </message>
+    <message>
+        <source>Every tool that is out was counted, after the last issue, return or loss.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4080,7 +4676,7 @@
     </message>
     <message>
         <source>Everything behind it was inspected before it closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles dahinter wurde geprüft, bevor sie geschlossen wurde.</translation>
     </message>
     <message>
         <source>Everything can be done with the keyboard: Tab and the arrow keys lead on, Space and Enter choose, Esc leaves a window without signing. In every menu and on every button the underlined letter is its key, with Alt.</source>
@@ -4088,7 +4684,7 @@
     </message>
     <message>
         <source>Everything that was signed is as it was signed, and each entry was allowed; not everything beside it could be compared here (entries: %1, attachments: %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles Unterschriebene ist so, wie es unterschrieben wurde, und jeder Eintrag war erlaubt; nicht alles daneben konnte hier verglichen werden (Einträge: %1, Anlagen: %2).</translation>
     </message>
     <message>
         <source>Evidence</source>
@@ -4140,7 +4736,7 @@
     </message>
     <message>
         <source>Eyes outside a joint do not see a blank in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Augen außerhalb einer Verbindung sehen keinen Verschluss darin.</translation>
     </message>
     <message>
         <source>F&amp;rom day</source>
@@ -4148,11 +4744,23 @@
     </message>
     <message>
         <source>FORK: from entry %1 on it says something else than %2. One of the two is not what was worked on: find out which, before anybody relies on either.</source>
+        <translation>ABZWEIGUNG: Ab Eintrag %1 gibt es etwas anderes an als: %2. Eines der beiden ist nicht das, woran gearbeitet wurde: Klären Sie, welches, bevor sich jemand auf eines von beiden verlässt.</translation>
+    </message>
+    <message>
+        <source>Faces that were cleaned to bare metal are bonded and finished again soon: within 24 hours, where the maintenance data says nothing else.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Fact</source>
         <translation>Fakt</translation>
+    </message>
+    <message>
+        <source>Factor %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factors: NIST SP 811 (2008) appendix B; exact by the definitions of pound, inch, US gallon and standard gravity</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Facts</source>
@@ -4164,23 +4772,23 @@
     </message>
     <message>
         <source>Fastener</source>
-        <translation>Verbindungselement</translation>
+        <translation>Befestigungselement</translation>
     </message>
     <message>
         <source>Fastener %1 of %2 was torqued already to %3. If that was wrong, strike entry %4, or mark the item disturbed.</source>
-        <translation>Befestigungselement %1 von %2 wurde bereits mit %3 angezogen. War das falsch, streichen Sie Eintrag %4 oder kennzeichnen Sie den Posten als nachträglich verändert.</translation>
+        <translation>Verbindungselement %1 von %2 wurde bereits mit %3 angezogen. War das falsch, streichen Sie Eintrag %4 oder kennzeichnen Sie den Posten als nachträglich verändert.</translation>
     </message>
     <message>
         <source>Fasteners</source>
-        <translation>Verbindungselemente</translation>
+        <translation>Befestigungselemente</translation>
     </message>
     <message>
         <source>Fasteners are taken</source>
-        <translation>Verbindungselemente werden angezogen</translation>
+        <translation>Befestigungselemente werden angezogen</translation>
     </message>
     <message>
         <source>Fasteners out of their order</source>
-        <translation>Verbindungselemente außer der Reihenfolge</translation>
+        <translation>Befestigungselemente außer der Reihenfolge</translation>
     </message>
     <message>
         <source>Faults</source>
@@ -4228,7 +4836,7 @@
     </message>
     <message>
         <source>Final torque</source>
-        <translation>Endgültiges Drehmoment</translation>
+        <translation>Enddrehmoment</translation>
     </message>
     <message>
         <source>Find a command</source>
@@ -4256,7 +4864,7 @@
     </message>
     <message>
         <source>Finding %1 is open: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund %1 ist offen: %2</translation>
     </message>
     <message>
         <source>Finding %1, deferred: %2</source>
@@ -4316,7 +4924,7 @@
     </message>
     <message>
         <source>Fluid under pressure cuts through skin, and what is hydraulic moves when it is let go. Isolate and tag the pumps, release the pressure, in accumulators too, and keep people clear of what moves, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flüssigkeit unter Druck schneidet durch Haut, und was hydraulisch ist, bewegt sich, wenn es losgelassen wird. Schalten Sie die Pumpen frei, und hängen Sie Anhänger an; lassen Sie den Druck ab, auch in Druckspeichern, und halten Sie Personen von allem fern, was sich bewegt, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Follow-up done</source>
@@ -4347,12 +4955,16 @@
         <translation>Für den Nachweis</translation>
     </message>
     <message>
+        <source>For the record:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>For the weight record</source>
-        <translation>Für den Wägebericht</translation>
+        <translation>Für den Gewichtsnachweis</translation>
     </message>
     <message>
         <source>For the weight record, from entry %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Gewichtsnachweis, aus Eintrag %1</translation>
     </message>
     <message>
         <source>For whom</source>
@@ -4368,11 +4980,11 @@
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefunden</translation>
     </message>
     <message>
         <source>Found &amp;out of tolerance …</source>
-        <translation>&amp;Außer Toleranz befunden …</translation>
+        <translation>A&amp;ußer Toleranz befunden …</translation>
     </message>
     <message>
         <source>Found open</source>
@@ -4403,6 +5015,10 @@
         <translation>Von</translation>
     </message>
     <message>
+        <source>From %1 to %2 there is no range. Give what is marked on the wrench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From entry %1 to entry %2: differences %3</source>
         <translation>Von Eintrag %1 bis Eintrag %2: Unterschiede %3</translation>
     </message>
@@ -4431,16 +5047,28 @@
         <translation>Von wem an wen, wann</translation>
     </message>
     <message>
-        <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
+        <source>Fuel and its vapour: bond aircraft and equipment first, no flame, spark or live circuit near, fire cover as the local rules ask.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Fuel and its vapour: no flame, spark or live circuit near, and air to carry it off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
+        <translation>Kraftstoff brennt, seine Dämpfe explodieren, und er schadet Haut und Augen. Schalten Sie Kraftstoff und elektrische Energie frei, und hängen Sie Anhänger an; stellen Sie die Masseverbindung her, lassen Sie den Druck ab, entleeren und lüften Sie, halten Sie jede Zündquelle fern und Brandschutz bereit, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+    </message>
+    <message>
         <source>Fuel line</source>
+        <translation>Kraftstoffleitung</translation>
+    </message>
+    <message>
+        <source>Gasket makers' instructions: opposite pairs, then halve the angle; percents of the passes as given</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>General values for cadmium-plated threads free of oil, where the maker gives none. The drag of a self-locking nut is not in them.</source>
-        <translation>Allgemeine Werte für kadmierte, ölfreie Gewinde, wo der Hersteller keine angibt. Das Klemmmoment einer selbstsichernden Mutter ist nicht enthalten.</translation>
+        <translation>Allgemeine Werte für kadmierte, ölfreie Gewinde, wo der Hersteller keine angibt. Das Klemmdrehmoment einer selbstsichernden Mutter ist nicht enthalten.</translation>
     </message>
     <message>
         <source>Give an id, a name, and how the identity was proved.</source>
@@ -4451,8 +5079,16 @@
         <translation>Geben Sie eine Kennung an.</translation>
     </message>
     <message>
+        <source>Give either this or "%1" (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give its details</source>
         <translation>Angaben dazu eintragen</translation>
+    </message>
+    <message>
+        <source>Give the aircraft's moment before, or its centre of gravity: one of them, as the weight record has it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give the change up</source>
@@ -4461,6 +5097,10 @@
     <message>
         <source>Given</source>
         <translation>Angegeben</translation>
+    </message>
+    <message>
+        <source>Given:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Go and look at each condition; a hold point is passed at the aircraft, not at the screen.</source>
@@ -4476,7 +5116,7 @@
     </message>
     <message>
         <source>Greatest drag of a nut</source>
-        <translation>Größtes Klemmmoment einer Mutter</translation>
+        <translation>Größtes Klemmdrehmoment einer Mutter</translation>
     </message>
     <message>
         <source>Greatest size of each class but the last</source>
@@ -4496,11 +5136,11 @@
     </message>
     <message>
         <source>Half a limit limits nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein halber Grenzwert begrenzt nichts.</translation>
     </message>
     <message>
         <source>Half a limit would be read as none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein halber Grenzwert würde als keiner gelesen.</translation>
     </message>
     <message>
         <source>Halves</source>
@@ -4520,7 +5160,7 @@
     </message>
     <message>
         <source>Hand-tight</source>
-        <translation type="unfinished"></translation>
+        <translation>Handfest</translation>
     </message>
     <message>
         <source>Handed over</source>
@@ -4560,27 +5200,27 @@
     </message>
     <message>
         <source>Hardware</source>
-        <translation>Befestigungsteile</translation>
+        <translation>Befestigungsmaterial</translation>
     </message>
     <message>
         <source>Hardware is changed by those who may work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsteile ändern die, die arbeiten dürfen.</translation>
     </message>
     <message>
         <source>Hardware needs its parts, and how many of each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsteile brauchen ihre Teile und die Anzahl von jedem.</translation>
     </message>
     <message>
         <source>Hardware that came off</source>
-        <translation>Abgenommene Befestigungsteile</translation>
+        <translation>Abgenommenes Befestigungsmaterial</translation>
     </message>
     <message>
         <source>Hardware, tags and tools that are counted</source>
-        <translation>Befestigungsteile, Anhänger und Werkzeuge, die gezählt werden</translation>
+        <translation>Befestigungsmaterial, Anhänger und Werkzeuge, die gezählt werden</translation>
     </message>
     <message>
         <source>Harness connector</source>
-        <translation type="unfinished"></translation>
+        <translation>Kabelbaumstecker</translation>
     </message>
     <message>
         <source>Hash</source>
@@ -4600,15 +5240,19 @@
     </message>
     <message>
         <source>High current burns and kills. Isolate and tag every source first, batteries and external power too; licensed or authorised people prove it dead before anybody touches a terminal, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hohe Ströme verbrennen und töten. Schalten Sie zuerst jede Quelle frei, auch Batterien und Außenbordversorgung, und hängen Sie Anhänger an; lizenziertes oder berechtigtes Personal weist die Spannungsfreiheit nach, bevor jemand eine Klemme berührt, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Hoist</source>
         <translation>Hebezeug</translation>
     </message>
     <message>
-        <source>Hoist and slings carry what the unit weighs, not what was thought of it.</source>
+        <source>Hoist %1</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hoist and slings carry what the unit weighs, not what was thought of it.</source>
+        <translation>Hebezeug und Anschlagmittel tragen, was das Aggregat wiegt, nicht was man dafür hielt.</translation>
     </message>
     <message>
         <source>Hoist inspected until</source>
@@ -4616,7 +5260,7 @@
     </message>
     <message>
         <source>Hoist on: %1 %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hebezeug angebracht: %1 %2.</translation>
     </message>
     <message>
         <source>Hoist, as marked on it</source>
@@ -4625,6 +5269,10 @@
     <message>
         <source>Hold point</source>
         <translation>Haltepunkt</translation>
+    </message>
+    <message>
+        <source>Hold point %1: %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Hold point passed</source>
@@ -4664,11 +5312,11 @@
     </message>
     <message>
         <source>Hook, latch and brake work, and it stands or hangs on what carries it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken, Sperrklinke und Bremse funktionieren, und es steht oder hängt auf dem, was es trägt.</translation>
     </message>
     <message>
         <source>Hours since the first entry, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden seit dem ersten Eintrag, %1</translation>
     </message>
     <message>
         <source>How far</source>
@@ -4711,6 +5359,10 @@
         <translation>Wie es gelöst, endgültig gemacht, repariert oder verifiziert wurde</translation>
     </message>
     <message>
+        <source>How many drops make a millilitre depends on the liquid and on the edge that they fall from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How many interfaces</source>
         <translation>Wie viele Anschlüsse</translation>
     </message>
@@ -4740,7 +5392,7 @@
     </message>
     <message>
         <source>Hydraulic line</source>
-        <translation type="unfinished"></translation>
+        <translation>Hydraulikleitung</translation>
     </message>
     <message>
         <source>I did this work and it is complete as stated.</source>
@@ -4784,7 +5436,7 @@
     </message>
     <message>
         <source>INSPECTED BY ONE WHO HAD A HAND IN IT</source>
-        <translation type="unfinished"></translation>
+        <translation>GEPRÜFT VON JEMANDEM, DER DARAN BETEILIGT WAR</translation>
     </message>
     <message>
         <source>INSPECTED, but</source>
@@ -4827,6 +5479,14 @@
         <translation>Paket wird importiert</translation>
     </message>
     <message>
+        <source>In %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a four-wire reading the leads drop out: the zero is recorded and not subtracted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>In doubt since</source>
         <translation>Zweifelhaft seit</translation>
     </message>
@@ -4836,15 +5496,27 @@
     </message>
     <message>
         <source>In per cent of the final torque. From flanges and pipes; an aircraft's own passes are in its maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Prozent des Enddrehmoments. Von Flanschen und Rohren; die Durchgänge eines Luftfahrzeugs stehen in seinen Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>In per cent of the reading, by the greatest torque of the tool. What the tool's own certificate says comes first.</source>
         <translation>In Prozent des Messwerts, nach dem größten Drehmoment des Werkzeugs. Was die eigene Bescheinigung des Werkzeugs sagt, geht vor.</translation>
     </message>
     <message>
+        <source>In the scheme "%1" a class has no name of its own ("%2").</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the scheme "%1" no size belongs to the class "%2".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the scheme "%1" the class "%2" begins below the one before it. Give the classes from the least to the worst.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>In which order the fasteners of a ring are tightened, and to how much in each pass.</source>
-        <translation>In welcher Reihenfolge die Verbindungselemente eines Rings angezogen werden, und bis zu welchem Wert in jedem Durchgang.</translation>
+        <translation>In welcher Reihenfolge die Befestigungselemente eines Rings angezogen werden, und bis zu welchem Wert in jedem Durchgang.</translation>
     </message>
     <message>
         <source>Incoming crew</source>
@@ -4852,19 +5524,19 @@
     </message>
     <message>
         <source>Incoming serial number</source>
-        <translation>Seriennummer, einzubauen</translation>
+        <translation>Seriennummer, eingehend</translation>
     </message>
     <message>
         <source>Incoming unit</source>
-        <translation>Einzubauendes Aggregat</translation>
+        <translation>Eingehendes Aggregat</translation>
     </message>
     <message>
         <source>Incoming unit in its place</source>
-        <translation>Einzubauendes Aggregat an seinem Platz</translation>
+        <translation>Eingehendes Aggregat an seinem Platz</translation>
     </message>
     <message>
         <source>Incoming unit received</source>
-        <translation>Einzubauendes Aggregat angenommen</translation>
+        <translation>Eingehendes Aggregat angenommen</translation>
     </message>
     <message>
         <source>Independence group</source>
@@ -4872,7 +5544,7 @@
     </message>
     <message>
         <source>Index of persons</source>
-        <translation type="unfinished"></translation>
+        <translation>Personenverzeichnis</translation>
     </message>
     <message>
         <source>Inspect own work again</source>
@@ -4919,8 +5591,12 @@
         <translation>Prüfer</translation>
     </message>
     <message>
-        <source>Insulation is whole and closed.</source>
+        <source>Installed: %1</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insulation is whole and closed.</source>
+        <translation>Die Isolierung ist unversehrt und geschlossen.</translation>
     </message>
     <message>
         <source>Intake, outlet, controls and the way of the unit come first; a tool in them hurts people when the engine is turned.</source>
@@ -4944,7 +5620,7 @@
     </message>
     <message>
         <source>Interfaces loose: undone and not inspected</source>
-        <translation type="unfinished"></translation>
+        <translation>Lose Anschlüsse: gelöst und nicht geprüft</translation>
     </message>
     <message>
         <source>Interfaces that it covers; none: all</source>
@@ -4959,12 +5635,16 @@
         <translation>In</translation>
     </message>
     <message>
-        <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
+        <source>Isolate and tag the circuits first, and measure when all mechanical connections of the bond are made.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
+        <translation>Schalten Sie zuerst die elektrische Energie frei, und hängen Sie einen Anhänger an. Eine fehlende Masseverbindung lässt statische Ladung entstehen, auch während mit Kraftstoff umgegangen wird: Halten Sie das Aggregat auf anderem Weg geerdet, solange sein Band gelöst ist, und halten Sie Kraftstoff und seine Dämpfe fern, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+    </message>
+    <message>
         <source>Isolate and tag the electrical power first; licensed or authorised people make sure that it is dead before the connector is parted or joined. Ignition exciters keep a charge for a while. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalten Sie zuerst die elektrische Energie frei, und hängen Sie einen Anhänger an; lizenziertes oder berechtigtes Personal vergewissert sich, dass der Stecker spannungslos ist, bevor er getrennt oder verbunden wird. Zündgeräte behalten eine Zeit lang eine Ladung. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Isolate before hands go near: power off and locked out, pressure released, and proven dead or empty where the maintenance data asks for it.</source>
@@ -4972,7 +5652,7 @@
     </message>
     <message>
         <source>Isolation</source>
-        <translation type="unfinished"></translation>
+        <translation>Freischaltung</translation>
     </message>
     <message>
         <source>Issue a tool</source>
@@ -4988,15 +5668,15 @@
     </message>
     <message>
         <source>It belongs to the ledger %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er gehört zum Buch %1.</translation>
     </message>
     <message>
         <source>It cannot be decoded (%1), and stays in the store alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie lässt sich nicht dekodieren (%1) und bleibt nur in der Ablage.</translation>
     </message>
     <message>
         <source>It cannot be made small enough for paper, and stays in the store alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie lässt sich nicht klein genug für Papier machen und bleibt nur in der Ablage.</translation>
     </message>
     <message>
         <source>It carries</source>
@@ -5004,19 +5684,19 @@
     </message>
     <message>
         <source>It claims %1 × %2 pixels, more than is drawn here, and stays in the store alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie gibt %1 × %2 Bildpunkte an, mehr als hier gezeichnet wird, und bleibt nur in der Ablage.</translation>
     </message>
     <message>
         <source>It does not hold: something was changed, removed or put in. Faults: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es stimmt nicht: Etwas wurde geändert, entfernt oder eingefügt. Fehler: %1.</translation>
     </message>
     <message>
         <source>It does not name the entry before it: that one was changed, removed or put in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er nennt nicht den Eintrag davor: Dieser wurde geändert, entfernt oder eingefügt.</translation>
     </message>
     <message>
         <source>It does not pin exactly the jobs that this one is linked with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er legt sich nicht genau auf die Aufträge fest, mit denen dieser verknüpft ist.</translation>
     </message>
     <message>
         <source>It hangs from another root: %1</source>
@@ -5028,55 +5708,59 @@
     </message>
     <message>
         <source>It hangs where the next hand goes, and says who and why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er hängt, wo die nächste Hand hingreift, und sagt wer und warum.</translation>
     </message>
     <message>
         <source>It has not been checked for leaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nicht auf Dichtheit geprüft.</translation>
     </message>
     <message>
         <source>It has not been safetied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nicht gesichert.</translation>
     </message>
     <message>
         <source>It holds: everything is as it was signed, and each entry was allowed (entries: %1, attachments: %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Es stimmt: Alles ist so, wie es unterschrieben wurde, und jeder Eintrag war erlaubt (Einträge: %1, Anlagen: %2).</translation>
     </message>
     <message>
         <source>It is a later state of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dies ist ein späterer Stand von: %1.</translation>
     </message>
     <message>
         <source>It is an earlier state of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dies ist ein früherer Stand von: %1.</translation>
     </message>
     <message>
         <source>It is an exception, and somebody decides for it before it is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist eine Ausnahme, und jemand entscheidet dafür, bevor sie gebraucht wird.</translation>
     </message>
     <message>
         <source>It is clipped and does not rub.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist befestigt und scheuert nicht.</translation>
     </message>
     <message>
         <source>It is for this unit, stands level, and its brakes and pins hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er ist für dieses Aggregat bestimmt, steht waagerecht, und seine Bremsen und Stifte halten.</translation>
     </message>
     <message>
         <source>It is home, and its streamer can be seen from the ground.</source>
+        <translation>Er sitzt ganz, und sein Warnband ist vom Boden aus zu sehen.</translation>
+    </message>
+    <message>
+        <source>It is missing. An adapter is told by the wrench's length, its own length and its angle: give all three or none.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It is neither JPEG nor PNG, and stays in the store alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist weder JPEG noch PNG und bleibt nur in der Ablage.</translation>
     </message>
     <message>
         <source>It is no ZIP file, or something stands behind its end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist keine ZIP-Datei, oder etwas steht hinter ihrem Ende.</translation>
     </message>
     <message>
         <source>It is no ZIP file: it is too short.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist keine ZIP-Datei: Sie ist zu kurz.</translation>
     </message>
     <message>
         <source>It is of %1 of %2.</source>
@@ -5084,7 +5768,7 @@
     </message>
     <message>
         <source>It is open, dry and not kinked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist offen, trocken und nicht geknickt.</translation>
     </message>
     <message>
         <source>It is so</source>
@@ -5092,26 +5776,34 @@
     </message>
     <message>
         <source>It is the right one, clean, and can be seen from outside; nothing is left behind it.</source>
+        <translation>Es ist der richtige, sauber und von außen zu sehen; dahinter ist nichts zurückgeblieben.</translation>
+    </message>
+    <message>
+        <source>It is with %1.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It lies free of neighbours that move or get hot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie liegt frei von Nachbarn, die sich bewegen oder heiß werden.</translation>
     </message>
     <message>
         <source>It names the attachment %1, which is not there as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er nennt die Anlage %1, und die ist nicht da, wie sie war.</translation>
     </message>
     <message>
         <source>It pins entry %1 of the linked ledger %2; an entry before it pinned entry %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er legt sich auf Eintrag %1 des verknüpften Buchs %2 fest; ein Eintrag davor legte sich auf Eintrag %3 fest.</translation>
     </message>
     <message>
         <source>It points away from hot parts and sources of ignition.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie weist weg von heißen Teilen und Zündquellen.</translation>
     </message>
     <message>
         <source>It stands at place %1 and says that it is number %2.</source>
+        <translation>Er steht an Stelle %1 und gibt sich als Nummer %2 aus.</translation>
+    </message>
+    <message>
+        <source>It was sent to %1, which has not taken it on yet.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5120,7 +5812,7 @@
     </message>
     <message>
         <source>It would not have been admitted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wäre nicht zugelassen worden: %1</translation>
     </message>
     <message>
         <source>Item</source>
@@ -5143,6 +5835,10 @@
         <translation>Zugehöriger Eintrag</translation>
     </message>
     <message>
+        <source>Its hardware does not balance: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Its id, name or number</source>
         <translation>Kennung, Name oder Nummer</translation>
     </message>
@@ -5156,7 +5852,7 @@
     </message>
     <message>
         <source>Its limit and the date of its inspection can be read, and both hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert und Prüfdatum sind lesbar, und beide gelten noch.</translation>
     </message>
     <message>
         <source>Its release certificate</source>
@@ -5164,7 +5860,7 @@
     </message>
     <message>
         <source>Its signature is not %1's over these bytes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Unterschrift ist nicht die von %1 über diese Bytes.</translation>
     </message>
     <message>
         <source>Its work order</source>
@@ -5244,7 +5940,7 @@
     </message>
     <message>
         <source>Kinds of entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Arten von Einträgen</translation>
     </message>
     <message>
         <source>Kinds of interface</source>
@@ -5260,6 +5956,10 @@
     </message>
     <message>
         <source>Known that are spelt alike: %1.</source>
+        <translation>Ähnlich geschrieben und bekannt sind: %1.</translation>
+    </message>
+    <message>
+        <source>L = %1, E = %2, a = %3°</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5268,7 +5968,7 @@
     </message>
     <message>
         <source>Labels of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten von %1</translation>
     </message>
     <message>
         <source>Larger (+)</source>
@@ -5296,7 +5996,7 @@
     </message>
     <message>
         <source>Last entry of the job</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Eintrag des Auftrags</translation>
     </message>
     <message>
         <source>Last number</source>
@@ -5316,7 +6016,7 @@
     </message>
     <message>
         <source>Leads that read more than the bond measure themselves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messleitungen, die mehr anzeigen als die Masseverbindung, messen sich selbst.</translation>
     </message>
     <message>
         <source>Leads together showed</source>
@@ -5332,11 +6032,11 @@
     </message>
     <message>
         <source>Leak class seen, where the scheme has no sizes</source>
-        <translation>Gesehene Leckageklasse, wo das Schema keine Maße hat</translation>
+        <translation>Gesehene Leckklasse, wo das Schema keine Maße hat</translation>
     </message>
     <message>
         <source>Leak classes, the least first</source>
-        <translation>Leckageklassen, die kleinste zuerst</translation>
+        <translation>Leckklassen, die kleinste zuerst</translation>
     </message>
     <message>
         <source>Leak measured</source>
@@ -5360,15 +6060,19 @@
     </message>
     <message>
         <source>Least drag for its size</source>
-        <translation>Kleinstes Klemmmoment für die Größe</translation>
+        <translation>Kleinstes Klemmdrehmoment für die Größe</translation>
     </message>
     <message>
         <source>Least drag of a nut used again</source>
-        <translation>Kleinstes Klemmmoment einer wiederverwendeten Mutter</translation>
+        <translation>Kleinstes Klemmdrehmoment einer wiederverwendeten Mutter</translation>
     </message>
     <message>
         <source>Least drag of a self-locking nut that is used again</source>
-        <translation>Kleinstes Klemmmoment einer wiederverwendeten selbstsichernden Mutter</translation>
+        <translation>Kleinstes Klemmdrehmoment einer wiederverwendeten selbstsichernden Mutter</translation>
+    </message>
+    <message>
+        <source>Least for its size</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Least margin of a leg</source>
@@ -5379,8 +6083,12 @@
         <translation>Kleinstes Drehmoment</translation>
     </message>
     <message>
+        <source>Least: as given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Leaves with the outgoing unit</source>
-        <translation>Geht mit dem ausgebauten Aggregat ab</translation>
+        <translation>Geht mit dem ausgehenden Aggregat ab</translation>
     </message>
     <message>
         <source>Ledger</source>
@@ -5392,7 +6100,7 @@
     </message>
     <message>
         <source>Left point</source>
-        <translation type="unfinished"></translation>
+        <translation>Linker Punkt</translation>
     </message>
     <message>
         <source>Legs at each lifting point</source>
@@ -5405,6 +6113,10 @@
     <message>
         <source>Length, grip to drive</source>
         <translation>Länge, Griff bis Antrieb</translation>
+    </message>
+    <message>
+        <source>Let the pressure off before a cap is opened, and mind hot oil. Gloves and eye protection; wipe up what is spilled.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Letter</source>
@@ -5428,6 +6140,10 @@
     </message>
     <message>
         <source>Lifting point</source>
+        <translation>Anschlagpunkt</translation>
+    </message>
+    <message>
+        <source>Lifting points %1 apart, with the centre of gravity at %2, make no sense. Give a span above 0 and two lengths.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5471,6 +6187,10 @@
         <translation>Grenzwert, als Tropfen</translation>
     </message>
     <message>
+        <source>Limit: the maintenance data, as given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Limitation, where findings are deferred</source>
         <translation>Einschränkung, wo Befunde zurückgestellt sind</translation>
     </message>
@@ -5480,7 +6200,7 @@
     </message>
     <message>
         <source>Linkages trap hands, and springs or power may move them. Isolate, tag and lock what drives them, and keep people clear of what they move, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestänge klemmen Hände ein, und Federn oder Antriebe können sie bewegen. Schalten Sie frei, was sie antreibt, hängen Sie einen Anhänger an, sperren Sie es, und halten Sie Personen von allem fern, was sie bewegen, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Linked</source>
@@ -5511,12 +6231,16 @@
         <translation>In der Liste</translation>
     </message>
     <message>
+        <source>Load on the hoist, H</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Loc&amp;k</source>
         <translation>&amp;Sperren</translation>
     </message>
     <message>
         <source>Locking is fitted and pulls towards tight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung ist angebracht und zieht in Festdrehrichtung.</translation>
     </message>
     <message>
         <source>Look</source>
@@ -5524,7 +6248,7 @@
     </message>
     <message>
         <source>Look again; then say which is missing, or issue what nobody issued.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie noch einmal nach; geben Sie dann an, was fehlt, oder geben Sie aus, was niemand ausgegeben hat.</translation>
     </message>
     <message>
         <source>Look and feel behind what hides: the last bolt, the lead under the duct, the clamp that nobody listed.</source>
@@ -5536,7 +6260,7 @@
     </message>
     <message>
         <source>Look at the item itself, at its tag, its blanks and its hardware, before you take it on: what the other job's record says is what you answer for from now on.</source>
-        <translation>Sehen Sie den Posten selbst an, seinen Anhänger, seine Verschlüsse und seine Befestigungsteile, bevor Sie ihn übernehmen: Für das, was der Nachweis des anderen Auftrags sagt, stehen von nun an Sie ein.</translation>
+        <translation>Sehen Sie den Posten selbst an, seinen Anhänger, seine Verschlüsse und sein Befestigungsmaterial, bevor Sie ihn übernehmen: Für das, was der Nachweis des anderen Auftrags sagt, stehen von nun an Sie ein.</translation>
     </message>
     <message>
         <source>Look at this, and confirm it: %1</source>
@@ -5555,6 +6279,10 @@
         <translation>Sehen Sie auf beiden Seiten hinein, so weit Augen, Spiegel und Boroskop reichen; wie weit, sagen die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften.</translation>
     </message>
     <message>
+        <source>Look over hoist, slings and fittings on the day, before use. A sling without a legible tag is not used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look up</source>
         <translation>Nachschlagen</translation>
     </message>
@@ -5564,7 +6292,7 @@
     </message>
     <message>
         <source>Look-alike halves join as easily as the right ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleich aussehende Hälften lassen sich so leicht verbinden wie die richtigen.</translation>
     </message>
     <message>
         <source>Look-alikes</source>
@@ -5577,6 +6305,10 @@
     <message>
         <source>Looked at</source>
         <translation>Angesehen</translation>
+    </message>
+    <message>
+        <source>Looked at %1 minutes after wiping dry.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Looked at and confirmed</source>
@@ -5596,15 +6328,15 @@
     </message>
     <message>
         <source>Looked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesucht</translation>
     </message>
     <message>
         <source>Looked through</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchsucht</translation>
     </message>
     <message>
         <source>Looked through were jobs: %1; their entries: %2; entries of the register: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgesehen wurden Aufträge: %1; deren Einträge: %2; Einträge des Stammbuchs: %3.</translation>
     </message>
     <message>
         <source>Looked up for: %1</source>
@@ -5648,7 +6380,7 @@
     </message>
     <message>
         <source>Lug faces are clean, flat and show no heat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kontaktflächen der Kabelschuhe sind sauber, eben und zeigen keine Hitzespuren.</translation>
     </message>
     <message>
         <source>MISSING since %1, finding %2</source>
@@ -5695,12 +6427,16 @@
         <translation>Viele Unterschriften in kurzer Zeit</translation>
     </message>
     <message>
+        <source>Margin of a leg at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Margin of the hoist</source>
         <translation>Reserve des Hebezeugs</translation>
     </message>
     <message>
         <source>Marked fasteners accepted</source>
-        <translation>Markierte Verbindungselemente anerkannt</translation>
+        <translation>Markierte Befestigungselemente anerkannt</translation>
     </message>
     <message>
         <source>Marking</source>
@@ -5715,8 +6451,12 @@
         <translation>Gezählte Kennzeichnungen</translation>
     </message>
     <message>
-        <source>Mating faces meet without a gap.</source>
+        <source>Marks inside it, %1 apart</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mating faces meet without a gap.</source>
+        <translation>Die Anlageflächen liegen ohne Spalt aneinander.</translation>
     </message>
     <message>
         <source>May</source>
@@ -5740,11 +6480,19 @@
     </message>
     <message>
         <source>Measured in entry %1 with %2, which was found out of tolerance later: %3 Mark the item disturbed, and measure it again with another tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Eintrag %1 gemessen mit %2, das später außer Toleranz befunden wurde: %3 Kennzeichnen Sie den Posten als nachträglich verändert, und messen Sie ihn mit einem anderen Werkzeug erneut.</translation>
     </message>
     <message>
         <source>Method</source>
         <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>Millivolt drop: AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Minutes after wiping dry</source>
@@ -5760,7 +6508,7 @@
     </message>
     <message>
         <source>Modification state, against the outgoing unit</source>
-        <translation>Änderungsstand, gegenüber dem ausgebauten Aggregat</translation>
+        <translation>Änderungsstand, gegenüber dem ausgehenden Aggregat</translation>
     </message>
     <message>
         <source>More than %1 of %2 did not come off one interface. Count again.</source>
@@ -5792,7 +6540,7 @@
     </message>
     <message>
         <source>Moved to the incoming unit</source>
-        <translation>An das einzubauende Aggregat umgebaut</translation>
+        <translation>An das eingehende Aggregat umgebaut</translation>
     </message>
     <message>
         <source>Must be new</source>
@@ -5800,7 +6548,7 @@
     </message>
     <message>
         <source>Must show</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachzuweisen</translation>
     </message>
     <message>
         <source>NONE IN FORCE</source>
@@ -5843,6 +6591,14 @@
         <translation>Name</translation>
     </message>
     <message>
+        <source>Name one system that is serviced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the hold points that come first, and nothing else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name the interfaces that the new revision may ask something else of; or say that it was read and changes none of them.</source>
         <translation>Nennen Sie die Anschlüsse, von denen die neue Revision etwas anderes verlangen kann; oder geben Sie an, dass sie gelesen wurde und keinen davon ändert.</translation>
     </message>
@@ -5853,6 +6609,18 @@
     <message>
         <source>Named</source>
         <translation>Benannt</translation>
+    </message>
+    <message>
+        <source>Negligible is what is so in weight and in centre of gravity. The limits forward and aft of the centre of gravity are others, and are not looked at here; nor is a rotorcraft's range. The equipment list and the weight record are revised by those who are licensed for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Negligible, by weight and by centre of gravity.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never feel for a leak under pressure with a hand: a fine jet goes through skin. Let the pressure off before touching.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>New</source>
@@ -5867,6 +6635,14 @@
         <translation>Neue PIN oder Passphrase</translation>
     </message>
     <message>
+        <source>New centre of gravity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New empty weight, W</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New job</source>
         <translation>Neuer Auftrag</translation>
     </message>
@@ -5877,6 +6653,10 @@
     <message>
         <source>New loose ends</source>
         <translation>Neue offene Stellen</translation>
+    </message>
+    <message>
+        <source>New moment, M</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>New seal</source>
@@ -5904,7 +6684,7 @@
     </message>
     <message>
         <source>Next fastener</source>
-        <translation>Nächstes Verbindungselement</translation>
+        <translation>Nächstes Befestigungselement</translation>
     </message>
     <message>
         <source>Next on</source>
@@ -5923,16 +6703,20 @@
         <translation>Nein</translation>
     </message>
     <message>
-        <source>No blank or loose part is left inside.</source>
+        <source>No %1 was passed yet.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No blank or loose part is left inside.</source>
+        <translation>Kein Verschluss oder loses Teil ist innen zurückgeblieben.</translation>
     </message>
     <message>
         <source>No blank, rag or loose part is left inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Verschluss, Lappen oder loses Teil ist innen zurückgeblieben.</translation>
     </message>
     <message>
         <source>No block from %1 to %2 was issued to this job. Blocks that are out: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Auftrag wurde kein Block von %1 bis %2 ausgegeben. Ausgegebene Blöcke: %3.</translation>
     </message>
     <message>
         <source>No block of tags was issued to this job. Where one is, each tag that is hung is of a block that is out, and the block is returned whole.</source>
@@ -5944,10 +6728,14 @@
     </message>
     <message>
         <source>No crack, wear or dent shows on mount and attachment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufhängung und Befestigung zeigen weder Riss noch Verschleiß noch Delle.</translation>
     </message>
     <message>
         <source>No disconnection of %1 was logged. If it was found open, say so first.</source>
+        <translation>Zu %1 ist kein Lösen eingetragen. Wurde es offen vorgefunden, geben Sie das zuerst an.</translation>
+    </message>
+    <message>
+        <source>No drag was added. Where the nut locks itself and the maintenance data says so, it is.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5956,19 +6744,19 @@
     </message>
     <message>
         <source>No entry has the hash %1: it was changed or removed, perhaps with all that followed it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Eintrag hat die Prüfsumme %1: Er wurde geändert oder entfernt, vielleicht mit allem, was ihm folgte.</translation>
     </message>
     <message>
         <source>No entry names the attachment %1: it was put in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Eintrag nennt die Anlage %1: Sie wurde eingefügt.</translation>
     </message>
     <message>
         <source>No entry of any job names %1 %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Eintrag eines Auftrags nennt: %1 %2.</translation>
     </message>
     <message>
         <source>No entry of those asked for names %1 %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Eintrag der gefragten nennt: %1 %2.</translation>
     </message>
     <message>
         <source>No fault.</source>
@@ -5976,7 +6764,7 @@
     </message>
     <message>
         <source>No file could be made beside %1 (system %2). Check that the folder is there and that you may write to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben %1 konnte keine Datei erstellt werden (System %2). Prüfen Sie, ob der Ordner vorhanden ist und ob Sie hineinschreiben dürfen.</translation>
     </message>
     <message>
         <source>No finding is open.</source>
@@ -5988,7 +6776,7 @@
     </message>
     <message>
         <source>No finding was raised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Befund gemeldet.</translation>
     </message>
     <message>
         <source>No follow-up was set: what is due after closure, such as a torque to be checked again after some hours.</source>
@@ -5996,23 +6784,23 @@
     </message>
     <message>
         <source>No hash was given that must be in it: whether its end was cut off cannot be told without one, from a page that was printed earlier, say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde keine Prüfsumme angegeben, die darin sein muss: Ob das Ende abgeschnitten wurde, lässt sich ohne eine solche nicht sagen, etwa von einer früher gedruckten Seite.</translation>
     </message>
     <message>
         <source>No hoist and no sling is on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder Hebezeug noch Anschlagmittel ist angebracht.</translation>
     </message>
     <message>
         <source>No imported package has the number %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein importiertes Paket hat die Nummer %1.</translation>
     </message>
     <message>
         <source>No inspection was recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde keine Prüfung eingetragen.</translation>
     </message>
     <message>
         <source>No interface goes uninspected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Anschluss bleibt ungeprüft.</translation>
     </message>
     <message>
         <source>No interface is open any more.</source>
@@ -6028,7 +6816,7 @@
     </message>
     <message>
         <source>No interface was listed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Anschluss aufgeführt.</translation>
     </message>
     <message>
         <source>No item chosen</source>
@@ -6044,7 +6832,7 @@
     </message>
     <message>
         <source>No leak is something that was looked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>„Keine Leckage“ ist etwas, wonach gesucht wurde.</translation>
     </message>
     <message>
         <source>No ledger was read.</source>
@@ -6055,12 +6843,24 @@
         <translation>In diesem Auftrag ist kein Hebevorgang geplant, nichts befüllt und kein Gewicht eingetragen. Jedes wird beim Eintragen berechnet und steht hier mit seinem Rechenweg.</translation>
     </message>
     <message>
-        <source>No measuring tool was used.</source>
+        <source>No lift of the %1 unit is planned.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No new seal was recorded.</source>
+        <source>No lift of the outgoing unit is planned.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No limit is exceeded by these numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No measuring tool was used.</source>
+        <translation>Es wurde kein Messmittel verwendet.</translation>
+    </message>
+    <message>
+        <source>No new seal was recorded.</source>
+        <translation>Es wurde keine neue Dichtung eingetragen.</translation>
     </message>
     <message>
         <source>No package was imported.</source>
@@ -6072,6 +6872,10 @@
     </message>
     <message>
         <source>No pin is bent, pushed back, wet or dirty.</source>
+        <translation>Kein Kontaktstift ist verbogen, zurückgedrückt, nass oder schmutzig.</translation>
+    </message>
+    <message>
+        <source>No servicing of %1 is recorded.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6084,7 +6888,7 @@
     </message>
     <message>
         <source>No temporary item "%1" was applied in this job.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Auftrag wurde kein Hilfsmittel „%1“ angebracht.</translation>
     </message>
     <message>
         <source>No test is recorded: ground runs, functional tests, leak checks of a system. A good test never stands for the inspection of an item.</source>
@@ -6092,11 +6896,15 @@
     </message>
     <message>
         <source>No tool "%1" was issued to this job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Auftrag wurde kein Werkzeug „%1“ ausgegeben.</translation>
     </message>
     <message>
         <source>No tool is registered. Torque and bonding are measured with registered tools in calibration alone.</source>
         <translation>Es ist kein Werkzeug registriert. Anziehdrehmoment und Masseverbindung werden nur mit registrierten, gültig kalibrierten Werkzeugen gemessen.</translation>
+    </message>
+    <message>
+        <source>No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned.</source>
@@ -6104,19 +6912,23 @@
     </message>
     <message>
         <source>No tool, rag or loose part is left behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkzeug, Lappen oder loses Teil ist dahinter zurückgeblieben.</translation>
     </message>
     <message>
         <source>No torque was recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Anziehdrehmoment eingetragen.</translation>
     </message>
     <message>
         <source>No transfer with this code is open. Compare each letter; a code works once, and only until the time that was shown with it. Otherwise make a new one where the key is.</source>
+        <translation>Mit diesem Code ist keine Übertragung offen. Vergleichen Sie jeden Buchstaben; ein Code gilt einmal, und nur bis zu der Zeit, die mit ihm angezeigt wurde. Erstellen Sie sonst einen neuen dort, wo der Schlüssel ist.</translation>
+    </message>
+    <message>
+        <source>No weight change is recorded.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Bereich</translation>
     </message>
     <message>
         <source>No.</source>
@@ -6127,12 +6939,16 @@
         <translation>Nr. %1, %2, %3: %4</translation>
     </message>
     <message>
-        <source>Nobody can know how far another's hands had come.</source>
+        <source>No:</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Nobody can know how far another's hands had come.</source>
+        <translation>Niemand kann wissen, wie weit die Hände eines anderen gekommen waren.</translation>
+    </message>
+    <message>
         <source>Nobody can sign for another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand kann für eine andere Person unterschreiben.</translation>
     </message>
     <message>
         <source>Nobody can sign for you, and nobody can read your PIN back to you. A long passphrase protects you better than a short PIN if the file is ever copied.</source>
@@ -6144,7 +6960,7 @@
     </message>
     <message>
         <source>Nobody found %1 still attached.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat %1 noch verbunden vorgefunden.</translation>
     </message>
     <message>
         <source>Nobody is enrolled as "%1".</source>
@@ -6160,7 +6976,7 @@
     </message>
     <message>
         <source>Nobody knows later what became of a bolt of which nothing was said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand weiß später, was aus einem Bolzen wurde, zu dem nichts angegeben war.</translation>
     </message>
     <message>
         <source>Nobody said of %1: "%2".</source>
@@ -6168,19 +6984,23 @@
     </message>
     <message>
         <source>Nobody said which root it must hang from: compare the fingerprint with the one that the organisation publishes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat angegeben, an welcher Wurzel es hängen muss: Vergleichen Sie den Fingerabdruck mit dem, den die Organisation veröffentlicht.</translation>
     </message>
     <message>
         <source>Nobody sees their own mistake; nor the one that they made alike in a linked job, on the other engine say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand sieht den eigenen Fehler; auch nicht den, den man in einem verknüpften Auftrag genauso gemacht hat, etwa am anderen Triebwerk.</translation>
     </message>
     <message>
         <source>Nobody sees what they themselves forgot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand sieht, was er selbst vergessen hat.</translation>
     </message>
     <message>
         <source>Nobody signed anything.</source>
         <translation>Niemand hat etwas unterschrieben.</translation>
+    </message>
+    <message>
+        <source>Nobody stands, walks or reaches under the load, at any moment.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nobody stands, walks or reaches under the unit, and one person alone gives the signals.</source>
@@ -6200,15 +7020,15 @@
     </message>
     <message>
         <source>Nobody the register knows took part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand, den das Stammbuch kennt, hat teilgenommen.</translation>
     </message>
     <message>
         <source>Nobody waits for an agreement that %1 is not applicable.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand wartet auf eine Zustimmung, dass %1 nicht zutreffend ist.</translation>
     </message>
     <message>
         <source>Nobody with the id %1 is enrolled here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Kennung %1 ist hier niemand aufgenommen.</translation>
     </message>
     <message>
         <source>None</source>
@@ -6232,11 +7052,15 @@
     </message>
     <message>
         <source>Not every blank that was fitted has been removed.</source>
+        <translation>Nicht jeder angebrachte Verschluss wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>Not negligible: more than %1 lb at this empty weight. Have the weight record revised.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.</source>
-        <translation>Nicht vernachlässigbar: Der Schwerpunkt verschiebt sich um %1 der mittleren aerodynamischen Flügeltiefe, das sind 0,05 % oder mehr. Lassen Sie den Wägebericht berichtigen.</translation>
+        <translation>Nicht vernachlässigbar: Der Schwerpunkt verschiebt sich um %1 der mittleren aerodynamischen Flügeltiefe, das sind 0,05 % oder mehr. Lassen Sie den Gewichtsnachweis berichtigen.</translation>
     </message>
     <message>
         <source>Not now</source>
@@ -6245,6 +7069,14 @@
     <message>
         <source>Not now, for %1. Lock (Ctrl+L) to let somebody else sign.</source>
         <translation>Jetzt nicht, für %1. Sperren (Strg+L), damit jemand anders unterschreiben kann.</translation>
+    </message>
+    <message>
+        <source>Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not so yet: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Not verified yet.</source>
@@ -6259,12 +7091,16 @@
         <translation>Hinweise</translation>
     </message>
     <message>
+        <source>Notes:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing came between.</source>
         <translation>Dazwischen kam nichts hinzu.</translation>
     </message>
     <message>
         <source>Nothing can be written into that folder (%1). Choose another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesen Ordner kann nichts geschrieben werden (%1). Wählen Sie einen anderen.</translation>
     </message>
     <message>
         <source>Nothing else is open.</source>
@@ -6272,7 +7108,7 @@
     </message>
     <message>
         <source>Nothing is damp or stained.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist feucht oder fleckig.</translation>
     </message>
     <message>
         <source>Nothing is deferred, so this closure is not limited. Leave the limitation out.</source>
@@ -6343,8 +7179,12 @@
         <translation>Es wurde nichts gedruckt. Sehen Sie nach, ob der Drucker vorhanden und eingeschaltet ist, oder wählen Sie eine andere Datei.</translation>
     </message>
     <message>
-        <source>Nothing was signed. %1</source>
+        <source>Nothing was said of its hardware.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was signed. %1</source>
+        <translation>Es wurde nichts unterschrieben. %1</translation>
     </message>
     <message>
         <source>Nothing was verified</source>
@@ -6352,6 +7192,10 @@
     </message>
     <message>
         <source>Nothing was written, since the record would say what nobody signed, or what was not allowed. Faults: %1; the first (%2): %3 Verify the store to see them all, keep its file as it is, and ask whoever looks after the records.</source>
+        <translation>Es wurde nichts geschrieben, da der Nachweis sonst angäbe, was niemand unterschrieben hat oder was nicht erlaubt war. Fehler: %1; der erste (%2): %3 Verifizieren Sie die Ablage, um alle zu sehen, lassen Sie ihre Datei, wie sie ist, und fragen Sie, wer die Nachweise verwaltet.</translation>
+    </message>
+    <message>
+        <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6396,7 +7240,7 @@
     </message>
     <message>
         <source>Of</source>
-        <translation>Von</translation>
+        <translation>Wovon</translation>
     </message>
     <message>
         <source>Of %1 the list asks for %2. It asks for 1 to %3 of a part.</source>
@@ -6404,11 +7248,11 @@
     </message>
     <message>
         <source>Of no listed interface</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu keinem aufgeführten Anschluss</translation>
     </message>
     <message>
         <source>Of the empty weight, by what the aircraft weighs empty. The source has no band for exactly 5000 lb and 50000 lb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Leergewicht, nach dem, was das Luftfahrzeug leer wiegt. Die Quelle hat kein Band für genau 5000 lb und 50000 lb.</translation>
     </message>
     <message>
         <source>Of the finding</source>
@@ -6432,15 +7276,15 @@
     </message>
     <message>
         <source>Oil is hot after a run, may be under pressure and harms the skin; on hot parts it burns. Let it cool, release the pressure, catch what drains and wear protection, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öl ist nach einem Lauf heiß, kann unter Druck stehen und schadet der Haut; auf heißen Teilen brennt es. Lassen Sie es abkühlen, lassen Sie den Druck ab, fangen Sie auf, was abläuft, und tragen Sie Schutz, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Oil line</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölleitung</translation>
     </message>
     <message>
         <source>Old and new lie on one table, and look alike.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt und Neu liegen auf einem Tisch und sehen gleich aus.</translation>
     </message>
     <message>
         <source>On no list</source>
@@ -6456,7 +7300,7 @@
     </message>
     <message>
         <source>Once the nut has seated, nobody can measure its drag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzt die Mutter einmal auf, kann niemand mehr ihr Klemmmoment messen.</translation>
     </message>
     <message>
         <source>One a line, with its technician after a colon: Left: Ana</source>
@@ -6464,7 +7308,7 @@
     </message>
     <message>
         <source>One answer to one question.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Antwort auf eine Frage.</translation>
     </message>
     <message>
         <source>One file holds the people, the tools and all jobs of an organisation. You become its first administrator.</source>
@@ -6472,31 +7316,35 @@
     </message>
     <message>
         <source>One half alone cannot be seen to be crossed.</source>
-        <translation type="unfinished"></translation>
+        <translation>An einer Hälfte allein sieht man nicht, dass sie vertauscht ist.</translation>
     </message>
     <message>
         <source>One id, one interface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kennung, ein Anschluss.</translation>
     </message>
     <message>
         <source>One key under two names would let one person inspect their own work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlüssel unter zwei Namen ließe eine Person die eigene Arbeit prüfen.</translation>
     </message>
     <message>
         <source>One ledger tells one job.</source>
+        <translation>Ein Buch erzählt einen Auftrag.</translation>
+    </message>
+    <message>
+        <source>One leg on one lifting point hangs straight down, or it pulls the load aside. Give 90°, or tell the second point.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One loss, one finding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Verlust, ein Befund.</translation>
     </message>
     <message>
         <source>One marking, one tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kennzeichnung, ein Werkzeug.</translation>
     </message>
     <message>
         <source>One number, one finding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Nummer, ein Befund.</translation>
     </message>
     <message>
         <source>One page, on what</source>
@@ -6504,23 +7352,23 @@
     </message>
     <message>
         <source>One person answers for a shift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Person ist für eine Schicht verantwortlich.</translation>
     </message>
     <message>
         <source>One person's mistake must not take a critical interface off the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fehler einer einzelnen Person darf keinen kritischen Anschluss von der Liste nehmen.</translation>
     </message>
     <message>
         <source>One place, one unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Platz, ein Aggregat.</translation>
     </message>
     <message>
         <source>One reading a fastener, and every fastener named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert je Verbindungselement, und jedes Verbindungselement benannt.</translation>
     </message>
     <message>
         <source>One signature is one person's. Sign each person's entries apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Unterschrift gehört einer Person. Unterschreiben Sie die Einträge jeder Person getrennt.</translation>
     </message>
     <message>
         <source>One step of its scale</source>
@@ -6528,7 +7376,7 @@
     </message>
     <message>
         <source>One store, one root of trust.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ablage, eine Wurzel des Vertrauens.</translation>
     </message>
     <message>
         <source>One twist is half a turn. Sources differ, for the ends of the wire as well.</source>
@@ -6536,11 +7384,11 @@
     </message>
     <message>
         <source>Only a person can be authorised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur eine Person kann berechtigt sein.</translation>
     </message>
     <message>
         <source>Only a person with release authority may say that the aircraft part of the job is complete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur eine Person mit Freigabebefugnis darf sagen, dass der Luftfahrzeugteil des Auftrags vollständig ist.</translation>
     </message>
     <message>
         <source>Only damage raises a finding here. Leave its number out, or raise a finding of its own.</source>
@@ -6560,7 +7408,7 @@
     </message>
     <message>
         <source>Only what counts can be taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was gilt, kann zurückgenommen werden.</translation>
     </message>
     <message>
         <source>Only what holds is imported.</source>
@@ -6568,7 +7416,7 @@
     </message>
     <message>
         <source>Only what hung can be lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was hing, kann verloren gehen.</translation>
     </message>
     <message>
         <source>Only what is deferred has a last day. Leave it out, or defer the finding.</source>
@@ -6576,19 +7424,19 @@
     </message>
     <message>
         <source>Only what is on comes off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was angebracht ist, kommt ab.</translation>
     </message>
     <message>
         <source>Only what was counted out can be counted in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was hinausgezählt wurde, kann hereingezählt werden.</translation>
     </message>
     <message>
         <source>Only what was fitted can be missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was angebracht war, kann fehlen.</translation>
     </message>
     <message>
         <source>Only what went out comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was hinausging, kommt zurück.</translation>
     </message>
     <message>
         <source>Only when</source>
@@ -6648,7 +7496,7 @@
     </message>
     <message>
         <source>Or told by</source>
-        <translation type="unfinished"></translation>
+        <translation>Oder erkennbar an</translation>
     </message>
     <message>
         <source>Order and passes of a ring</source>
@@ -6656,7 +7504,7 @@
     </message>
     <message>
         <source>Order of the fasteners</source>
-        <translation>Reihenfolge der Verbindungselemente</translation>
+        <translation>Reihenfolge der Befestigungselemente</translation>
     </message>
     <message>
         <source>Order, least first</source>
@@ -6672,19 +7520,19 @@
     </message>
     <message>
         <source>Others kept adding entries to this ledger. Nothing was signed. Try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere fügten diesem Buch immer wieder Einträge hinzu. Es wurde nichts unterschrieben. Versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>Others may read the secret of this station. Close it to them (chmod 600 %1) and consider it seen: the manual says what then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere können das Geheimnis dieses Arbeitsplatzes lesen. Sperren Sie es für sie (chmod 600 %1), und betrachten Sie es als gesehen: Das Handbuch sagt, was dann zu tun ist.</translation>
     </message>
     <message>
         <source>Others rely on what was handed on as it was handed on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere verlassen sich auf das Weitergegebene, so wie es weitergegeben wurde.</translation>
     </message>
     <message>
         <source>Out and not counted: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegeben und nicht gezählt: %1.</translation>
     </message>
     <message>
         <source>Out of order</source>
@@ -6692,19 +7540,19 @@
     </message>
     <message>
         <source>Outgoing serial number</source>
-        <translation>Seriennummer, ausgebaut</translation>
+        <translation>Seriennummer, ausgehend</translation>
     </message>
     <message>
         <source>Outgoing unit</source>
-        <translation>Ausgebautes Aggregat</translation>
+        <translation>Ausgehendes Aggregat</translation>
     </message>
     <message>
         <source>Outgoing unit off</source>
-        <translation>Ausgebautes Aggregat abgenommen</translation>
+        <translation>Ausgehendes Aggregat abgenommen</translation>
     </message>
     <message>
         <source>Outgoing unit taken off</source>
-        <translation>Ausgebautes Aggregat abgenommen</translation>
+        <translation>Ausgehendes Aggregat abgenommen</translation>
     </message>
     <message>
         <source>Own work inspected again and accepted</source>
@@ -6728,7 +7576,7 @@
     </message>
     <message>
         <source>PDF, CSV and labels were not compared, since the entries that they are made of do not hold together.</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF, CSV und Etiketten wurden nicht verglichen, da die Einträge, aus denen sie gemacht sind, nicht zusammenpassen.</translation>
     </message>
     <message>
         <source>PIN or passphrase</source>
@@ -6736,7 +7584,7 @@
     </message>
     <message>
         <source>PRINTED, NOT THE RECORD. What was signed since is not on it. The approved maintenance data governs.</source>
-        <translation type="unfinished"></translation>
+        <translation>GEDRUCKT, NICHT DER NACHWEIS. Seither Unterschriebenes steht nicht darauf. Maßgeblich sind die genehmigten Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>Package %1: work order %2. It is kept apart from this store's jobs and never worked on.</source>
@@ -6783,32 +7631,44 @@
         <translation>Durchgang</translation>
     </message>
     <message>
-        <source>Pass %1 of %2 is not finished: %3 comes next.</source>
+        <source>Pass %1</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass %1 of %2 is not finished: %3 comes next.</source>
+        <translation>Durchgang %1 von %2 ist nicht abgeschlossen: %3 ist als Nächstes dran.</translation>
     </message>
     <message>
         <source>Pass the hold point</source>
         <translation>Haltepunkt passieren</translation>
     </message>
     <message>
+        <source>Passed before: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Passed by</source>
         <translation>Passiert durch</translation>
     </message>
     <message>
-        <source>Passes bring the faces together evenly.</source>
+        <source>Passed, and not void since: %1.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passes bring the faces together evenly.</source>
+        <translation>Durchgänge bringen die Flächen gleichmäßig zusammen.</translation>
     </message>
     <message>
         <source>Passes of tightening</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgänge des Anziehens</translation>
     </message>
     <message>
         <source>Passes, percent of the final torque</source>
-        <translation>Durchgänge, Prozent des endgültigen Drehmoments</translation>
+        <translation>Durchgänge, Prozent des Enddrehmoments</translation>
     </message>
     <message>
         <source>Pattern</source>
-        <translation type="unfinished"></translation>
+        <translation>Muster</translation>
     </message>
     <message>
         <source>People</source>
@@ -6824,7 +7684,7 @@
     </message>
     <message>
         <source>People fall from platforms, and tools from them on people. Lock it, rail it, and keep it clear of the unit's way. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personen stürzen von Arbeitsbühnen, und Werkzeuge fallen von ihnen auf Personen. Sperren Sie sie, versehen Sie sie mit Geländer, und halten Sie sie aus dem Weg des Aggregats. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Perimeter</source>
@@ -6844,7 +7704,7 @@
     </message>
     <message>
         <source>Phase and terminal marks agree at both ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Phasen- und Klemmenkennzeichnung stimmen an beiden Enden überein.</translation>
     </message>
     <message>
         <source>Photo attached</source>
@@ -6888,23 +7748,31 @@
     </message>
     <message>
         <source>Platform</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsbühne</translation>
     </message>
     <message>
         <source>Playing the demo: people, tools, one engine change</source>
         <translation>Vorführung wird abgespielt: Personen, Werkzeuge, ein Triebwerkswechsel</translation>
     </message>
     <message>
-        <source>Positioned</source>
+        <source>Points: ISO 6789-1:2017, lowest marked value, 60 and 100 % (from memory)</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points: ISO 6789:2003, 20, 60 and 100 % of the greatest torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Positioned</source>
+        <translation>Positioniert</translation>
     </message>
     <message>
         <source>Power cable</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromkabel</translation>
     </message>
     <message>
         <source>Pressure and return are not crossed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck und Rücklauf sind nicht vertauscht.</translation>
     </message>
     <message>
         <source>Print all of it on one page</source>
@@ -6932,7 +7800,7 @@
     </message>
     <message>
         <source>Proof</source>
-        <translation type="unfinished"></translation>
+        <translation>Beleg</translation>
     </message>
     <message>
         <source>Public key</source>
@@ -6941,6 +7809,10 @@
     <message>
         <source>Published figures, each with its source. Nothing is filled in unasked.</source>
         <translation>Veröffentlichte Werte, jeder mit seiner Quelle. Nichts wird ungefragt ausgefüllt.</translation>
+    </message>
+    <message>
+        <source>Pull at the middle of the grip: the arm is measured from there. No pipe on the handle.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Put on stand</source>
@@ -6964,7 +7836,7 @@
     </message>
     <message>
         <source>Rails, brakes and floor are sound, and nothing lies loose on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geländer, Bremsen und Boden sind in Ordnung, und nichts liegt lose darauf.</translation>
     </message>
     <message>
         <source>Raise a finding</source>
@@ -6987,8 +7859,16 @@
         <translation>Rate einer Leckage</translation>
     </message>
     <message>
-        <source>Read was "%1" joined to "%2", and the list has no such pair. Read again; if it is so, they are crossed: undo them.</source>
+        <source>Rate seen</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read was "%1" joined to "%2", and the list has no such pair. Read again; if it is so, they are crossed: undo them.</source>
+        <translation>Gelesen wurde „%1“ verbunden mit „%2“, und die Liste hat kein solches Paar. Lesen Sie noch einmal; ist es so, dann sind sie vertauscht: Lösen Sie sie.</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -6999,8 +7879,12 @@
         <translation>Ablesung eines Drehmomentschlüssels</translation>
     </message>
     <message>
-        <source>Readings are checked against the range, so it must be one.</source>
+        <source>Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings are checked against the range, so it must be one.</source>
+        <translation>Messwerte werden gegen den Bereich geprüft, also muss er einer sein.</translation>
     </message>
     <message>
         <source>Readings near an edge</source>
@@ -7048,11 +7932,11 @@
     </message>
     <message>
         <source>Record of a unit change</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachweis über einen Aggregatwechsel</translation>
     </message>
     <message>
         <source>Record of a unit change: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachweis über einen Aggregatwechsel: %1</translation>
     </message>
     <message>
         <source>Record package (*.zip)</source>
@@ -7092,7 +7976,7 @@
     </message>
     <message>
         <source>Register as last pinned</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammbuch, wie zuletzt festgelegt</translation>
     </message>
     <message>
         <source>Register founded</source>
@@ -7100,7 +7984,7 @@
     </message>
     <message>
         <source>Register, %1: entries %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammbuch, %1: Einträge %2</translation>
     </message>
     <message>
         <source>Reject</source>
@@ -7124,7 +8008,7 @@
     </message>
     <message>
         <source>Released by %1 on %2 with entry %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigegeben von %1 am %2 mit Eintrag %3.</translation>
     </message>
     <message>
         <source>Remarks</source>
@@ -7136,7 +8020,7 @@
     </message>
     <message>
         <source>Remate %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Remate %1</translation>
     </message>
     <message>
         <source>Remo&amp;ve row</source>
@@ -7149,6 +8033,14 @@
     <message>
         <source>Removed</source>
         <translation>Entfernt</translation>
+    </message>
+    <message>
+        <source>Removed, every one of them: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Removed: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Removes the row that is chosen.</source>
@@ -7179,6 +8071,10 @@
         <translation>Anforderungen</translation>
     </message>
     <message>
+        <source>Resistance, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Restored</source>
         <translation>Wiederhergestellt</translation>
     </message>
@@ -7193,6 +8089,10 @@
     <message>
         <source>Result</source>
         <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Result in %1, y</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Return tags</source>
@@ -7220,11 +8120,11 @@
     </message>
     <message>
         <source>Rigging is checked after it was disturbed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einstellung (Rigging) wird geprüft, nachdem sie verändert wurde.</translation>
     </message>
     <message>
         <source>Right point</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechter Punkt</translation>
     </message>
     <message>
         <source>Root</source>
@@ -7232,10 +8132,14 @@
     </message>
     <message>
         <source>Root %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzel %1</translation>
     </message>
     <message>
         <source>Root of the register</source>
+        <translation>Wurzel des Stammbuchs</translation>
+    </message>
+    <message>
+        <source>Rounded, half away from zero, as it was written; nothing was rounded before.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7244,7 +8148,7 @@
     </message>
     <message>
         <source>Row %1 of the ledger %2 is damaged: its content was changed after it was recorded. Verify the store, and keep the backup that you have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1 des Buchs %2 ist beschädigt: Ihr Inhalt wurde nach dem Eintragen geändert. Verifizieren Sie die Ablage, und behalten Sie die vorhandene Sicherungskopie.</translation>
     </message>
     <message>
         <source>Rows of the list</source>
@@ -7256,11 +8160,11 @@
     </message>
     <message>
         <source>Rules of a job</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln eines Auftrags</translation>
     </message>
     <message>
         <source>Rules of the register</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln des Stammbuchs</translation>
     </message>
     <message>
         <source>S&amp;omebody else</source>
@@ -7304,7 +8208,7 @@
     </message>
     <message>
         <source>Safety pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungsstift</translation>
     </message>
     <message>
         <source>Safetying</source>
@@ -7312,7 +8216,7 @@
     </message>
     <message>
         <source>Safetying needs its method: lockwire, cotter pin, lock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung braucht ihr Verfahren: Sicherungsdraht, Splint, Sicherungselement.</translation>
     </message>
     <message>
         <source>Sample</source>
@@ -7348,11 +8252,11 @@
     </message>
     <message>
         <source>Say what %1 is, so that it is known when it is found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie an, was %1 ist, damit man es erkennt, wenn es gefunden wird.</translation>
     </message>
     <message>
         <source>Say what is looked for: a %1 by its name or number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie an, wonach gesucht wird: %1, mit Name oder Nummer.</translation>
     </message>
     <message>
         <source>Say whether this torque tool shows what it gives (indicating) or clicks at what it was set to (setting).</source>
@@ -7368,7 +8272,7 @@
     </message>
     <message>
         <source>Scheme of leak classes</source>
-        <translation>Schema der Leckageklassen</translation>
+        <translation>Schema der Leckklassen</translation>
     </message>
     <message>
         <source>Schemes call different leaks by one name. Name the scheme that the leak classes are of.</source>
@@ -7384,7 +8288,7 @@
     </message>
     <message>
         <source>Seals, gaskets, cotter pins and lockwire do their work once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichtungen, Flachdichtungen, Splinte und Sicherungsdraht tun ihren Dienst einmal.</translation>
     </message>
     <message>
         <source>Second</source>
@@ -7420,7 +8324,7 @@
     </message>
     <message>
         <source>Sense line</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühlleitung</translation>
     </message>
     <message>
         <source>Sent</source>
@@ -7448,7 +8352,7 @@
     </message>
     <message>
         <source>Serial number of what is on the incoming unit instead</source>
-        <translation>Seriennummer dessen, was stattdessen am einzubauenden Aggregat ist</translation>
+        <translation>Seriennummer dessen, was stattdessen am eingehenden Aggregat ist</translation>
     </message>
     <message>
         <source>Serial number, as on its plate</source>
@@ -7457,6 +8361,10 @@
     <message>
         <source>Serviced</source>
         <translation>Befüllt</translation>
+    </message>
+    <message>
+        <source>Serviced: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Servicing</source>
@@ -7483,6 +8391,14 @@
         <translation>Festgelegt von</translation>
     </message>
     <message>
+        <source>Set the wrench to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set to %1, the tool may give %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Setting</source>
         <translation>Einstellung</translation>
     </message>
@@ -7491,7 +8407,23 @@
         <translation>Einstellung eines Drehmomentschlüssels</translation>
     </message>
     <message>
+        <source>Setting, Y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Several people are called %1: %2. Say which by the id.</source>
+        <translation>Mehrere Personen heißen %1: %2. Geben Sie anhand der Kennung an, welche.</translation>
+    </message>
+    <message>
+        <source>Shackles, hooks, beams and the unit's own lifting points have limits too, and are not reckoned here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of %1, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shares and leg tension: sling makers' pages on sling angle and centre of gravity</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7516,6 +8448,18 @@
     </message>
     <message>
         <source>Shift %1</source>
+        <translation>Schicht %1</translation>
+    </message>
+    <message>
+        <source>Shift in percent of the mean aerodynamic chord, c</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift of the centre of gravity, s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift of the centre of gravity: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7561,8 +8505,12 @@
         </translation>
     </message>
     <message>
+        <source>Sign or close the sheet that is open, then choose the language again.</source>
+        <translation>Unterschreiben oder schließen Sie das offene Blatt und wählen Sie die Sprache dann noch einmal.</translation>
+    </message>
+    <message>
         <source>Signature in doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift zweifelhaft</translation>
     </message>
     <message>
         <source>Signatures</source>
@@ -7622,7 +8570,7 @@
     </message>
     <message>
         <source>Size is</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe ist</translation>
     </message>
     <message>
         <source>Size of a label</source>
@@ -7633,8 +8581,12 @@
         <translation>Größe bis</translation>
     </message>
     <message>
-        <source>Slave hardware</source>
+        <source>Sizes and minutes of leaks belong to classes. Name the classes, or leave them out.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slave hardware</source>
+        <translation>Behelfsbefestigung</translation>
     </message>
     <message>
         <source>Slave hardware: the pieces that have to come out</source>
@@ -7645,12 +8597,16 @@
         <translation>Anschlagmittel</translation>
     </message>
     <message>
+        <source>Sling %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sling inspected until</source>
         <translation>Anschlagmittel geprüft bis</translation>
     </message>
     <message>
         <source>Sling on: %1 %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagmittel angebracht: %1 %2.</translation>
     </message>
     <message>
         <source>Sling, as marked on it</source>
@@ -7682,15 +8638,15 @@
     </message>
     <message>
         <source>Somebody else may have had the key. Entries: %1. Why stands beside the person among the signatures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand anders kann den Schlüssel gehabt haben. Einträge: %1. Der Grund steht bei der Person unter den Unterschriften.</translation>
     </message>
     <message>
         <source>Somebody else recorded something at the same moment. Nothing of yours was recorded. Look at what is new and sign again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand anders hat im selben Augenblick etwas eingetragen. Von Ihnen wurde nichts eingetragen. Sehen Sie an, was neu ist, und unterschreiben Sie erneut.</translation>
     </message>
     <message>
         <source>Somebody stopped in the middle of %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand hat mitten in %1 unterbrochen: %2</translation>
     </message>
     <message>
         <source>Somebody stopped in the middle of %1: %2 Finish that before it goes.</source>
@@ -7698,11 +8654,11 @@
     </message>
     <message>
         <source>Somebody's life hangs on the tag that carries their name.</source>
-        <translation type="unfinished"></translation>
+        <translation>An dem Anhänger, der den eigenen Namen trägt, hängt ein Leben.</translation>
     </message>
     <message>
         <source>Something stands before, between or behind the parts of the ZIP file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas steht vor, zwischen oder hinter den Teilen der ZIP-Datei.</translation>
     </message>
     <message>
         <source>Sort</source>
@@ -7715,6 +8671,10 @@
     <message>
         <source>Sources</source>
         <translation>Quellen</translation>
+    </message>
+    <message>
+        <source>Sources:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sources: %1</source>
@@ -7734,7 +8694,7 @@
     </message>
     <message>
         <source>Stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Ständer</translation>
     </message>
     <message>
         <source>Standard and class of the deviation</source>
@@ -7767,6 +8727,10 @@
     <message>
         <source>Statements</source>
         <translation>Aussagen</translation>
+    </message>
+    <message>
+        <source>Steady the load with taglines, not with hands, and keep clear of where it could swing or pinch.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Step</source>
@@ -7834,15 +8798,15 @@
     </message>
     <message>
         <source>Striking a listing must not make an open joint disappear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Streichen einer Auflistung darf keine offene Verbindung verschwinden lassen.</translation>
     </message>
     <message>
         <source>Striking an issue must not make a missing tool disappear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Streichen einer Ausgabe darf ein fehlendes Werkzeug nicht verschwinden lassen.</translation>
     </message>
     <message>
         <source>Striking an issue must not make its tags disappear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Streichen einer Ausgabe darf deren Anhänger nicht verschwinden lassen.</translation>
     </message>
     <message>
         <source>Striking entry %1 would make a loose end of %2 disappear: %3 %4, who made it, may strike it; else it is cleared.</source>
@@ -7894,7 +8858,7 @@
     </message>
     <message>
         <source>Tag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger %1</translation>
     </message>
     <message>
         <source>Tag %1 is of no block of this job that is out.</source>
@@ -7902,19 +8866,19 @@
     </message>
     <message>
         <source>Tag %1 is of no block that was issued to this job. Blocks that are out: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger %1 gehört zu keinem Block, der für diesen Auftrag ausgegeben wurde. Ausgegebene Blöcke: %2.</translation>
     </message>
     <message>
         <source>Tag %1 is of the block %2, which was returned in entry %3. Blocks that are out: %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger %1 gehört zum Block %2, der in Eintrag %3 zurückgegeben wurde. Ausgegebene Blöcke: %4.</translation>
     </message>
     <message>
         <source>Tag %1 of the block %2 still hangs on %3 (%4), which is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger %1 aus dem Block %2 hängt noch an %3 (%4), und das ist offen.</translation>
     </message>
     <message>
         <source>Tag %1 of the block %2 was hung on %3, so the block was issued. Return it when it is done with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger %1 aus dem Block %2 wurde an %3 gehängt, also war der Block ausgegeben. Geben Sie ihn zurück, wenn er nicht mehr gebraucht wird.</translation>
     </message>
     <message>
         <source>Tag %1 was hung on %2 already. Use another tag.</source>
@@ -7922,7 +8886,7 @@
     </message>
     <message>
         <source>Tag %1 was hung on %2 already; a number is used once. Issue a block without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger %1 wurde bereits an %2 gehängt; eine Nummer wird einmal verwendet. Geben Sie einen Block ohne sie aus.</translation>
     </message>
     <message>
         <source>Tag %1 was hung on %2 in this job. Hang a tag of this job instead, and give that one back.</source>
@@ -8001,6 +8965,10 @@
         <translation>Diese Liste übernehmen?</translation>
     </message>
     <message>
+        <source>Take up the first inches, stop and look: balance, slings, shackles, and anything still connected. Set down at any doubt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take your key over at this station</source>
         <translation>Eigenen Schlüssel an diesem Arbeitsplatz übernehmen</translation>
     </message>
@@ -8026,11 +8994,11 @@
     </message>
     <message>
         <source>Target, least</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel, mindestens</translation>
     </message>
     <message>
         <source>Target, most</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziel, höchstens</translation>
     </message>
     <message>
         <source>Tell a leak by its rate or by drops counted, not by both.</source>
@@ -8042,11 +9010,15 @@
     </message>
     <message>
         <source>Temporarily joined</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorläufig verbunden</translation>
     </message>
     <message>
         <source>Tension factor (1/sin)</source>
         <translation>Zugkraftfaktor (1/sin)</translation>
+    </message>
+    <message>
+        <source>Tension factor, k</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tension nut, least</source>
@@ -8061,8 +9033,12 @@
         <translation>Zugmutter, nie über</translation>
     </message>
     <message>
-        <source>Terminal covers are on, and nothing can touch the terminal.</source>
+        <source>Tension of a leg at %1, T</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Terminal covers are on, and nothing can touch the terminal.</source>
+        <translation>Die Klemmenabdeckungen sind angebracht, und nichts kann die Klemme berühren.</translation>
     </message>
     <message>
         <source>Test</source>
@@ -8082,23 +9058,23 @@
     </message>
     <message>
         <source>Text follows the closing quote. Only a separator or the end of the line may.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem schließenden Anführungszeichen folgt Text. Dort darf nur ein Trennzeichen oder das Zeilenende stehen.</translation>
     </message>
     <message>
         <source>That is larger than the store can hold in one piece. Nothing was recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist größer, als die Ablage in einem Stück aufnehmen kann. Es wurde nichts eingetragen.</translation>
     </message>
     <message>
         <source>That is not the PIN or passphrase of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht die PIN oder Passphrase von %1.</translation>
     </message>
     <message>
         <source>That is what Remate is for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dafür ist Remate da.</translation>
     </message>
     <message>
         <source>That nothing changed is a result, and somebody answers for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dass sich nichts geändert hat, ist ein Ergebnis, und jemand ist dafür verantwortlich.</translation>
     </message>
     <message>
         <source>That nothing of entry %1 ever was so is said by somebody with authority to overrule, of an entry that another one made.</source>
@@ -8109,19 +9085,35 @@
         <translation>Dass nichts gefunden wurde und was durchsucht wurde.</translation>
     </message>
     <message>
-        <source>The %1 of %2 (%3) has failed and has to be made again.</source>
+        <source>The %1 of %2 (%3) covered it and is void.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 of %2 (%3) has failed and has to be made again.</source>
+        <translation>Der Test „%1“ an %2 (%3) ist nicht bestanden und muss noch einmal gemacht werden.</translation>
     </message>
     <message>
         <source>The %1 of %2 (%3) is void and has to be made again. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Test „%1“ an %2 (%3) ist hinfällig und muss noch einmal gemacht werden. %4</translation>
     </message>
     <message>
         <source>The ZIP file holds "%1" twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ZIP-Datei enthält „%1“ zweimal.</translation>
     </message>
     <message>
         <source>The ZIP file holds a file with a name that leads elsewhere: "%1".</source>
+        <translation>Die ZIP-Datei enthält eine Datei mit einem Namen, der anderswohin führt: „%1“.</translation>
+    </message>
+    <message>
+        <source>The adapter (%1) reaches back to the grip or beyond: no setting gives the torque. Turn it, or take a shorter one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The adapter's angle is %1°. It lies between 0° (in line, longer) and 180° (pointing back).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The adapter's length is %1. Give it as a length, and its direction as an angle: 180° where it points back.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8129,16 +9121,32 @@
         <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften bestimmen, was gegeben sein muss und wer dafür unterschreiben darf.</translation>
     </message>
     <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the bond.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the leak.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the servicing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it tighten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The approved maintenance data and the local rules say what is isolated, and by whom.</source>
         <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften sagen, was freigeschaltet wird und von wem.</translation>
     </message>
     <message>
         <source>The approved maintenance data governs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßgeblich sind die genehmigten Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>The approved maintenance data governs. This table is a help: compare with the data, and enter no figure from here that the data does not give.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßgeblich sind die genehmigten Instandhaltungsunterlagen. Diese Tabelle ist eine Hilfe: Vergleichen Sie mit den Unterlagen, und tragen Sie von hier keinen Wert ein, den die Unterlagen nicht angeben.</translation>
     </message>
     <message>
         <source>The approved maintenance data governs. What is shown here is its copy in the list.</source>
@@ -8146,6 +9154,10 @@
     </message>
     <message>
         <source>The approved maintenance data governs: %1, revision %2. Where this record and the maintenance data, the local rules or licensed practice differ, this record gives way.</source>
+        <translation>Maßgeblich sind die genehmigten Instandhaltungsunterlagen: %1, Revision %2. Wo dieser Nachweis von den Instandhaltungsunterlagen, den örtlichen Vorschriften oder der Praxis lizenzierten Personals abweicht, tritt dieser Nachweis zurück.</translation>
+    </message>
+    <message>
+        <source>The approved maintenance data, the equipment's own instructions and the local rules decide, and people who are licensed or authorised for it lift.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8153,72 +9165,76 @@
         <translation>Die genehmigten Instandhaltungsunterlagen, die Anweisungen des Hebezeugs und die örtlichen Vorschriften bestimmen, und dafür ausgebildete Personen heben.</translation>
     </message>
     <message>
-        <source>The attachment %1 is damaged: its content was changed after it was recorded. Look for it in the last backup.</source>
+        <source>The arm of %1 is given as %2. Give a length from the datum, negative on its far side.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The attachment %1 is damaged: its content was changed after it was recorded. Look for it in the last backup.</source>
+        <translation>Die Anlage %1 ist beschädigt: Ihr Inhalt wurde nach dem Eintragen geändert. Suchen Sie sie in der letzten Sicherungskopie.</translation>
     </message>
     <message>
         <source>The attachment %1 is not in this store.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlage %1 ist nicht in dieser Ablage.</translation>
     </message>
     <message>
         <source>The attachment %1 is not what its name says: it was changed or swapped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlage %1 ist nicht, was ihr Name angibt: Sie wurde geändert oder vertauscht.</translation>
     </message>
     <message>
         <source>The attachment %1 is there twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlage %1 ist zweimal da.</translation>
     </message>
     <message>
         <source>The attachment does not say what sort of file it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlage sagt nicht, welche Art von Datei sie ist.</translation>
     </message>
     <message>
         <source>The attachment has %1 MiB; at most %2 MiB can be kept. Make it smaller, or cut it into parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlage hat %1 MiB; höchstens %2 MiB können aufbewahrt werden. Verkleinern Sie sie, oder teilen Sie sie auf.</translation>
     </message>
     <message>
         <source>The attachment is empty. Choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlage ist leer. Wählen Sie eine andere Datei.</translation>
     </message>
     <message>
         <source>The backup could not be given its name %1 (system %2). Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherungskopie konnte ihren Namen %1 nicht erhalten (System %2). Wählen Sie einen anderen Namen.</translation>
     </message>
     <message>
         <source>The backup to %1 failed, and no file was made. Check the disk and its room, and back up again, perhaps to another disk. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung nach %1 ist misslungen, und es wurde keine Datei erstellt. Prüfen Sie den Datenträger und seinen Platz, und sichern Sie erneut, vielleicht auf einen anderen Datenträger. (%2)</translation>
     </message>
     <message>
         <source>The backup was cancelled; no file was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung wurde abgebrochen; es wurde keine Datei erstellt.</translation>
     </message>
     <message>
         <source>The backup was read again and is not the same as the store; it was thrown away. Check the disk, and verify the store itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherungskopie wurde erneut gelesen und stimmt nicht mit der Ablage überein; sie wurde verworfen. Prüfen Sie den Datenträger, und verifizieren Sie die Ablage selbst.</translation>
     </message>
     <message>
         <source>The bag's folder is not named after the job's ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner des Bag ist nicht nach dem Buch des Auftrags benannt.</translation>
     </message>
     <message>
         <source>The beginning of the store is damaged. Keep the file as it is and go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anfang der Ablage ist beschädigt. Behalten Sie die Datei, wie sie ist, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>The block %1 has %2 tags, %3 of them lost; %4 are in the hand instead of %5. Find the difference: a tag may hang on something that nobody logged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Block %1 hat %2 Anhänger, davon %3 verloren; in der Hand sind %4 statt %5. Klären Sie den Unterschied: Ein Anhänger kann an etwas hängen, das niemand eingetragen hat.</translation>
     </message>
     <message>
         <source>The block %1 was issued and returned (entry %2); strike the return first, if it was a mistake.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Block %1 wurde ausgegeben und zurückgegeben (Eintrag %2); streichen Sie zuerst die Rückgabe, wenn sie ein Irrtum war.</translation>
     </message>
     <message>
         <source>The block %1 was issued in entry %2; a number is issued once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Block %1 wurde in Eintrag %2 ausgegeben; eine Nummer wird einmal ausgegeben.</translation>
     </message>
     <message>
         <source>The block %1 was returned in entry %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Block %1 wurde in Eintrag %2 zurückgegeben.</translation>
     </message>
     <message>
         <source>The bond may have</source>
@@ -8230,7 +9246,7 @@
     </message>
     <message>
         <source>The bonding resistance has not been measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Masseverbindungswiderstand wurde nicht gemessen.</translation>
     </message>
     <message>
         <source>The boundary is drawn from the list of interfaces, and the list is empty. Import it as a CSV file; nobody has to draw anything.</source>
@@ -8238,15 +9254,15 @@
     </message>
     <message>
         <source>The braid has no broken strands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Geflecht hat keine gebrochenen Litzen.</translation>
     </message>
     <message>
         <source>The breaker is out and collared, the valve shut and locked, or the switch guarded, and a tag with a name hangs on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schutzschalter ist gezogen und mit Sperrkragen versehen, das Ventil geschlossen und gesperrt oder der Schalter abgedeckt, und ein Anhänger mit Namen hängt daran.</translation>
     </message>
     <message>
         <source>The cable has slack and strain relief, and rubs nowhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kabel hat Spiel und Zugentlastung und scheuert nirgends.</translation>
     </message>
     <message>
         <source>The calculation was not printed</source>
@@ -8265,12 +9281,20 @@
         <translation>Der Rechner kann nicht angezeigt werden</translation>
     </message>
     <message>
-        <source>The change was given up already, by %1 in entry %2.</source>
+        <source>The centre of gravity, %1 from the left point, lies outside the span of %2: the far point would be pulled up, and the load turn over. Move the points so that it lies between them.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The clamp holds without crushing what it carries.</source>
+        <source>The change of weight is within the limit of %1 lb at this empty weight.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change was given up already, by %1 in entry %2.</source>
+        <translation>Der Wechsel wurde bereits abgebrochen, von %1 in Eintrag %2.</translation>
+    </message>
+    <message>
+        <source>The clamp holds without crushing what it carries.</source>
+        <translation>Die Schelle hält, ohne zu quetschen, was sie trägt.</translation>
     </message>
     <message>
         <source>The class of a wet area by a published scheme, against the worst class that is allowed.</source>
@@ -8278,7 +9302,7 @@
     </message>
     <message>
         <source>The code "%1" is too long for a label of this size. Choose a larger one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Code „%1“ ist zu lang für ein Etikett dieser Größe. Wählen Sie ein größeres.</translation>
     </message>
     <message>
         <source>The code is shown once, works once, and for a day.</source>
@@ -8286,39 +9310,47 @@
     </message>
     <message>
         <source>The column "%1" is expected here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird die Spalte „%1“ erwartet.</translation>
     </message>
     <message>
         <source>The column "%1" is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte „%1“ fehlt.</translation>
     </message>
     <message>
         <source>The column "%1" stands twice.</source>
+        <translation>Die Spalte „%1“ steht zweimal da.</translation>
+    </message>
+    <message>
+        <source>The condition "%1" asks for no stage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The condition "%1" asks for one of the stages %2, not "%3".</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The coupling is home: its mark shows or its lock has clicked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kupplung sitzt ganz: Ihre Markierung ist sichtbar oder ihre Verriegelung ist eingerastet.</translation>
     </message>
     <message>
         <source>The coupling is seated all round and clear of its neighbours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kupplung sitzt ringsum und hat Abstand zu ihren Nachbarn.</translation>
     </message>
     <message>
         <source>The coupling is seated all round and clear of wiring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kupplung sitzt ringsum und hat Abstand zu Leitungen.</translation>
     </message>
     <message>
         <source>The cryptographic library could not be started. Nothing can be signed or verified.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kryptografische Bibliothek konnte nicht gestartet werden. Es kann nichts unterschrieben oder verifiziert werden.</translation>
     </message>
     <message>
         <source>The cryptographic library failed; nothing was signed. Free some memory and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kryptografische Bibliothek versagte; es wurde nichts unterschrieben. Geben Sie etwas Speicher frei und versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>The cushion is in place and not swollen or torn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Polster ist an seinem Platz und nicht gequollen oder gerissen.</translation>
     </message>
     <message>
         <source>The damage of %1 is finding %2, which is open. An inspector says what becomes of it first.</source>
@@ -8326,6 +9358,10 @@
     </message>
     <message>
         <source>The data that a job works to changes by a signature, never by itself.</source>
+        <translation>Die Unterlagen, nach denen ein Auftrag arbeitet, ändern sich durch eine Unterschrift, nie von selbst.</translation>
+    </message>
+    <message>
+        <source>The day of the lift is not given, so nothing says whether the inspections hold.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8338,83 +9374,83 @@
     </message>
     <message>
         <source>The designations of both halves belong together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnungen beider Hälften gehören zusammen.</translation>
     </message>
     <message>
         <source>The designations of both halves were not read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnungen beider Hälften wurden nicht gelesen.</translation>
     </message>
     <message>
         <source>The details of %1 were given in entry %2. If they are wrong, correct its row of the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einzelheiten zu %1 wurden in Eintrag %2 angegeben. Sind sie falsch, berichtigen Sie die Zeile in der Liste.</translation>
     </message>
     <message>
         <source>The digest stored beside it does not match its bytes: one of the two was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die daneben abgelegte Prüfsumme passt nicht zu den Bytes: Eines von beiden wurde geändert.</translation>
     </message>
     <message>
         <source>The directory of the ZIP file breaks off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Verzeichnis der ZIP-Datei bricht ab.</translation>
     </message>
     <message>
         <source>The disk could not be read (SQLite %1, system %2). Nothing was recorded. Check that the disk is there and try again; if it happens again, go on with the last backup on another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger konnte nicht gelesen werden (SQLite %1, System %2). Es wurde nichts eingetragen. Prüfen Sie, ob der Datenträger vorhanden ist, und versuchen Sie es erneut; wenn es wieder geschieht, arbeiten Sie mit der letzten Sicherungskopie auf einem anderen Datenträger weiter.</translation>
     </message>
     <message>
         <source>The disk did not confirm that it holds %1 (system %2). Check the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger hat nicht bestätigt, dass er %1 enthält (System %2). Prüfen Sie den Datenträger.</translation>
     </message>
     <message>
         <source>The disk did not confirm what was written (SQLite %1, system %2). It is not certain whether it was recorded. Check the disk and its room, close the store and open it again, and sign again only what is not there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger hat nicht bestätigt, was geschrieben wurde (SQLite %1, System %2). Es ist nicht sicher, ob es eingetragen wurde. Prüfen Sie den Datenträger und seinen Platz, schließen Sie die Ablage, öffnen Sie sie erneut, und unterschreiben Sie nur das erneut, was nicht da ist.</translation>
     </message>
     <message>
         <source>The disk does not keep programs apart that use the store at once (SQLite %1, system %2). Nothing was recorded. Close the store and open it again; if it stays so, move the store to a disk of this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger hält Programme, die die Ablage gleichzeitig benutzen, nicht auseinander (SQLite %1, System %2). Es wurde nichts eingetragen. Schließen Sie die Ablage, und öffnen Sie sie erneut; wenn es so bleibt, verschieben Sie die Ablage auf einen Datenträger dieses Rechners.</translation>
     </message>
     <message>
         <source>The disk is full, so nothing could be recorded in the store. Make room and open it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger ist voll, daher konnte nichts in die Ablage eingetragen werden. Schaffen Sie Platz, und öffnen Sie sie erneut.</translation>
     </message>
     <message>
         <source>The disk is full. Make room and export again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger ist voll. Schaffen Sie Platz, und exportieren Sie noch einmal.</translation>
     </message>
     <message>
         <source>The disk is full. Nothing was recorded. Make room and sign again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger ist voll. Es wurde nichts eingetragen. Schaffen Sie Platz, und unterschreiben Sie erneut.</translation>
     </message>
     <message>
         <source>The disk is full: make room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger ist voll: Schaffen Sie Platz.</translation>
     </message>
     <message>
         <source>The disk reported an error (SQLite %1, system %2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger meldete einen Fehler (SQLite %1, System %2).</translation>
     </message>
     <message>
         <source>The disk reported an error (SQLite %1, system %2). Nothing was recorded. Check that the disk is there and sign again; if it happens again, back up to another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger meldete einen Fehler (SQLite %1, System %2). Es wurde nichts eingetragen. Prüfen Sie, ob der Datenträger vorhanden ist, und unterschreiben Sie erneut; wenn es wieder geschieht, sichern Sie auf einen anderen Datenträger.</translation>
     </message>
     <message>
         <source>The drag of a nut runs from less to more, not from %1 to %2.</source>
-        <translation>Das Klemmdrehmoment der Mutter läuft vom kleineren zum größeren Wert, nicht von %1 bis %2.</translation>
+        <translation>Das Klemmmoment der Mutter läuft vom kleineren zum größeren Wert, nicht von %1 bis %2.</translation>
     </message>
     <message>
         <source>The drag of fastener %1 was measured as %2 in entry %3, before the nut seated. Give that figure in the later passes as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Klemmmoment von Verbindungselement %1 wurde in Eintrag %3 mit %2 gemessen, bevor die Mutter aufsaß. Geben Sie diesen Wert auch in den späteren Durchgängen an.</translation>
     </message>
     <message>
         <source>The drag of the self-locking nut is added to the torque of %1: measure it while the nut is run down, before it bears, and record it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Klemmmoment der selbstsichernden Mutter kommt zum Anziehdrehmoment von %1 hinzu: Messen Sie es beim Aufschrauben der Mutter, bevor sie aufliegt, und tragen Sie es ein.</translation>
     </message>
     <message>
         <source>The drain is open from end to end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Drainleitung ist von Ende zu Ende offen.</translation>
     </message>
     <message>
         <source>The duct meets its mate without being pulled into place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kanal trifft auf sein Gegenstück, ohne in Position gezogen zu werden.</translation>
     </message>
     <message>
         <source>The earlier entry</source>
@@ -8422,11 +9458,11 @@
     </message>
     <message>
         <source>The end of the ZIP file is not as this program writes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ende der ZIP-Datei ist nicht so, wie dieses Programm es schreibt.</translation>
     </message>
     <message>
         <source>The entries are safe in the side file, but writing them back into the store failed. Keep the side file beside the store, and check the disk. (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einträge sind in der Begleitdatei sicher, aber das Zurückschreiben in die Ablage ist misslungen. Behalten Sie die Begleitdatei neben der Ablage, und prüfen Sie den Datenträger. (%1)</translation>
     </message>
     <message>
         <source>The entries come here, the earliest first.</source>
@@ -8438,83 +9474,91 @@
     </message>
     <message>
         <source>The entry before it has number %1: entries are missing, or out of order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag davor hat die Nummer %1: Einträge fehlen oder sind nicht in der Reihenfolge.</translation>
     </message>
     <message>
         <source>The entry has a member that no entry has.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag hat ein Element, das kein Eintrag hat.</translation>
     </message>
     <message>
         <source>The entry is not of form 1; a later version of the program may read it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag hat nicht die Form 1; eine spätere Version des Programms kann ihn vielleicht lesen.</translation>
     </message>
     <message>
         <source>The entry's "%1" is missing or not of its type.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ des Eintrags fehlt oder hat nicht den richtigen Typ.</translation>
     </message>
     <message>
         <source>The export was cancelled; no file was written.</source>
+        <translation>Der Export wurde abgebrochen; es wurde keine Datei geschrieben.</translation>
+    </message>
+    <message>
+        <source>The fasteners are numbered clockwise from 1. Where the maintenance data gives an order, it governs.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The fasteners of %1 are tightened in their order: %2 comes next, not %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verbindungselemente von %1 werden in ihrer Reihenfolge angezogen: %2 ist als Nächstes dran, nicht %3.</translation>
     </message>
     <message>
         <source>The fasteners of %1 are tightened in their order: %2 comes next. To take %3 first, say why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verbindungselemente von %1 werden in ihrer Reihenfolge angezogen: %2 ist als Nächstes dran. Um %3 zuerst zu nehmen, geben Sie an, warum.</translation>
     </message>
     <message>
         <source>The file %1 could not be used (system %2). It orders the programs that write to the store. Check that you may write to the folder and that the disk has room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei %1 konnte nicht benutzt werden (System %2). Sie regelt die Reihenfolge der Programme, die in die Ablage schreiben. Prüfen Sie, ob Sie in den Ordner schreiben dürfen und ob der Datenträger Platz hat.</translation>
     </message>
     <message>
         <source>The file %1%2, left by another store, is in the way. Choose another name, or move that file away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei %1%2, von einer anderen Ablage hinterlassen, ist im Weg. Wählen Sie einen anderen Namen, oder verschieben Sie diese Datei.</translation>
     </message>
     <message>
         <source>The file cannot be read (%1).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei kann nicht gelesen werden (%1).</translation>
     </message>
     <message>
         <source>The file cannot be written (%1). Choose another folder, or ask who looks after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei kann nicht geschrieben werden (%1). Wählen Sie einen anderen Ordner, oder fragen Sie, wer diesen betreut.</translation>
     </message>
     <message>
         <source>The file cannot be written (%1). Make room, or choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei kann nicht geschrieben werden (%1). Schaffen Sie Platz, oder wählen Sie einen anderen Ordner.</translation>
     </message>
     <message>
         <source>The file cannot be written. Make room and export again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei kann nicht geschrieben werden. Schaffen Sie Platz, und exportieren Sie noch einmal.</translation>
     </message>
     <message>
         <source>The file cannot be written. Make room, or choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei kann nicht geschrieben werden. Schaffen Sie Platz, oder wählen Sie einen anderen Ordner.</translation>
     </message>
     <message>
         <source>The file could not be begun. Choose another folder and export again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei konnte nicht begonnen werden. Wählen Sie einen anderen Ordner, und exportieren Sie noch einmal.</translation>
     </message>
     <message>
         <source>The file could not be begun. Choose another folder and try again.</source>
+        <translation>Die Datei konnte nicht begonnen werden. Wählen Sie einen anderen Ordner, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The file holds no list "hold_points".</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The file is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist leer.</translation>
     </message>
     <message>
         <source>The file is empty. Expected: a first row that names the columns, then one row an interface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist leer. Erwartet: eine erste Zeile, die die Spalten benennt, dann je Anschluss eine Zeile.</translation>
     </message>
     <message>
         <source>The file is longer than 64 MiB, which no list is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist länger als 64 MiB; das ist keine Liste.</translation>
     </message>
     <message>
         <source>The file names columns but lists no interface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei benennt Spalten, führt aber keinen Anschluss auf.</translation>
     </message>
     <message>
         <source>The file was not written</source>
@@ -8534,7 +9578,7 @@
     </message>
     <message>
         <source>The folder %1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner %1 kann nicht angelegt werden.</translation>
     </message>
     <message>
         <source>The foot of a printed record names its last entry and the hash of it. Either says what to compare with.</source>
@@ -8546,11 +9590,11 @@
     </message>
     <message>
         <source>The frame of the record is not up for correction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rahmen des Nachweises steht nicht zur Berichtigung.</translation>
     </message>
     <message>
         <source>The group has %1 pairs; read both halves of each, once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gruppe hat %1 Paare; lesen Sie beide Hälften von jedem, einmal.</translation>
     </message>
     <message>
         <source>The handover is to %1, who accepts it in person.</source>
@@ -8558,26 +9602,42 @@
     </message>
     <message>
         <source>The handover to %1 has not been accepted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Übergabe an %1 wurde nicht angenommen.</translation>
     </message>
     <message>
         <source>The handover was accepted, and entry %1 was made under it. It stays; hand over again.</source>
+        <translation>Die Übergabe wurde angenommen, und Eintrag %1 wurde unter ihr gemacht. Sie bleibt; übergeben Sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>The hoist</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The hold point %1 (%2) has not been passed. %3</source>
+        <translation>Der Haltepunkt %1 (%2) wurde nicht passiert. %3</translation>
+    </message>
+    <message>
+        <source>The hold point %1 (%2) has to be passed again.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The hold point %1 (%2) has to be passed again. %3</source>
+        <translation>Der Haltepunkt %1 (%2) muss noch einmal passiert werden. %3</translation>
+    </message>
+    <message>
+        <source>The hold point %1 has not been passed.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The hold point %1 is taken back by somebody who may pass it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Haltepunkt %1 wird von jemandem zurückgenommen, der ihn passieren darf.</translation>
     </message>
     <message>
         <source>The hold point %1 was passed in entry %2, so what it asks for stays.</source>
+        <translation>Der Haltepunkt %1 wurde in Eintrag %2 passiert; was er verlangt, bleibt daher.</translation>
+    </message>
+    <message>
+        <source>The hook hangs above the centre of gravity, and the lifting points lie above it too.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8586,15 +9646,15 @@
     </message>
     <message>
         <source>The id "%1" stands already on row %2. Expected: each id once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kennung „%1“ steht bereits in Zeile %2. Erwartet: jede Kennung einmal.</translation>
     </message>
     <message>
         <source>The imported package %1 is damaged: it is not what it was when it came. Import it again from where it came from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das importierte Paket %1 ist beschädigt: Es ist nicht mehr, was es beim Eingang war. Importieren Sie es erneut von dort, woher es kam.</translation>
     </message>
     <message>
         <source>The incoming shift needs a lead who may lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die übernehmende Schicht braucht einen Leiter, der leiten darf.</translation>
     </message>
     <message>
         <source>The incoming unit</source>
@@ -8602,19 +9662,27 @@
     </message>
     <message>
         <source>The incoming unit hangs in its place. To take it off again is a job of its own.</source>
+        <translation>Das eingehende Aggregat hängt an seinem Platz. Es wieder auszubauen ist ein eigener Auftrag.</translation>
+    </message>
+    <message>
+        <source>The incoming unit is in its place, and its shipping blanks are out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The incoming unit is received: plate, certificate, blanks and modification state.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The incoming unit was not received yet: its plate, its certificate and its blanks are looked at first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das eingehende Aggregat wurde noch nicht angenommen: Zuerst werden Typenschild, Bescheinigung und Verschlüsse angesehen.</translation>
     </message>
     <message>
         <source>The index of where things were used has %1 uses, and the entries give %2: it was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Verzeichnis, wo etwas verwendet wurde, hat %1 Verwendungen, und die Einträge ergeben %2: Es wurde geändert.</translation>
     </message>
     <message>
         <source>The index of where things were used is of another version of this program. Open the store once for writing, so that it is made again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Verzeichnis, wo etwas verwendet wurde, stammt von einer anderen Version dieses Programms. Öffnen Sie die Ablage einmal zum Schreiben, damit es neu erstellt wird.</translation>
     </message>
     <message>
         <source>The interface is not on the list</source>
@@ -8638,11 +9706,11 @@
     </message>
     <message>
         <source>The job has a temporary item %1 already. Give this one a number of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag hat bereits ein Hilfsmittel %1. Geben Sie diesem eine eigene Nummer.</translation>
     </message>
     <message>
         <source>The job has a test "%1" already, of entry %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag hat bereits einen Test „%1“, aus Eintrag %2.</translation>
     </message>
     <message>
         <source>The job has an accessory "%1" already: %2.</source>
@@ -8674,11 +9742,11 @@
     </message>
     <message>
         <source>The job is not closed. Close it first, or export a draft that says so on each page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag ist nicht abgeschlossen. Schließen Sie ihn zuerst ab, oder exportieren Sie einen Entwurf, der das auf jeder Seite angibt.</translation>
     </message>
     <message>
         <source>The job lists "%1" already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag führt „%1“ bereits auf.</translation>
     </message>
     <message>
         <source>The job lists no accessory "%1".</source>
@@ -8698,7 +9766,7 @@
     </message>
     <message>
         <source>The job was not handed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Auftrag wurde nicht übergeben.</translation>
     </message>
     <message>
         <source>The job was not opened</source>
@@ -8718,15 +9786,15 @@
     </message>
     <message>
         <source>The key it names is not the one that the register held for %1 at that moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel, den er nennt, ist nicht der, den das Stammbuch in jenem Augenblick für %1 führte.</translation>
     </message>
     <message>
         <source>The key of %1 is locked after too many wrong PINs or passphrases. An administrator registers a new key for them; what they signed stays valid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel von %1 ist nach zu vielen falschen PINs oder Passphrasen gesperrt. Ein Administrator registriert einen neuen Schlüssel für die Person; was sie unterschrieben hat, bleibt gültig.</translation>
     </message>
     <message>
         <source>The key of %1 is not at this station, so their PIN opens nothing here. At a station where they sign they choose "Carry your key over", and type the code here; or an administrator registers a new key for them. What they signed stays valid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel von %1 ist nicht an diesem Arbeitsplatz, daher öffnet die PIN hier nichts. An einem Arbeitsplatz, an dem die Person unterschreibt, wählt sie „Eigenen Schlüssel mitnehmen“ und gibt den Code hier ein; oder ein Administrator registriert einen neuen Schlüssel für sie. Was sie unterschrieben hat, bleibt gültig.</translation>
     </message>
     <message>
         <source>The key of %1 is not at this station. Take it over with a code from a station where they sign, or have a new key registered.</source>
@@ -8738,7 +9806,7 @@
     </message>
     <message>
         <source>The key of %1 was replaced or stopped since this transfer was made. It signs nothing any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel von %1 wurde seit dieser Übertragung ersetzt oder gesperrt. Er unterschreibt nichts mehr.</translation>
     </message>
     <message>
         <source>The key of %1 was stopped on %2. They sign again once they have a new one.</source>
@@ -8750,15 +9818,15 @@
     </message>
     <message>
         <source>The kit %1 needs the number of its pieces, 1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Satz %1 braucht die Anzahl seiner Teile, 1 bis %2.</translation>
     </message>
     <message>
         <source>The kit %1 went out with %2 pieces; %3 are counted. Find the difference, or say that it is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Satz %1 ging mit %2 Teilen hinaus; gezählt sind %3. Klären Sie den Unterschied, oder geben Sie an, dass es fehlt.</translation>
     </message>
     <message>
         <source>The label %1 stands there twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung %1 steht zweimal da.</translation>
     </message>
     <message>
         <source>The label is of %1 of this job, whose list has no such interface (any more). Look at the list, or print the labels anew.</source>
@@ -8777,8 +9845,12 @@
         <translation>Die Etiketten wurden nicht exportiert</translation>
     </message>
     <message>
+        <source>The language was not changed</source>
+        <translation>Die Sprache wurde nicht gewechselt</translation>
+    </message>
+    <message>
         <source>The last backup is %1 old. Back up the store to another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Sicherungskopie ist %1 alt. Sichern Sie die Ablage auf einen anderen Datenträger.</translation>
     </message>
     <message>
         <source>The last day (%1) lies before the first (%2).</source>
@@ -8790,7 +9862,7 @@
     </message>
     <message>
         <source>The last entry of this ledger (number %1) is damaged. Nothing more can be recorded in it. Verify the store, and go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Eintrag dieses Buchs (Nummer %1) ist beschädigt. Es kann nichts mehr darin eingetragen werden. Verifizieren Sie die Ablage, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>The last handover</source>
@@ -8798,6 +9870,10 @@
     </message>
     <message>
         <source>The last line has no end: the file was cut off.</source>
+        <translation>Die letzte Zeile hat kein Ende: Die Datei wurde abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>The last pass goes to %1 % of the final torque. Add the pass to 100 %.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8810,7 +9886,7 @@
     </message>
     <message>
         <source>The lead has slack and cannot foul a moving part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Band hat Spiel und kann kein bewegliches Teil berühren.</translation>
     </message>
     <message>
         <source>The lead signs it, before anything is done that it would hold back.</source>
@@ -8818,6 +9894,10 @@
     </message>
     <message>
         <source>The ledger is there up to entry %1; the job's entries pin it up to entry %2.</source>
+        <translation>Das Buch reicht bis Eintrag %1; die Einträge des Auftrags legen es bis Eintrag %2 fest.</translation>
+    </message>
+    <message>
+        <source>The legs that carry are taken to be equally long and the angle to be that of the flattest; n is the number of those reckoned with at a point. A cradle that stays on the unit counts as part of it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8826,35 +9906,35 @@
     </message>
     <message>
         <source>The line does not begin with a SHA-256 digest in lower-case hex.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile beginnt nicht mit einer SHA-256-Prüfsumme in Kleinbuchstaben-Hexadezimal.</translation>
     </message>
     <message>
         <source>The line goes to the port of its own designation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leitung führt zu dem Anschluss mit ihrer eigenen Bezeichnung.</translation>
     </message>
     <message>
         <source>The line is not UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile ist nicht UTF-8.</translation>
     </message>
     <message>
         <source>The line is not hash, seq and a signature of 64 bytes in base64.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile ist nicht hash, seq und eine Unterschrift von 64 Byte in base64.</translation>
     </message>
     <message>
         <source>The line is not in the one form that it has.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile hat nicht die einzige Form, die es für sie gibt.</translation>
     </message>
     <message>
         <source>The line lies free, without strain or rubbing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leitung liegt frei, ohne Spannung oder Scheuern.</translation>
     </message>
     <message>
         <source>The linkage moves freely from stop to stop and does not touch its neighbours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gestänge bewegt sich frei von Anschlag zu Anschlag und berührt seine Nachbarn nicht.</translation>
     </message>
     <message>
         <source>The linked job %1 cannot be seen from here. Keep both in one store.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der verknüpfte Auftrag %1 ist von hier nicht sichtbar. Führen Sie beide in einer Ablage.</translation>
     </message>
     <message>
         <source>The linked job %1 cannot be seen from here. Keep both in one store; nothing is recorded until then.</source>
@@ -8886,7 +9966,7 @@
     </message>
     <message>
         <source>The list gives no least drag for the nuts of %1, so none of them can be used again. Fit a new nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste gibt für die Muttern von %1 kein kleinstes Klemmmoment an, also darf keine wiederverwendet werden. Bauen Sie eine neue Mutter an.</translation>
     </message>
     <message>
         <source>The list has %1 drops to the millilitre for %2, not %3. Leave the number out.</source>
@@ -8902,7 +9982,7 @@
     </message>
     <message>
         <source>The list has no interface "%1". List it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste hat keinen Anschluss „%1“. Führen Sie ihn zuerst auf.</translation>
     </message>
     <message>
         <source>The list is corrected by the lead, or by an inspector who had no hand in the interface; %1 is neither.</source>
@@ -8922,19 +10002,19 @@
     </message>
     <message>
         <source>The list names no hardware, and none was recorded.</source>
-        <translation>Die Liste nennt keine Befestigungsteile, und es wurden keine eingetragen.</translation>
+        <translation>Die Liste nennt kein Befestigungsmaterial, und es wurde keines eingetragen.</translation>
     </message>
     <message>
         <source>The list names no twins of %1 that could be told apart by the designations of their halves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste nennt keine Gegenprüfungspaare von %1, die sich an den Bezeichnungen ihrer Hälften unterscheiden ließen.</translation>
     </message>
     <message>
         <source>The list of attachments is damaged. Verify the store, and go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste der Anlagen ist beschädigt. Verifizieren Sie die Ablage, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>The list of imported packages is damaged. Verify the store, and go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste der importierten Pakete ist beschädigt. Verifizieren Sie die Ablage, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>The list of what is open has moved on. Look at it again, then sign.</source>
@@ -8954,7 +10034,7 @@
     </message>
     <message>
         <source>The look-up tables are not complete. Install the program again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nachschlagetabellen sind nicht vollständig. Installieren Sie das Programm neu.</translation>
     </message>
     <message>
         <source>The lower size itself</source>
@@ -8970,7 +10050,7 @@
     </message>
     <message>
         <source>The maintenance data of %1 was revised. What it asks for is to be looked up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Instandhaltungsunterlagen zu %1 wurden geändert. Es ist nachzusehen, was sie verlangen.</translation>
     </message>
     <message>
         <source>The manual cannot be shown</source>
@@ -8978,23 +10058,27 @@
     </message>
     <message>
         <source>The manual has no page "%1". Install the program again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Handbuch hat keine Seite „%1“. Installieren Sie das Programm neu.</translation>
     </message>
     <message>
         <source>The meaning "%1" does not belong to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bedeutung „%1“ gehört nicht zu %2.</translation>
     </message>
     <message>
         <source>The measured resistance lies within its limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gemessene Widerstand liegt innerhalb seines Grenzwerts.</translation>
     </message>
     <message>
         <source>The member "%1" is not as it must be. Expected: %2.</source>
+        <translation>Das Element „%1“ ist nicht, wie es sein muss. Erwartet: %2.</translation>
+    </message>
+    <message>
+        <source>The member "%1" of a hold point is not of the form that it has to be.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The name of the store's register is damaged. Verify the store, and go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name des Stammbuchs der Ablage ist beschädigt. Verifizieren Sie die Ablage, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>The new PIN or passphrase needs at least %1 characters.</source>
@@ -9002,19 +10086,35 @@
     </message>
     <message>
         <source>The newest entries of %1 are in its side file, and the folder cannot be written to. Copy the store together with the file %1-wal to a folder of your own and open it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die neuesten Einträge von %1 sind in der Begleitdatei, und in den Ordner kann nicht geschrieben werden. Kopieren Sie die Ablage zusammen mit der Datei %1-wal in einen eigenen Ordner, und öffnen Sie sie dort.</translation>
     </message>
     <message>
         <source>The next shift undoes what it knows of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Schicht macht rückgängig, wovon sie weiß.</translation>
     </message>
     <message>
         <source>The next try is possible in %1.</source>
+        <translation>Der nächste Versuch ist in %1 möglich.</translation>
+    </message>
+    <message>
+        <source>The number %1 in %2 would be in the band: was the scale read in another unit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nut turns with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nut turns with %1, and at most %2 is allowed: it or its thread is damaged. Take it off, look at both, and follow the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nut turns with %1; a self-locking nut that is used again needs at least %2. Fit a new nut.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der eine Bolzen, den jeder den anderen überließ, reißt heraus, was er hält.</translation>
     </message>
     <message>
         <source>The outgoing unit</source>
@@ -9022,23 +10122,27 @@
     </message>
     <message>
         <source>The outgoing unit goes back on.</source>
-        <translation>Das ausgebaute Aggregat wird wieder eingebaut.</translation>
+        <translation>Das ausgehende Aggregat wird wieder eingebaut.</translation>
     </message>
     <message>
         <source>The outgoing unit is not off yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ausgehende Aggregat ist noch nicht ausgebaut.</translation>
     </message>
     <message>
         <source>The outgoing unit is off (entry %1), and none was received since that %2 could be joined to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ausgehende Aggregat ist ausgebaut (Eintrag %1), und seither wurde keines angenommen, an das %2 angeschlossen werden könnte.</translation>
     </message>
     <message>
         <source>The outgoing unit is off, and no unit was positioned in its place: %1 is to go up.</source>
+        <translation>Das ausgehende Aggregat ist ausgebaut, und kein Aggregat wurde an seinem Platz positioniert: %1 ist anzuheben.</translation>
+    </message>
+    <message>
+        <source>The outgoing unit is off, blanked and tagged.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The package cannot be begun. Choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Paket kann nicht begonnen werden. Wählen Sie einen anderen Ordner.</translation>
     </message>
     <message>
         <source>The package cannot be verified</source>
@@ -9046,19 +10150,19 @@
     </message>
     <message>
         <source>The package cannot be written (%1). Choose another folder, or ask who looks after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Paket kann nicht geschrieben werden (%1). Wählen Sie einen anderen Ordner, oder fragen Sie, wer diesen betreut.</translation>
     </message>
     <message>
         <source>The package changed while it was read. Import it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Paket änderte sich, während es gelesen wurde. Importieren Sie es erneut.</translation>
     </message>
     <message>
         <source>The package does not hold the attachment %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Paket enthält die Anlage %1 nicht.</translation>
     </message>
     <message>
         <source>The package does not hold, and was not imported. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Paket stimmt nicht und wurde nicht importiert. %1</translation>
     </message>
     <message>
         <source>The package was imported</source>
@@ -9082,11 +10186,11 @@
     </message>
     <message>
         <source>The pages were drawn and could not be put together (%1). Export again; if it happens again, restart the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten wurden gezeichnet und konnten nicht zusammengesetzt werden (%1). Exportieren Sie noch einmal; kommt es wieder vor, starten Sie das Programm neu.</translation>
     </message>
     <message>
         <source>The part %1 stands twice among the hardware. List it once, with its whole number.</source>
-        <translation>Das Teil %1 steht zweimal im Befestigungsmaterial. Führen Sie es einmal auf, mit der ganzen Anzahl.</translation>
+        <translation>Das Teil %1 steht zweimal in den Befestigungsteilen. Führen Sie es einmal auf, mit der ganzen Anzahl.</translation>
     </message>
     <message>
         <source>The part %1 stands twice among what came off. Count it once.</source>
@@ -9098,6 +10202,10 @@
     </message>
     <message>
         <source>The paths are not in order, or one stands there twice.</source>
+        <translation>Die Pfade sind nicht in der Reihenfolge, oder einer steht zweimal da.</translation>
+    </message>
+    <message>
+        <source>The percents differ by standard, class and greatest torque, and the tool's own certificate comes first.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9118,19 +10226,19 @@
     </message>
     <message>
         <source>The photos are more than 4 GiB, which is more than one package holds. Ask who looks after the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fotos sind größer als 4 GiB, und das ist mehr, als ein Paket fasst. Fragen Sie, wer das Programm betreut.</translation>
     </message>
     <message>
         <source>The point nearer to the centre of gravity carries more than half.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Punkt, der dem Schwerpunkt näher liegt, trägt mehr als die Hälfte.</translation>
     </message>
     <message>
         <source>The private key is not the one registered for %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der private Schlüssel ist nicht der für %1 registrierte.</translation>
     </message>
     <message>
         <source>The record could not be begun. Choose another folder and export again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nachweis konnte nicht begonnen werden. Wählen Sie einen anderen Ordner, und exportieren Sie noch einmal.</translation>
     </message>
     <message>
         <source>The record package was exported</source>
@@ -9153,8 +10261,12 @@
         <translation>Der Nachweis mit dieser Prüfsumme gehört nicht zur Geschichte dieses Auftrags. Vergleichen Sie sie mit dem Fuß des Ausdrucks, und sehen Sie nach, ob er zu diesem Auftrag gehört.</translation>
     </message>
     <message>
-        <source>The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.</source>
+        <source>The register does not say how finely this wrench can be set. Have its graduation registered, or take another.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.</source>
+        <translation>Das Stammbuch gibt nicht an, wie lang Werkzeug %1 ist, und mit einem Adapter hängt alles davon ab. Lassen Sie die Länge eintragen, oder nehmen Sie einen anderen Schlüssel.</translation>
     </message>
     <message>
         <source>The register entry that it pins is not in the register, or an earlier entry pinned a later one.</source>
@@ -9166,7 +10278,7 @@
     </message>
     <message>
         <source>The register has no measuring tool "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stammbuch hat kein Messmittel „%1“.</translation>
     </message>
     <message>
         <source>The register has no root person yet. Found it first.</source>
@@ -9182,11 +10294,11 @@
     </message>
     <message>
         <source>The register keeps no list of these: whether it is spelt right cannot be told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stammbuch führt davon keine Liste: Ob es richtig geschrieben ist, lässt sich nicht sagen.</translation>
     </message>
     <message>
         <source>The register knows no %1 %2, and no entry names it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stammbuch kennt nicht: %1 %2, und kein Eintrag nennt dies.</translation>
     </message>
     <message>
         <source>The register's own entries pin nothing.</source>
@@ -9194,7 +10306,7 @@
     </message>
     <message>
         <source>The requirement "%1" stands twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anforderung „%1“ steht zweimal da.</translation>
     </message>
     <message>
         <source>The resistance of a bond by the drop of voltage under a known current, against its limit.</source>
@@ -9202,19 +10314,19 @@
     </message>
     <message>
         <source>The root fingerprint is not the one that was given: this hangs from another root.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Fingerabdruck der Wurzel ist nicht der angegebene: Dies hängt an einer anderen Wurzel.</translation>
     </message>
     <message>
         <source>The root signs its own enrolment; everything else hangs from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wurzel unterschreibt ihre eigene Aufnahme; alles andere hängt daran.</translation>
     </message>
     <message>
         <source>The row has %1 fields. Expected: %2, as in the first row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile hat %1 Felder. Erwartet: %2, wie in der ersten Zeile.</translation>
     </message>
     <message>
         <source>The rules, by name</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Regeln, nach Namen</translation>
     </message>
     <message>
         <source>The same again</source>
@@ -9226,15 +10338,27 @@
     </message>
     <message>
         <source>The same mistake is made twice by the same hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Fehler wird von denselben Händen zweimal gemacht.</translation>
     </message>
     <message>
         <source>The same word names different leaks in different schemes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Wort bezeichnet in verschiedenen Schemata verschiedene Leckagen.</translation>
     </message>
     <message>
         <source>The sample with its seed and every hash.</source>
         <translation>Die Stichprobe mit ihrem Startwert und jeder Prüfsumme.</translation>
+    </message>
+    <message>
+        <source>The scheme "%1" does not class by size. Choose the class by its description.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scheme "%1" has no class "%2". Choose one of %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scheme "%1" has no classes.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The schemes call different leaks by one name. Always name the scheme beside the class. Fuel burns: no flame, no spark, fire cover as the local rules ask.</source>
@@ -9242,31 +10366,31 @@
     </message>
     <message>
         <source>The seal is new and of the right material for fuel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dichtung ist neu und aus dem richtigen Werkstoff für Kraftstoff.</translation>
     </message>
     <message>
         <source>The seal is new and of the right material for oil.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dichtung ist neu und aus dem richtigen Werkstoff für Öl.</translation>
     </message>
     <message>
         <source>The seal is new and of the right material for this fluid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dichtung ist neu und aus dem richtigen Werkstoff für diese Flüssigkeit.</translation>
     </message>
     <message>
         <source>The seal is new, seated and not pinched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dichtung ist neu, sitzt richtig und ist nicht eingeklemmt.</translation>
     </message>
     <message>
         <source>The secret of this station (%1) cannot be read: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Geheimnis dieses Arbeitsplatzes (%1) kann nicht gelesen werden: %2</translation>
     </message>
     <message>
         <source>The secret of this station could not be kept in %1: %2 Without it no key is opened. Make the folder writable, or name another file in REMATE_STATION.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Geheimnis dieses Arbeitsplatzes konnte nicht in %1 aufbewahrt werden: %2 Ohne das Geheimnis wird kein Schlüssel geöffnet. Machen Sie den Ordner beschreibbar, oder nennen Sie eine andere Datei in REMATE_STATION.</translation>
     </message>
     <message>
         <source>The secret of this station lies in the folder of the store (%1), so whoever copies the folder has both. Move one of them, or name another file in REMATE_STATION.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Geheimnis dieses Arbeitsplatzes liegt im Ordner der Ablage (%1); wer den Ordner kopiert, hat also beides. Verschieben Sie eines davon, oder geben Sie in REMATE_STATION eine andere Datei an.</translation>
     </message>
     <message>
         <source>The serial number %1 is that of %2. Read the plate again.</source>
@@ -9278,11 +10402,11 @@
     </message>
     <message>
         <source>The sheet could not be begun. Choose another folder or printer and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt konnte nicht begonnen werden. Wählen Sie einen anderen Ordner oder Drucker, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <source>The sheet does not fit one page. Shorten the title of the job, or look at it in the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt passt nicht auf eine Seite. Kürzen Sie den Titel des Auftrags, oder sehen Sie es im Programm an.</translation>
     </message>
     <message>
         <source>The sheet was not printed</source>
@@ -9297,68 +10421,84 @@
         <translation>Das Blatt wurde geschrieben</translation>
     </message>
     <message>
+        <source>The shift of the centre of gravity is still to be judged: no mean aerodynamic chord is given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.</source>
         <translation>Die Verschiebung des Schwerpunkts, %1 der mittleren aerodynamischen Flügeltiefe, liegt unter der Grenze von 0,05 %.</translation>
     </message>
     <message>
-        <source>The step that was left out is the one that the next pair of hands took for done.</source>
+        <source>The sizes of leak classes rise; %1 comes after %2.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The slings lie under 30° from the horizontal, where a leg carries more than twice its share. Take longer slings or a beam.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The step that was left out is the one that the next pair of hands took for done.</source>
+        <translation>Der ausgelassene Schritt ist der, den die nächsten Hände für getan hielten.</translation>
     </message>
     <message>
         <source>The store could not be brought up to this version: rows of %1 belong to nothing. It was left as it was. Go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage konnte nicht auf diese Version gebracht werden: Zeilen von %1 gehören zu nichts. Sie wurde belassen, wie sie war. Arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>The store could not be used (SQLite %1, system %2). Nothing was recorded. Close the program and try again; if it happens again, report these numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage konnte nicht benutzt werden (SQLite %1, System %2). Es wurde nichts eingetragen. Schließen Sie das Programm, und versuchen Sie es erneut; wenn es wieder geschieht, melden Sie diese Zahlen.</translation>
     </message>
     <message>
         <source>The store does not hold the attachment %1. Attach the file itself, in the window. Nothing was signed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage enthält die Anlage %1 nicht. Hängen Sie die Datei selbst an, im Fenster. Es wurde nichts unterschrieben.</translation>
     </message>
     <message>
         <source>The store has no register, so nobody can be vouched for. Verify it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage hat kein Stammbuch, also kann für niemanden gebürgt werden. Verifizieren Sie sie.</translation>
     </message>
     <message>
         <source>The store has no such job, or one whose name cannot name a folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage hat keinen solchen Auftrag oder einen, dessen Name keinen Ordner bezeichnen kann.</translation>
     </message>
     <message>
         <source>The store has something that this version knows nothing of: %1 %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage hat etwas, wovon diese Version nichts weiß: %1 %2.</translation>
     </message>
     <message>
         <source>The store has this job up to the same entry already: imported package %1. Nothing was imported.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage hat diesen Auftrag bereits bis zum selben Eintrag: importiertes Paket %1. Es wurde nichts importiert.</translation>
     </message>
     <message>
         <source>The store holds this job itself, up to the same entry. Nothing was imported.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage führt diesen Auftrag selbst, bis zum selben Eintrag. Es wurde nichts importiert.</translation>
     </message>
     <message>
         <source>The store is damaged (SQLite %1). Keep the file as it is and go on with the last backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage ist beschädigt (SQLite %1). Behalten Sie die Datei, wie sie ist, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
     <message>
         <source>The store is open for reading only. Nothing was recorded. Open it for writing and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage ist nur zum Lesen geöffnet. Es wurde nichts eingetragen. Öffnen Sie sie zum Schreiben, und versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>The store is open for reading only. Nothing was signed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage ist nur zum Lesen geöffnet. Es wurde nichts unterschrieben.</translation>
     </message>
     <message>
         <source>The store may be read but not written here. Nothing was recorded. Close the store and open it again; if it stays so, ask whoever looks after this computer for the right to write to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage darf hier gelesen, aber nicht geschrieben werden. Es wurde nichts eingetragen. Schließen Sie die Ablage, und öffnen Sie sie erneut; wenn es so bleibt, fragen Sie die Person, die diesen Rechner betreut, nach dem Schreibrecht.</translation>
     </message>
     <message>
         <source>The store refused a change that would break a ledger (SQLite %1). Nothing was recorded. This is a fault of the program: please report it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage wies eine Änderung ab, die ein Buch zerstören würde (SQLite %1). Es wurde nichts eingetragen. Dies ist ein Fehler des Programms: Bitte melden Sie ihn.</translation>
     </message>
     <message>
         <source>The store that holds it was not at hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage, in der die Anlage liegt, war nicht zur Hand.</translation>
     </message>
     <message>
         <source>The store to open.</source>
@@ -9370,7 +10510,7 @@
     </message>
     <message>
         <source>The store was closed, but its side file %1-wal could not be written back into it. Keep both files together, and check the disk. (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablage wurde geschlossen, aber ihre Begleitdatei %1-wal konnte nicht in sie zurückgeschrieben werden. Behalten Sie beide Dateien zusammen, und prüfen Sie den Datenträger. (%2)</translation>
     </message>
     <message>
         <source>The store was not backed up</source>
@@ -9390,27 +10530,27 @@
     </message>
     <message>
         <source>The store's %1 %2 is gone: entries could be changed without a word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Ablage fehlt %1 %2: Einträge könnten unbemerkt geändert werden.</translation>
     </message>
     <message>
         <source>The store's %1 %2 is not the one that was made with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Ablage ist %1 %2 nicht mehr wie beim Anlegen.</translation>
     </message>
     <message>
         <source>The store's file does not agree with itself (%1): it was damaged, or changed by other means. Restore a backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei der Ablage stimmt nicht mit sich selbst überein (%1): Sie wurde beschädigt oder mit anderen Mitteln geändert. Stellen Sie eine Sicherungskopie wieder her.</translation>
     </message>
     <message>
         <source>The stored key of %1 is bound to another station.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gespeicherte Schlüssel von %1 ist an einen anderen Arbeitsplatz gebunden.</translation>
     </message>
     <message>
         <source>The stored key of %1 is damaged. Register a new key for them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gespeicherte Schlüssel von %1 ist beschädigt. Registrieren Sie einen neuen Schlüssel für die Person.</translation>
     </message>
     <message>
         <source>The stored key of %1 is not the one it is said to be. Register a new key for them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gespeicherte Schlüssel von %1 ist nicht der, als der er ausgegeben wird. Registrieren Sie einen neuen Schlüssel für die Person.</translation>
     </message>
     <message>
         <source>The table cannot be shown</source>
@@ -9418,30 +10558,38 @@
     </message>
     <message>
         <source>The table has no row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle hat keine Zeile.</translation>
     </message>
     <message>
         <source>The table is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle ist leer.</translation>
     </message>
     <message>
         <source>The tag can be read, its limit and date hold, and no leg is cut, kinked or twisted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anhänger ist lesbar, Grenzwert und Datum gelten, und kein Strang ist eingeschnitten, geknickt oder verdreht.</translation>
     </message>
     <message>
         <source>The tag in the hand proves which interface was closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anhänger in der Hand beweist, welcher Anschluss geschlossen wurde.</translation>
     </message>
     <message>
         <source>The tags %1 have not been returned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anhänger %1 wurden nicht zurückgegeben.</translation>
     </message>
     <message>
         <source>The test covers %1 (%2), which is not restored. Restore it first, or name what the test covers.</source>
+        <translation>Der Test umfasst %1 (%2), und das ist nicht wiederhergestellt. Stellen Sie es zuerst wieder her, oder nennen Sie, was der Test umfasst.</translation>
+    </message>
+    <message>
+        <source>The text puts exactly %1 lb in no band, so the stricter one is taken.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The tool %1 has not come back.</source>
+        <translation>Das Werkzeug %1 ist nicht zurückgekommen.</translation>
+    </message>
+    <message>
+        <source>The tool may be off by</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9449,12 +10597,28 @@
         <translation>Mögliche Abweichung des Werkzeugs, % vom Messwert</translation>
     </message>
     <message>
+        <source>The tool may be off by, W</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tool's deviation reaches beyond the edge of the band.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tools are counted all together: name none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tools have not been counted since entry %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The torque that turns the nut before it seats. The source begins at 7/16 in and says nothing of smaller sizes. What a nut needs to break away is another quantity.</source>
         <translation>Das Drehmoment, das die Mutter dreht, bevor sie aufliegt. Die Quelle beginnt bei 7/16 in und sagt nichts über kleinere Größen. Was eine Mutter zum Losbrechen braucht, ist eine andere Größe.</translation>
     </message>
     <message>
         <source>The twin group "%1" has this interface alone. Expected: two look-alikes or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gegenprüfungsgruppe „%1“ hat allein diesen Anschluss. Erwartet: zwei verwechselbare oder mehr.</translation>
     </message>
     <message>
         <source>The two PINs differ. Type both again.</source>
@@ -9462,11 +10626,11 @@
     </message>
     <message>
         <source>The union is not overtightened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verschraubung ist nicht überdreht.</translation>
     </message>
     <message>
         <source>The union was held while its nut was turned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verschraubung wurde gehalten, während ihre Mutter gedreht wurde.</translation>
     </message>
     <message>
         <source>The unit</source>
@@ -9478,19 +10642,23 @@
     </message>
     <message>
         <source>The unit hangs in its place, and no hoist is applied that carries it while %1 is undone. Give it the load first, and log it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aggregat hängt an seinem Platz, und es ist kein Hebezeug angebracht, das es trägt, während %1 gelöst wird. Geben Sie ihm zuerst die Last, und tragen Sie das ein.</translation>
     </message>
     <message>
         <source>The unit is off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Aggregat ist ab.</translation>
     </message>
     <message>
         <source>The unit itself, its accessories and the tests</source>
         <translation>Das Aggregat selbst, seine Anbauteile und die Tests</translation>
     </message>
     <message>
-        <source>The unit was said to be off (entry %1), and that was struck. Say it anew; or somebody with authority to overrule strikes that entry as never so.</source>
+        <source>The unit of "%1" is not known. Use one of %2.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The unit was said to be off (entry %1), and that was struck. Say it anew; or somebody with authority to overrule strikes that entry as never so.</source>
+        <translation>Das Aggregat wurde als ausgebaut angegeben (Eintrag %1), und das wurde gestrichen. Geben Sie es neu an; oder jemand mit Befugnis zum Übersteuern streicht jenen Eintrag als nie so gewesen.</translation>
     </message>
     <message>
         <source>The unit, its accessories and tests</source>
@@ -9510,6 +10678,10 @@
     </message>
     <message>
         <source>The way of locking is chosen by the maintenance data.</source>
+        <translation>Die Art der Sicherung bestimmen die Instandhaltungsunterlagen.</translation>
+    </message>
+    <message>
+        <source>The weight change is recorded.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9517,15 +10689,63 @@
         <translation>Die Gewichtsänderung dieses Auftrags steht bereits in Eintrag %1. Streichen Sie diesen Eintrag, bevor Sie sie neu eintragen.</translation>
     </message>
     <message>
+        <source>The weight of %1 is given as %2. Give a weight above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weight of the rigging, which the hoist carries as well,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weight of the unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The whole job</source>
         <translation>Der ganze Auftrag</translation>
+    </message>
+    <message>
+        <source>The working load limit of a sling's leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The working load limit of the hoist</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The wrench showed</source>
         <translation>Der Schlüssel zeigte</translation>
     </message>
     <message>
+        <source>The wrench would have to be set to %1, and none of its marks, %2 apart, lies there. Take a wrench with finer marks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wrench would have to be set to %1; its usable range is %2 to %3. Take another wrench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wrench's length is %1. Measure from the middle of the grip to the square drive.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The wrong unit fits as well as the right one.</source>
+        <translation>Das falsche Aggregat passt so gut wie das richtige.</translation>
+    </message>
+    <message>
+        <source>The zero of the leads, %1, is more than the reading, %2, so the reading cannot be relied on. Check the leads, set the meter to zero, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are %1 fasteners to tighten. Count them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are %1 legs at each lifting point. Give one or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are at most %1 fasteners; %2 are too many for one ring.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9538,10 +10758,18 @@
     </message>
     <message>
         <source>There is no column "%1". Expected: some of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Spalte „%1“. Erwartet: einige von %2.</translation>
     </message>
     <message>
         <source>There is no column after "%1".</source>
+        <translation>Nach „%1“ gibt es keine Spalte.</translation>
+    </message>
+    <message>
+        <source>There is no condition "%1".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no condition "%1"; they are: %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9554,7 +10782,7 @@
     </message>
     <message>
         <source>There is no file of that name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Datei dieses Namens.</translation>
     </message>
     <message>
         <source>There is no finding %1.</source>
@@ -9562,27 +10790,31 @@
     </message>
     <message>
         <source>There is no font to write the record with. Install the package fonts-dejavu-core.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Schrift, mit der der Nachweis geschrieben werden könnte. Installieren Sie das Paket fonts-dejavu-core.</translation>
     </message>
     <message>
         <source>There is no interface to print a label for. Import the job's list first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Anschluss, für den ein Etikett gedruckt werden könnte. Importieren Sie zuerst die Liste des Auftrags.</translation>
     </message>
     <message>
         <source>There is no kind "%1". Expected: one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Art „%1“. Erwartet: eine von %2.</translation>
     </message>
     <message>
         <source>There is no kind of entry "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Eintragsart „%1“.</translation>
     </message>
     <message>
         <source>There is no kind of interface. Install the program again.</source>
         <translation>Es gibt keine Art von Anschluss. Installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <source>There is no register, so nobody can be vouched for.</source>
+        <source>There is no member "%1" in conditions or gates of hold points.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no register, so nobody can be vouched for.</source>
+        <translation>Es gibt kein Stammbuch, also kann für niemanden gebürgt werden.</translation>
     </message>
     <message>
         <source>There is no requirement "%1".</source>
@@ -9590,27 +10822,35 @@
     </message>
     <message>
         <source>There is no requirement "%1". Expected: none, or some of %2, separated by |.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Anforderung „%1“. Erwartet: keine, oder einige von %2, getrennt durch |.</translation>
     </message>
     <message>
         <source>There is no room for a store at %1. Make room, or choose another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 ist kein Platz für eine Ablage. Schaffen Sie Platz, oder wählen Sie einen anderen Datenträger.</translation>
     </message>
     <message>
         <source>There is no room for the backup at %1; no file was made. Make room, or choose another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 ist kein Platz für die Sicherungskopie; es wurde keine Datei erstellt. Schaffen Sie Platz, oder wählen Sie einen anderen Datenträger.</translation>
     </message>
     <message>
         <source>There is no room to pack the photos (%1). Make room and export again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Platz, um die Fotos zu packen (%1). Schaffen Sie Platz, und exportieren Sie noch einmal.</translation>
     </message>
     <message>
         <source>There is no row to remove.</source>
         <translation>Es gibt keine Zeile zu entfernen.</translation>
     </message>
     <message>
-        <source>There is no store at %1. Check the name, or make a new store there.</source>
+        <source>There is no scheme "%1" in the look-up table. Give one of %2.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no sort "%1" of temporary items.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no store at %1. Check the name, or make a new store there.</source>
+        <translation>Bei %1 gibt es keine Ablage. Prüfen Sie den Namen, oder legen Sie dort eine neue Ablage an.</translation>
     </message>
     <message>
         <source>There is nothing to draw yet</source>
@@ -9618,19 +10858,19 @@
     </message>
     <message>
         <source>There is nothing to sign.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zu unterschreiben.</translation>
     </message>
     <message>
         <source>There is something else than a file of that name. Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter diesem Namen gibt es etwas anderes als eine Datei. Wählen Sie einen anderen Namen.</translation>
     </message>
     <message>
         <source>There was not enough memory to check the secret. Close other programs and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Speicher reichte nicht, um das Geheimnis zu prüfen. Schließen Sie andere Programme und versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>There was not enough memory. Nothing was recorded. Close other programs and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Speicher reichte nicht. Es wurde nichts eingetragen. Schließen Sie andere Programme, und versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>There was not enough protected memory for a key. Close other programs and try again.</source>
@@ -9638,7 +10878,7 @@
     </message>
     <message>
         <source>These entries do not follow one another. Nothing was recorded. This is a fault of the program: please report it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Einträge folgen nicht aufeinander. Es wurde nichts eingetragen. Dies ist ein Fehler des Programms: Bitte melden Sie ihn.</translation>
     </message>
     <message>
         <source>This asks less of %1 than before: %2. An inspector who had no hand in it or in its group signs that.</source>
@@ -9646,23 +10886,27 @@
     </message>
     <message>
         <source>This attachment is not shown. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Anlage wird nicht gezeigt. %1</translation>
     </message>
     <message>
         <source>This cell may not be empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zelle darf nicht leer sein.</translation>
     </message>
     <message>
         <source>This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again.</source>
         <translation>Die Uhr dieses Computers zeigt %1, und das ist vor dem letzten Eintrag (%2). Stellen Sie die Uhr richtig, und unterschreiben Sie noch einmal.</translation>
     </message>
     <message>
-        <source>This disk does not let the store keep its side file, so nothing can be recorded on it safely. Copy the store to a disk of this computer and open it there.</source>
+        <source>This condition names nothing.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>This disk does not let the store keep its side file, so nothing can be recorded on it safely. Copy the store to a disk of this computer and open it there.</source>
+        <translation>Dieser Datenträger lässt die Ablage ihre Begleitdatei nicht führen, daher kann darauf nichts sicher eingetragen werden. Kopieren Sie die Ablage auf einen Datenträger dieses Rechners, und öffnen Sie sie dort.</translation>
+    </message>
+    <message>
         <source>This is a draft of a record and no release. Loose ends: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dies ist ein Entwurf eines Nachweises und keine Freigabe. Offene Stellen: %1.</translation>
     </message>
     <message>
         <source>This is a help. The approved maintenance data governs, then the local rules; where they differ from it, follow them.</source>
@@ -9670,11 +10914,11 @@
     </message>
     <message>
         <source>This is not UTF-8. Save the file as UTF-8 and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dies ist nicht UTF-8. Speichern Sie die Datei als UTF-8 und versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>This is not an object an entry may hold: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dies ist kein Objekt, das ein Eintrag enthalten darf: %1</translation>
     </message>
     <message>
         <source>This job has a tag %1 of its own, of the block %2. Hang a tag of this job instead, and give that one back.</source>
@@ -9698,7 +10942,7 @@
     </message>
     <message>
         <source>This job is about the unit %1; the plate is said to read %2. Read it again. If the unit is another one, this is another job.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Auftrag betrifft das Aggregat %1; auf dem Typenschild soll %2 stehen. Lesen Sie es noch einmal. Ist es ein anderes Aggregat, so ist dies ein anderer Auftrag.</translation>
     </message>
     <message>
         <source>This job is linked with no other. Link it where one piece of work is kept in several jobs: they share the people who had a hand in an item, and close together.</source>
@@ -9730,11 +10974,11 @@
     </message>
     <message>
         <source>This one depends on "%1", but neither the list nor the job has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser hängt von „%1“ ab, aber weder die Liste noch der Auftrag hat es.</translation>
     </message>
     <message>
         <source>This record leaves nothing due: no follow-up, no deferred finding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Nachweis lässt nichts fällig: keine Nachprüfung, keinen zurückgestellten Befund.</translation>
     </message>
     <message>
         <source>This register was founded already, by %1.</source>
@@ -9742,15 +10986,15 @@
     </message>
     <message>
         <source>This store has a register already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Ablage hat bereits ein Stammbuch.</translation>
     </message>
     <message>
         <source>This store has its register already. One store has one register.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Ablage hat ihr Stammbuch bereits. Eine Ablage hat ein Stammbuch.</translation>
     </message>
     <message>
         <source>This store has no job with the ledger %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Ablage hat keinen Auftrag mit dem Buch %1.</translation>
     </message>
     <message>
         <source>This store has no job with the ledger %1. Jobs that are linked are kept in one store.</source>
@@ -9758,11 +11002,11 @@
     </message>
     <message>
         <source>This store has no register yet. Found it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Ablage hat noch kein Stammbuch. Legen Sie es zuerst an.</translation>
     </message>
     <message>
         <source>This store holds no key of %1. They sign where their key is, or an administrator registers a new one for them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Ablage enthält keinen Schlüssel von %1. Die Person unterschreibt dort, wo ihr Schlüssel ist, oder ein Administrator registriert einen neuen für sie.</translation>
     </message>
     <message>
         <source>This store holds no key of them.</source>
@@ -9770,7 +11014,7 @@
     </message>
     <message>
         <source>This store is %1 old and was never backed up. Back it up to another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Ablage ist %1 alt und wurde nie gesichert. Sichern Sie sie auf einen anderen Datenträger.</translation>
     </message>
     <message>
         <source>This store is empty. Its first entry names the organisation and its first administrator, who then enrols everybody else. The fingerprint of this entry is printed on every record.</source>
@@ -9782,7 +11026,7 @@
     </message>
     <message>
         <source>This very package was imported before; it has number %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Genau dieses Paket wurde bereits importiert; es hat die Nummer %1.</translation>
     </message>
     <message>
         <source>This waits for the hold point %1, which nobody has passed yet.</source>
@@ -9806,15 +11050,19 @@
     </message>
     <message>
         <source>Three people who split the bolts among them each believe that the others had the last one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von drei Personen, die sich die Bolzen teilen, glaubt jede, die anderen hätten den letzten gehabt.</translation>
     </message>
     <message>
         <source>Tick what you looked at first, one by one.</source>
         <translation>Haken Sie zuerst einzeln ab, was Sie angesehen haben.</translation>
     </message>
     <message>
-        <source>Tightened out of order, a flange stands askew and leaks.</source>
+        <source>Tighten in the order %1, all of them in each pass.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tightened out of order, a flange stands askew and leaks.</source>
+        <translation>Außer der Reihenfolge angezogen, steht ein Flansch schief und leckt.</translation>
     </message>
     <message>
         <source>Tightening</source>
@@ -9826,7 +11074,7 @@
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>Times called in doubt</source>
@@ -9838,7 +11086,7 @@
     </message>
     <message>
         <source>Tired eyes see what they expect.</source>
-        <translation type="unfinished"></translation>
+        <translation>Müde Augen sehen, was sie erwarten.</translation>
     </message>
     <message>
         <source>Title</source>
@@ -9869,6 +11117,10 @@
         <translation>An den Auftrag</translation>
     </message>
     <message>
+        <source>To the nearer edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>To whom</source>
         <translation>An wen</translation>
     </message>
@@ -9878,10 +11130,18 @@
     </message>
     <message>
         <source>Too little starves, too much foams.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenig lässt es trockenlaufen, zu viel schäumt.</translation>
     </message>
     <message>
         <source>Too little works loose, too much breaks.</source>
+        <translation>Zu wenig lockert sich, zu viel bricht.</translation>
+    </message>
+    <message>
+        <source>Too little: %1 is %2 short of %3. Fill up as the maintenance data says, and look whether any leaks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too much: %1 is %2 over %3. Draw it off as the maintenance data says, and check that the right liquid was filled in.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9890,7 +11150,7 @@
     </message>
     <message>
         <source>Tool %1 clicks at what it is set to, %2; it cannot have shown %3. Correct the one that is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug %1 klickt bei dem, worauf es eingestellt ist, %2; es kann nicht %3 angezeigt haben. Berichtigen Sie den falschen Wert.</translation>
     </message>
     <message>
         <source>Tool %1 is not in calibration on %2; its calibration holds until: %3.</source>
@@ -9898,11 +11158,11 @@
     </message>
     <message>
         <source>Tool %1 is registered with a length of %2; the entry says %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug %1 ist mit einer Länge von %2 eingetragen; der Eintrag gibt %3 an.</translation>
     </message>
     <message>
         <source>Tool %1 was found out of tolerance (%2) and has not been calibrated since.</source>
-        <translation>Werkzeug %1 wurde außerhalb der Toleranz gefunden (%2) und seither nicht kalibriert.</translation>
+        <translation>Werkzeug %1 wurde außer Toleranz befunden (%2) und seither nicht kalibriert.</translation>
     </message>
     <message>
         <source>Tool %1 was withdrawn on %2.</source>
@@ -9970,19 +11230,39 @@
     </message>
     <message>
         <source>Torque asked for</source>
+        <translation>Verlangtes Anziehdrehmoment</translation>
+    </message>
+    <message>
+        <source>Torque at the fastener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque at the fastener, T</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque is missing on fastener %1 of %2.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Torque needs the number of fasteners, the least and the most torque and a unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Anziehdrehmoment braucht die Anzahl der Verbindungselemente, den kleinsten und den größten Wert und eine Einheit.</translation>
     </message>
     <message>
         <source>Torque of nuts by thread</source>
         <translation>Drehmoment von Muttern nach Gewinde</translation>
     </message>
     <message>
+        <source>Torque of this pass, T₁</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Torque readings are accepted</source>
         <translation>Drehmoment-Messwerte werden anerkannt</translation>
+    </message>
+    <message>
+        <source>Torque specified, T₀</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Torque taken over</source>
@@ -9998,11 +11278,11 @@
     </message>
     <message>
         <source>Torque, fastener %1</source>
-        <translation>Anziehdrehmoment, Verbindungselement %1</translation>
+        <translation>Anziehdrehmoment, Befestigungselement %1</translation>
     </message>
     <message>
         <source>Torque, fastener %1, pass %2</source>
-        <translation>Anziehdrehmoment, Verbindungselement %1, Durchgang %2</translation>
+        <translation>Anziehdrehmoment, Befestigungselement %1, Durchgang %2</translation>
     </message>
     <message>
         <source>Torque, least</source>
@@ -10034,7 +11314,7 @@
     </message>
     <message>
         <source>Try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>Try the &amp;demo …</source>
@@ -10082,55 +11362,59 @@
     </message>
     <message>
         <source>Two blanks stand between digest and path.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen Prüfsumme und Pfad stehen zwei Leerzeichen.</translation>
     </message>
     <message>
         <source>Two crossed lines both look joined.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei vertauschte Leitungen sehen beide angeschlossen aus.</translation>
     </message>
     <message>
         <source>Two inspections by one person are one inspection.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Prüfungen durch eine Person sind eine Prüfung.</translation>
     </message>
     <message>
         <source>Two interfaces that wait for each other could never be restored.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Anschlüsse, die aufeinander warten, ließen sich nie wiederherstellen.</translation>
     </message>
     <message>
         <source>Two interfaces that wait for each other could never be undone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Anschlüsse, die aufeinander warten, ließen sich nie lösen.</translation>
     </message>
     <message>
         <source>Two kinds of interface share the id or the name "%1".</source>
         <translation>Zwei Arten von Anschlüssen haben dieselbe Kennung oder denselben Namen „%1“.</translation>
     </message>
     <message>
-        <source>Two of one name are one to whoever reads them.</source>
+        <source>Two legs that hold a stiff load, margin of 20 %: common practice</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two of one name are one to whoever reads them.</source>
+        <translation>Zwei mit gleichem Namen sind für den, der sie liest, einer.</translation>
     </message>
     <message>
         <source>Two pending handovers leave nobody in charge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei zwei wartenden Übergaben ist niemand verantwortlich.</translation>
     </message>
     <message>
         <source>Two people logging the same disconnection means that one of them undid something else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen zwei Personen dasselbe Lösen ein, so hat eine davon etwas anderes gelöst.</translation>
     </message>
     <message>
         <source>Two rows have the id "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Zeilen haben die Kennung „%1“.</translation>
     </message>
     <message>
         <source>Two tags of one number point at two places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Anhänger mit einer Nummer zeigen auf zwei Stellen.</translation>
     </message>
     <message>
         <source>Two tags that hang crosswise point at two wrong places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei über Kreuz hängende Anhänger zeigen auf zwei falsche Stellen.</translation>
     </message>
     <message>
         <source>Two weight records of one change leave it open which of them counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Gewichtsnachweise eines Wechsels lassen offen, welcher gilt.</translation>
     </message>
     <message>
         <source>Type the code.</source>
@@ -10139,6 +11423,10 @@
     <message>
         <source>Type the number or the hash of the earlier entry first.</source>
         <translation>Geben Sie zuerst die Nummer oder die Prüfsumme des früheren Eintrags ein.</translation>
+    </message>
+    <message>
+        <source>Under 30° from the horizontal: OSHA guidance on safe sling use</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Undisturbed</source>
@@ -10194,7 +11482,7 @@
     </message>
     <message>
         <source>Until the incoming lead signs, the outgoing one answers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis der übernehmende Leiter unterschreibt, ist der übergebende verantwortlich.</translation>
     </message>
     <message>
         <source>Untouched, not applicable, not listed</source>
@@ -10230,7 +11518,7 @@
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Values and limits</source>
@@ -10239,6 +11527,22 @@
     <message>
         <source>Values read, with their limits</source>
         <translation>Abgelesene Werte, mit ihren Grenzwerten</translation>
+    </message>
+    <message>
+        <source>Verified at 100 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified at 20 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified at 60 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified at the lowest mark</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Verify a record package</source>
@@ -10254,7 +11558,7 @@
     </message>
     <message>
         <source>Verifying was stopped; nothing was said about the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Verifizieren wurde abgebrochen; über den Rest wurde nichts gesagt.</translation>
     </message>
     <message>
         <source>Verifying what the record rests on</source>
@@ -10277,15 +11581,15 @@
     </message>
     <message>
         <source>Warning tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnanhänger</translation>
     </message>
     <message>
         <source>Washers stack in the order that the maintenance data shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Scheiben liegen in der Reihenfolge, die die Instandhaltungsunterlagen zeigen.</translation>
     </message>
     <message>
         <source>Watched for</source>
-        <translation type="unfinished"></translation>
+        <translation>Beobachtet während</translation>
     </message>
     <message>
         <source>Wear eye protection when lockwire is cut, and catch the ends: they hurt people and find their way into engines.</source>
@@ -10301,11 +11605,11 @@
     </message>
     <message>
         <source>Weight of the incoming unit</source>
-        <translation>Gewicht des einzubauenden Aggregats</translation>
+        <translation>Gewicht des eingehenden Aggregats</translation>
     </message>
     <message>
         <source>Weight of the outgoing unit</source>
-        <translation>Gewicht des ausgebauten Aggregats</translation>
+        <translation>Gewicht des ausgehenden Aggregats</translation>
     </message>
     <message>
         <source>Weight of the rigging</source>
@@ -10329,11 +11633,11 @@
     </message>
     <message>
         <source>What a gate let through does not go back behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eine Sperre durchgelassen hat, geht nicht hinter sie zurück.</translation>
     </message>
     <message>
         <source>What a tool clicks at and what it shows are two things to check.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wobei ein Werkzeug klickt und was es anzeigt, sind zwei Dinge, die zu prüfen sind.</translation>
     </message>
     <message>
         <source>What a torque tool may be off</source>
@@ -10341,11 +11645,11 @@
     </message>
     <message>
         <source>What anybody on the job sees must be easy to say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was irgendjemand am Auftrag sieht, muss leicht zu sagen sein.</translation>
     </message>
     <message>
         <source>What became of the hardware</source>
-        <translation>Was aus den Befestigungsteilen wurde</translation>
+        <translation>Was aus dem Befestigungsmaterial wurde</translation>
     </message>
     <message>
         <source>What became void</source>
@@ -10365,27 +11669,27 @@
     </message>
     <message>
         <source>What came off is counted from what was on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was abgenommen wurde, wird aus dem gezählt, was daran war.</translation>
     </message>
     <message>
         <source>What cannot be shown would stay loose for ever.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht nachgewiesen werden kann, bliebe für immer lose.</translation>
     </message>
     <message>
         <source>What cannot be taken back waits until everything before it is true.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich nicht zurücknehmen lässt, wartet, bis alles davor wahr ist.</translation>
     </message>
     <message>
         <source>What carries no designations cannot be told apart by them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was keine Bezeichnungen trägt, lässt sich nicht an ihnen unterscheiden.</translation>
     </message>
     <message>
         <source>What changes on the way was changed by nobody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich unterwegs ändert, hat niemand geändert.</translation>
     </message>
     <message>
         <source>What drains may be fuel, oil or hydraulic fluid, hot or under pressure. Let it cool, catch it, protect skin and eyes, and keep every source of ignition away, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was abläuft, kann Kraftstoff, Öl oder Hydraulikflüssigkeit sein, heiß oder unter Druck. Lassen Sie es abkühlen, fangen Sie es auf, schützen Sie Haut und Augen, und halten Sie jede Zündquelle fern, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>What each is joined to, in the same order</source>
@@ -10401,7 +11705,7 @@
     </message>
     <message>
         <source>What has to be off before %1 waits itself for %1. Leave out one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vor %1 gelöst sein muss, wartet selbst auf %1. Lassen Sie eines davon weg.</translation>
     </message>
     <message>
         <source>What has to be so</source>
@@ -10409,7 +11713,7 @@
     </message>
     <message>
         <source>What has to come out again is not done, however tight it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wieder herauskommen muss, ist nicht fertig, wie fest es auch sitzt.</translation>
     </message>
     <message>
         <source>What hoist and legs carry, and whether a limit or an inspection speaks against the lift.</source>
@@ -10425,15 +11729,15 @@
     </message>
     <message>
         <source>What is counted is not believed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gezählt wird, braucht man nicht zu glauben.</translation>
     </message>
     <message>
         <source>What is covered cannot be inspected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was verdeckt ist, kann nicht geprüft werden.</translation>
     </message>
     <message>
         <source>What is deferred without end is forgotten.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ohne Ende zurückgestellt ist, wird vergessen.</translation>
     </message>
     <message>
         <source>What is drawn comes here, with every entry about it.</source>
@@ -10453,7 +11757,7 @@
     </message>
     <message>
         <source>What is half done is finished by those who know how far it came.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was halb fertig ist, beenden die, die wissen, wie weit es kam.</translation>
     </message>
     <message>
         <source>What is looked for</source>
@@ -10469,7 +11773,7 @@
     </message>
     <message>
         <source>What is missing is looked for before the way to it is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlt, wird gesucht, bevor der Weg dorthin geschlossen wird.</translation>
     </message>
     <message>
         <source>What is new in it</source>
@@ -10477,7 +11781,7 @@
     </message>
     <message>
         <source>What is not on the list is not missed at the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht auf der Liste steht, wird am Ende nicht vermisst.</translation>
     </message>
     <message>
         <source>What is on</source>
@@ -10485,7 +11789,7 @@
     </message>
     <message>
         <source>What is open is counted, not remembered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was offen ist, wird gezählt, nicht erinnert.</translation>
     </message>
     <message>
         <source>What is out</source>
@@ -10493,19 +11797,23 @@
     </message>
     <message>
         <source>What is overloaded does not warn before it parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was überlastet ist, warnt nicht, bevor es reißt.</translation>
     </message>
     <message>
         <source>What is passed has been set.</source>
+        <translation>Was passiert wird, wurde gesetzt.</translation>
+    </message>
+    <message>
+        <source>What is removed weighs as much as the aircraft, or more. Check the weights and their units.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What is said twice is cleared once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zweimal gesagt ist, wird einmal erledigt.</translation>
     </message>
     <message>
         <source>What is sent to somebody who knows nothing of it is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an jemanden gesendet wird, der nichts davon weiß, ist verloren.</translation>
     </message>
     <message>
         <source>What is signed</source>
@@ -10513,15 +11821,19 @@
     </message>
     <message>
         <source>What is still to be tightened will bond otherwise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was noch anzuziehen ist, leitet danach anders.</translation>
     </message>
     <message>
         <source>What is taken up was put down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aufgenommen wird, wurde vorher abgelegt.</translation>
     </message>
     <message>
         <source>What is typed as known has to be 64 digits, 0 to 9 and a to f; these are %1.</source>
         <translation>Was als bekannt eingegeben wird, muss 64 Stellen haben, 0 bis 9 und a bis f; dies sind %1.</translation>
+    </message>
+    <message>
+        <source>What is typed on the pages and not signed is lost. What was signed stands.</source>
+        <translation>Was auf den Seiten eingetippt und nicht unterschrieben ist, geht verloren. Was unterschrieben wurde, bleibt.</translation>
     </message>
     <message>
         <source>What is wrong</source>
@@ -10533,7 +11845,7 @@
     </message>
     <message>
         <source>What it carries rubs nowhere between clamps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie trägt, scheuert zwischen den Schellen nirgends.</translation>
     </message>
     <message>
         <source>What it is</source>
@@ -10541,7 +11853,7 @@
     </message>
     <message>
         <source>What it isolates is dead, empty or without pressure, and somebody has proven it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie freischaltet, ist spannungslos, leer oder drucklos, und jemand hat es nachgewiesen.</translation>
     </message>
     <message>
         <source>What leaves with it</source>
@@ -10549,7 +11861,7 @@
     </message>
     <message>
         <source>What made a test fail is open until it is found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was einen Test scheitern ließ, ist offen, bis es gefunden ist.</translation>
     </message>
     <message>
         <source>What may not go on before something was looked at</source>
@@ -10557,15 +11869,15 @@
     </message>
     <message>
         <source>What nobody released does not fly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was niemand freigegeben hat, fliegt nicht.</translation>
     </message>
     <message>
         <source>What only eyes can tell, each pair of eyes looks at on its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nur Augen erkennen können, sieht jedes Augenpaar für sich an.</translation>
     </message>
     <message>
         <source>What restoring has to show is not changed in passing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Wiederherstellung nachweisen muss, wird nicht nebenbei geändert.</translation>
     </message>
     <message>
         <source>What stands in the way</source>
@@ -10589,7 +11901,7 @@
     </message>
     <message>
         <source>What the nut eats up does not clamp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Mutter aufzehrt, klemmt nicht.</translation>
     </message>
     <message>
         <source>What the signer looks at and confirms</source>
@@ -10601,7 +11913,7 @@
     </message>
     <message>
         <source>What the store remembers of the job for the start page is not what its entries say: it was put in. Open the job to see what they say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich die Ablage zum Auftrag für die Startseite merkt, ist nicht, was seine Einträge angeben: Es wurde eingefügt. Öffnen Sie den Auftrag, um zu sehen, was sie angeben.</translation>
     </message>
     <message>
         <source>What the tool may give at a setting, and at the points at which it is verified.</source>
@@ -10613,23 +11925,23 @@
     </message>
     <message>
         <source>What this record rests on</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf dieser Nachweis beruht</translation>
     </message>
     <message>
         <source>What to set the wrench to so that the fastener gets a torque of its band, with or without an adapter.</source>
-        <translation>Worauf der Schlüssel einzustellen ist, damit das Verbindungselement ein Drehmoment seines zulässigen Bereichs erhält, mit oder ohne Adapter.</translation>
+        <translation>Worauf der Schlüssel einzustellen ist, damit das Befestigungselement ein Drehmoment seines zulässigen Bereichs erhält, mit oder ohne Adapter.</translation>
     </message>
     <message>
         <source>What two things are called by one name, one of them is left on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heißen zwei Dinge gleich, bleibt eines davon am Luftfahrzeug.</translation>
     </message>
     <message>
         <source>What voids one item has to reach the other, and a job voids nothing in another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was einen Posten hinfällig macht, muss den anderen erreichen, und ein Auftrag macht nichts in einem anderen hinfällig.</translation>
     </message>
     <message>
         <source>What waited at a gate does not become something that need not have waited.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an einer Sperre gewartet hat, wird nicht zu etwas, das nicht hätte warten müssen.</translation>
     </message>
     <message>
         <source>What waits</source>
@@ -10637,7 +11949,7 @@
     </message>
     <message>
         <source>What waits at a gate does not go round it by having no name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an einer Sperre wartet, umgeht sie nicht dadurch, dass es keinen Namen hat.</translation>
     </message>
     <message>
         <source>What waits for an inspector</source>
@@ -10649,7 +11961,7 @@
     </message>
     <message>
         <source>What was counted once does not become less by counting again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was einmal gezählt wurde, wird durch erneutes Zählen nicht weniger.</translation>
     </message>
     <message>
         <source>What was done</source>
@@ -10657,7 +11969,7 @@
     </message>
     <message>
         <source>What was due yesterday is late, not planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gestern fällig war, ist überfällig, nicht geplant.</translation>
     </message>
     <message>
         <source>What was found</source>
@@ -10665,7 +11977,7 @@
     </message>
     <message>
         <source>What was found holding on is free when somebody has freed it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was noch festhängend vorgefunden wurde, ist frei, wenn jemand es frei gemacht hat.</translation>
     </message>
     <message>
         <source>What was found, and what became of it</source>
@@ -10677,15 +11989,15 @@
     </message>
     <message>
         <source>What was measured in between has to be found again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dazwischen gemessen wurde, muss wiedergefunden werden.</translation>
     </message>
     <message>
         <source>What was not counted as it came off cannot be missed when it goes on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was beim Abnehmen nicht gezählt wurde, kann beim Anbauen nicht vermisst werden.</translation>
     </message>
     <message>
         <source>What was put in for the journey must come out before the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was für den Transport eingebaut wurde, muss vor der Arbeit heraus.</translation>
     </message>
     <message>
         <source>What was put on for the job and has to come off</source>
@@ -10701,7 +12013,7 @@
     </message>
     <message>
         <source>What was seen to be wrong is put right; it does not go away by a word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was als falsch gesehen wurde, wird in Ordnung gebracht; es verschwindet nicht durch ein Wort.</translation>
     </message>
     <message>
         <source>What was signed about each interface</source>
@@ -10709,7 +12021,7 @@
     </message>
     <message>
         <source>What was signed in between has to be found again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dazwischen unterschrieben wurde, muss wiedergefunden werden.</translation>
     </message>
     <message>
         <source>What was so</source>
@@ -10725,15 +12037,15 @@
     </message>
     <message>
         <source>What was undone is not made untouched by a word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gelöst wurde, wird nicht durch ein Wort unangerührt.</translation>
     </message>
     <message>
         <source>What was verified could not be remembered in %1 (%2). The next verification begins at the first entry again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was verifiziert wurde, konnte nicht in %1 gemerkt werden (%2). Die nächste Verifizierung beginnt wieder beim ersten Eintrag.</translation>
     </message>
     <message>
         <source>What was withdrawn stays withdrawn from that moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was entzogen wurde, bleibt von jenem Zeitpunkt an entzogen.</translation>
     </message>
     <message>
         <source>What you sign</source>
@@ -10745,7 +12057,7 @@
     </message>
     <message>
         <source>Whatever is in front was taken off first; if the log says otherwise, it lacks an entry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was davor liegt, wurde zuerst abgenommen; sagt das Buch etwas anderes, fehlt ihm ein Eintrag.</translation>
     </message>
     <message>
         <source>When</source>
@@ -10757,7 +12069,7 @@
     </message>
     <message>
         <source>When the first part was released, the other parts were complete; they stay what they were then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als der erste Teil freigegeben wurde, waren die anderen Teile vollständig; sie bleiben, was sie damals waren.</translation>
     </message>
     <message>
         <source>Where</source>
@@ -10765,7 +12077,7 @@
     </message>
     <message>
         <source>Where "%1" should begin in the ZIP file stands something else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo in der ZIP-Datei „%1“ beginnen sollte, steht etwas anderes.</translation>
     </message>
     <message>
         <source>Where %1 went was said by %2 in entry %3. If it was wrong, strike that.</source>
@@ -10773,7 +12085,7 @@
     </message>
     <message>
         <source>Where another inspector is there, it is not unforeseen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo ein anderer Prüfer da ist, ist es nicht unvorhergesehen.</translation>
     </message>
     <message>
         <source>Where it was last seen, and where it was looked for</source>
@@ -10781,15 +12093,15 @@
     </message>
     <message>
         <source>Where record and lift differ, one of them is wrong, and the lift may have been too light.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Nachweis und Hebevorgang voneinander abweichen, ist einer falsch, und das Hebezeug kann zu schwach gewesen sein.</translation>
     </message>
     <message>
         <source>Where the turn stretches the bolt, the torque alone does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Drehwinkel den Bolzen dehnt, tut es das Anziehdrehmoment allein nicht.</translation>
     </message>
     <message>
         <source>Where the weight lies decides how the aircraft flies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo das Gewicht liegt, entscheidet, wie das Luftfahrzeug fliegt.</translation>
     </message>
     <message>
         <source>Where the work stands</source>
@@ -10805,6 +12117,10 @@
     </message>
     <message>
         <source>Where used: %1 %2</source>
+        <translation>Wo verwendet: %1 %2</translation>
+    </message>
+    <message>
+        <source>Whether a nut may be used again at all, the maintenance data says. Look at it as well: clean, undamaged, and measured before it seats.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10833,7 +12149,7 @@
     </message>
     <message>
         <source>Which fasteners</source>
-        <translation>Welche Verbindungselemente</translation>
+        <translation>Welche Befestigungselemente</translation>
     </message>
     <message>
         <source>Which list</source>
@@ -10849,11 +12165,15 @@
     </message>
     <message>
         <source>Which unit goes up is not changed behind its back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welches Aggregat angehoben wird, wird nicht hinter seinem Rücken geändert.</translation>
     </message>
     <message>
         <source>Which way</source>
         <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>While an engine runs, keep clear of intake, propeller and exhaust, and look from where the maintenance data says.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Who</source>
@@ -10865,15 +12185,15 @@
     </message>
     <message>
         <source>Who does the work does not choose what it has to show.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer die Arbeit tut, wählt nicht, was sie nachweisen muss.</translation>
     </message>
     <message>
         <source>Who enrolled whom, and on whose word, stands on the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer wen aufgenommen hat, und auf wessen Wort, steht im Nachweis.</translation>
     </message>
     <message>
         <source>Who had a hand in it cannot be asked of a record that is not there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer daran beteiligt war, lässt sich von einem Nachweis, der nicht da ist, nicht erfragen.</translation>
     </message>
     <message>
         <source>Who had it</source>
@@ -10885,19 +12205,19 @@
     </message>
     <message>
         <source>Who has to stop at a gate does not lower it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer an einer Sperre halten muss, lockert sie nicht.</translation>
     </message>
     <message>
         <source>Who helped counts for independence, so helpers must be people, not free text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer geholfen hat, zählt für die Unabhängigkeit; Helfer müssen daher Personen sein, nicht freier Text.</translation>
     </message>
     <message>
         <source>Who led and who worked on a shift is not changed afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer eine Schicht geleitet und in ihr gearbeitet hat, wird nachträglich nicht geändert.</translation>
     </message>
     <message>
         <source>Who lets the next step begin answers for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer den nächsten Schritt beginnen lässt, ist dafür verantwortlich.</translation>
     </message>
     <message>
         <source>Who signed or is named</source>
@@ -10921,35 +12241,35 @@
     </message>
     <message>
         <source>Who takes a requirement away does not judge alone what is left of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer eine Anforderung wegnimmt, beurteilt nicht allein, was davon übrig bleibt.</translation>
     </message>
     <message>
         <source>Who takes over says how many fasteners were looked at.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer übernimmt, gibt an, wie viele Verbindungselemente angesehen wurden.</translation>
     </message>
     <message>
         <source>Who was authorised and which tool was in date is asked for the moment of the entry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer berechtigt und welches Werkzeug gültig kalibriert war, wird für den Zeitpunkt des Eintrags gefragt.</translation>
     </message>
     <message>
         <source>Whoever could cut a link could inspect their own work behind it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer eine Verknüpfung trennen könnte, könnte dahinter die eigene Arbeit prüfen.</translation>
     </message>
     <message>
         <source>Whoever crossed them believes that they are right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer sie vertauscht hat, glaubt, dass sie richtig sind.</translation>
     </message>
     <message>
         <source>Whoever flies it has to know what is still to be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer damit fliegt, muss wissen, was noch zu tun ist.</translation>
     </message>
     <message>
         <source>Whoever made the damage does not judge it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer den Schaden verursacht hat, beurteilt ihn nicht.</translation>
     </message>
     <message>
         <source>Whoever opens a job answers for it until it is handed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer einen Auftrag eröffnet, ist dafür verantwortlich, bis er übergeben ist.</translation>
     </message>
     <message>
         <source>Whoever stops their own key can sign nothing any more. Replace it instead, and say since when its signatures are in doubt.</source>
@@ -10957,11 +12277,11 @@
     </message>
     <message>
         <source>Whoever undid something could say that they did not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer etwas gelöst hat, könnte sagen, er habe es nicht getan.</translation>
     </message>
     <message>
         <source>Whoever wished an inspection back could say that nothing had happened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer sich eine Prüfung zurückwünscht, könnte sagen, es sei nichts geschehen.</translation>
     </message>
     <message>
         <source>Whoever works behind an isolation applies their own, with their name on it.</source>
@@ -10973,7 +12293,7 @@
     </message>
     <message>
         <source>Whose hands were there stays known, unless it never was so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer Hand angelegt hat, bleibt bekannt, außer es war nie so.</translation>
     </message>
     <message>
         <source>Whose hands were there, and what was counted, stays. A name or a number that was mistyped goes first to somebody with authority to overrule, who strikes it as never so (More details).</source>
@@ -11040,7 +12360,15 @@
         <translation>Draht ist jedes Mal neu und zieht in Anziehrichtung.</translation>
     </message>
     <message>
+        <source>With 1 lifting point there is no length between two, and the load hangs with its centre of gravity below that point. Empty both fields, or give 2 points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>With an adapter the wrench does not show the torque at the fastener. Say what it was set to.</source>
+        <translation>Mit einem Adapter zeigt der Schlüssel nicht das Drehmoment am Verbindungselement. Geben Sie an, worauf er eingestellt war.</translation>
+    </message>
+    <message>
+        <source>With an odd number none lies opposite: each is followed by the nearer of the two that face it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11053,6 +12381,10 @@
             <numerusform>Mit dem %n Standard-Haltepunkt</numerusform>
             <numerusform>Mit den %n Standard-Haltepunkten</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>With the drag of the nut, d</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>With the tag on</source>
@@ -11076,11 +12408,11 @@
     </message>
     <message>
         <source>Without a root nobody can vouch for anybody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Wurzel kann niemand für jemanden bürgen.</translation>
     </message>
     <message>
         <source>Without entry %1 the list asks less of %2: %3. An inspector who had no hand in it strikes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Eintrag %1 verlangt die Liste weniger von %2: %3. Ihn streicht ein Prüfer, der nicht daran beteiligt war.</translation>
     </message>
     <message>
         <source>Without such a station an administrator registers a new key for you. What you signed stays valid.</source>
@@ -11104,11 +12436,11 @@
     </message>
     <message>
         <source>Work is done by people authorised for it on that day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit tun Personen, die an jenem Tag dafür berechtigt sind.</translation>
     </message>
     <message>
         <source>Work on</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit an</translation>
     </message>
     <message>
         <source>Work order</source>
@@ -11116,7 +12448,7 @@
     </message>
     <message>
         <source>Work order %1  ·  %2  ·  %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsauftrag %1  ·  %2  ·  %3</translation>
     </message>
     <message>
         <source>Work order %1, %2, %3: %4</source>
@@ -11124,15 +12456,15 @@
     </message>
     <message>
         <source>Work order %1, %2, %3: entries %4. Ledger %5</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsauftrag %1, %2, %3: Einträge %4. Buch %5</translation>
     </message>
     <message>
         <source>Work order %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsauftrag %1: %2.</translation>
     </message>
     <message>
         <source>Work that was interrupted is finished before it is inspected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterbrochene Arbeit wird abgeschlossen, bevor sie geprüft wird.</translation>
     </message>
     <message>
         <source>Worked out</source>
@@ -11153,6 +12485,14 @@
     <message>
         <source>Working load limit on the hoist's plate</source>
         <translation>Tragfähigkeit auf dem Typenschild des Hebezeugs</translation>
+    </message>
+    <message>
+        <source>Working:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst class allowed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Worst class allowed; none: dry</source>
@@ -11183,16 +12523,20 @@
         <translation>Falsche PINs seit der letzten richtigen: %1, die letzte am %2.</translation>
     </message>
     <message>
-        <source>You may not read %1. Ask its owner, or whoever looks after this computer.</source>
+        <source>Y = %1</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You may not read %1. Ask its owner, or whoever looks after this computer.</source>
+        <translation>Sie dürfen %1 nicht lesen. Fragen Sie den Eigentümer oder wer diesen Rechner betreut.</translation>
     </message>
     <message>
         <source>You may not write to the folder of %1, which recording needs. Open the store for reading, or copy it to a folder of your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie dürfen nicht in den Ordner von %1 schreiben, was zum Eintragen nötig ist. Öffnen Sie die Ablage zum Lesen, oder kopieren Sie sie in einen eigenen Ordner.</translation>
     </message>
     <message>
         <source>You may read %1 but not write to it. Open it for reading, or ask its owner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie dürfen %1 lesen, aber nicht hineinschreiben. Öffnen Sie die Ablage zum Lesen, oder fragen Sie den Eigentümer.</translation>
     </message>
     <message>
         <source>Your PIN opens your key once more; a copy is left in the store, sealed with your PIN and a code.</source>
@@ -11215,12 +12559,16 @@
         <translation>Ihre alte PIN öffnet Ihren Schlüssel noch einmal; von da an öffnet ihn die neue.</translation>
     </message>
     <message>
+        <source>Zero of the leads, as recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Zone</source>
         <translation>Bereich</translation>
     </message>
     <message>
         <source>Zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich %1</translation>
     </message>
     <message>
         <source>Zone or person beside the whole job</source>
@@ -11239,8 +12587,16 @@
         <translation>Bereiche, wie bei der Eröffnung aufgeteilt</translation>
     </message>
     <message>
+        <source>a = %1° from the horizontal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a SHA-256 digest in 64 lower-case hex digits</source>
         <translation>eine SHA-256-Prüfsumme aus 64 kleingeschriebenen Hexadezimalziffern</translation>
+    </message>
+    <message>
+        <source>a current</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a date such as 2026-03-02</source>
@@ -11248,11 +12604,15 @@
     </message>
     <message>
         <source>a decimal point; this number has a decimal comma</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Dezimalpunkt; diese Zahl hat ein Dezimalkomma</translation>
     </message>
     <message>
         <source>a decimal with a point, such as 12.5, of at most 18 digits</source>
         <translation>eine Dezimalzahl mit Punkt, wie 12.5, mit höchstens 18 Ziffern</translation>
+    </message>
+    <message>
+        <source>a length</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a list of interfaces' ids</source>
@@ -11283,8 +12643,16 @@
         <translation>ein Mitglied der Mannschaft; oder der Leiter, durch eine Übergabe, die die neue Mannschaft nennt</translation>
     </message>
     <message>
-        <source>a number with a point, such as 12.5, not below 0</source>
+        <source>a moment of weight</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number of drops in a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number with a point, such as 12.5, not below 0</source>
+        <translation>eine Zahl mit Punkt, etwa 12.5, nicht unter 0</translation>
     </message>
     <message>
         <source>a person with authority to overrule</source>
@@ -11299,12 +12667,20 @@
         <translation>die Kennung einer Person</translation>
     </message>
     <message>
+        <source>a rate of flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a requirement (%1)</source>
+        <translation>eine Anforderung (%1)</translation>
+    </message>
+    <message>
+        <source>a resistance</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a sort of temporary items that the program has</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Sorte von Hilfsmitteln, die das Programm hat</translation>
     </message>
     <message>
         <source>a technician of that job</source>
@@ -11312,7 +12688,7 @@
     </message>
     <message>
         <source>a technician of that job, by sending it</source>
-        <translation>ein Mechaniker jenes Auftrags, durch Abgeben</translation>
+        <translation>ein Mechaniker jenes Auftrags, durch Senden</translation>
     </message>
     <message>
         <source>a technician of the crew</source>
@@ -11320,11 +12696,11 @@
     </message>
     <message>
         <source>a technician of the crew, by taking it up</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Mechaniker der Mannschaft, durch Aufnehmen der Arbeit</translation>
     </message>
     <message>
         <source>a technician of the crew, or an inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Mechaniker der Mannschaft oder ein Prüfer</translation>
     </message>
     <message>
         <source>a technician of the crew; or a person with authority to overrule</source>
@@ -11336,11 +12712,11 @@
     </message>
     <message>
         <source>a technician, with a tag of this job; or the lead, by issuing more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Mechaniker, mit einem Anhänger dieses Auftrags; oder der Leiter, durch Ausgeben weiterer</translation>
     </message>
     <message>
         <source>a technician; or an inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Mechaniker; oder ein Prüfer</translation>
     </message>
     <message>
         <source>a text that is not blank</source>
@@ -11348,7 +12724,7 @@
     </message>
     <message>
         <source>a text without blanks at its ends</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Text ohne Leerzeichen an den Enden</translation>
     </message>
     <message>
         <source>a time such as 2026-03-02T08:14:31.120Z</source>
@@ -11359,12 +12735,28 @@
         <translation>die Kennung eines Werkzeugs</translation>
     </message>
     <message>
+        <source>a torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a whole number, 0 or more</source>
         <translation>eine ganze Zahl, 0 oder mehr</translation>
     </message>
     <message>
         <source>a whole number, such as 4</source>
-        <translation type="unfinished"></translation>
+        <translation>eine ganze Zahl, etwa 4</translation>
     </message>
     <message>
         <source>accepted</source>
@@ -11419,8 +12811,12 @@
         <translation>ein Administrator des Stammbuchs; oder ein anderes Werkzeug nehmen</translation>
     </message>
     <message>
-        <source>an authorised inspector</source>
+        <source>an angle</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an authorised inspector</source>
+        <translation>ein berechtigter Prüfer</translation>
     </message>
     <message>
         <source>an authorised inspector who had no hand in it</source>
@@ -11432,11 +12828,11 @@
     </message>
     <message>
         <source>an authorised inspector, by inspecting what is under it</source>
-        <translation type="unfinished"></translation>
+        <translation>ein berechtigter Prüfer, durch Prüfen dessen, was darunter liegt</translation>
     </message>
     <message>
         <source>an inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Prüfung</translation>
     </message>
     <message>
         <source>an inspector, by disposing of the finding</source>
@@ -11452,11 +12848,11 @@
     </message>
     <message>
         <source>an object in braces</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Objekt in geschweiften Klammern</translation>
     </message>
     <message>
         <source>an object in it has more than %1 members</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Objekt darin hat mehr als %1 Elemente</translation>
     </message>
     <message>
         <source>and %1 more, listed by remate-cli doubtful</source>
@@ -11479,7 +12875,7 @@
     </message>
     <message>
         <source>another technician or an inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderer Mechaniker oder ein Prüfer</translation>
     </message>
     <message>
         <source>anybody of the job</source>
@@ -11503,7 +12899,7 @@
     </message>
     <message>
         <source>at least one thing that an inspector looks at</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens eines, das ein Prüfer ansieht</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -11515,19 +12911,19 @@
     </message>
     <message>
         <source>bag-info.txt lacks a label that a package has, or is of a format that this program does not know.</source>
-        <translation type="unfinished"></translation>
+        <translation>In bag-info.txt fehlt eine Angabe, die ein Paket hat, oder es hat ein Format, das dieses Programm nicht kennt.</translation>
     </message>
     <message>
         <source>bag-info.txt says something else than the entries do.</source>
-        <translation type="unfinished"></translation>
+        <translation>bag-info.txt gibt etwas anderes an als die Einträge.</translation>
     </message>
     <message>
         <source>bagit.txt is not that of BagIt 1.0.</source>
-        <translation type="unfinished"></translation>
+        <translation>bagit.txt ist nicht das von BagIt 1.0.</translation>
     </message>
     <message>
         <source>batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge</translation>
     </message>
     <message>
         <source>blanks fitted: %1</source>
@@ -11558,6 +12954,10 @@
         <translation>lässt sich aus dem Eingetragenen nicht berechnen</translation>
     </message>
     <message>
+        <source>carries %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>certificate</source>
         <translation>Bescheinigung</translation>
     </message>
@@ -11567,15 +12967,15 @@
     </message>
     <message>
         <source>clear</source>
-        <translation type="unfinished"></translation>
+        <translation>aufheben</translation>
     </message>
     <message>
         <source>cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgehoben</translation>
     </message>
     <message>
         <source>close</source>
-        <translation type="unfinished"></translation>
+        <translation>schließen</translation>
     </message>
     <message>
         <source>closed</source>
@@ -11619,15 +13019,15 @@
     </message>
     <message>
         <source>disconnect</source>
-        <translation type="unfinished"></translation>
+        <translation>lösen</translation>
     </message>
     <message>
         <source>disconnected</source>
-        <translation type="unfinished"></translation>
+        <translation>gelöst</translation>
     </message>
     <message>
         <source>disconnected and confirmed free by a second person</source>
-        <translation type="unfinished"></translation>
+        <translation>gelöst und von einer zweiten Person als frei bestätigt</translation>
     </message>
     <message>
         <source>disturbed after it was restored</source>
@@ -11647,23 +13047,27 @@
     </message>
     <message>
         <source>drag %1</source>
-        <translation>Klemmmoment %1</translation>
+        <translation>Klemmdrehmoment %1</translation>
     </message>
     <message>
         <source>drag is added</source>
-        <translation>Klemmmoment kommt hinzu</translation>
+        <translation>Klemmdrehmoment kommt hinzu</translation>
     </message>
     <message>
         <source>drag is included</source>
-        <translation>Klemmmoment ist enthalten</translation>
+        <translation>Klemmdrehmoment ist enthalten</translation>
     </message>
     <message>
         <source>drag of a used nut at least %1</source>
-        <translation>Klemmmoment einer gebrauchten Mutter mindestens %1</translation>
+        <translation>Klemmdrehmoment einer gebrauchten Mutter mindestens %1</translation>
     </message>
     <message>
         <source>drips or pools</source>
         <translation>tropft oder bildet Lachen</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>due</source>
@@ -11675,11 +13079,11 @@
     </message>
     <message>
         <source>each leg %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder Strang %1</translation>
     </message>
     <message>
         <source>each requirement once, not "%1" twice</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Anforderung einmal, nicht „%1“ zweimal</translation>
     </message>
     <message>
         <source>entries %1 to %2: %3; %4 (%5)</source>
@@ -11687,11 +13091,15 @@
     </message>
     <message>
         <source>entry %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1, %2</translation>
     </message>
     <message>
         <source>even</source>
         <translation>ausgeglichen</translation>
+    </message>
+    <message>
+        <source>every %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>every interface</source>
@@ -11707,14 +13115,18 @@
     </message>
     <message>
         <source>fastener %1</source>
-        <translation>Verbindungselement %1</translation>
+        <translation>Befestigungselement %1</translation>
     </message>
     <message>
         <source>fastener %1 in pass %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindungselement %1 in Durchgang %2</translation>
     </message>
     <message>
         <source>fasteners</source>
+        <translation>Verbindungselemente</translation>
+    </message>
+    <message>
+        <source>fasteners %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11731,7 +13143,7 @@
     </message>
     <message>
         <source>finding %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund %1: %2</translation>
     </message>
     <message>
         <source>finding, open</source>
@@ -11743,11 +13155,11 @@
     </message>
     <message>
         <source>fit</source>
-        <translation type="unfinished"></translation>
+        <translation>anbringen</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>angebracht</translation>
     </message>
     <message>
         <source>found open, and logged by nobody</source>
@@ -11767,11 +13179,11 @@
     </message>
     <message>
         <source>from %1 on</source>
-        <translation type="unfinished"></translation>
+        <translation>ab %1</translation>
     </message>
     <message>
         <source>from %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1 bis %2</translation>
     </message>
     <message>
         <source>from %1 to %2: %3 (%4)</source>
@@ -11787,11 +13199,11 @@
     </message>
     <message>
         <source>hang</source>
-        <translation type="unfinished"></translation>
+        <translation>aufhängen</translation>
     </message>
     <message>
         <source>hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungsteile</translation>
     </message>
     <message>
         <source>hold point %1 %2</source>
@@ -11807,11 +13219,11 @@
     </message>
     <message>
         <source>hung</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgehängt</translation>
     </message>
     <message>
         <source>ids of interfaces, separated by |</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennungen von Anschlüssen, getrennt durch |</translation>
     </message>
     <message>
         <source>if known %1</source>
@@ -11819,7 +13231,7 @@
     </message>
     <message>
         <source>imported package %1</source>
-        <translation type="unfinished"></translation>
+        <translation>importiertes Paket %1</translation>
     </message>
     <message>
         <source>in calibration</source>
@@ -11827,7 +13239,7 @@
     </message>
     <message>
         <source>in jobs: %1; entries, with those of the register: %2; of these with a signature in doubt: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>in Aufträgen: %1; Einträge, mit denen des Stammbuchs: %2; davon mit zweifelhafter Unterschrift: %3</translation>
     </message>
     <message>
         <source>in their order alone</source>
@@ -11839,11 +13251,11 @@
     </message>
     <message>
         <source>incoming for outgoing unit</source>
-        <translation>einzubauendes statt ausgebautes Aggregat</translation>
+        <translation>eingehendes statt ausgehendes Aggregat</translation>
     </message>
     <message>
         <source>incoming unit</source>
-        <translation>einzubauendes Aggregat</translation>
+        <translation>eingehendes Aggregat</translation>
     </message>
     <message>
         <source>inspected</source>
@@ -11863,11 +13275,11 @@
     </message>
     <message>
         <source>isolate</source>
-        <translation type="unfinished"></translation>
+        <translation>freischalten</translation>
     </message>
     <message>
         <source>isolated</source>
-        <translation type="unfinished"></translation>
+        <translation>freigeschaltet</translation>
     </message>
     <message>
         <source>issued by %1</source>
@@ -11875,7 +13287,7 @@
     </message>
     <message>
         <source>it breaks off.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie bricht ab.</translation>
     </message>
     <message>
         <source>it cannot be shown</source>
@@ -11883,31 +13295,31 @@
     </message>
     <message>
         <source>it does not follow the entry before it.</source>
-        <translation type="unfinished"></translation>
+        <translation>er folgt nicht auf den Eintrag davor.</translation>
     </message>
     <message>
         <source>it does not unpack to the length that it states.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie entpackt sich nicht zu der Länge, die sie angibt.</translation>
     </message>
     <message>
         <source>it does not unpack.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie lässt sich nicht entpacken.</translation>
     </message>
     <message>
         <source>it holds a number that is not a whole number within ±(2^53−1)</source>
-        <translation type="unfinished"></translation>
+        <translation>es enthält eine Zahl, die keine ganze Zahl innerhalb von ±(2^53−1) ist</translation>
     </message>
     <message>
         <source>it holds a value of unknown type</source>
-        <translation type="unfinished"></translation>
+        <translation>es enthält einen Wert unbekannten Typs</translation>
     </message>
     <message>
         <source>it is longer than such a file can be.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie ist länger, als eine solche Datei sein kann.</translation>
     </message>
     <message>
         <source>it is not an object in braces</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist kein Objekt in geschweiften Klammern</translation>
     </message>
     <message>
         <source>it is not in canonical form (RFC 8785)</source>
@@ -11915,15 +13327,15 @@
     </message>
     <message>
         <source>it is not what its check sum says.</source>
-        <translation type="unfinished"></translation>
+        <translation>sie ist nicht das, was ihre Kontrollsumme angibt.</translation>
     </message>
     <message>
         <source>it is not what its digest says.</source>
-        <translation type="unfinished"></translation>
+        <translation>er ist nicht das, was seine Prüfsumme angibt.</translation>
     </message>
     <message>
         <source>it nests more than %1 levels</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist mehr als %1 Ebenen tief geschachtelt</translation>
     </message>
     <message>
         <source>its blanks</source>
@@ -11935,23 +13347,23 @@
     </message>
     <message>
         <source>its folder cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>ihr Ordner kann nicht angelegt werden.</translation>
     </message>
     <message>
         <source>its halves</source>
-        <translation type="unfinished"></translation>
+        <translation>die Hälften</translation>
     </message>
     <message>
         <source>its independence group (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Unabhängigkeitsgruppe (%1)</translation>
     </message>
     <message>
         <source>its kind (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Art (%1)</translation>
     </message>
     <message>
         <source>its members are not in canonical order (RFC 8785)</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Elemente sind nicht in kanonischer Reihenfolge (RFC 8785)</translation>
     </message>
     <message>
         <source>its row, by the new revision</source>
@@ -11959,11 +13371,11 @@
     </message>
     <message>
         <source>its safetying (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Sicherung (%1)</translation>
     </message>
     <message>
         <source>its seal (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Dichtung (%1)</translation>
     </message>
     <message>
         <source>its tag</source>
@@ -11971,11 +13383,11 @@
     </message>
     <message>
         <source>its twins (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Gegenprüfung (%1)</translation>
     </message>
     <message>
         <source>its zone (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>der Bereich (%1)</translation>
     </message>
     <message>
         <source>job</source>
@@ -11983,15 +13395,15 @@
     </message>
     <message>
         <source>job %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag %1</translation>
     </message>
     <message>
         <source>jobs: %1; their entries: %2; entries of the register: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufträge: %1; ihre Einträge: %2; Einträge des Stammbuchs: %3</translation>
     </message>
     <message>
         <source>known requirements (%1), not "%2"</source>
-        <translation type="unfinished"></translation>
+        <translation>bekannte Anforderungen (%1), nicht „%2“</translation>
     </message>
     <message>
         <source>leads together %1</source>
@@ -11999,19 +13411,27 @@
     </message>
     <message>
         <source>leaves with the outgoing unit: %1</source>
-        <translation>geht mit dem ausgebauten Aggregat ab: %1</translation>
+        <translation>geht mit dem ausgehenden Aggregat ab: %1</translation>
     </message>
     <message>
         <source>left with the outgoing unit: %1</source>
-        <translation>mit dem ausgebauten Aggregat abgegangen: %1</translation>
+        <translation>mit dem ausgehenden Aggregat abgegangen: %1</translation>
     </message>
     <message>
         <source>leg %1</source>
+        <translation>Strang %1</translation>
+    </message>
+    <message>
+        <source>leg %1, %2 high</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>less than %1</source>
         <translation>weniger als %1</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>line </source>
@@ -12023,7 +13443,7 @@
     </message>
     <message>
         <source>listed after work had begun</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgelistet, nachdem die Arbeit begonnen hatte</translation>
     </message>
     <message>
         <source>listed, and never touched</source>
@@ -12032,6 +13452,10 @@
     <message>
         <source>listed, and not applicable</source>
         <translation>aufgelistet, und nicht zutreffend</translation>
+    </message>
+    <message>
+        <source>little margin</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>looks after the register</source>
@@ -12047,11 +13471,15 @@
     </message>
     <message>
         <source>lower-case letters, digits and underscores, and the file named after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinbuchstaben, Ziffern und Unterstriche, und die Datei danach benannt</translation>
     </message>
     <message>
         <source>many in a short time</source>
         <translation>viele in kurzer Zeit</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>margin of the hoist %1, of a leg %2</source>
@@ -12067,7 +13495,7 @@
     </message>
     <message>
         <source>moved to the incoming unit</source>
-        <translation>an das einzubauende Aggregat umgebaut</translation>
+        <translation>an das eingehende Aggregat umgebaut</translation>
     </message>
     <message>
         <source>never</source>
@@ -12075,7 +13503,7 @@
     </message>
     <message>
         <source>next: fastener %1</source>
-        <translation>nächstes: Verbindungselement %1</translation>
+        <translation>nächstes: Befestigungselement %1</translation>
     </message>
     <message>
         <source>no</source>
@@ -12095,7 +13523,7 @@
     </message>
     <message>
         <source>no such member; known are %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kein solches Element; bekannt sind %1</translation>
     </message>
     <message>
         <source>no zone</source>
@@ -12119,7 +13547,7 @@
     </message>
     <message>
         <source>none on a temporary item</source>
-        <translation type="unfinished"></translation>
+        <translation>keine bei einem Hilfsmittel</translation>
     </message>
     <message>
         <source>none registered</source>
@@ -12151,7 +13579,7 @@
     </message>
     <message>
         <source>not known: the job is damaged before it</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt: Der Auftrag ist davor beschädigt</translation>
     </message>
     <message>
         <source>not on the list</source>
@@ -12187,7 +13615,7 @@
     </message>
     <message>
         <source>nothing: a list cannot hold this</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts: eine Liste kann dies nicht enthalten</translation>
     </message>
     <message>
         <source>nothing: somebody with authority has to look and sign</source>
@@ -12195,7 +13623,7 @@
     </message>
     <message>
         <source>of all its time</source>
-        <translation type="unfinished"></translation>
+        <translation>über die gesamte Zeit</translation>
     </message>
     <message>
         <source>on</source>
@@ -12219,7 +13647,7 @@
     </message>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>geöffnet</translation>
     </message>
     <message>
         <source>order %1</source>
@@ -12235,11 +13663,15 @@
     </message>
     <message>
         <source>outgoing unit</source>
-        <translation>ausgebautes Aggregat</translation>
+        <translation>ausgehendes Aggregat</translation>
     </message>
     <message>
         <source>over</source>
         <translation>vorbei</translation>
+    </message>
+    <message>
+        <source>over its limit</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>over with the work</source>
@@ -12251,7 +13683,7 @@
     </message>
     <message>
         <source>part number</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilenummer</translation>
     </message>
     <message>
         <source>pass %1</source>
@@ -12279,15 +13711,15 @@
     </message>
     <message>
         <source>person</source>
-        <translation type="unfinished"></translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>pull</source>
-        <translation type="unfinished"></translation>
+        <translation>ziehen</translation>
     </message>
     <message>
         <source>pulled</source>
-        <translation type="unfinished"></translation>
+        <translation>gezogen</translation>
     </message>
     <message>
         <source>raised finding %1</source>
@@ -12307,15 +13739,15 @@
     </message>
     <message>
         <source>reconnect</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder anschließen</translation>
     </message>
     <message>
         <source>reconnected</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder angeschlossen</translation>
     </message>
     <message>
         <source>reconnected and torqued</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder angeschlossen und angezogen</translation>
     </message>
     <message>
         <source>recorded</source>
@@ -12323,11 +13755,11 @@
     </message>
     <message>
         <source>refit</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder anbringen</translation>
     </message>
     <message>
         <source>refitted</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder angebracht</translation>
     </message>
     <message>
         <source>refused: %1</source>
@@ -12347,7 +13779,7 @@
     </message>
     <message>
         <source>release</source>
-        <translation type="unfinished"></translation>
+        <translation>lösen</translation>
     </message>
     <message>
         <source>released</source>
@@ -12355,7 +13787,7 @@
     </message>
     <message>
         <source>remove</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernen</translation>
     </message>
     <message>
         <source>removed</source>
@@ -12363,11 +13795,11 @@
     </message>
     <message>
         <source>restored and inspected</source>
-        <translation type="unfinished"></translation>
+        <translation>wiederhergestellt und geprüft</translation>
     </message>
     <message>
         <source>restored, all but the leak check</source>
-        <translation type="unfinished"></translation>
+        <translation>wiederhergestellt, bis auf die Dichtheitsprüfung</translation>
     </message>
     <message>
         <source>returned</source>
@@ -12375,10 +13807,14 @@
     </message>
     <message>
         <source>rig</source>
-        <translation type="unfinished"></translation>
+        <translation>anbringen</translation>
     </message>
     <message>
         <source>rigged</source>
+        <translation>angebracht</translation>
+    </message>
+    <message>
+        <source>rigging %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12423,7 +13859,7 @@
     </message>
     <message>
         <source>serial number</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer</translation>
     </message>
     <message>
         <source>set to %1</source>
@@ -12431,7 +13867,7 @@
     </message>
     <message>
         <source>set up</source>
-        <translation type="unfinished"></translation>
+        <translation>aufstellen</translation>
     </message>
     <message>
         <source>signed</source>
@@ -12439,27 +13875,27 @@
     </message>
     <message>
         <source>somebody of the job other than who said so</source>
-        <translation type="unfinished"></translation>
+        <translation>jemand aus dem Auftrag, außer der Person, die es angegeben hat</translation>
     </message>
     <message>
         <source>somebody of the job who joined none of them</source>
-        <translation type="unfinished"></translation>
+        <translation>jemand aus dem Auftrag, der keinen davon angeschlossen hat</translation>
     </message>
     <message>
         <source>somebody with authority to %1</source>
-        <translation>jemand mit Befugnis zu: %1</translation>
+        <translation>jemand mit der Befugnis „%1“</translation>
     </message>
     <message>
         <source>somebody with authority to %1 who had no hand in it</source>
-        <translation>jemand mit Befugnis zu: %1, der nicht daran beteiligt war</translation>
+        <translation>jemand mit der Befugnis „%1“, der nicht daran beteiligt war</translation>
     </message>
     <message>
         <source>somebody with authority to %1, by passing the hold point</source>
-        <translation>jemand mit Befugnis zu: %1, durch Passieren des Haltepunkts</translation>
+        <translation>jemand mit der Befugnis „%1“, durch Passieren des Haltepunkts</translation>
     </message>
     <message>
         <source>something stands behind the end of what it unpacks to.</source>
-        <translation type="unfinished"></translation>
+        <translation>hinter dem Ende des Entpackten steht etwas.</translation>
     </message>
     <message>
         <source>stands</source>
@@ -12519,19 +13955,19 @@
     </message>
     <message>
         <source>take away</source>
-        <translation type="unfinished"></translation>
+        <translation>wegnehmen</translation>
     </message>
     <message>
         <source>take off</source>
-        <translation type="unfinished"></translation>
+        <translation>abnehmen</translation>
     </message>
     <message>
         <source>taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>weggenommen</translation>
     </message>
     <message>
         <source>taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>abgenommen</translation>
     </message>
     <message>
         <source>taken on there</source>
@@ -12555,23 +13991,23 @@
     </message>
     <message>
         <source>the bonding limit</source>
-        <translation type="unfinished"></translation>
+        <translation>der Masseverbindungsgrenzwert</translation>
     </message>
     <message>
         <source>the drag of the nuts</source>
-        <translation type="unfinished"></translation>
+        <translation>das Klemmmoment der Muttern</translation>
     </message>
     <message>
         <source>the halves</source>
-        <translation type="unfinished"></translation>
+        <translation>die Hälften</translation>
     </message>
     <message>
         <source>the hardware</source>
-        <translation type="unfinished"></translation>
+        <translation>die Befestigungsteile</translation>
     </message>
     <message>
         <source>the hardware that came off</source>
-        <translation>das abgenommene Befestigungsmaterial</translation>
+        <translation>die abgenommenen Befestigungsteile</translation>
     </message>
     <message>
         <source>the incoming unit</source>
@@ -12591,11 +14027,11 @@
     </message>
     <message>
         <source>the lead, by importing the list</source>
-        <translation>der Leiter, durch Einlesen der Liste</translation>
+        <translation>der Leiter, durch Importieren der Liste</translation>
     </message>
     <message>
         <source>the lead, by opening a follow-on job</source>
-        <translation type="unfinished"></translation>
+        <translation>der Leiter, durch Eröffnen eines Folgeauftrags</translation>
     </message>
     <message>
         <source>the lead, by opening the job</source>
@@ -12603,7 +14039,7 @@
     </message>
     <message>
         <source>the lead, or an inspector, by correcting its row of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>der Leiter oder ein Prüfer, durch Berichtigen der Zeile in der Liste</translation>
     </message>
     <message>
         <source>the lead, or an inspector, by correcting the row again</source>
@@ -12611,27 +14047,35 @@
     </message>
     <message>
         <source>the leak limit</source>
-        <translation type="unfinished"></translation>
+        <translation>der Leckagegrenzwert</translation>
     </message>
     <message>
         <source>the ledger of a job</source>
         <translation>das Buch eines Auftrags</translation>
     </message>
     <message>
-        <source>the mark of a critical interface</source>
+        <source>the left point</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lifting point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mark of a critical interface</source>
+        <translation>die Kennzeichnung als kritischer Anschluss</translation>
     </message>
     <message>
         <source>the name "%1" stands twice</source>
-        <translation type="unfinished"></translation>
+        <translation>der Name „%1“ steht zweimal da</translation>
     </message>
     <message>
         <source>the number %1 lies beyond ±(2^53−1)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl %1 liegt außerhalb von ±(2^53−1)</translation>
     </message>
     <message>
         <source>the order of the fasteners</source>
-        <translation type="unfinished"></translation>
+        <translation>die Reihenfolge der Verbindungselemente</translation>
     </message>
     <message>
         <source>the outgoing lead</source>
@@ -12647,23 +14091,27 @@
     </message>
     <message>
         <source>the outgoing unit goes back on</source>
-        <translation>das ausgebaute Aggregat wird wieder eingebaut</translation>
+        <translation>das ausgehende Aggregat wird wieder eingebaut</translation>
     </message>
     <message>
         <source>the passes</source>
-        <translation type="unfinished"></translation>
+        <translation>die Durchgänge</translation>
     </message>
     <message>
         <source>the register</source>
-        <translation type="unfinished"></translation>
+        <translation>das Stammbuch</translation>
     </message>
     <message>
         <source>the register and the linked jobs as they are now</source>
         <translation>dem Stammbuch und den verknüpften Aufträgen nach jetzigem Stand</translation>
     </message>
     <message>
-        <source>the seal</source>
+        <source>the right point</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the seal</source>
+        <translation>die Dichtung</translation>
     </message>
     <message>
         <source>the smallest SHA-256 of the seed, a line feed and the interface's id, in UTF-8</source>
@@ -12671,19 +14119,19 @@
     </message>
     <message>
         <source>the threads</source>
-        <translation type="unfinished"></translation>
+        <translation>die Gewinde</translation>
     </message>
     <message>
         <source>the torque</source>
-        <translation type="unfinished"></translation>
+        <translation>das Anziehdrehmoment</translation>
     </message>
     <message>
         <source>the torque band</source>
-        <translation type="unfinished"></translation>
+        <translation>der Drehmomentbereich</translation>
     </message>
     <message>
         <source>the turn after the torque</source>
-        <translation type="unfinished"></translation>
+        <translation>der Drehwinkel nach dem Anziehdrehmoment</translation>
     </message>
     <message>
         <source>the unit's end</source>
@@ -12691,7 +14139,7 @@
     </message>
     <message>
         <source>the whole</source>
-        <translation type="unfinished"></translation>
+        <translation>das Ganze</translation>
     </message>
     <message>
         <source>then turned %1° to %2°</source>
@@ -12699,11 +14147,11 @@
     </message>
     <message>
         <source>there is no memory to unpack it.</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist kein Speicher da, um sie zu entpacken.</translation>
     </message>
     <message>
         <source>this store's own job</source>
-        <translation type="unfinished"></translation>
+        <translation>eigener Auftrag dieser Ablage</translation>
     </message>
     <message>
         <source>ticked</source>
@@ -12722,6 +14170,10 @@
         <translation>zu sehen</translation>
     </message>
     <message>
+        <source>to come out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>too little</source>
         <translation>zu wenig</translation>
     </message>
@@ -12731,7 +14183,7 @@
     </message>
     <message>
         <source>tool</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug</translation>
     </message>
     <message>
         <source>tool %1 out</source>
@@ -12767,7 +14219,7 @@
     </message>
     <message>
         <source>up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1</translation>
     </message>
     <message>
         <source>verdict.txt</source>
@@ -12799,7 +14251,7 @@
     </message>
     <message>
         <source>what has to be off before it</source>
-        <translation type="unfinished"></translation>
+        <translation>was vorher gelöst sein muss</translation>
     </message>
     <message>
         <source>what it asks for is to be looked up</source>
@@ -12807,7 +14259,7 @@
     </message>
     <message>
         <source>what it depends on</source>
-        <translation type="unfinished"></translation>
+        <translation>wovon es abhängt</translation>
     </message>
     <message>
         <source>what restoring it has to show</source>
@@ -12851,7 +14303,7 @@
     </message>
     <message>
         <source>whoever exchanges the tags</source>
-        <translation type="unfinished"></translation>
+        <translation>wer die Anhänger tauscht</translation>
     </message>
     <message>
         <source>whoever fills in the form</source>
@@ -12859,11 +14311,11 @@
     </message>
     <message>
         <source>whoever has it</source>
-        <translation type="unfinished"></translation>
+        <translation>wer es hat</translation>
     </message>
     <message>
         <source>whoever keeps the backups</source>
-        <translation type="unfinished"></translation>
+        <translation>wer die Sicherungskopien verwahrt</translation>
     </message>
     <message>
         <source>whoever keeps the stores</source>
@@ -12875,7 +14327,7 @@
     </message>
     <message>
         <source>whoever looks after the tools</source>
-        <translation type="unfinished"></translation>
+        <translation>wer die Werkzeuge verwaltet</translation>
     </message>
     <message>
         <source>whoever looks after this computer's clock</source>
@@ -12911,11 +14363,11 @@
     </message>
     <message>
         <source>whoever shows it anew; or a person with authority to overrule</source>
-        <translation type="unfinished"></translation>
+        <translation>wer es neu nachweist; oder eine Person mit Befugnis zum Übersteuern</translation>
     </message>
     <message>
         <source>whole job</source>
-        <translation type="unfinished"></translation>
+        <translation>ganzer Auftrag</translation>
     </message>
     <message>
         <source>whose: %1</source>
@@ -12943,7 +14395,7 @@
     </message>
     <message>
         <source>yes or no</source>
-        <translation type="unfinished"></translation>
+        <translation>ja oder nein</translation>
     </message>
     <message>
         <source>± %1 %</source>

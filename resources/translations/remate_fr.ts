@@ -17,6 +17,10 @@
         <translation> sur %1</translation>
     </message>
     <message>
+        <source> or </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source> or a person with authority to overrule</source>
         <translation> ou une personne habilitée à passer outre</translation>
     </message>
@@ -81,8 +85,32 @@
         <translation>« %1 » ne peut pas figurer sur une étiquette : des caractères simples et visibles de tous, sans blanc au début ni à la fin. Deux étiquettes qui se ressemblent n'en font qu'une.</translation>
     </message>
     <message>
+        <source>"%1" classes what shows %2 minutes after wiping dry. Say after how many minutes it was looked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" classes what shows %2 minutes after wiping dry; this was seen after %3. Wait, and look again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>"%1" does not class by size. Choose the class by its description, and tell what was seen under how it was checked.</source>
         <translation>« %1 » ne classe pas d'après l'étendue. Choisissez la classe par sa description, et dites ce qui a été vu dans la manière dont le contrôle a été fait.</translation>
+    </message>
+    <message>
+        <source>"%1" gives %2 to more than one class (%3), so the worst of them, "%4", is taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" has no unit. Add one of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is %2; %3 is needed, in one of %4.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" is a half of %2 (%3) too, which is of the same twin group: nobody could tell them apart by it.</source>
@@ -91,6 +119,10 @@
     <message>
         <source>"%1" is empty. Expected: %2.</source>
         <translation>« %1 » est vide. Attendu : %2.</translation>
+    </message>
+    <message>
+        <source>"%1" is given twice.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" is neither "read" nor "from memory".</source>
@@ -125,12 +157,24 @@
         <translation>« %1 » n'est pas un instant. Indiquez-le avec son fuseau horaire, par exemple 2026-03-02T08:14:00Z, ou laissez vide.</translation>
     </message>
     <message>
+        <source>"%1" is no number with a unit. Type, for example, 12.5 and one of %2; at most 18 digits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>"%1" is no other interface that is open with a tag on it.</source>
         <translation>« %1 » n'est pas un autre raccordement ouvert avec une étiquette posée.</translation>
     </message>
     <message>
         <source>"%1" is no path inside a bag.</source>
         <translation>« %1 » n'est pas un chemin dans un bag.</translation>
+    </message>
+    <message>
+        <source>"%1" is no percent of the final torque. Give numbers such as 30, 60, 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is no size of a leak. Write 0.75 in, or under 0.75 in where exactly that size belongs to the next class.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" is not a number, zero or more, with a decimal point.</source>
@@ -161,12 +205,24 @@
         <translation>« %1 » est la pire classe de ce chantier ; elle ne limite donc rien. Indiquez-en une plus faible, ou un débit en plus.</translation>
     </message>
     <message>
+        <source>"%1" is within the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>"%1" is worse than the limit, "%2". Find the cause; the maintenance data says what to do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>"%1" must be off before this one, and the list does not have it yet. List it first.</source>
         <translation>« %1 » doit être déposé avant celui-ci, et la liste ne le comporte pas encore. Inscrivez-le d'abord.</translation>
     </message>
     <message>
         <source>"%1" must be off before this one, but neither the list nor the job has it.</source>
         <translation>« %1 » doit être déposé avant celui-ci, mais ni la liste ni le chantier ne l'a.</translation>
+    </message>
+    <message>
+        <source>"%1" names no class for %2, so the worst, "%3", is taken.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>"%1" names no row. An id holds lower-case letters, digits, -, / and . alone.</source>
@@ -237,6 +293,10 @@
         <translation>%1  ·  %2</translation>
     </message>
     <message>
+        <source>%1 % of the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
@@ -269,12 +329,24 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
+        <source>%1 (%2) has failed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 (%2) is enrolled with a key of their own, opened by their PIN.</source>
         <translation>%1 (%2) est enregistré avec sa propre clé, ouverte par son PIN.</translation>
     </message>
     <message>
+        <source>%1 (%2) is not %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 (%2) is not logged as free, so the unit cannot be off. Log what was undone first.</source>
         <translation>%1 (%2) n'est pas enregistré comme libre ; l'ensemble ne peut donc pas être déposé. Enregistrez d'abord ce qui a été défait.</translation>
+    </message>
+    <message>
+        <source>%1 (%2) is not placed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 (%2) is off. Twins are verified when all of them are joined.</source>
@@ -285,12 +357,28 @@
         <translation>%1 (%2) est encore en place.</translation>
     </message>
     <message>
+        <source>%1 (%2) is void: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 (%2) was found still attached: which of the two is open is what the tags have to say. It is freed first.</source>
         <translation>%1 (%2) a été trouvé encore attaché : ce sont les étiquettes qui doivent dire lequel des deux est ouvert. Il est d'abord libéré.</translation>
     </message>
     <message>
         <source>%1 (%2), %3: PIN %4</source>
         <translation>%1 (%2), %3 : PIN %4</translation>
+    </message>
+    <message>
+        <source>%1 (%2), which it covered, is open or not restored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), which it covered, was worked on again in entry %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2), which it covered, was worked on again. %3</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.</source>
@@ -311,6 +399,10 @@
     <message>
         <source>%1 (critical)</source>
         <translation>%1 (critique)</translation>
+    </message>
+    <message>
+        <source>%1 (except %2)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 (from memory)</source>
@@ -335,6 +427,10 @@
     <message>
         <source>%1 (up to %2)</source>
         <translation>%1 (jusqu'à %2)</translation>
+    </message>
+    <message>
+        <source>%1 = %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 Allowed by %2.</source>
@@ -363,6 +459,10 @@
     <message>
         <source>%1 Open that job, then scan again.</source>
         <translation>%1 Ouvrez ce chantier, puis scannez de nouveau.</translation>
+    </message>
+    <message>
+        <source>%1 Pass %2 of %3 is not finished.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 SIGNATURES IN DOUBT</source>
@@ -397,12 +497,28 @@
         <translation>%1 et %2</translation>
     </message>
     <message>
+        <source>%1 and %2 are compared as they are, so nothing is turned by %3 drops to the millilitre. Leave them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 can be compared only when it is known how many drops make a millilitre. Count them, or take the number of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2. %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 and its look-alikes have not been verified as a pair.</source>
         <translation>%1 et les raccordements semblables n'ont pas fait l'objet du contrôle croisé par paire.</translation>
     </message>
     <message>
         <source>%1 applied (%2)</source>
         <translation>%1 mis en place (%2)</translation>
+    </message>
+    <message>
+        <source>%1 applied: %2; asked for: %3.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 asks for a turn of %2° to %3° after the torque; the entry says %4.</source>
@@ -423,6 +539,10 @@
     <message>
         <source>%1 at worst</source>
         <translation>%1 au pire</translation>
+    </message>
+    <message>
+        <source>%1 between the points</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 blanks are logged on %2 of %3; %4 cannot be missing from it.</source>
@@ -549,16 +669,32 @@
         <translation>%1 ne mentionne pas la pièce jointe %2 ; elle n'a pas été décompressée.</translation>
     </message>
     <message>
+        <source>%1 does not meet the limit, %2. Find the cause, clean and protect the faces as the maintenance data says, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 does not name this job yet.</source>
         <translation>%1 ne nomme pas encore ce chantier.</translation>
+    </message>
+    <message>
+        <source>%1 drops cannot be counted. Give 0 or more.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 drops to the millilitre</source>
         <translation>%1 gouttes par millilitre</translation>
     </message>
     <message>
+        <source>%1 drops to the millilitre come from no edge: 10 to 20 are usual, and 60 from the finest tips. Count how many fill a measure, or take the number of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 drops to the millilitre is the checker's own number; the list has none.</source>
         <translation>%1 gouttes par millilitre est le nombre propre au contrôleur ; la liste n'en a pas.</translation>
+    </message>
+    <message>
+        <source>%1 drops to the millilitre make no volume. Count how many fill a measure, or take the number of the maintenance data.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 entries</source>
@@ -653,6 +789,10 @@
         <translation>%1 n'a pas de « %2 ».</translation>
     </message>
     <message>
+        <source>%1 has no field "%2"; it has %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 has no line %2, and the other file of that ledger has.</source>
         <translation>%1 n'a pas de ligne %2, et l'autre fichier de ce registre des entrées en a une.</translation>
     </message>
@@ -697,6 +837,14 @@
         <translation>%1 appartient à %2. Personne d'autre ne l'enlève tant qu'il n'a pas été transmis ; si %2 est parti, le responsable du chantier le fait, après s'être assuré que personne ne se trouve derrière, et en dit la raison.</translation>
     </message>
     <message>
+        <source>%1 is %2, and %3 measures %4. Choose a unit of the same kind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is %2; there is nothing to accept yet.</source>
         <translation>%1 est %2 ; il n'y a encore rien à accepter.</translation>
     </message>
@@ -707,6 +855,26 @@
     <message>
         <source>%1 is about the whole job; leave the subject out.</source>
         <translation>%1 concerne tout le chantier ; laissez l'objet vide.</translation>
+    </message>
+    <message>
+        <source>%1 is above the most, %2. Give the least first, and then the most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is accepted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below 0. Give the band of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below 0. Give what is marked on the wrench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below 0. Give what the wrench showed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is checked by class (%2 at worst), and "%3" classes by size. Give how far it is wet across, 0 where it is dry, and whether it drips or pools.</source>
@@ -757,6 +925,14 @@
         <translation>%1 est débranché. Rebranchez-le d'abord.</translation>
     </message>
     <message>
+        <source>%1 is enough drag: at least %2 is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is given as %2. Give a weight above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is held by another program. Wait for it to finish, or close it, and open the store again.</source>
         <translation>%1 est occupée par un autre programme. Attendez qu'il finisse, ou fermez-le, et ouvrez de nouveau la base.</translation>
     </message>
@@ -805,6 +981,14 @@
         <translation>%1 manque.</translation>
     </message>
     <message>
+        <source>%1 is more than the limit of %2. Find the cause; the maintenance data says what to do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is neither a moment nor the arm of a centre of gravity. Give one of them from the aircraft's weight record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is neither of this job's crew nor one of its inspectors.</source>
         <translation>%1 n'est ni de l'équipe de ce chantier ni de ses contrôleurs.</translation>
     </message>
@@ -813,12 +997,44 @@
         <translation>%1 n'est ni déposé ni en attente de son couple de serrage. S'il a été desserré, marquez-le comme perturbé.</translation>
     </message>
     <message>
+        <source>%1 is no drop across a bond. Look whether the leads are the right way round, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is no limit for a resistance. Give one above 0.</source>
         <translation>%1 n'est pas une limite pour une résistance. Indiquez-en une supérieure à 0.</translation>
     </message>
     <message>
+        <source>%1 is no number of drops in a time. Give 0 or more drops/min.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is no picture.</source>
         <translation>%1 n'est pas une image.</translation>
+    </message>
+    <message>
+        <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no rate of a leak. Give 0 or more, in drops/min, mL/min or L/min.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no reading of a bond. Check the meter's zero and the contact of its leads, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no step. Give what lies between two marks of the scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no torque to tighten to. Give the band of the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no torque to tighten to. Give the final torque of the maintenance data.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 is not a store of this program. It was left as it is. Choose another file.</source>
@@ -925,6 +1141,18 @@
         <translation>%1 se serre en %2 passes ; indiquez laquelle c'était.</translation>
     </message>
     <message>
+        <source>%1 is too little: %2 is asked for. Check unit and tool, and torque it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is too much: %2 is asked for. The fastener may be overstressed: follow the maintenance data, and raise a finding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is within the limit of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 joined %2 for the time being (%3). Say how that was undone or made final, then reconnect it.</source>
         <translation>%1 a raccordé %2 provisoirement (%3). Indiquez comment cela a été défait ou rendu définitif, puis rebranchez-le.</translation>
     </message>
@@ -937,6 +1165,10 @@
         <translation>%1 est responsable. Ces éléments seraient transmis maintenant :</translation>
     </message>
     <message>
+        <source>%1 leak classes have %2 sizes between them, not %3: give each class but the last its greatest size, or none at all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 leaks %2, so the liquid is not still. Say that it drips or pools.</source>
         <translation>%1 fuit de %2 ; le liquide n'est donc pas immobile. Indiquez qu'il goutte ou forme une flaque.</translation>
     </message>
@@ -945,8 +1177,32 @@
         <translation>%1 fuit : %2, alors que %3 est admis au pire. %4</translation>
     </message>
     <message>
+        <source>%1 legs a point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 legs a point, %2 carrying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies in the band of %2, but the tool may be off by %3, which reaches beyond its edge, and readings are accepted with a guard band here. Torque nearer to the middle, or take a better tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies outside %2 to %3, which is the range of a tool that is verified from 20 % on. Give the lowest mark of this one, or take another tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies outside the range of the tool, %2 to %3. Take another tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 lies outside the usable range of tool %2 (%3).</source>
         <translation>%1 se situe hors de la plage d'utilisation de l'outil %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%1 lies within %2.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 lists %2, which is missing or cannot be read.</source>
@@ -969,6 +1225,10 @@
         <translation>%1 a fait que la liste demande moins à %2 ; c'est un autre contrôleur qui l'accepte.</translation>
     </message>
     <message>
+        <source>%1 meets the limit, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 min</source>
         <translation>%1 min</translation>
     </message>
@@ -978,7 +1238,7 @@
     </message>
     <message>
         <source>%1 minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 minutes</translation>
     </message>
     <message>
         <source>%1 moves to the incoming unit, which has not been received yet.</source>
@@ -1021,6 +1281,10 @@
         <translation>%1 raccordements sur %2, tirés par la graine %3 ; entrées : %4</translation>
     </message>
     <message>
+        <source>%1 of zone %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 on %2, replaced by %3: %4 (%5)</source>
         <translation>%1 sur %2, remplacée par %3 : %4 (%5)</translation>
     </message>
@@ -1039,6 +1303,10 @@
     <message>
         <source>%1 or %2</source>
         <translation>%1 ou %2</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 read %2, which is outside its limits: this test has failed. Find the cause, and say what is worked on again.</source>
@@ -1070,7 +1338,7 @@
     </message>
     <message>
         <source>%1 seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 secondes</translation>
     </message>
     <message>
         <source>%1 shipping blanks removed</source>
@@ -1337,6 +1605,14 @@
         <translation>%1 demanderait moins, ou retiendrait moins, qu'il ne le fait. Cela est signé par une personne qui peut le franchir.</translation>
     </message>
     <message>
+        <source>%1 would carry %2 of %3, which leaves %4; under 20 % is little, for weights and angles are seldom known well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 would carry %2, over its working load limit of %3. Do not lift; take stronger equipment, or steeper slings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 would cover %2, which has not been inspected.</source>
         <translation>%1 recouvrirait %2, qui n'a pas été contrôlé.</translation>
     </message>
@@ -1347,6 +1623,10 @@
     <message>
         <source>%1 would wait for itself: it is asked to have been passed before %2.</source>
         <translation>%1 s'attendrait lui-même : il doit avoir été franchi avant %2.</translation>
+    </message>
+    <message>
+        <source>%1 x %2, separated by |</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1 zones</source>
@@ -1421,6 +1701,14 @@
         <translation>%1, %2 (%3)</translation>
     </message>
     <message>
+        <source>%1, %2 at arm %3, moment %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 of the mean aerodynamic chord</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, %2, %3</source>
         <translation>%1, %2, %3</translation>
     </message>
@@ -1461,6 +1749,10 @@
         <translation>%1, détails à suivre</translation>
     </message>
     <message>
+        <source>%1, drips or pools</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, due %2</source>
         <translation>%1, échéance %2</translation>
     </message>
@@ -1483,6 +1775,10 @@
     <message>
         <source>%1, lockout of %2</source>
         <translation>%1, consignation de %2</translation>
+    </message>
+    <message>
+        <source>%1, moment %2, centre of gravity at %3</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1, mount</source>
@@ -1569,6 +1865,14 @@
         <translation>%1. Le premier : %2</translation>
     </message>
     <message>
+        <source>%1: "%2" cannot be read. Give a number with its unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: "%2" is not part of a value that was read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1: %2</source>
         <translation>%1 : %2</translation>
     </message>
@@ -1637,6 +1941,10 @@
         <translation>%1 : avant cela, un PIN ou une phrase secrète faux a été essayé %2 fois de suite, la dernière fois le %3. Si ce n'était pas vous, changez-le, et prévenez la personne qui administre le répertoire.</translation>
     </message>
     <message>
+        <source>%1: give the least or the most that the maintenance data allows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1: it has to be verified against its twin again.</source>
         <translation>%1 : son contrôle croisé avec son semblable est à refaire.</translation>
     </message>
@@ -1647,6 +1955,10 @@
     <message>
         <source>%1: its bonding reading is void.</source>
         <translation>%1 : son relevé de métallisation est caduc.</translation>
+    </message>
+    <message>
+        <source>%1: its inspection held until %2, and the lift is on %3. Have it inspected, or take another.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1: its inspection is void.</source>
@@ -1681,6 +1993,14 @@
         <translation>%1 : quelque chose a pu ne pas être trouvé. Vérifiez la base.</translation>
     </message>
     <message>
+        <source>%1: the limit "%2" is none for %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: there is no date until which its inspection holds. Have it inspected, or take another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1: to be passed again. %2</source>
         <translation>%1 : à franchir de nouveau. %2</translation>
     </message>
@@ -1691,6 +2011,10 @@
     <message>
         <source>%1; %2 minutes after wiping dry</source>
         <translation>%1 ; %2 minutes après essuyage</translation>
+    </message>
+    <message>
+        <source>%1; T = %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1; agreed by %2</source>
@@ -1707,6 +2031,10 @@
     <message>
         <source>%1; because: %2</source>
         <translation>%1 ; parce que : %2</translation>
+    </message>
+    <message>
+        <source>%1; behind it %2 where it is so</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1; leaves with it: %2</source>
@@ -1727,6 +2055,10 @@
     <message>
         <source>%1; serial number %2 instead</source>
         <translation>%1 ; numéro de série %2 à la place</translation>
+    </message>
+    <message>
+        <source>%1° from level</source>
+        <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
@@ -1804,7 +2136,7 @@
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation>&amp;Sombre</translation>
+        <translation>S&amp;ombre</translation>
     </message>
     <message>
         <source>&amp;Do</source>
@@ -1880,7 +2212,7 @@
     </message>
     <message>
         <source>&amp;Keys</source>
-        <translation>&amp;Touches</translation>
+        <translation>To&amp;uches</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -1956,7 +2288,7 @@
     </message>
     <message>
         <source>&amp;Save the verdict …</source>
-        <translation>En&amp;registrer le verdict …</translation>
+        <translation>Enregi&amp;strer le verdict …</translation>
     </message>
     <message>
         <source>&amp;Set a hold point …</source>
@@ -2039,24 +2371,36 @@
         <translation>1 raccordement</translation>
     </message>
     <message>
+        <source>1 leg a point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>1 loose end</source>
         <translation>1 point ouvert</translation>
     </message>
     <message>
         <source>1 minute</source>
-        <translation type="unfinished"></translation>
+        <translation>1 minute</translation>
     </message>
     <message>
         <source>1 second</source>
-        <translation type="unfinished"></translation>
+        <translation>1 seconde</translation>
     </message>
     <message>
         <source>1 zone</source>
         <translation>1 zone</translation>
     </message>
     <message>
+        <source>2 lifting points are told by the length between them and by where the centre of gravity lies, for the nearer one carries more. Fill in both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>32 letters and digits, as the other station shows them</source>
         <translation>32 lettres et chiffres, tels que l'autre poste les affiche</translation>
+    </message>
+    <message>
+        <source>; within 5° of the vertical, counted as vertical</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A PIN or passphrase has at least %1 characters.</source>
@@ -2073,6 +2417,10 @@
     <message>
         <source>A band from %1 to %2 limits nothing: the most is over %3 times the least. Look for a slipped decimal or a wrong unit.</source>
         <translation>Une plage de %1 à %2 ne limite rien : le maximum dépasse %3 fois le minimum. Cherchez une virgule déplacée ou une unité fausse.</translation>
+    </message>
+    <message>
+        <source>A band of %1 holds nothing. Give the least first, and then the most.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A blank is missing and may be inside (finding %1). Nothing is run or tested until it is known where it is.</source>
@@ -2151,6 +2499,26 @@
         <translation>Une condition de %1 s'achève par le point d'arrêt %2, que ce chantier n'a pas. Fixez celui-ci, ou modifiez celui-là.</translation>
     </message>
     <message>
+        <source>A condition on interfaces names these by kind, zone or id.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on temporary items names one sort or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on temporary items names their sorts, not interfaces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on tests names one sort: ground run, functional test or leak check.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A condition on the unit names a stage alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A condition that cannot be so hides one that is.</source>
         <translation>Une condition impossible en cache une qui existe.</translation>
     </message>
@@ -2191,8 +2559,24 @@
         <translation>Un brouillon du paquet de dossier a été exporté : le chantier N'EST PAS CLOS</translation>
     </message>
     <message>
+        <source>A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drag of %1 is none. Give the torque that turns the nut before it seats.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drop under %1 says nothing of the bond. Send a known current above 0 through it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A fastener that the order forgets is never tightened.</source>
         <translation>Une fixation que l'ordre oublie n'est jamais serrée.</translation>
+    </message>
+    <message>
+        <source>A fastener that went over its most is not turned back to it: follow the maintenance data.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A figure without a source is taken from nowhere. Name the document and its section.</source>
@@ -2231,6 +2615,22 @@
         <translation>Une graduation est un pas de l'échelle de l'outil, supérieur à 0, dans l'unité de sa plage ; non %1.</translation>
     </message>
     <message>
+        <source>A graduation of %1 is none. Have the tool's registration corrected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A graduation of %1 is too fine for this torque. Give one step of the wrench's scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A greatest torque of %1 is none. Give what is marked on the tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A guard band is as wide as what the tool may be off. Give it, or accept without a guard band.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A handing on has two ends, and both sign.</source>
         <translation>Une transmission a deux bouts, et les deux signent.</translation>
     </message>
@@ -2244,7 +2644,7 @@
     </message>
     <message>
         <source>A hoist carries the unit over people. It is rigged and taken away with nobody under the load, and it lets go only when the unit stands or its mounts hold it; trained people lift. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un palan porte l'ensemble au-dessus de personnes. Il est installé et enlevé sans que personne soit sous la charge, et il ne lâche que lorsque l'ensemble est posé ou que ses attaches le tiennent ; le levage est fait par des personnes formées. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>A hold point asks for something, and holds something back. Give conditions or statements, and gates.</source>
@@ -2257,6 +2657,10 @@
     <message>
         <source>A hold point cannot hold back "%1": there is no such entry of a job.</source>
         <translation>Un point d'arrêt ne peut pas retenir « %1 » : il n'y a pas d'entrée de ce genre dans un chantier.</translation>
+    </message>
+    <message>
+        <source>A hold point has no id of its own: "%1".</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A job is not linked with itself. Name the other one.</source>
@@ -2303,6 +2707,10 @@
         <translation>Une fuite grandit en vol, à côté de ce qui est chaud.</translation>
     </message>
     <message>
+        <source>A least drag of %1 is none. Take it from the maintenance data; the published table begins at 7/16 in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A ledger carries a name that cannot be one: "%1".</source>
         <translation>Un registre des entrées porte un nom qui ne peut pas en être un : « %1 ».</translation>
     </message>
@@ -2311,8 +2719,24 @@
         <translation>Un registre des entrées est là sans aucune entrée : ce qu'il contenait a disparu.</translation>
     </message>
     <message>
+        <source>A leg at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A leg carries, left / right</source>
         <translation>Un brin porte, gauche / droit</translation>
+    </message>
+    <message>
+        <source>A leg of %1 cannot hang from a hook %2 above its lifting point. Give the leg's length, and the height, which is at most as much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lift is planned for the outgoing or for the incoming unit: name one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lift of the %1 unit is planned, within the limits of hoist and sling.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A limit and its comparison belong together: at most 3 and less than 3 are two limits. Read with four wires, at a bond that is complete; isolate electrical power first.</source>
@@ -2321,6 +2745,10 @@
     <message>
         <source>A limit of %1 for the drag of a nut limits nothing: a nut that turns with nothing does not lock.</source>
         <translation>Une limite de %1 pour le couple d'autofreinage d'un écrou ne limite rien : un écrou qui tourne sans résistance ne freine pas.</translation>
+    </message>
+    <message>
+        <source>A limit of %1 is none that a bond can have. Give a resistance above 0.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A line is a label, a colon, a blank and a value.</source>
@@ -2333,6 +2761,14 @@
     <message>
         <source>A link to the wrong job ties two pieces of work that have nothing to do with each other.</source>
         <translation>Un lien vers le mauvais chantier attache deux travaux qui n'ont rien à voir l'un avec l'autre.</translation>
+    </message>
+    <message>
+        <source>A load is reckoned on 1 or 2 lifting points, not on %1. Give 1 or 2; what hangs on more is planned by the maintenance data and somebody qualified for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A load of %1 is none. Give a weight above 0.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A locked fastener looks torqued.</source>
@@ -2351,12 +2787,20 @@
         <translation>Un raccord desserré peut rester sec pendant une heure.</translation>
     </message>
     <message>
+        <source>A lowest mark of %1 is none of a tool up to %2. Give what is marked on the tool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A mate check needs the designations of both halves.</source>
         <translation>Un contrôle d'appariement demande les désignations des deux moitiés.</translation>
     </message>
     <message>
-        <source>A mount carries the unit. Release it only when the load is on a hoist and sling within their limits and everybody is clear; never stand or reach under the load. Trained people lift, as the approved maintenance data and the local rules say.</source>
+        <source>A mean aerodynamic chord of %1 is none. Give the length from the aircraft's data, or leave it out.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mount carries the unit. Release it only when the load is on a hoist and sling within their limits and everybody is clear; never stand or reach under the load. Trained people lift, as the approved maintenance data and the local rules say.</source>
+        <translation>Une attache porte l'ensemble. Ne la libérez que lorsque la charge est sur un palan et une élingue dans leurs limites et que tout le monde est à l'écart ; ne vous tenez jamais sous la charge et n'y passez jamais les mains. Le levage est fait par des personnes formées, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>A mount that carries nothing is not restored.</source>
@@ -2407,6 +2851,14 @@
         <translation>Une passe qui n'est pas la dernière ne doit pas avoir l'air finale.</translation>
     </message>
     <message>
+        <source>A pass to %1 % asks for less than the pass before it. Give the passes in rising order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pass to %1 % of the final torque is none. Give each pass more than 0 and at most 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A period that ends before it begins covers nothing.</source>
         <translation>Une période qui finit avant de commencer ne couvre rien.</translation>
     </message>
@@ -2420,7 +2872,7 @@
     </message>
     <message>
         <source>A pin holds what would fall, fire or fold. It is pulled when everybody is clear, and counted. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une goupille retient ce qui tomberait, se déclencherait ou se replierait. Elle est retirée quand tout le monde est à l'écart, et comptée. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>A poor bond lets currents find another way.</source>
@@ -2445,6 +2897,10 @@
     <message>
         <source>A rate of leak is not below 0.</source>
         <translation>Un débit de fuite n'est pas inférieur à 0.</translation>
+    </message>
+    <message>
+        <source>A rated load of %1 is none. Give the weight that stands on the accessory.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A reading belongs to a joint that is made.</source>
@@ -2495,8 +2951,16 @@
         <translation>Une exigence qui gêne ne doit pas être écartée par des mots.</translation>
     </message>
     <message>
+        <source>A result is shown with 0 to %1 decimal places, not %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A scheme that looks 0 minutes after wiping dry has no time. Leave the minutes out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A second reading must not paper over the first.</source>
-        <translation>Une deuxième mesure ne doit pas recouvrir la première.</translation>
+        <translation>Une deuxième mesure ne doit pas masquer la première.</translation>
     </message>
     <message>
         <source>A second reading shows whether the first one touched.</source>
@@ -2520,6 +2984,10 @@
     </message>
     <message>
         <source>A sense line may be hot and under the pressure of what it senses: air, oil or fuel. Isolate the source, let it cool, release the pressure and protect skin and eyes, as the approved maintenance data and the local rules say.</source>
+        <translation>Une conduite de mesure peut être chaude et à la pression de ce qu'elle mesure : air, huile ou carburant. Consignez la source, laissez refroidir, faites tomber la pression et protégez peau et yeux, comme le disent les données d'entretien approuvées et les règles locales.</translation>
+    </message>
+    <message>
+        <source>A setting of %1 does not serve: of the wrench's marks, %2 to %3 give the torque that is asked for.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2536,15 +3004,23 @@
     </message>
     <message>
         <source>A sling carries the unit. It comes off when the mounts hold the unit or it rests in its stand, with nobody under the load. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une élingue porte l'ensemble. Elle est retirée quand les attaches tiennent l'ensemble ou qu'il repose dans son bâti, sans que personne soit sous la charge. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>A stand that is not for this unit lets it fall. Lock wheels and pins before the load comes on, and keep hands out from between. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un bâti qui n'est pas prévu pour cet ensemble le laisse tomber. Bloquez roues et goupilles avant que la charge n'arrive, et ne laissez pas les mains entre les deux. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>A station's secret is %1 bytes long, not %2.</source>
         <translation>Le secret d'un poste a %1 octets de long, et non %2.</translation>
+    </message>
+    <message>
+        <source>A stiff load may hang on two of all its legs: at each of two points one leg is reckoned with, however many there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stiff load may hang on two of all its legs: two are reckoned with, however many there are.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A stored transfer is damaged. Make a new one where the key is.</source>
@@ -2553,6 +3029,10 @@
     <message>
         <source>A tag hangs on what is off. Leave it out.</source>
         <translation>Une étiquette se pose sur ce qui est déposé. Laissez-la vide.</translation>
+    </message>
+    <message>
+        <source>A tag may give the limit of all legs together, or at an angle: what counts here is what one leg carries hanging straight.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A tag points at one open interface, for the whole job.</source>
@@ -2565,6 +3045,10 @@
     <message>
         <source>A tag that is struck from the paper still hangs on the breaker.</source>
         <translation>Une étiquette rayée sur le papier est encore posée sur le disjoncteur.</translation>
+    </message>
+    <message>
+        <source>A test current can spark where a contact slips: not near fuel, vapour or open tanks, unless meter and procedure are approved for it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A test says nothing of what was open when it was made.</source>
@@ -2639,11 +3123,19 @@
         <translation>Une plage d'utilisation demande ses bornes inférieure et supérieure et une unité, du moins au plus ; un outil qui ne mesure rien n'a aucune des trois.</translation>
     </message>
     <message>
+        <source>A value that was read in a test has a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A walk-round looks at what was said to be undone.</source>
         <translation>Un tour d'inspection regarde ce qui a été dit déposé.</translation>
     </message>
     <message>
         <source>A warning tag stops the hand that would switch on. Only the person named on it takes it off. Work as the approved maintenance data and the local rules say.</source>
+        <translation>Une étiquette d'avertissement arrête la main qui mettrait en marche. Seule la personne qui y est nommée la retire. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
+    </message>
+    <message>
+        <source>A wetted area of %1 is none. Give its size across as a length, or 0 when it is dry.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2659,6 +3151,10 @@
         <translation>Une clé est plus longue que %1 : mesurez du milieu de sa poignée à l'entraînement.</translation>
     </message>
     <message>
+        <source>A wrench or an adapter can slip: pull, with a firm stand, and with nothing sharp behind the hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A wrong length or deviation makes every reading wrong.</source>
         <translation>Une longueur ou un écart faux rend fausse chaque mesure.</translation>
     </message>
@@ -2669,6 +3165,10 @@
     <message>
         <source>A wrong setting clicks as nicely as a right one.</source>
         <translation>Un mauvais réglage se déclenche aussi bien qu'un bon.</translation>
+    </message>
+    <message>
+        <source>A zero of the leads of %1 is none. Set the meter to zero with the leads on one piece of metal, and measure again.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A4</source>
@@ -2733,6 +3233,10 @@
     <message>
         <source>After several wrong PINs or passphrases %1 must wait another %2 before the next try.</source>
         <translation>Après plusieurs PIN ou phrases secrètes faux, %1 doit attendre encore %2 avant le prochain essai.</translation>
+    </message>
+    <message>
+        <source>After: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Agree: not applicable</source>
@@ -2835,6 +3339,10 @@
         <translation>Un accord se rapporte à ce qui a été dit.</translation>
     </message>
     <message>
+        <source>An angle of %1° from the horizontal is none of a sling. Give more than 0° and at most 90°, which hangs straight down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>An answer belongs to a question.</source>
         <translation>Une réponse se rapporte à une question.</translation>
     </message>
@@ -2849,6 +3357,10 @@
     <message>
         <source>An empty place in a kit is a tool left somewhere.</source>
         <translation>Une place vide dans une mallette est un outil laissé quelque part.</translation>
+    </message>
+    <message>
+        <source>An empty weight of %1 is none. Give the weight of the aircraft's weight record.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>An engine change in the middle of its second shift, with invented people whose PINs are shown.</source>
@@ -2920,7 +3432,7 @@
     </message>
     <message>
         <source>An isolation protects people. It comes off when everybody behind it is clear and told, by the person who put it on; licensed or authorised people prove that what it isolates is dead. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une consignation protège des personnes. Elle est levée quand tous ceux qui se trouvent derrière sont à l'écart et prévenus, par la personne qui l'a posée ; des personnes titulaires d'une licence ou habilitées prouvent que ce qu'elle consigne est hors énergie. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>An item that two crews work on belongs to neither.</source>
@@ -2928,7 +3440,7 @@
     </message>
     <message>
         <source>An order is "cross", or names each of the %1 fasteners once.</source>
-        <translation>Un ordre est "cross", ou nomme une fois chacune des %1 fixations.</translation>
+        <translation>Un ordre est « cross », ou nomme une fois chacune des %1 fixations.</translation>
     </message>
     <message>
         <source>Angle from the horizontal</source>
@@ -2951,6 +3463,10 @@
         <translation>Réponse</translation>
     </message>
     <message>
+        <source>Answer:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Anywhere</source>
         <translation>Partout</translation>
     </message>
@@ -2961,6 +3477,10 @@
     <message>
         <source>Applied for the job</source>
         <translation>Mis en place pour le chantier</translation>
+    </message>
+    <message>
+        <source>Applied, and not removed: %1, at least %2.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Apply</source>
@@ -2985,6 +3505,14 @@
     <message>
         <source>Arrow keys walk along the boundary, Page Down goes on to the next zone, Return opens.</source>
         <translation>Les flèches parcourent la limite, Page suivante passe à la zone suivante, Entrée ouvre.</translation>
+    </message>
+    <message>
+        <source>As a flow, q</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As drops, n</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>As found</source>
@@ -3063,6 +3591,10 @@
         <translation>Au moins %1 caractères, saisis par son propriétaire</translation>
     </message>
     <message>
+        <source>At least one is applied, or nothing is asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>At left / right point</source>
         <translation>Au point gauche / droit</translation>
     </message>
@@ -3075,12 +3607,20 @@
         <translation>À la fixation</translation>
     </message>
     <message>
+        <source>At the fastener then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>At the latest on</source>
         <translation>Au plus tard le</translation>
     </message>
     <message>
         <source>At the other station: this store or a copy made from now on, "Take your key over", the code, your PIN.</source>
         <translation>Sur l'autre poste : cette base ou une copie faite à partir de maintenant, « Reprendre votre clé », le code, votre PIN.</translation>
+    </message>
+    <message>
+        <source>At the setting</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Attach a photo</source>
@@ -3128,7 +3668,7 @@
     </message>
     <message>
         <source>BACK, NOT SECURED</source>
-        <translation>REPOSÉ, NON FIXÉ</translation>
+        <translation>REPOSÉ, NON ASSURÉ</translation>
     </message>
     <message>
         <source>BACK, NOT TORQUED</source>
@@ -3157,6 +3697,10 @@
     <message>
         <source>Band</source>
         <translation>Bande</translation>
+    </message>
+    <message>
+        <source>Band: the maintenance data, as given; both ends belong to it (common practice)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Batch</source>
@@ -3189,6 +3733,10 @@
     <message>
         <source>Before the unit moves: whether everything is free</source>
         <translation>Avant que l'ensemble bouge : tout est-il libre</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Beside the whole job</source>
@@ -3248,7 +3796,7 @@
     </message>
     <message>
         <source>Bolts point the way that the maintenance data shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les vis sont orientées comme le montrent les données d'entretien.</translation>
     </message>
     <message>
         <source>Bonding</source>
@@ -3293,6 +3841,10 @@
     <message>
         <source>Both halves identified</source>
         <translation>Deux moitiés identifiées</translation>
+    </message>
+    <message>
+        <source>Both readings have to meet the limit, so the worse one counts.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>But not</source>
@@ -3380,7 +3932,7 @@
     </message>
     <message>
         <source>Caps and plugs are off, and counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Capuchons et bouchons sont retirés, et comptés.</translation>
     </message>
     <message>
         <source>Caption</source>
@@ -3451,6 +4003,14 @@
         <translation>Changement de masse négligeable</translation>
     </message>
     <message>
+        <source>Change the language</source>
+        <translation>Changer de langue</translation>
+    </message>
+    <message>
+        <source>Change the language?</source>
+        <translation>Changer de langue ?</translation>
+    </message>
+    <message>
         <source>Change your P&amp;IN …</source>
         <translation>Changer votre P&amp;IN …</translation>
     </message>
@@ -3516,15 +4076,19 @@
     </message>
     <message>
         <source>Clamp</source>
-        <translation type="unfinished"></translation>
+        <translation>Collier</translation>
     </message>
     <message>
         <source>Clamps and the ends of wire have sharp edges, and what a clamp carries moves when it is let go. Protect hands and eyes, support what it carries, and make sure that lines are without pressure and cables without power, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les colliers et les bouts de fil ont des arêtes vives, et ce que porte un collier bouge quand on le lâche. Protégez mains et yeux, soutenez ce qu'il porte, et assurez-vous que les conduites sont sans pression et les câbles hors tension, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Class</source>
         <translation>Classe</translation>
+    </message>
+    <message>
+        <source>Class by "%1"</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Class of a leak</source>
@@ -3624,7 +4188,7 @@
     </message>
     <message>
         <source>Control linkage</source>
-        <translation type="unfinished"></translation>
+        <translation>Timonerie de commande</translation>
     </message>
     <message>
         <source>Convert a unit</source>
@@ -3739,6 +4303,26 @@
         <translation>Écart, au plus</translation>
     </message>
     <message>
+        <source>Deviation: as given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in moment, ΔM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in moment: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in weight, Δw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference in weight: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Difference, as it was found</source>
         <translation>Différence, telle qu'elle a été trouvée</translation>
     </message>
@@ -3768,7 +4352,11 @@
     </message>
     <message>
         <source>Disturbed</source>
-        <translation>Dérangé</translation>
+        <translation>Perturbé</translation>
+    </message>
+    <message>
+        <source>Do not lift</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Do not lift. %1</source>
@@ -3792,27 +4380,27 @@
     </message>
     <message>
         <source>Drag</source>
-        <translation>Couple de freinage</translation>
+        <translation>Couple d'autofreinage</translation>
     </message>
     <message>
         <source>Drag of a self-locking nut</source>
-        <translation>Couple de freinage d'un écrou autofreiné</translation>
+        <translation>Couple d'autofreinage d'un écrou autofreiné</translation>
     </message>
     <message>
         <source>Drag to be added</source>
-        <translation>Couple de freinage à ajouter</translation>
+        <translation>Couple d'autofreinage à ajouter</translation>
     </message>
     <message>
         <source>Drag while the nut was run down</source>
-        <translation>Couple de freinage pendant le vissage de l'écrou</translation>
+        <translation>Couple d'autofreinage pendant le vissage de l'écrou</translation>
     </message>
     <message>
         <source>Drag, least</source>
-        <translation>Couple de freinage, minimum</translation>
+        <translation>Couple d'autofreinage, minimum</translation>
     </message>
     <message>
         <source>Drain</source>
-        <translation type="unfinished"></translation>
+        <translation>Drain</translation>
     </message>
     <message>
         <source>Draw a sample first.</source>
@@ -3848,11 +4436,11 @@
     </message>
     <message>
         <source>Duct</source>
-        <translation type="unfinished"></translation>
+        <translation>Gaine</translation>
     </message>
     <message>
         <source>Ducts stay hot after a run and have sharp edges. Let them cool, make sure that no pressure is left, protect hands and hold up what is heavy, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les gaines restent chaudes après un fonctionnement et ont des arêtes vives. Laissez-les refroidir, assurez-vous qu'il ne reste pas de pression, protégez les mains et soutenez ce qui est lourd, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Due on, at most</source>
@@ -3864,7 +4452,7 @@
     </message>
     <message>
         <source>Each fastener has its reading, in the order that the maintenance data shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque fixation a sa mesure, dans l'ordre que montrent les données d'entretien.</translation>
     </message>
     <message>
         <source>Each inspector's authorisation has limits and dates.</source>
@@ -3959,6 +4547,10 @@
         <translation>L'entrée %1 (%2) ne peut pas être rayée. Si quelque chose a été rayé par erreur, refaites-le et signez-le à nouveau.</translation>
     </message>
     <message>
+        <source>Entry %1 came after it was passed: what was looked at then is no longer what is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Entry %1 does not stand any more.</source>
         <translation>L'entrée %1 n'est plus valable.</translation>
     </message>
@@ -4039,6 +4631,10 @@
         <translation>Entrée, ce qu'elle concerne, et page où elle figure en entier</translation>
     </message>
     <message>
+        <source>Every accessory has moved, or is declared to leave with the outgoing unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Every entry is asked all the rules that concern its kind before it is signed, and again whenever a store or a record package is verified. What is refused says which rule refused it; here is why each of them exists.</source>
         <translation>Chaque entrée est soumise à toutes les règles qui concernent son type avant d'être signée, et de nouveau chaque fois qu'une base ou un paquet de dossier est vérifié. Un refus indique quelle règle a refusé ; voici pourquoi chacune d'elles existe.</translation>
     </message>
@@ -4063,12 +4659,12 @@
         <translation>Tout raccordement est du côté de quelqu'un.</translation>
     </message>
     <message>
-        <source>Every interface of this job is restored and inspected, or stands as undisturbed, not applicable or given over, as the approved maintenance data asks.</source>
-        <translation>Chaque raccordement de ce chantier est remis en état et contrôlé, ou reste non touché, non applicable ou cédé, comme le demandent les données d'entretien approuvées.</translation>
-    </message>
-    <message>
         <source>Every side has one who looks after it.</source>
         <translation>Chaque côté a quelqu'un qui s'en occupe.</translation>
+    </message>
+    <message>
+        <source>Every tool that is out was counted, after the last issue, return or loss.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Every zone</source>
@@ -4148,11 +4744,23 @@
     </message>
     <message>
         <source>FORK: from entry %1 on it says something else than %2. One of the two is not what was worked on: find out which, before anybody relies on either.</source>
-        <translation>BIFURCATION : à partir de l'entrée %1, il dit autre chose que %2. L'un des deux n'est pas ce sur quoi on a travaillé : trouvez lequel, avant que quiconque ne se fie à l'un ou à l'autre.</translation>
+        <translation>BIFURCATION : à partir de l'entrée %1, ce paquet dit autre chose que %2. L'un des deux n'est pas ce sur quoi on a travaillé : trouvez lequel, avant que quiconque ne se fie à l'un ou à l'autre.</translation>
+    </message>
+    <message>
+        <source>Faces that were cleaned to bare metal are bonded and finished again soon: within 24 hours, where the maintenance data says nothing else.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Fact</source>
         <translation>Fait</translation>
+    </message>
+    <message>
+        <source>Factor %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factors: NIST SP 811 (2008) appendix B; exact by the definitions of pound, inch, US gallon and standard gravity</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Facts</source>
@@ -4316,7 +4924,7 @@
     </message>
     <message>
         <source>Fluid under pressure cuts through skin, and what is hydraulic moves when it is let go. Isolate and tag the pumps, release the pressure, in accumulators too, and keep people clear of what moves, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un fluide sous pression traverse la peau, et ce qui est hydraulique bouge quand on le lâche. Consignez et étiquetez les pompes, faites tomber la pression, dans les accumulateurs aussi, et tenez les personnes à l'écart de ce qui bouge, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Follow-up done</source>
@@ -4345,6 +4953,10 @@
     <message>
         <source>For the record</source>
         <translation>Pour le dossier</translation>
+    </message>
+    <message>
+        <source>For the record:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>For the weight record</source>
@@ -4403,6 +5015,10 @@
         <translation>De</translation>
     </message>
     <message>
+        <source>From %1 to %2 there is no range. Give what is marked on the wrench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>From entry %1 to entry %2: differences %3</source>
         <translation>De l'entrée %1 à l'entrée %2 : différences %3</translation>
     </message>
@@ -4431,16 +5047,28 @@
         <translation>De qui à qui, quand</translation>
     </message>
     <message>
-        <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
+        <source>Fuel and its vapour: bond aircraft and equipment first, no flame, spark or live circuit near, fire cover as the local rules ask.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Fuel and its vapour: no flame, spark or live circuit near, and air to carry it off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
+        <translation>Le carburant brûle, ses vapeurs explosent, et il est nocif pour la peau et les yeux. Consignez et étiquetez le carburant et l'alimentation électrique, établissez la liaison équipotentielle, faites tomber la pression, vidangez, ventilez, tenez à distance toute source d'inflammation et gardez prêts les moyens de lutte contre l'incendie, comme le disent les données d'entretien approuvées et les règles locales.</translation>
+    </message>
+    <message>
         <source>Fuel line</source>
+        <translation>Conduite de carburant</translation>
+    </message>
+    <message>
+        <source>Gasket makers' instructions: opposite pairs, then halve the angle; percents of the passes as given</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>General values for cadmium-plated threads free of oil, where the maker gives none. The drag of a self-locking nut is not in them.</source>
-        <translation>Valeurs générales pour filetages cadmiés sans huile, lorsque le constructeur n'en donne pas. Le couple de freinage d'un écrou autofreiné n'y est pas compris.</translation>
+        <translation>Valeurs générales pour filetages cadmiés sans huile, lorsque le constructeur n'en donne pas. Le couple d'autofreinage d'un écrou autofreiné n'y est pas compris.</translation>
     </message>
     <message>
         <source>Give an id, a name, and how the identity was proved.</source>
@@ -4451,8 +5079,16 @@
         <translation>Indiquez un identifiant.</translation>
     </message>
     <message>
+        <source>Give either this or "%1" (%2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Give its details</source>
         <translation>Donner ses détails</translation>
+    </message>
+    <message>
+        <source>Give the aircraft's moment before, or its centre of gravity: one of them, as the weight record has it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Give the change up</source>
@@ -4461,6 +5097,10 @@
     <message>
         <source>Given</source>
         <translation>Donné</translation>
+    </message>
+    <message>
+        <source>Given:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Go and look at each condition; a hold point is passed at the aircraft, not at the screen.</source>
@@ -4476,7 +5116,7 @@
     </message>
     <message>
         <source>Greatest drag of a nut</source>
-        <translation>Couple de freinage maximum d'un écrou</translation>
+        <translation>Couple d'autofreinage maximum d'un écrou</translation>
     </message>
     <message>
         <source>Greatest size of each class but the last</source>
@@ -4580,7 +5220,7 @@
     </message>
     <message>
         <source>Harness connector</source>
-        <translation type="unfinished"></translation>
+        <translation>Connecteur de harnais</translation>
     </message>
     <message>
         <source>Hash</source>
@@ -4600,11 +5240,15 @@
     </message>
     <message>
         <source>High current burns and kills. Isolate and tag every source first, batteries and external power too; licensed or authorised people prove it dead before anybody touches a terminal, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un courant fort brûle et tue. Consignez et étiquetez d'abord chaque source, batteries et alimentation de parc comprises ; des personnes titulaires d'une licence ou habilitées prouvent l'absence de tension avant que quiconque ne touche une borne, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Hoist</source>
         <translation>Palan</translation>
+    </message>
+    <message>
+        <source>Hoist %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Hoist and slings carry what the unit weighs, not what was thought of it.</source>
@@ -4625,6 +5269,10 @@
     <message>
         <source>Hold point</source>
         <translation>Point d'arrêt</translation>
+    </message>
+    <message>
+        <source>Hold point %1: %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Hold point passed</source>
@@ -4664,7 +5312,7 @@
     </message>
     <message>
         <source>Hook, latch and brake work, and it stands or hangs on what carries it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Crochet, linguet et frein fonctionnent, et il repose sur ce qui le porte ou y est suspendu.</translation>
     </message>
     <message>
         <source>Hours since the first entry, %1</source>
@@ -4711,6 +5359,10 @@
         <translation>Comment cela a été déposé, rendu définitif, réparé ou vérifié</translation>
     </message>
     <message>
+        <source>How many drops make a millilitre depends on the liquid and on the edge that they fall from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How many interfaces</source>
         <translation>Combien de raccordements</translation>
     </message>
@@ -4740,7 +5392,7 @@
     </message>
     <message>
         <source>Hydraulic line</source>
-        <translation type="unfinished"></translation>
+        <translation>Conduite hydraulique</translation>
     </message>
     <message>
         <source>I did this work and it is complete as stated.</source>
@@ -4827,6 +5479,14 @@
         <translation>Importation du paquet</translation>
     </message>
     <message>
+        <source>In %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a four-wire reading the leads drop out: the zero is recorded and not subtracted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>In doubt since</source>
         <translation>En doute depuis</translation>
     </message>
@@ -4841,6 +5501,18 @@
     <message>
         <source>In per cent of the reading, by the greatest torque of the tool. What the tool's own certificate says comes first.</source>
         <translation>En pour cent du relevé, selon le couple maximal de l'outil. Ce que dit le certificat propre à l'outil prime.</translation>
+    </message>
+    <message>
+        <source>In the scheme "%1" a class has no name of its own ("%2").</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the scheme "%1" no size belongs to the class "%2".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the scheme "%1" the class "%2" begins below the one before it. Give the classes from the least to the worst.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>In which order the fasteners of a ring are tightened, and to how much in each pass.</source>
@@ -4919,6 +5591,10 @@
         <translation>Contrôleur</translation>
     </message>
     <message>
+        <source>Installed: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Insulation is whole and closed.</source>
         <translation>L'isolant est intact et fermé.</translation>
     </message>
@@ -4959,12 +5635,16 @@
         <translation>En</translation>
     </message>
     <message>
-        <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
+        <source>Isolate and tag the circuits first, and measure when all mechanical connections of the bond are made.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
+        <translation>Consignez et étiquetez d'abord l'alimentation électrique. L'absence de métallisation laisse s'accumuler une charge statique, y compris pendant la manipulation de carburant : maintenez l'ensemble mis à la terre d'une autre manière tant que sa tresse est débranchée, et tenez à distance le carburant et ses vapeurs, comme le disent les données d'entretien approuvées et les règles locales.</translation>
+    </message>
+    <message>
         <source>Isolate and tag the electrical power first; licensed or authorised people make sure that it is dead before the connector is parted or joined. Ignition exciters keep a charge for a while. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Consignez et étiquetez d'abord l'alimentation électrique ; des personnes titulaires d'une licence ou habilitées s'assurent de l'absence de tension avant que le connecteur ne soit séparé ou assemblé. Les boîtes d'allumage gardent une charge pendant un certain temps. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Isolate before hands go near: power off and locked out, pressure released, and proven dead or empty where the maintenance data asks for it.</source>
@@ -4972,7 +5652,7 @@
     </message>
     <message>
         <source>Isolation</source>
-        <translation type="unfinished"></translation>
+        <translation>Consignation</translation>
     </message>
     <message>
         <source>Issue a tool</source>
@@ -5028,7 +5708,7 @@
     </message>
     <message>
         <source>It hangs where the next hand goes, and says who and why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle est posée là où ira la prochaine main, et dit qui et pourquoi.</translation>
     </message>
     <message>
         <source>It has not been checked for leaks.</source>
@@ -5056,14 +5736,18 @@
     </message>
     <message>
         <source>It is clipped and does not rub.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est fixé par colliers et ne frotte pas.</translation>
     </message>
     <message>
         <source>It is for this unit, stands level, and its brakes and pins hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est prévu pour cet ensemble, il est de niveau, et ses freins et goupilles tiennent.</translation>
     </message>
     <message>
         <source>It is home, and its streamer can be seen from the ground.</source>
+        <translation>Elle est à fond, et sa flamme est visible du sol.</translation>
+    </message>
+    <message>
+        <source>It is missing. An adapter is told by the wrench's length, its own length and its angle: give all three or none.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5084,7 +5768,7 @@
     </message>
     <message>
         <source>It is open, dry and not kinked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle est libre, sèche et sans pliure.</translation>
     </message>
     <message>
         <source>It is so</source>
@@ -5095,8 +5779,12 @@
         <translation>C'est le bon, il est propre et visible de l'extérieur ; rien n'est laissé derrière.</translation>
     </message>
     <message>
-        <source>It lies free of neighbours that move or get hot.</source>
+        <source>It is with %1.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It lies free of neighbours that move or get hot.</source>
+        <translation>Elle est dégagée de voisins qui bougent ou s'échauffent.</translation>
     </message>
     <message>
         <source>It names the attachment %1, which is not there as it was.</source>
@@ -5108,11 +5796,15 @@
     </message>
     <message>
         <source>It points away from hot parts and sources of ignition.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est orienté à l'opposé des pièces chaudes et des sources d'inflammation.</translation>
     </message>
     <message>
         <source>It stands at place %1 and says that it is number %2.</source>
         <translation>Elle se trouve à la place %1 et dit être le numéro %2.</translation>
+    </message>
+    <message>
+        <source>It was sent to %1, which has not taken it on yet.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>It was signed at %1 without knowing of entry %2 of the register, of %3: it comes from another copy of the store, or from a clock that was wrong.</source>
@@ -5143,6 +5835,10 @@
         <translation>Son entrée</translation>
     </message>
     <message>
+        <source>Its hardware does not balance: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Its id, name or number</source>
         <translation>Son identifiant, nom ou numéro</translation>
     </message>
@@ -5156,7 +5852,7 @@
     </message>
     <message>
         <source>Its limit and the date of its inspection can be read, and both hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa limite et la date de son contrôle sont lisibles, et toutes deux sont respectées.</translation>
     </message>
     <message>
         <source>Its release certificate</source>
@@ -5200,7 +5896,7 @@
     </message>
     <message>
         <source>Keep hands and head out from under the unit; it may move as soon as the last joint lets go.</source>
-        <translation>Gardez les mains et la tête hors du dessous de l'ensemble ; il peut bouger dès que le dernier joint lâche.</translation>
+        <translation>Gardez les mains et la tête hors du dessous de l'ensemble ; il peut bouger dès que la dernière liaison lâche.</translation>
     </message>
     <message>
         <source>Keeps every loose end of a unit change: what was disconnected, who did it, who put it back, what was measured, and who inspected it. A job cannot be closed while anything is loose.</source>
@@ -5261,6 +5957,10 @@
     <message>
         <source>Known that are spelt alike: %1.</source>
         <translation>Connus d'orthographe semblable : %1.</translation>
+    </message>
+    <message>
+        <source>L = %1, E = %2, a = %3°</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Labels for</source>
@@ -5360,15 +6060,19 @@
     </message>
     <message>
         <source>Least drag for its size</source>
-        <translation>Couple de freinage minimum pour sa taille</translation>
+        <translation>Couple d'autofreinage minimum pour sa taille</translation>
     </message>
     <message>
         <source>Least drag of a nut used again</source>
-        <translation>Couple de freinage minimum d'un écrou réutilisé</translation>
+        <translation>Couple d'autofreinage minimum d'un écrou réutilisé</translation>
     </message>
     <message>
         <source>Least drag of a self-locking nut that is used again</source>
-        <translation>Couple de freinage minimum d'un écrou autofreiné réutilisé</translation>
+        <translation>Couple d'autofreinage minimum d'un écrou autofreiné réutilisé</translation>
+    </message>
+    <message>
+        <source>Least for its size</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Least margin of a leg</source>
@@ -5377,6 +6081,10 @@
     <message>
         <source>Least torque</source>
         <translation>Couple minimal</translation>
+    </message>
+    <message>
+        <source>Least: as given</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Leaves with the outgoing unit</source>
@@ -5407,6 +6115,10 @@
         <translation>Longueur, poignée à carré</translation>
     </message>
     <message>
+        <source>Let the pressure off before a cap is opened, and mind hot oil. Gloves and eye protection; wipe up what is spilled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Letter</source>
         <translation>Letter</translation>
     </message>
@@ -5429,6 +6141,10 @@
     <message>
         <source>Lifting point</source>
         <translation>Point de levage</translation>
+    </message>
+    <message>
+        <source>Lifting points %1 apart, with the centre of gravity at %2, make no sense. Give a span above 0 and two lengths.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Lifts as planned</source>
@@ -5471,6 +6187,10 @@
         <translation>Limite, en gouttes</translation>
     </message>
     <message>
+        <source>Limit: the maintenance data, as given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Limitation, where findings are deferred</source>
         <translation>Limitation, lorsque des constats sont reportés</translation>
     </message>
@@ -5480,7 +6200,7 @@
     </message>
     <message>
         <source>Linkages trap hands, and springs or power may move them. Isolate, tag and lock what drives them, and keep people clear of what they move, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les timoneries coincent les mains, et des ressorts ou une source d'énergie peuvent les mouvoir. Consignez, étiquetez et verrouillez ce qui les entraîne, et tenez les personnes à l'écart de ce qu'elles meuvent, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Linked</source>
@@ -5511,12 +6231,16 @@
         <translation>Selon la liste</translation>
     </message>
     <message>
+        <source>Load on the hoist, H</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Loc&amp;k</source>
         <translation>&amp;Verrouiller</translation>
     </message>
     <message>
         <source>Locking is fitted and pulls towards tight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le freinage est posé et tire dans le sens du serrage.</translation>
     </message>
     <message>
         <source>Look</source>
@@ -5555,6 +6279,10 @@
         <translation>Regardez à l'intérieur aussi loin que portent les yeux, le miroir et l'endoscope, des deux côtés ; les données d'entretien approuvées et les règles locales disent jusqu'où.</translation>
     </message>
     <message>
+        <source>Look over hoist, slings and fittings on the day, before use. A sling without a legible tag is not used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Look up</source>
         <translation>Consulter</translation>
     </message>
@@ -5577,6 +6305,10 @@
     <message>
         <source>Looked at</source>
         <translation>Regardé</translation>
+    </message>
+    <message>
+        <source>Looked at %1 minutes after wiping dry.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Looked at and confirmed</source>
@@ -5648,7 +6380,7 @@
     </message>
     <message>
         <source>Lug faces are clean, flat and show no heat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les faces des cosses sont propres, planes et sans trace d'échauffement.</translation>
     </message>
     <message>
         <source>MISSING since %1, finding %2</source>
@@ -5695,6 +6427,10 @@
         <translation>Beaucoup de signatures en peu de temps</translation>
     </message>
     <message>
+        <source>Margin of a leg at %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Margin of the hoist</source>
         <translation>Marge du palan</translation>
     </message>
@@ -5715,8 +6451,12 @@
         <translation>Repères qui ont été comptés</translation>
     </message>
     <message>
-        <source>Mating faces meet without a gap.</source>
+        <source>Marks inside it, %1 apart</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mating faces meet without a gap.</source>
+        <translation>Les faces d'appui se rejoignent sans jeu.</translation>
     </message>
     <message>
         <source>May</source>
@@ -5745,6 +6485,14 @@
     <message>
         <source>Method</source>
         <translation>Méthode</translation>
+    </message>
+    <message>
+        <source>Millivolt drop: AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Minutes after wiping dry</source>
@@ -5843,6 +6591,14 @@
         <translation>Nom</translation>
     </message>
     <message>
+        <source>Name one system that is serviced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the hold points that come first, and nothing else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Name the interfaces that the new revision may ask something else of; or say that it was read and changes none of them.</source>
         <translation>Nommez les raccordements auxquels la nouvelle révision peut demander autre chose ; ou déclarez qu'elle a été lue et n'en modifie aucun.</translation>
     </message>
@@ -5853,6 +6609,18 @@
     <message>
         <source>Named</source>
         <translation>Nommés</translation>
+    </message>
+    <message>
+        <source>Negligible is what is so in weight and in centre of gravity. The limits forward and aft of the centre of gravity are others, and are not looked at here; nor is a rotorcraft's range. The equipment list and the weight record are revised by those who are licensed for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Negligible, by weight and by centre of gravity.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never feel for a leak under pressure with a hand: a fine jet goes through skin. Let the pressure off before touching.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>New</source>
@@ -5867,6 +6635,14 @@
         <translation>Nouveau PIN ou nouvelle phrase secrète</translation>
     </message>
     <message>
+        <source>New centre of gravity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New empty weight, W</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New job</source>
         <translation>Nouveau chantier</translation>
     </message>
@@ -5877,6 +6653,10 @@
     <message>
         <source>New loose ends</source>
         <translation>Nouveaux points ouverts</translation>
+    </message>
+    <message>
+        <source>New moment, M</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>New seal</source>
@@ -5923,12 +6703,16 @@
         <translation>Non</translation>
     </message>
     <message>
+        <source>No %1 was passed yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No blank or loose part is left inside.</source>
         <translation>Aucun obturateur ni pièce libre n'est laissé à l'intérieur.</translation>
     </message>
     <message>
         <source>No blank, rag or loose part is left inside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun obturateur, chiffon ni pièce libre n'est laissé à l'intérieur.</translation>
     </message>
     <message>
         <source>No block from %1 to %2 was issued to this job. Blocks that are out: %3.</source>
@@ -5944,11 +6728,15 @@
     </message>
     <message>
         <source>No crack, wear or dent shows on mount and attachment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune crique, usure ou enfoncement n'apparaît sur l'attache et sa fixation.</translation>
     </message>
     <message>
         <source>No disconnection of %1 was logged. If it was found open, say so first.</source>
         <translation>Aucun débranchement de %1 n'a été enregistré. S'il a été trouvé ouvert, dites-le d'abord.</translation>
+    </message>
+    <message>
+        <source>No drag was added. Where the nut locks itself and the maintenance data says so, it is.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>No entry fits.</source>
@@ -6055,6 +6843,18 @@
         <translation>Dans ce chantier, aucun levage n'est prévu, aucun plein n'est fait et aucune masse n'est consignée. Chacun est calculé à la saisie et s'affiche ici avec son calcul.</translation>
     </message>
     <message>
+        <source>No lift of the %1 unit is planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lift of the outgoing unit is planned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No limit is exceeded by these numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No measuring tool was used.</source>
         <translation>Aucun outil de mesure n'a été utilisé.</translation>
     </message>
@@ -6072,6 +6872,10 @@
     </message>
     <message>
         <source>No pin is bent, pushed back, wet or dirty.</source>
+        <translation>Aucune broche n'est tordue, enfoncée, mouillée ou sale.</translation>
+    </message>
+    <message>
+        <source>No servicing of %1 is recorded.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6099,6 +6903,10 @@
         <translation>Aucun outil n'est enregistré. Couple et métallisation se mesurent uniquement avec des outils enregistrés et en cours d'étalonnage valable.</translation>
     </message>
     <message>
+        <source>No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned.</source>
         <translation>Aucun outil n'a encore été sorti pour ce chantier. Ce qui est sorti est compté aux points d'arrêt qui le demandent, et reste un point ouvert jusqu'à son retour.</translation>
     </message>
@@ -6115,6 +6923,10 @@
         <translation>Aucun transfert avec ce code n'est ouvert. Comparez chaque lettre ; un code sert une fois, et seulement jusqu'à l'heure affichée avec lui. Sinon, faites-en un nouveau là où se trouve la clé.</translation>
     </message>
     <message>
+        <source>No weight change is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No zone</source>
         <translation>Pas de zone</translation>
     </message>
@@ -6125,6 +6937,10 @@
     <message>
         <source>No. %1, %2, %3: %4</source>
         <translation>N° %1, %2, %3 : %4</translation>
+    </message>
+    <message>
+        <source>No:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nobody can know how far another's hands had come.</source>
@@ -6183,6 +6999,10 @@
         <translation>Personne n'a rien signé.</translation>
     </message>
     <message>
+        <source>Nobody stands, walks or reaches under the load, at any moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nobody stands, walks or reaches under the unit, and one person alone gives the signals.</source>
         <translation>Personne ne se tient, ne passe ni ne tend le bras sous l'ensemble, et une seule personne donne les signaux.</translation>
     </message>
@@ -6235,6 +7055,10 @@
         <translation>Les obturateurs posés n'ont pas tous été retirés.</translation>
     </message>
     <message>
+        <source>Not negligible: more than %1 lb at this empty weight. Have the weight record revised.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.</source>
         <translation>Non négligeable : le centre de gravité se déplace de %1 de la corde aérodynamique moyenne, soit 0,05 % ou plus. Faites réviser la fiche de masse.</translation>
     </message>
@@ -6247,6 +7071,14 @@
         <translation>Pas maintenant, pour %1. Verrouillez (Ctrl+L) pour qu'une autre personne puisse signer.</translation>
     </message>
     <message>
+        <source>Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not so yet: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Not verified yet.</source>
         <translation>Pas encore vérifié.</translation>
     </message>
@@ -6257,6 +7089,10 @@
     <message>
         <source>Notes</source>
         <translation>Notes</translation>
+    </message>
+    <message>
+        <source>Notes:</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing came between.</source>
@@ -6272,7 +7108,7 @@
     </message>
     <message>
         <source>Nothing is damp or stained.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n'est humide ni taché.</translation>
     </message>
     <message>
         <source>Nothing is deferred, so this closure is not limited. Leave the limitation out.</source>
@@ -6343,6 +7179,10 @@
         <translation>Rien n'a été imprimé. Vérifiez que l'imprimante est là et sous tension, ou choisissez un autre fichier.</translation>
     </message>
     <message>
+        <source>Nothing was said of its hardware.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Nothing was signed. %1</source>
         <translation>Rien n'a été signé. %1</translation>
     </message>
@@ -6353,6 +7193,10 @@
     <message>
         <source>Nothing was written, since the record would say what nobody signed, or what was not allowed. Faults: %1; the first (%2): %3 Verify the store to see them all, keep its file as it is, and ask whoever looks after the records.</source>
         <translation>Rien n'a été écrit, car le dossier dirait ce que personne n'a signé, ou ce qui n'était pas permis. Défauts : %1 ; le premier (%2) : %3 Vérifiez la base pour les voir tous, conservez son fichier tel quel, et adressez-vous à la personne qui s'occupe des dossiers.</translation>
+    </message>
+    <message>
+        <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -6432,11 +7276,11 @@
     </message>
     <message>
         <source>Oil is hot after a run, may be under pressure and harms the skin; on hot parts it burns. Let it cool, release the pressure, catch what drains and wear protection, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'huile est chaude après un fonctionnement, peut être sous pression et est nocive pour la peau ; sur des pièces chaudes, elle brûle. Laissez-la refroidir, faites tomber la pression, recueillez ce qui s'écoule et portez des protections, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Oil line</source>
-        <translation type="unfinished"></translation>
+        <translation>Conduite d'huile</translation>
     </message>
     <message>
         <source>Old and new lie on one table, and look alike.</source>
@@ -6485,6 +7329,10 @@
     <message>
         <source>One ledger tells one job.</source>
         <translation>Un registre des entrées raconte un chantier.</translation>
+    </message>
+    <message>
+        <source>One leg on one lifting point hangs straight down, or it pulls the load aside. Give 90°, or tell the second point.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>One loss, one finding.</source>
@@ -6783,6 +7631,10 @@
         <translation>Passe</translation>
     </message>
     <message>
+        <source>Pass %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Pass %1 of %2 is not finished: %3 comes next.</source>
         <translation>La passe %1 de %2 n'est pas terminée : %3 vient ensuite.</translation>
     </message>
@@ -6791,8 +7643,16 @@
         <translation>Franchir le point d'arrêt</translation>
     </message>
     <message>
+        <source>Passed before: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Passed by</source>
         <translation>Franchi par</translation>
+    </message>
+    <message>
+        <source>Passed, and not void since: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Passes bring the faces together evenly.</source>
@@ -6824,7 +7684,7 @@
     </message>
     <message>
         <source>People fall from platforms, and tools from them on people. Lock it, rail it, and keep it clear of the unit's way. Work as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des personnes tombent des plates-formes, et des outils en tombent sur des personnes. Bloquez-la, munissez-la de garde-corps, et tenez-la hors du chemin de l'ensemble. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>Perimeter</source>
@@ -6844,7 +7704,7 @@
     </message>
     <message>
         <source>Phase and terminal marks agree at both ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les repères de phase et de borne concordent aux deux bouts.</translation>
     </message>
     <message>
         <source>Photo attached</source>
@@ -6888,11 +7748,19 @@
     </message>
     <message>
         <source>Platform</source>
-        <translation type="unfinished"></translation>
+        <translation>Plate-forme</translation>
     </message>
     <message>
         <source>Playing the demo: people, tools, one engine change</source>
         <translation>Déroulement de la démonstration : personnes, outils, un changement de moteur</translation>
+    </message>
+    <message>
+        <source>Points: ISO 6789-1:2017, lowest marked value, 60 and 100 % (from memory)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points: ISO 6789:2003, 20, 60 and 100 % of the greatest torque</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Positioned</source>
@@ -6900,11 +7768,11 @@
     </message>
     <message>
         <source>Power cable</source>
-        <translation type="unfinished"></translation>
+        <translation>Câble de puissance</translation>
     </message>
     <message>
         <source>Pressure and return are not crossed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pression et retour ne sont pas inversés.</translation>
     </message>
     <message>
         <source>Print all of it on one page</source>
@@ -6943,6 +7811,10 @@
         <translation>Valeurs publiées, chacune avec sa source. Rien n'est renseigné sans que vous le demandiez.</translation>
     </message>
     <message>
+        <source>Pull at the middle of the grip: the arm is measured from there. No pipe on the handle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Put on stand</source>
         <translation>Posé sur bâti</translation>
     </message>
@@ -6964,7 +7836,7 @@
     </message>
     <message>
         <source>Rails, brakes and floor are sound, and nothing lies loose on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Garde-corps, freins et plancher sont en bon état, et rien n'y traîne.</translation>
     </message>
     <message>
         <source>Raise a finding</source>
@@ -6987,6 +7859,14 @@
         <translation>Débit d'une fuite</translation>
     </message>
     <message>
+        <source>Rate seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Read was "%1" joined to "%2", and the list has no such pair. Read again; if it is so, they are crossed: undo them.</source>
         <translation>Il a été lu « %1 » raccordé à « %2 », et la liste n'a pas cette paire. Relisez ; si c'est bien le cas, ils sont inversés : déposez-les.</translation>
     </message>
@@ -6997,6 +7877,10 @@
     <message>
         <source>Reading of a torque wrench</source>
         <translation>Relevé d'une clé dynamométrique</translation>
+    </message>
+    <message>
+        <source>Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Readings are checked against the range, so it must be one.</source>
@@ -7032,7 +7916,7 @@
     </message>
     <message>
         <source>Record %1 as the &amp;setting</source>
-        <translation>Consigner %1 comme &amp;réglage</translation>
+        <translation>Consigner %1 comme ré&amp;glage</translation>
     </message>
     <message>
         <source>Record a &amp;calibration …</source>
@@ -7151,6 +8035,14 @@
         <translation>Retiré</translation>
     </message>
     <message>
+        <source>Removed, every one of them: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Removed: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Removes the row that is chosen.</source>
         <translation>Retire la ligne choisie.</translation>
     </message>
@@ -7179,6 +8071,10 @@
         <translation>Exigences</translation>
     </message>
     <message>
+        <source>Resistance, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Restored</source>
         <translation>Remis en état</translation>
     </message>
@@ -7193,6 +8089,10 @@
     <message>
         <source>Result</source>
         <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Result in %1, y</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Return tags</source>
@@ -7220,7 +8120,7 @@
     </message>
     <message>
         <source>Rigging is checked after it was disturbed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le réglage est vérifié après avoir été perturbé.</translation>
     </message>
     <message>
         <source>Right point</source>
@@ -7237,6 +8137,10 @@
     <message>
         <source>Root of the register</source>
         <translation>Racine du répertoire</translation>
+    </message>
+    <message>
+        <source>Rounded, half away from zero, as it was written; nothing was rounded before.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Row</source>
@@ -7292,7 +8196,7 @@
     </message>
     <message>
         <source>Sa&amp;mple …</source>
-        <translation>É&amp;chantillon …</translation>
+        <translation>Éc&amp;hantillon …</translation>
     </message>
     <message>
         <source>Safetied</source>
@@ -7304,7 +8208,7 @@
     </message>
     <message>
         <source>Safety pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Goupille de sécurité</translation>
     </message>
     <message>
         <source>Safetying</source>
@@ -7396,7 +8300,7 @@
     </message>
     <message>
         <source>Secured</source>
-        <translation>Fixé</translation>
+        <translation>Assuré</translation>
     </message>
     <message>
         <source>Seed</source>
@@ -7420,7 +8324,7 @@
     </message>
     <message>
         <source>Sense line</source>
-        <translation type="unfinished"></translation>
+        <translation>Conduite de mesure</translation>
     </message>
     <message>
         <source>Sent</source>
@@ -7459,6 +8363,10 @@
         <translation>Plein fait</translation>
     </message>
     <message>
+        <source>Serviced: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Servicing</source>
         <translation>Pleins</translation>
     </message>
@@ -7483,6 +8391,14 @@
         <translation>Fixé par</translation>
     </message>
     <message>
+        <source>Set the wrench to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set to %1, the tool may give %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Setting</source>
         <translation>Réglage</translation>
     </message>
@@ -7491,8 +8407,24 @@
         <translation>Réglage d'une clé dynamométrique</translation>
     </message>
     <message>
+        <source>Setting, Y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Several people are called %1: %2. Say which by the id.</source>
         <translation>Plusieurs personnes s'appellent %1 : %2. Dites laquelle par son identifiant.</translation>
+    </message>
+    <message>
+        <source>Shackles, hooks, beams and the unit's own lifting points have limits too, and are not reckoned here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of %1, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shares and leg tension: sling makers' pages on sling angle and centre of gravity</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Shear band is estimated</source>
@@ -7517,6 +8449,18 @@
     <message>
         <source>Shift %1</source>
         <translation>Vacation %1</translation>
+    </message>
+    <message>
+        <source>Shift in percent of the mean aerodynamic chord, c</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift of the centre of gravity, s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift of the centre of gravity: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Shipping blanks counted on it</source>
@@ -7559,6 +8503,10 @@
             <numerusform>Signer %n coché</numerusform>
             <numerusform>Signer %n cochés</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Sign or close the sheet that is open, then choose the language again.</source>
+        <translation>Signez ou fermez la fiche ouverte, puis choisissez à nouveau la langue.</translation>
     </message>
     <message>
         <source>Signature in doubt</source>
@@ -7622,7 +8570,7 @@
     </message>
     <message>
         <source>Size is</source>
-        <translation>Taille</translation>
+        <translation>La taille est</translation>
     </message>
     <message>
         <source>Size of a label</source>
@@ -7631,6 +8579,10 @@
     <message>
         <source>Size to</source>
         <translation>Taille jusqu'à</translation>
+    </message>
+    <message>
+        <source>Sizes and minutes of leaks belong to classes. Name the classes, or leave them out.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Slave hardware</source>
@@ -7643,6 +8595,10 @@
     <message>
         <source>Sling</source>
         <translation>Élingue</translation>
+    </message>
+    <message>
+        <source>Sling %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Sling inspected until</source>
@@ -7717,6 +8673,10 @@
         <translation>Sources</translation>
     </message>
     <message>
+        <source>Sources:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Sources: %1</source>
         <translation>Sources : %1</translation>
     </message>
@@ -7734,7 +8694,7 @@
     </message>
     <message>
         <source>Stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Bâti</translation>
     </message>
     <message>
         <source>Standard and class of the deviation</source>
@@ -7767,6 +8727,10 @@
     <message>
         <source>Statements</source>
         <translation>Déclarations</translation>
+    </message>
+    <message>
+        <source>Steady the load with taglines, not with hands, and keep clear of where it could swing or pinch.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Step</source>
@@ -7806,7 +8770,7 @@
     </message>
     <message>
         <source>Stop, and tell the lead: a blank that is not found may be inside, and nothing is joined, fuelled, powered or turned until it is known where it is.</source>
-        <translation>Arrêtez, et prévenez le responsable : un obturateur introuvable peut être à l'intérieur, et rien n'est joint, rempli de carburant, mis sous tension ni tourné tant qu'on ne sait pas où il est.</translation>
+        <translation>Arrêtez, et prévenez le responsable : un obturateur introuvable peut être à l'intérieur, et rien n'est joint, avitaillé, mis sous tension ni tourné tant qu'on ne sait pas où il est.</translation>
     </message>
     <message>
         <source>Stop, tell the lead, and look for it now: nothing is closed, powered, moved or turned while a tool is missing.</source>
@@ -8001,6 +8965,10 @@
         <translation>Prendre cette liste ?</translation>
     </message>
     <message>
+        <source>Take up the first inches, stop and look: balance, slings, shackles, and anything still connected. Set down at any doubt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Take your key over at this station</source>
         <translation>Reprendre votre clé sur ce poste</translation>
     </message>
@@ -8049,6 +9017,10 @@
         <translation>Facteur de tension (1/sin)</translation>
     </message>
     <message>
+        <source>Tension factor, k</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tension nut, least</source>
         <translation>Écrou de traction, minimum</translation>
     </message>
@@ -8061,8 +9033,12 @@
         <translation>Écrou de traction, jamais au-delà</translation>
     </message>
     <message>
-        <source>Terminal covers are on, and nothing can touch the terminal.</source>
+        <source>Tension of a leg at %1, T</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Terminal covers are on, and nothing can touch the terminal.</source>
+        <translation>Les cache-bornes sont en place, et rien ne peut toucher la borne.</translation>
     </message>
     <message>
         <source>Test</source>
@@ -8109,6 +9085,10 @@
         <translation>Que rien n'a été trouvé, et ce qui a été parcouru.</translation>
     </message>
     <message>
+        <source>The %1 of %2 (%3) covered it and is void.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The %1 of %2 (%3) has failed and has to be made again.</source>
         <translation>L'essai « %1 » de %2 (%3) a échoué et doit être refait.</translation>
     </message>
@@ -8125,8 +9105,36 @@
         <translation>Le fichier ZIP contient un fichier dont le nom mène ailleurs : « %1 ».</translation>
     </message>
     <message>
+        <source>The adapter (%1) reaches back to the grip or beyond: no setting gives the torque. Turn it, or take a shorter one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The adapter's angle is %1°. It lies between 0° (in line, longer) and 180° (pointing back).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The adapter's length is %1. Give it as a length, and its direction as an angle: 180° where it points back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The approved maintenance data and the local rules decide what has to be so, and who may sign for it.</source>
         <translation>Les données d'entretien approuvées et les règles locales décident de ce qui doit être rempli, et de qui peut le signer.</translation>
+    </message>
+    <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the bond.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the leak.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the servicing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it tighten.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules say what is isolated, and by whom.</source>
@@ -8146,11 +9154,19 @@
     </message>
     <message>
         <source>The approved maintenance data governs: %1, revision %2. Where this record and the maintenance data, the local rules or licensed practice differ, this record gives way.</source>
-        <translation>Les données d'entretien approuvées font foi : %1, révision %2. En cas de divergence entre ce dossier et les données d'entretien, les règles locales ou la pratique des personnels certifiés, c'est ce dossier qui s'efface.</translation>
+        <translation>Les données d'entretien approuvées font foi : %1, révision %2. En cas de divergence entre ce dossier et les données d'entretien, les règles locales ou la pratique des titulaires de licence, c'est ce dossier qui s'efface.</translation>
+    </message>
+    <message>
+        <source>The approved maintenance data, the equipment's own instructions and the local rules decide, and people who are licensed or authorised for it lift.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The approved maintenance data, the hoist's own instructions and the local rules decide, and people who are trained for it lift.</source>
         <translation>Les données d'entretien approuvées, la notice du palan et les règles locales décident, et ce sont des personnes formées qui lèvent.</translation>
+    </message>
+    <message>
+        <source>The arm of %1 is given as %2. Give a length from the datum, negative on its far side.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The attachment %1 is damaged: its content was changed after it was recorded. Look for it in the last backup.</source>
@@ -8238,15 +9254,15 @@
     </message>
     <message>
         <source>The braid has no broken strands.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tresse n'a pas de brins rompus.</translation>
     </message>
     <message>
         <source>The breaker is out and collared, the valve shut and locked, or the switch guarded, and a tag with a name hangs on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le disjoncteur est tiré et bagué, la vanne fermée et verrouillée, ou l'interrupteur protégé, et une étiquette avec un nom y est posée.</translation>
     </message>
     <message>
         <source>The cable has slack and strain relief, and rubs nowhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le câble a du mou et une décharge de traction, et ne frotte nulle part.</translation>
     </message>
     <message>
         <source>The calculation was not printed</source>
@@ -8265,12 +9281,20 @@
         <translation>Le calculateur ne peut pas être affiché</translation>
     </message>
     <message>
+        <source>The centre of gravity, %1 from the left point, lies outside the span of %2: the far point would be pulled up, and the load turn over. Move the points so that it lies between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The change of weight is within the limit of %1 lb at this empty weight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The change was given up already, by %1 in entry %2.</source>
         <translation>Le changement a déjà été abandonné, par %1 à l'entrée %2.</translation>
     </message>
     <message>
         <source>The clamp holds without crushing what it carries.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le collier tient sans écraser ce qu'il porte.</translation>
     </message>
     <message>
         <source>The class of a wet area by a published scheme, against the worst class that is allowed.</source>
@@ -8297,12 +9321,20 @@
         <translation>La colonne « %1 » figure deux fois.</translation>
     </message>
     <message>
-        <source>The coupling is home: its mark shows or its lock has clicked.</source>
+        <source>The condition "%1" asks for no stage.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The coupling is seated all round and clear of its neighbours.</source>
+        <source>The condition "%1" asks for one of the stages %2, not "%3".</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The coupling is home: its mark shows or its lock has clicked.</source>
+        <translation>L'accouplement est à fond : son repère est visible ou son verrou a cliqué.</translation>
+    </message>
+    <message>
+        <source>The coupling is seated all round and clear of its neighbours.</source>
+        <translation>Le raccord est en place sur tout le pourtour et dégagé de ses voisins.</translation>
     </message>
     <message>
         <source>The coupling is seated all round and clear of wiring.</source>
@@ -8318,7 +9350,7 @@
     </message>
     <message>
         <source>The cushion is in place and not swollen or torn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le coussinet est en place et n'est ni gonflé ni déchiré.</translation>
     </message>
     <message>
         <source>The damage of %1 is finding %2, which is open. An inspector says what becomes of it first.</source>
@@ -8327,6 +9359,10 @@
     <message>
         <source>The data that a job works to changes by a signature, never by itself.</source>
         <translation>Les données que suit un chantier changent par une signature, jamais d'elles-mêmes.</translation>
+    </message>
+    <message>
+        <source>The day of the lift is not given, so nothing says whether the inspections hold.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The demo was not made</source>
@@ -8338,7 +9374,7 @@
     </message>
     <message>
         <source>The designations of both halves belong together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les désignations des deux moitiés vont ensemble.</translation>
     </message>
     <message>
         <source>The designations of both halves were not read.</source>
@@ -8410,11 +9446,11 @@
     </message>
     <message>
         <source>The drain is open from end to end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le drain est libre d'un bout à l'autre.</translation>
     </message>
     <message>
         <source>The duct meets its mate without being pulled into place.</source>
-        <translation type="unfinished"></translation>
+        <translation>La gaine rejoint sa contrepartie sans être forcée en place.</translation>
     </message>
     <message>
         <source>The earlier entry</source>
@@ -8455,6 +9491,10 @@
     <message>
         <source>The export was cancelled; no file was written.</source>
         <translation>L'exportation a été annulée ; aucun fichier n'a été écrit.</translation>
+    </message>
+    <message>
+        <source>The fasteners are numbered clockwise from 1. Where the maintenance data gives an order, it governs.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The fasteners of %1 are tightened in their order: %2 comes next, not %3.</source>
@@ -8499,6 +9539,10 @@
     <message>
         <source>The file could not be begun. Choose another folder and try again.</source>
         <translation>Le fichier n'a pas pu être commencé. Choisissez un autre dossier et réessayez.</translation>
+    </message>
+    <message>
+        <source>The file holds no list "hold_points".</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The file is empty.</source>
@@ -8565,12 +9609,24 @@
         <translation>La passation a été acceptée, et l'entrée %1 a été faite sous elle. Elle reste ; faites une nouvelle passation.</translation>
     </message>
     <message>
+        <source>The hoist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The hold point %1 (%2) has not been passed. %3</source>
         <translation>Le point d'arrêt %1 (%2) n'a pas été franchi. %3</translation>
     </message>
     <message>
+        <source>The hold point %1 (%2) has to be passed again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The hold point %1 (%2) has to be passed again. %3</source>
         <translation>Le point d'arrêt %1 (%2) doit être franchi à nouveau. %3</translation>
+    </message>
+    <message>
+        <source>The hold point %1 has not been passed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The hold point %1 is taken back by somebody who may pass it.</source>
@@ -8579,6 +9635,10 @@
     <message>
         <source>The hold point %1 was passed in entry %2, so what it asks for stays.</source>
         <translation>Le point d'arrêt %1 a été franchi à l'entrée %2 ; ce qu'il demande reste donc.</translation>
+    </message>
+    <message>
+        <source>The hook hangs above the centre of gravity, and the lifting points lie above it too.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The id "%1" belongs to somebody already. An id is never given twice.</source>
@@ -8603,6 +9663,14 @@
     <message>
         <source>The incoming unit hangs in its place. To take it off again is a job of its own.</source>
         <translation>L'ensemble entrant est suspendu à sa place. Le déposer à nouveau est un chantier à part.</translation>
+    </message>
+    <message>
+        <source>The incoming unit is in its place, and its shipping blanks are out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The incoming unit is received: plate, certificate, blanks and modification state.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The incoming unit was not received yet: its plate, its certificate and its blanks are looked at first.</source>
@@ -8634,7 +9702,7 @@
     </message>
     <message>
         <source>The job closes when this list is empty. Return or a double click leads to where a loose end is cleared.</source>
-        <translation>Le chantier se clôt quand cette liste est vide. Entrée ou un double clic mène là où un point ouvert se lève.</translation>
+        <translation>Le chantier se clôt quand cette liste est vide. La touche Entrée ou un double clic mène là où un point ouvert se lève.</translation>
     </message>
     <message>
         <source>The job has a temporary item %1 already. Give this one a number of its own.</source>
@@ -8777,8 +9845,12 @@
         <translation>Les étiquettes n'ont pas été exportées</translation>
     </message>
     <message>
+        <source>The language was not changed</source>
+        <translation>La langue n'a pas été changée</translation>
+    </message>
+    <message>
         <source>The last backup is %1 old. Back up the store to another disk.</source>
-        <translation>La dernière sauvegarde date de %1. Sauvegardez la base sur un autre disque.</translation>
+        <translation>La dernière sauvegarde remonte à %1. Sauvegardez la base sur un autre disque.</translation>
     </message>
     <message>
         <source>The last day (%1) lies before the first (%2).</source>
@@ -8801,6 +9873,10 @@
         <translation>La dernière ligne n'a pas de fin : le fichier a été coupé.</translation>
     </message>
     <message>
+        <source>The last pass goes to %1 % of the final torque. Add the pass to 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The last pass of a torque is 100 percent, and there are at most %1 passes; these are %2, the last %3.</source>
         <translation>La dernière passe d'un serrage est à 100 pour cent, et il y a au plus %1 passes ; ici il y en a %2, la dernière à %3.</translation>
     </message>
@@ -8810,7 +9886,7 @@
     </message>
     <message>
         <source>The lead has slack and cannot foul a moving part.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tresse a du mou et ne peut gêner aucune pièce mobile.</translation>
     </message>
     <message>
         <source>The lead signs it, before anything is done that it would hold back.</source>
@@ -8819,6 +9895,10 @@
     <message>
         <source>The ledger is there up to entry %1; the job's entries pin it up to entry %2.</source>
         <translation>Le registre des entrées est là jusqu'à l'entrée %1 ; les entrées du chantier le fixent jusqu'à l'entrée %2.</translation>
+    </message>
+    <message>
+        <source>The legs that carry are taken to be equally long and the angle to be that of the flattest; n is the number of those reckoned with at a point. A cradle that stays on the unit counts as part of it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The lift is on %1, which is past. Plan a lift before it is made; leave the day out when it is today.</source>
@@ -8830,7 +9910,7 @@
     </message>
     <message>
         <source>The line goes to the port of its own designation.</source>
-        <translation type="unfinished"></translation>
+        <translation>La conduite va à l'orifice de sa propre désignation.</translation>
     </message>
     <message>
         <source>The line is not UTF-8.</source>
@@ -8846,11 +9926,11 @@
     </message>
     <message>
         <source>The line lies free, without strain or rubbing.</source>
-        <translation type="unfinished"></translation>
+        <translation>La conduite est libre, sans contrainte ni frottement.</translation>
     </message>
     <message>
         <source>The linkage moves freely from stop to stop and does not touch its neighbours.</source>
-        <translation type="unfinished"></translation>
+        <translation>La timonerie se déplace librement de butée à butée et ne touche pas ses voisins.</translation>
     </message>
     <message>
         <source>The linked job %1 cannot be seen from here. Keep both in one store.</source>
@@ -8986,11 +10066,15 @@
     </message>
     <message>
         <source>The measured resistance lies within its limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>La résistance mesurée est dans sa limite.</translation>
     </message>
     <message>
         <source>The member "%1" is not as it must be. Expected: %2.</source>
         <translation>Le membre « %1 » n'est pas comme il doit être. Attendu : %2.</translation>
+    </message>
+    <message>
+        <source>The member "%1" of a hold point is not of the form that it has to be.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The name of the store's register is damaged. Verify the store, and go on with the last backup.</source>
@@ -9011,6 +10095,22 @@
     <message>
         <source>The next try is possible in %1.</source>
         <translation>Le prochain essai est possible dans %1.</translation>
+    </message>
+    <message>
+        <source>The number %1 in %2 would be in the band: was the scale read in another unit?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nut turns with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nut turns with %1, and at most %2 is allowed: it or its thread is damaged. Take it off, look at both, and follow the maintenance data.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nut turns with %1; a self-locking nut that is used again needs at least %2. Fit a new nut.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
@@ -9035,6 +10135,10 @@
     <message>
         <source>The outgoing unit is off, and no unit was positioned in its place: %1 is to go up.</source>
         <translation>L'ensemble sortant est déposé, et aucun ensemble n'a été mis en position à sa place : c'est %1 qui doit monter.</translation>
+    </message>
+    <message>
+        <source>The outgoing unit is off, blanked and tagged.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The package cannot be begun. Choose another folder.</source>
@@ -9101,6 +10205,10 @@
         <translation>Les chemins ne sont pas dans l'ordre, ou l'un y figure deux fois.</translation>
     </message>
     <message>
+        <source>The percents differ by standard, class and greatest torque, and the tool's own certificate comes first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The perimeter was not printed</source>
         <translation>Le périmètre n'a pas été imprimé</translation>
     </message>
@@ -9151,6 +10259,10 @@
     <message>
         <source>The record with that hash is not part of this job's history. Compare it with the foot of the print, and see whether it is of this job.</source>
         <translation>Le dossier qui porte cette empreinte ne fait pas partie de l'historique de ce chantier. Comparez-la avec le pied de l'impression, et vérifiez qu'elle est de ce chantier.</translation>
+    </message>
+    <message>
+        <source>The register does not say how finely this wrench can be set. Have its graduation registered, or take another.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.</source>
@@ -9237,20 +10349,32 @@
         <translation>L'échantillon avec sa graine et toutes les empreintes.</translation>
     </message>
     <message>
+        <source>The scheme "%1" does not class by size. Choose the class by its description.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scheme "%1" has no class "%2". Choose one of %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scheme "%1" has no classes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The schemes call different leaks by one name. Always name the scheme beside the class. Fuel burns: no flame, no spark, fire cover as the local rules ask.</source>
         <translation>Les schémas appellent d'un même nom des fuites différentes. Indiquez toujours le schéma à côté de la classe. Le carburant brûle : pas de flamme, pas d'étincelle, moyens incendie comme le demandent les règles locales.</translation>
     </message>
     <message>
         <source>The seal is new and of the right material for fuel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le joint est neuf et d'une matière qui convient au carburant.</translation>
     </message>
     <message>
         <source>The seal is new and of the right material for oil.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le joint est neuf et d'une matière qui convient à l'huile.</translation>
     </message>
     <message>
         <source>The seal is new and of the right material for this fluid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le joint est neuf et d'une matière qui convient à ce fluide.</translation>
     </message>
     <message>
         <source>The seal is new, seated and not pinched.</source>
@@ -9297,8 +10421,24 @@
         <translation>La feuille a été écrite</translation>
     </message>
     <message>
+        <source>The shift of the centre of gravity is still to be judged: no mean aerodynamic chord is given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.</source>
         <translation>Le déplacement du centre de gravité, %1 de la corde aérodynamique moyenne, est inférieur à la limite de 0,05 %.</translation>
+    </message>
+    <message>
+        <source>The sizes of leak classes rise; %1 comes after %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The slings lie under 30° from the horizontal, where a leg carries more than twice its share. Take longer slings or a beam.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The step that was left out is the one that the next pair of hands took for done.</source>
@@ -9426,7 +10566,7 @@
     </message>
     <message>
         <source>The tag can be read, its limit and date hold, and no leg is cut, kinked or twisted.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'étiquette est lisible, sa limite et sa date sont respectées, et aucun brin n'est coupé, plié ou tordu.</translation>
     </message>
     <message>
         <source>The tag in the hand proves which interface was closed.</source>
@@ -9441,12 +10581,36 @@
         <translation>L'essai couvre %1 (%2), qui n'est pas remis en état. Remettez-le d'abord en état, ou nommez ce que l'essai couvre.</translation>
     </message>
     <message>
+        <source>The text puts exactly %1 lb in no band, so the stricter one is taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The tool %1 has not come back.</source>
         <translation>L'outil %1 n'est pas revenu.</translation>
     </message>
     <message>
+        <source>The tool may be off by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The tool may be off by, % of the reading</source>
         <translation>Erreur possible de l'outil, % du relevé</translation>
+    </message>
+    <message>
+        <source>The tool may be off by, W</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tool's deviation reaches beyond the edge of the band.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tools are counted all together: name none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tools have not been counted since entry %1.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The torque that turns the nut before it seats. The source begins at 7/16 in and says nothing of smaller sizes. What a nut needs to break away is another quantity.</source>
@@ -9454,7 +10618,7 @@
     </message>
     <message>
         <source>The twin group "%1" has this interface alone. Expected: two look-alikes or more.</source>
-        <translation>Le groupe de semblables « %1 » n'a que ce raccordement. Attendu : deux semblables ou plus.</translation>
+        <translation>Le groupe de contrôle croisé « %1 » n'a que ce raccordement. Attendu : deux semblables ou plus.</translation>
     </message>
     <message>
         <source>The two PINs differ. Type both again.</source>
@@ -9462,11 +10626,11 @@
     </message>
     <message>
         <source>The union is not overtightened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le raccord n'est pas trop serré.</translation>
     </message>
     <message>
         <source>The union was held while its nut was turned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le raccord a été tenu pendant que son écrou était tourné.</translation>
     </message>
     <message>
         <source>The unit</source>
@@ -9487,6 +10651,10 @@
     <message>
         <source>The unit itself, its accessories and the tests</source>
         <translation>L'ensemble lui-même, ses accessoires et les essais</translation>
+    </message>
+    <message>
+        <source>The unit of "%1" is not known. Use one of %2.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The unit was said to be off (entry %1), and that was struck. Say it anew; or somebody with authority to overrule strikes that entry as never so.</source>
@@ -9513,20 +10681,72 @@
         <translation>Le mode de freinage est choisi par les données d'entretien.</translation>
     </message>
     <message>
+        <source>The weight change is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The weight change of this job stands in entry %1 already. Strike that entry before you record it anew.</source>
         <translation>Le changement de masse de ce chantier figure déjà à l'entrée %1. Rayez cette entrée avant de l'enregistrer à nouveau.</translation>
+    </message>
+    <message>
+        <source>The weight of %1 is given as %2. Give a weight above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weight of the rigging, which the hoist carries as well,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weight of the unit</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The whole job</source>
         <translation>Le chantier entier</translation>
     </message>
     <message>
+        <source>The working load limit of a sling's leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The working load limit of the hoist</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The wrench showed</source>
         <translation>La clé indiquait</translation>
     </message>
     <message>
+        <source>The wrench would have to be set to %1, and none of its marks, %2 apart, lies there. Take a wrench with finer marks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wrench would have to be set to %1; its usable range is %2 to %3. Take another wrench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wrench's length is %1. Measure from the middle of the grip to the square drive.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The wrong unit fits as well as the right one.</source>
         <translation>Le mauvais ensemble se monte aussi bien que le bon.</translation>
+    </message>
+    <message>
+        <source>The zero of the leads, %1, is more than the reading, %2, so the reading cannot be relied on. Check the leads, set the meter to zero, and measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are %1 fasteners to tighten. Count them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are %1 legs at each lifting point. Give one or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are at most %1 fasteners; %2 are too many for one ring.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is an authorisation "%1" already.</source>
@@ -9543,6 +10763,14 @@
     <message>
         <source>There is no column after "%1".</source>
         <translation>Il n'y a pas de colonne après « %1 ».</translation>
+    </message>
+    <message>
+        <source>There is no condition "%1".</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no condition "%1"; they are: %2.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no entry %1.</source>
@@ -9581,6 +10809,10 @@
         <translation>Il n'y a aucun type de raccordement. Réinstallez le programme.</translation>
     </message>
     <message>
+        <source>There is no member "%1" in conditions or gates of hold points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>There is no register, so nobody can be vouched for.</source>
         <translation>Il n'y a pas de répertoire ; on ne peut donc se porter garant de personne.</translation>
     </message>
@@ -9607,6 +10839,14 @@
     <message>
         <source>There is no row to remove.</source>
         <translation>Il n'y a pas de ligne à retirer.</translation>
+    </message>
+    <message>
+        <source>There is no scheme "%1" in the look-up table. Give one of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no sort "%1" of temporary items.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no store at %1. Check the name, or make a new store there.</source>
@@ -9655,6 +10895,10 @@
     <message>
         <source>This computer's clock says %1, which is before the last entry (%2). Set the clock right and sign again.</source>
         <translation>L'horloge de cet ordinateur indique %1, ce qui précède la dernière entrée (%2). Réglez l'horloge et signez à nouveau.</translation>
+    </message>
+    <message>
+        <source>This condition names nothing.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This disk does not let the store keep its side file, so nothing can be recorded on it safely. Copy the store to a disk of this computer and open it there.</source>
@@ -9813,6 +11057,10 @@
         <translation>Cochez d'abord ce que vous avez regardé, un par un.</translation>
     </message>
     <message>
+        <source>Tighten in the order %1, all of them in each pass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Tightened out of order, a flange stands askew and leaks.</source>
         <translation>Serrée dans le désordre, une bride se met de travers et fuit.</translation>
     </message>
@@ -9869,6 +11117,10 @@
         <translation>Au chantier</translation>
     </message>
     <message>
+        <source>To the nearer edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>To whom</source>
         <translation>À qui</translation>
     </message>
@@ -9882,7 +11134,15 @@
     </message>
     <message>
         <source>Too little works loose, too much breaks.</source>
-        <translation>Trop peu se desserre, trop casse.</translation>
+        <translation>Trop peu serré se desserre, trop serré casse.</translation>
+    </message>
+    <message>
+        <source>Too little: %1 is %2 short of %3. Fill up as the maintenance data says, and look whether any leaks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too much: %1 is %2 over %3. Draw it off as the maintenance data says, and check that the right liquid was filled in.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tool</source>
@@ -9894,7 +11154,7 @@
     </message>
     <message>
         <source>Tool %1 is not in calibration on %2; its calibration holds until: %3.</source>
-        <translation>L'outil %1 n'est pas en cours d'étalonnage valide le %2 ; son étalonnage est valable jusqu'au : %3.</translation>
+        <translation>L'étalonnage de l'outil %1 n'est pas valable le %2 ; échéance de l'étalonnage : %3.</translation>
     </message>
     <message>
         <source>Tool %1 is registered with a length of %2; the entry says %3.</source>
@@ -9973,6 +11233,18 @@
         <translation>Couple demandé</translation>
     </message>
     <message>
+        <source>Torque at the fastener</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque at the fastener, T</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque is missing on fastener %1 of %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Torque needs the number of fasteners, the least and the most torque and a unit.</source>
         <translation>Le couple de serrage demande le nombre de fixations, le couple minimal et maximal et une unité.</translation>
     </message>
@@ -9981,8 +11253,16 @@
         <translation>Couple des écrous selon le filetage</translation>
     </message>
     <message>
+        <source>Torque of this pass, T₁</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Torque readings are accepted</source>
         <translation>Les relevés de couple sont acceptés</translation>
+    </message>
+    <message>
+        <source>Torque specified, T₀</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Torque taken over</source>
@@ -10018,7 +11298,7 @@
     </message>
     <message>
         <source>Torqued and inspected anew when one of these is disturbed</source>
-        <translation>Resserrés et recontrôlés quand l'un d'eux est dérangé</translation>
+        <translation>Resserrés et recontrôlés quand l'un d'eux est perturbé</translation>
     </message>
     <message>
         <source>Torqued at</source>
@@ -10062,7 +11342,7 @@
     </message>
     <message>
         <source>Twin group</source>
-        <translation>Groupe de semblables</translation>
+        <translation>Groupe de contrôle croisé</translation>
     </message>
     <message>
         <source>Twins verified</source>
@@ -10105,6 +11385,10 @@
         <translation>Deux types de raccordement portent le même identifiant ou le même nom « %1 ».</translation>
     </message>
     <message>
+        <source>Two legs that hold a stiff load, margin of 20 %: common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Two of one name are one to whoever reads them.</source>
         <translation>Deux choses de même nom n'en font qu'une pour qui les lit.</translation>
     </message>
@@ -10139,6 +11423,10 @@
     <message>
         <source>Type the number or the hash of the earlier entry first.</source>
         <translation>Saisissez d'abord le numéro ou l'empreinte de l'entrée antérieure.</translation>
+    </message>
+    <message>
+        <source>Under 30° from the horizontal: OSHA guidance on safe sling use</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Undisturbed</source>
@@ -10241,6 +11529,22 @@
         <translation>Valeurs lues, avec leurs limites</translation>
     </message>
     <message>
+        <source>Verified at 100 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified at 20 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified at 60 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verified at the lowest mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Verify a record package</source>
         <translation>Vérifier un paquet de dossier</translation>
     </message>
@@ -10277,11 +11581,11 @@
     </message>
     <message>
         <source>Warning tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquette d'avertissement</translation>
     </message>
     <message>
         <source>Washers stack in the order that the maintenance data shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les rondelles sont empilées dans l'ordre que montrent les données d'entretien.</translation>
     </message>
     <message>
         <source>Watched for</source>
@@ -10385,7 +11689,7 @@
     </message>
     <message>
         <source>What drains may be fuel, oil or hydraulic fluid, hot or under pressure. Let it cool, catch it, protect skin and eyes, and keep every source of ignition away, as the approved maintenance data and the local rules say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui s'écoule peut être du carburant, de l'huile ou du fluide hydraulique, chaud ou sous pression. Laissez refroidir, recueillez, protégez peau et yeux, et tenez à distance toute source d'inflammation, comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>What each is joined to, in the same order</source>
@@ -10500,6 +11804,10 @@
         <translation>Ce qui est franchi a été fixé.</translation>
     </message>
     <message>
+        <source>What is removed weighs as much as the aircraft, or more. Check the weights and their units.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What is said twice is cleared once.</source>
         <translation>Ce qui est dit deux fois n'est levé qu'une fois.</translation>
     </message>
@@ -10524,6 +11832,10 @@
         <translation>Ce qui est saisi comme connu doit avoir 64 chiffres, 0 à 9 et a à f ; il y en a %1.</translation>
     </message>
     <message>
+        <source>What is typed on the pages and not signed is lost. What was signed stands.</source>
+        <translation>Ce qui est saisi dans les pages sans être signé sera perdu. Ce qui a été signé reste.</translation>
+    </message>
+    <message>
         <source>What is wrong</source>
         <translation>Ce qui est faux</translation>
     </message>
@@ -10533,7 +11845,7 @@
     </message>
     <message>
         <source>What it carries rubs nowhere between clamps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu'il porte ne frotte nulle part entre les colliers.</translation>
     </message>
     <message>
         <source>What it is</source>
@@ -10541,7 +11853,7 @@
     </message>
     <message>
         <source>What it isolates is dead, empty or without pressure, and somebody has proven it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu'elle consigne est hors tension, vide ou sans pression, et quelqu'un l'a prouvé.</translation>
     </message>
     <message>
         <source>What leaves with it</source>
@@ -10808,6 +12120,10 @@
         <translation>Où utilisé : %1 %2</translation>
     </message>
     <message>
+        <source>Whether a nut may be used again at all, the maintenance data says. Look at it as well: clean, undamaged, and measured before it seats.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Whether a nut still locks well enough to be used again.</source>
         <translation>Si un écrou freine encore assez pour être réutilisé.</translation>
     </message>
@@ -10854,6 +12170,10 @@
     <message>
         <source>Which way</source>
         <translation>Dans quel sens</translation>
+    </message>
+    <message>
+        <source>While an engine runs, keep clear of intake, propeller and exhaust, and look from where the maintenance data says.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Who</source>
@@ -11040,8 +12360,16 @@
         <translation>Le fil est neuf à chaque fois, et tire dans le sens du serrage.</translation>
     </message>
     <message>
+        <source>With 1 lifting point there is no length between two, and the load hangs with its centre of gravity below that point. Empty both fields, or give 2 points.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>With an adapter the wrench does not show the torque at the fastener. Say what it was set to.</source>
         <translation>Avec un adaptateur, la clé n'indique pas le couple à la fixation. Indiquez à quelle valeur elle a été réglée.</translation>
+    </message>
+    <message>
+        <source>With an odd number none lies opposite: each is followed by the nearer of the two that face it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>With interfaces chosen in the list</source>
@@ -11055,12 +12383,16 @@
         </translation>
     </message>
     <message>
+        <source>With the drag of the nut, d</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>With the tag on</source>
         <translation>Avec l'étiquette de</translation>
     </message>
     <message>
         <source>With&amp;draw the tool …</source>
-        <translation>Retirer l'outi&amp;l …</translation>
+        <translation>Retirer l'o&amp;util …</translation>
     </message>
     <message>
         <source>Withdraw the authorisation</source>
@@ -11155,6 +12487,14 @@
         <translation>Charge maximale d'utilisation sur la plaque du palan</translation>
     </message>
     <message>
+        <source>Working:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst class allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Worst class allowed; none: dry</source>
         <translation>Pire classe admise ; aucune : sec</translation>
     </message>
@@ -11181,6 +12521,10 @@
     <message>
         <source>Wrong PINs since the last right one: %1, the last on %2.</source>
         <translation>PIN faux depuis le dernier juste : %1, le dernier le %2.</translation>
+    </message>
+    <message>
+        <source>Y = %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>You may not read %1. Ask its owner, or whoever looks after this computer.</source>
@@ -11215,6 +12559,10 @@
         <translation>Votre ancien PIN ouvre encore une fois votre clé ; ensuite, c'est le nouveau.</translation>
     </message>
     <message>
+        <source>Zero of the leads, as recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Zone</source>
         <translation>Zone</translation>
     </message>
@@ -11239,8 +12587,16 @@
         <translation>Zones, telles que divisées à l'ouverture</translation>
     </message>
     <message>
+        <source>a = %1° from the horizontal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a SHA-256 digest in 64 lower-case hex digits</source>
         <translation>une empreinte SHA-256 de 64 chiffres hexadécimaux en minuscules</translation>
+    </message>
+    <message>
+        <source>a current</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a date such as 2026-03-02</source>
@@ -11253,6 +12609,10 @@
     <message>
         <source>a decimal with a point, such as 12.5, of at most 18 digits</source>
         <translation>un nombre décimal avec un point, tel que 12.5, d'au plus 18 chiffres</translation>
+    </message>
+    <message>
+        <source>a length</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a list of interfaces' ids</source>
@@ -11283,6 +12643,14 @@
         <translation>un membre de l'équipe ; ou le responsable du chantier, par une passation qui nomme la nouvelle équipe</translation>
     </message>
     <message>
+        <source>a moment of weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number of drops in a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a number with a point, such as 12.5, not below 0</source>
         <translation>un nombre avec un point, par exemple 12.5, non inférieur à 0</translation>
     </message>
@@ -11299,8 +12667,16 @@
         <translation>l'identifiant d'une personne</translation>
     </message>
     <message>
+        <source>a rate of flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>a requirement (%1)</source>
         <translation>une exigence (%1)</translation>
+    </message>
+    <message>
+        <source>a resistance</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a sort of temporary items that the program has</source>
@@ -11357,6 +12733,22 @@
     <message>
         <source>a tool's id</source>
         <translation>l'identifiant d'un outil</translation>
+    </message>
+    <message>
+        <source>a torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a weight</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>a whole number, 0 or more</source>
@@ -11417,6 +12809,10 @@
     <message>
         <source>an administrator of the register; or take another tool</source>
         <translation>un administrateur du répertoire ; ou prenez un autre outil</translation>
+    </message>
+    <message>
+        <source>an angle</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>an authorised inspector</source>
@@ -11558,6 +12954,10 @@
         <translation>ne peut pas être calculé d'après ce qui a été saisi</translation>
     </message>
     <message>
+        <source>carries %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>certificate</source>
         <translation>certificat</translation>
     </message>
@@ -11567,11 +12967,11 @@
     </message>
     <message>
         <source>clear</source>
-        <translation type="unfinished"></translation>
+        <translation>déconsigner</translation>
     </message>
     <message>
         <source>cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>déconsigné</translation>
     </message>
     <message>
         <source>close</source>
@@ -11631,7 +13031,7 @@
     </message>
     <message>
         <source>disturbed after it was restored</source>
-        <translation>dérangé après avoir été remis en état</translation>
+        <translation>perturbé après avoir été remis en état</translation>
     </message>
     <message>
         <source>does not name this job yet</source>
@@ -11647,23 +13047,27 @@
     </message>
     <message>
         <source>drag %1</source>
-        <translation>couple de freinage %1</translation>
+        <translation>couple d'autofreinage %1</translation>
     </message>
     <message>
         <source>drag is added</source>
-        <translation>le couple de freinage est ajouté</translation>
+        <translation>le couple d'autofreinage est ajouté</translation>
     </message>
     <message>
         <source>drag is included</source>
-        <translation>le couple de freinage est compris</translation>
+        <translation>le couple d'autofreinage est compris</translation>
     </message>
     <message>
         <source>drag of a used nut at least %1</source>
-        <translation>couple de freinage d'un écrou réutilisé au moins %1</translation>
+        <translation>couple d'autofreinage d'un écrou réutilisé au moins %1</translation>
     </message>
     <message>
         <source>drips or pools</source>
         <translation>goutte ou forme une flaque</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>due</source>
@@ -11694,6 +13098,10 @@
         <translation>équilibré</translation>
     </message>
     <message>
+        <source>every %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>every interface</source>
         <translation>chaque raccordement</translation>
     </message>
@@ -11716,6 +13124,10 @@
     <message>
         <source>fasteners</source>
         <translation>fixations</translation>
+    </message>
+    <message>
+        <source>fasteners %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>fell with what it rested on</source>
@@ -11787,7 +13199,7 @@
     </message>
     <message>
         <source>hang</source>
-        <translation type="unfinished"></translation>
+        <translation>poser</translation>
     </message>
     <message>
         <source>hardware</source>
@@ -11807,7 +13219,7 @@
     </message>
     <message>
         <source>hung</source>
-        <translation type="unfinished"></translation>
+        <translation>posée</translation>
     </message>
     <message>
         <source>ids of interfaces, separated by |</source>
@@ -11863,11 +13275,11 @@
     </message>
     <message>
         <source>isolate</source>
-        <translation type="unfinished"></translation>
+        <translation>consigner</translation>
     </message>
     <message>
         <source>isolated</source>
-        <translation type="unfinished"></translation>
+        <translation>consigné</translation>
     </message>
     <message>
         <source>issued by %1</source>
@@ -12010,8 +13422,16 @@
         <translation>brin %1</translation>
     </message>
     <message>
+        <source>leg %1, %2 high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>less than %1</source>
         <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>line </source>
@@ -12034,6 +13454,10 @@
         <translation>listé, et non applicable</translation>
     </message>
     <message>
+        <source>little margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>looks after the register</source>
         <translation>tient le répertoire</translation>
     </message>
@@ -12052,6 +13476,10 @@
     <message>
         <source>many in a short time</source>
         <translation>beaucoup en peu de temps</translation>
+    </message>
+    <message>
+        <source>margin %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>margin of the hoist %1, of a leg %2</source>
@@ -12242,6 +13670,10 @@
         <translation>terminé</translation>
     </message>
     <message>
+        <source>over its limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>over with the work</source>
         <translation>terminé avec le travail</translation>
     </message>
@@ -12283,11 +13715,11 @@
     </message>
     <message>
         <source>pull</source>
-        <translation type="unfinished"></translation>
+        <translation>retirer</translation>
     </message>
     <message>
         <source>pulled</source>
-        <translation type="unfinished"></translation>
+        <translation>retirée</translation>
     </message>
     <message>
         <source>raised finding %1</source>
@@ -12323,11 +13755,11 @@
     </message>
     <message>
         <source>refit</source>
-        <translation type="unfinished"></translation>
+        <translation>reposer</translation>
     </message>
     <message>
         <source>refitted</source>
-        <translation type="unfinished"></translation>
+        <translation>reposé</translation>
     </message>
     <message>
         <source>refused: %1</source>
@@ -12347,7 +13779,7 @@
     </message>
     <message>
         <source>release</source>
-        <translation type="unfinished"></translation>
+        <translation>libérer</translation>
     </message>
     <message>
         <source>released</source>
@@ -12375,10 +13807,14 @@
     </message>
     <message>
         <source>rig</source>
-        <translation type="unfinished"></translation>
+        <translation>installer</translation>
     </message>
     <message>
         <source>rigged</source>
+        <translation>installé</translation>
+    </message>
+    <message>
+        <source>rigging %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -12431,7 +13867,7 @@
     </message>
     <message>
         <source>set up</source>
-        <translation type="unfinished"></translation>
+        <translation>mise en place</translation>
     </message>
     <message>
         <source>signed</source>
@@ -12519,19 +13955,19 @@
     </message>
     <message>
         <source>take away</source>
-        <translation type="unfinished"></translation>
+        <translation>enlever</translation>
     </message>
     <message>
         <source>take off</source>
-        <translation type="unfinished"></translation>
+        <translation>retirer</translation>
     </message>
     <message>
         <source>taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>enlevé</translation>
     </message>
     <message>
         <source>taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>retirée</translation>
     </message>
     <message>
         <source>taken on there</source>
@@ -12618,6 +14054,14 @@
         <translation>le registre des entrées d'un chantier</translation>
     </message>
     <message>
+        <source>the left point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lifting point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the mark of a critical interface</source>
         <translation>la marque d'un raccordement critique</translation>
     </message>
@@ -12660,6 +14104,10 @@
     <message>
         <source>the register and the linked jobs as they are now</source>
         <translation>le répertoire et les chantiers liés tels qu'ils sont maintenant</translation>
+    </message>
+    <message>
+        <source>the right point</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the seal</source>
@@ -12720,6 +14168,10 @@
     <message>
         <source>to be seen</source>
         <translation>à voir</translation>
+    </message>
+    <message>
+        <source>to come out: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>too little</source>
@@ -12863,7 +14315,7 @@
     </message>
     <message>
         <source>whoever keeps the backups</source>
-        <translation>qui garde les sauvegardes</translation>
+        <translation>la personne qui garde les sauvegardes</translation>
     </message>
     <message>
         <source>whoever keeps the stores</source>

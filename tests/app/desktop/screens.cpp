@@ -4,13 +4,17 @@
 // Draws every screen of the program into a folder, for people to look at:
 //   desktop_screens FOLDER              all of them in every look, at scale 1 and 2
 //   desktop_screens FOLDER LOOK         one of light, dark, stark, stark-dark, at the scale of QT_SCALE_FACTOR
+//   desktop_screens FOLDER LOOK LANGUAGE   in en, de or fr; or marked: every text that is translated stands in ⟦ ⟧
+// Beside the pictures stands narrow.txt: what is said in less room than it takes.
 
+#include <QAbstractButton>
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
 #include <QEventLoop>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
@@ -51,9 +55,11 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "app/desktop/scan/scanner_keys.hpp"
+#include "app/language/spoken.hpp"
 #include "core/job/stage.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
+#include "tests/app/language/marked_words.hpp"
 
 using namespace Qt::StringLiterals;
 
@@ -73,6 +79,21 @@ void typeInto(QWidget &widget, Qt::Key key)
     QEventLoop waiting;
     QTimer::singleShot(2 * desktop::ScannerKeys::longestGap, &waiting, &QEventLoop::quit);
     waiting.exec();
+}
+
+/// What is shown and cut off.
+QStringList narrowIn(const QWidget &window)
+{
+    QStringList all;
+    for (const QAbstractButton *button : window.findChildren<QAbstractButton *>()) {
+        if (button->isVisible() && !button->text().isEmpty() && button->width() < button->sizeHint().width())
+            all << button->text();
+    }
+    for (const QLabel *label : window.findChildren<QLabel *>()) {
+        if (label->isVisible() && !label->wordWrap() && !label->text().isEmpty() && label->width() < label->sizeHint().width())
+            all << label->text();
+    }
+    return all;
 }
 
 class Screens {
@@ -98,6 +119,7 @@ private:
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
     QDir m_folder;
+    QStringList m_narrow; ///< told already
     const core::Kinds &m_kinds;
     QTemporaryDir m_temp;
     ScriptedAsk m_ask;
@@ -129,6 +151,14 @@ void Screens::keep(QWidget &widget, const QString &name)
 {
     settle();
     widget.grab().save(m_folder.filePath(name + u".png"_s));
+    for (const QString &text : narrowIn(widget)) {
+        if (m_narrow.contains(text))
+            continue;
+        m_narrow << text;
+        QFile file(m_folder.filePath(u"narrow.txt"_s));
+        if (file.open(QIODevice::Append))
+            file.write((name + u": "_s + text + u'\n').toUtf8());
+    }
 }
 
 /// Chooses `count` rows at that stage, passing over the first `skip`; false when there are not so many.
@@ -389,7 +419,7 @@ void Screens::verdict(desktop::MainWindow &window)
     file.write("altered");
     file.close();
     show(*m_ask.savePath, u"verdict-altered"_s);
-    trigger([](const QAction &action) { return action.text() == u"I&mported packages …"_s; });
+    trigger([](const QAction &action) { return action.text() == desktop::MainWindow::tr("I&mported packages …"); });
     auto *list = window.findChild<desktop::PackagesDialog *>();
     keep(*list, u"packages-none"_s);
     list->close();
@@ -547,7 +577,7 @@ int main(int argc, char **argv)
     QApplication app(argc, argv);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2) {
-        std::fprintf(stderr, "usage: desktop_screens FOLDER [light|dark|stark|stark-dark]\n");
+        std::fprintf(stderr, "usage: desktop_screens FOLDER [light|dark|stark|stark-dark [en|de|fr|marked]]\n");
         return 2;
     }
     if (arguments.size() == 2)
@@ -561,6 +591,12 @@ int main(int argc, char **argv)
         if (arguments[2] == look)
             desktop::applyAppearance(app, appearance);
     }
+    language::Spoken words(QLocale::c());
+    std::optional<MarkedWords> marked;
+    if (const auto spoken = language::languageOf(arguments.value(3)))
+        words.speak(*spoken);
+    else if (arguments.value(3) == u"marked")
+        marked.emplace();
     Screens(arguments[1], *kinds).draw();
     return 0;
 }

@@ -150,6 +150,8 @@ void JobPlace::showPage(const QString &name, const QString &row)
     }
 }
 
+QString JobPlace::shownPage() const { return m_pages->currentWidget()->objectName(); }
+
 QString JobPlace::manualPage() const
 {
     for (std::size_t i = 0; i < pages().size(); ++i) {

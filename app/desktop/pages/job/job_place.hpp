@@ -28,6 +28,10 @@ public:
 
     /// With the row of that key chosen on it, where one is given.
     void showPage(const QString &name, const QString &row = {});
+    /// The name of the page that is shown, and what is chosen.
+    QString shownPage() const;
+    const std::vector<core::InterfaceId> &chosen() const { return m_selection.items(); }
+    void choose(const std::vector<core::InterfaceId> &items) { m_selection.choose(items); }
     /// The page of the manual that tells of what is shown.
     QString manualPage() const;
     /// Chooses an interface of the job and shows it on the list.
