@@ -18,7 +18,7 @@
     </message>
     <message>
         <source> or </source>
-        <translation type="unfinished"></translation>
+        <translation> oder </translation>
     </message>
     <message>
         <source> or a person with authority to overrule</source>
@@ -86,11 +86,11 @@
     </message>
     <message>
         <source>"%1" classes what shows %2 minutes after wiping dry. Say after how many minutes it was looked.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ stuft ein, was sich %2 Minuten nach dem Trockenwischen zeigt. Geben Sie an, nach wie vielen Minuten hingesehen wurde.</translation>
     </message>
     <message>
         <source>"%1" classes what shows %2 minutes after wiping dry; this was seen after %3. Wait, and look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ stuft ein, was sich %2 Minuten nach dem Trockenwischen zeigt; hier wurde nach %3 hingesehen. Warten Sie und sehen Sie noch einmal hin.</translation>
     </message>
     <message>
         <source>"%1" does not class by size. Choose the class by its description, and tell what was seen under how it was checked.</source>
@@ -98,19 +98,19 @@
     </message>
     <message>
         <source>"%1" gives %2 to more than one class (%3), so the worst of them, "%4", is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ordnet %2 mehr als einer Klasse zu (%3); deshalb wird die schlechteste davon, „%4“, genommen.</translation>
     </message>
     <message>
         <source>"%1" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ hat ein Komma, das der eine als Dezimalzeichen liest und der andere als Tausendertrennung. Schreiben Sie einen Dezimalpunkt und keine Trennung.</translation>
     </message>
     <message>
         <source>"%1" has no unit. Add one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ hat keine Einheit. Ergänzen Sie eine von %2.</translation>
     </message>
     <message>
         <source>"%1" is %2; %3 is needed, in one of %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist %2; gebraucht wird %3, in einer von %4.</translation>
     </message>
     <message>
         <source>"%1" is a half of %2 (%3) too, which is of the same twin group: nobody could tell them apart by it.</source>
@@ -122,7 +122,7 @@
     </message>
     <message>
         <source>"%1" is given twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist zweimal angegeben.</translation>
     </message>
     <message>
         <source>"%1" is neither "read" nor "from memory".</source>
@@ -158,7 +158,7 @@
     </message>
     <message>
         <source>"%1" is no number with a unit. Type, for example, 12.5 and one of %2; at most 18 digits.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl mit Einheit. Schreiben Sie zum Beispiel 12.5 und eine von %2; höchstens 18 Ziffern.</translation>
     </message>
     <message>
         <source>"%1" is no other interface that is open with a tag on it.</source>
@@ -170,11 +170,11 @@
     </message>
     <message>
         <source>"%1" is no percent of the final torque. Give numbers such as 30, 60, 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Prozentwert des vollen Anziehdrehmoments. Geben Sie Zahlen wie 30, 60, 100 an.</translation>
     </message>
     <message>
         <source>"%1" is no size of a leak. Write 0.75 in, or under 0.75 in where exactly that size belongs to the next class.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Größe eines Lecks. Schreiben Sie 0.75 in oder under 0.75 in, wo genau diese Größe zur nächsten Klasse gehört.</translation>
     </message>
     <message>
         <source>"%1" is not a number, zero or more, with a decimal point.</source>
@@ -206,11 +206,11 @@
     </message>
     <message>
         <source>"%1" is within the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ liegt innerhalb der Grenze.</translation>
     </message>
     <message>
         <source>"%1" is worse than the limit, "%2". Find the cause; the maintenance data says what to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist schlechter als die Grenze, „%2“. Suchen Sie die Ursache; die Instandhaltungsunterlagen sagen, was zu tun ist.</translation>
     </message>
     <message>
         <source>"%1" must be off before this one, and the list does not have it yet. List it first.</source>
@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>"%1" names no class for %2, so the worst, "%3", is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nennt keine Klasse für %2; deshalb wird die schlechteste, „%3“, genommen.</translation>
     </message>
     <message>
         <source>"%1" names no row. An id holds lower-case letters, digits, -, / and . alone.</source>
@@ -294,7 +294,7 @@
     </message>
     <message>
         <source>%1 % of the reading</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % der Ablesung</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -330,7 +330,7 @@
     </message>
     <message>
         <source>%1 (%2) has failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) ist nicht bestanden.</translation>
     </message>
     <message>
         <source>%1 (%2) is enrolled with a key of their own, opened by their PIN.</source>
@@ -338,7 +338,7 @@
     </message>
     <message>
         <source>%1 (%2) is not %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) ist nicht %3.</translation>
     </message>
     <message>
         <source>%1 (%2) is not logged as free, so the unit cannot be off. Log what was undone first.</source>
@@ -346,7 +346,7 @@
     </message>
     <message>
         <source>%1 (%2) is not placed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) hat keinen Platz.</translation>
     </message>
     <message>
         <source>%1 (%2) is off. Twins are verified when all of them are joined.</source>
@@ -358,7 +358,7 @@
     </message>
     <message>
         <source>%1 (%2) is void: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) ist hinfällig: %3</translation>
     </message>
     <message>
         <source>%1 (%2) was found still attached: which of the two is open is what the tags have to say. It is freed first.</source>
@@ -370,15 +370,15 @@
     </message>
     <message>
         <source>%1 (%2), which it covered, is open or not restored.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), das dazugehörte, ist offen oder nicht wiederhergestellt.</translation>
     </message>
     <message>
         <source>%1 (%2), which it covered, was worked on again in entry %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), das dazugehörte, wurde im Eintrag %3 erneut bearbeitet.</translation>
     </message>
     <message>
         <source>%1 (%2), which it covered, was worked on again. %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), das dazugehörte, wurde erneut bearbeitet. %3</translation>
     </message>
     <message>
         <source>%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.</source>
@@ -402,7 +402,7 @@
     </message>
     <message>
         <source>%1 (except %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (außer %2)</translation>
     </message>
     <message>
         <source>%1 (from memory)</source>
@@ -430,7 +430,7 @@
     </message>
     <message>
         <source>%1 = %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 = %2</translation>
     </message>
     <message>
         <source>%1 Allowed by %2.</source>
@@ -462,7 +462,7 @@
     </message>
     <message>
         <source>%1 Pass %2 of %3 is not finished.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Durchgang %2 von %3 ist nicht fertig.</translation>
     </message>
     <message>
         <source>%1 SIGNATURES IN DOUBT</source>
@@ -498,15 +498,15 @@
     </message>
     <message>
         <source>%1 and %2 are compared as they are, so nothing is turned by %3 drops to the millilitre. Leave them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 werden verglichen, wie sie sind; mit %3 Tropfen je Milliliter wird also nichts umgerechnet. Lassen Sie diese Angabe weg.</translation>
     </message>
     <message>
         <source>%1 and %2 can be compared only when it is known how many drops make a millilitre. Count them, or take the number of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 lassen sich nur vergleichen, wenn bekannt ist, wie viele Tropfen einen Milliliter ergeben. Zählen Sie sie, oder nehmen Sie die Zahl der Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>%1 and %2. %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2. %3</translation>
     </message>
     <message>
         <source>%1 and its look-alikes have not been verified as a pair.</source>
@@ -518,7 +518,7 @@
     </message>
     <message>
         <source>%1 applied: %2; asked for: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aufgebracht: %2; verlangt: %3.</translation>
     </message>
     <message>
         <source>%1 asks for a turn of %2° to %3° after the torque; the entry says %4.</source>
@@ -542,7 +542,7 @@
     </message>
     <message>
         <source>%1 between the points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zwischen den Punkten</translation>
     </message>
     <message>
         <source>%1 blanks are logged on %2 of %3; %4 cannot be missing from it.</source>
@@ -670,7 +670,7 @@
     </message>
     <message>
         <source>%1 does not meet the limit, %2. Find the cause, clean and protect the faces as the maintenance data says, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hält die Grenze, %2, nicht ein. Suchen Sie die Ursache, reinigen und schützen Sie die Flächen, wie die Instandhaltungsunterlagen sagen, und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>%1 does not name this job yet.</source>
@@ -678,7 +678,7 @@
     </message>
     <message>
         <source>%1 drops cannot be counted. Give 0 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Tropfen lassen sich nicht zählen. Geben Sie 0 oder mehr an.</translation>
     </message>
     <message>
         <source>%1 drops to the millilitre</source>
@@ -686,7 +686,7 @@
     </message>
     <message>
         <source>%1 drops to the millilitre come from no edge: 10 to 20 are usual, and 60 from the finest tips. Count how many fill a measure, or take the number of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Tropfen je Milliliter kommen von keiner Kante: 10 bis 20 sind üblich, und 60 von den feinsten Spitzen. Zählen Sie, wie viele ein Maß füllen, oder nehmen Sie die Zahl der Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>%1 drops to the millilitre is the checker's own number; the list has none.</source>
@@ -694,7 +694,7 @@
     </message>
     <message>
         <source>%1 drops to the millilitre make no volume. Count how many fill a measure, or take the number of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Tropfen je Milliliter ergeben kein Volumen. Zählen Sie, wie viele ein Maß füllen, oder nehmen Sie die Zahl der Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>%1 entries</source>
@@ -790,7 +790,7 @@
     </message>
     <message>
         <source>%1 has no field "%2"; it has %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat kein Feld „%2“; es hat %3.</translation>
     </message>
     <message>
         <source>%1 has no line %2, and the other file of that ledger has.</source>
@@ -838,11 +838,11 @@
     </message>
     <message>
         <source>%1 is %2, and %3 measures %4. Choose a unit of the same kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist %2, und %3 misst %4. Wählen Sie eine Einheit derselben Art.</translation>
     </message>
     <message>
         <source>%1 is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist %2.</translation>
     </message>
     <message>
         <source>%1 is %2; there is nothing to accept yet.</source>
@@ -858,23 +858,23 @@
     </message>
     <message>
         <source>%1 is above the most, %2. Give the least first, and then the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt über dem Größten, %2. Geben Sie erst das Kleinste an und dann das Größte.</translation>
     </message>
     <message>
         <source>%1 is accepted.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird angenommen.</translation>
     </message>
     <message>
         <source>%1 is below 0. Give the band of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt unter 0. Geben Sie den Bereich der Instandhaltungsunterlagen an.</translation>
     </message>
     <message>
         <source>%1 is below 0. Give what is marked on the wrench.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt unter 0. Geben Sie an, was auf dem Schlüssel steht.</translation>
     </message>
     <message>
         <source>%1 is below 0. Give what the wrench showed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt unter 0. Geben Sie an, was der Schlüssel anzeigte.</translation>
     </message>
     <message>
         <source>%1 is checked by class (%2 at worst), and "%3" classes by size. Give how far it is wet across, 0 where it is dry, and whether it drips or pools.</source>
@@ -926,11 +926,11 @@
     </message>
     <message>
         <source>%1 is enough drag: at least %2 is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist genug Klemmdrehmoment: mindestens %2 ist nötig.</translation>
     </message>
     <message>
         <source>%1 is given as %2. Give a weight above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist mit %2 angegeben. Geben Sie ein Gewicht über 0 an.</translation>
     </message>
     <message>
         <source>%1 is held by another program. Wait for it to finish, or close it, and open the store again.</source>
@@ -982,11 +982,11 @@
     </message>
     <message>
         <source>%1 is more than the limit of %2. Find the cause; the maintenance data says what to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist mehr als die Grenze von %2. Suchen Sie die Ursache; die Instandhaltungsunterlagen sagen, was zu tun ist.</translation>
     </message>
     <message>
         <source>%1 is neither a moment nor the arm of a centre of gravity. Give one of them from the aircraft's weight record.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist weder ein Moment noch der Hebelarm eines Schwerpunkts. Geben Sie eines davon aus dem Gewichtsnachweis des Luftfahrzeugs an.</translation>
     </message>
     <message>
         <source>%1 is neither of this job's crew nor one of its inspectors.</source>
@@ -998,7 +998,7 @@
     </message>
     <message>
         <source>%1 is no drop across a bond. Look whether the leads are the right way round, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Spannungsabfall über einer Masseverbindung. Sehen Sie nach, ob die Leitungen richtig herum angeschlossen sind, und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>%1 is no limit for a resistance. Give one above 0.</source>
@@ -1006,7 +1006,7 @@
     </message>
     <message>
         <source>%1 is no number of drops in a time. Give 0 or more drops/min.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Zahl von Tropfen in einer Zeit. Geben Sie 0 oder mehr drops/min an.</translation>
     </message>
     <message>
         <source>%1 is no picture.</source>
@@ -1014,27 +1014,27 @@
     </message>
     <message>
         <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Menge zum Einfüllen. Geben Sie ein Volumen von 0 oder mehr mit seiner Einheit an.</translation>
     </message>
     <message>
         <source>%1 is no rate of a leak. Give 0 or more, in drops/min, mL/min or L/min.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Rate eines Lecks. Geben Sie 0 oder mehr an, in drops/min, mL/min oder L/min.</translation>
     </message>
     <message>
         <source>%1 is no reading of a bond. Check the meter's zero and the contact of its leads, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Ablesung einer Masseverbindung. Prüfen Sie den Nullpunkt des Messgeräts und den Kontakt der Leitungen und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>%1 is no step. Give what lies between two marks of the scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Schritt. Geben Sie an, was zwischen zwei Teilstrichen der Skala liegt.</translation>
     </message>
     <message>
         <source>%1 is no torque to tighten to. Give the band of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Drehmoment, auf das angezogen wird. Geben Sie den Bereich der Instandhaltungsunterlagen an.</translation>
     </message>
     <message>
         <source>%1 is no torque to tighten to. Give the final torque of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Drehmoment, auf das angezogen wird. Geben Sie das volle Anziehdrehmoment der Instandhaltungsunterlagen an.</translation>
     </message>
     <message>
         <source>%1 is not a store of this program. It was left as it is. Choose another file.</source>
@@ -1142,15 +1142,15 @@
     </message>
     <message>
         <source>%1 is too little: %2 is asked for. Check unit and tool, and torque it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist zu wenig: verlangt ist %2. Prüfen Sie Einheit und Werkzeug und ziehen Sie noch einmal an.</translation>
     </message>
     <message>
         <source>%1 is too much: %2 is asked for. The fastener may be overstressed: follow the maintenance data, and raise a finding.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist zu viel: verlangt ist %2. Das Befestigungselement kann überlastet sein: Folgen Sie den Instandhaltungsunterlagen und melden Sie einen Befund.</translation>
     </message>
     <message>
         <source>%1 is within the limit of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt innerhalb der Grenze von %2.</translation>
     </message>
     <message>
         <source>%1 joined %2 for the time being (%3). Say how that was undone or made final, then reconnect it.</source>
@@ -1166,7 +1166,7 @@
     </message>
     <message>
         <source>%1 leak classes have %2 sizes between them, not %3: give each class but the last its greatest size, or none at all.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Leckklassen haben %2 Größen zwischen sich, nicht %3: Geben Sie jeder Klasse außer der letzten ihre größte Größe oder gar keine.</translation>
     </message>
     <message>
         <source>%1 leaks %2, so the liquid is not still. Say that it drips or pools.</source>
@@ -1178,23 +1178,23 @@
     </message>
     <message>
         <source>%1 legs a point</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Stränge je Punkt</translation>
     </message>
     <message>
         <source>%1 legs a point, %2 carrying</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Stränge je Punkt, %2 tragen</translation>
     </message>
     <message>
         <source>%1 lies in the band of %2, but the tool may be off by %3, which reaches beyond its edge, and readings are accepted with a guard band here. Torque nearer to the middle, or take a better tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt im Bereich von %2, aber das Werkzeug darf um %3 abweichen, was über dessen Rand reicht, und Ablesungen werden hier mit Sicherheitsabstand angenommen. Ziehen Sie näher zur Mitte an, oder nehmen Sie ein besseres Werkzeug.</translation>
     </message>
     <message>
         <source>%1 lies outside %2 to %3, which is the range of a tool that is verified from 20 % on. Give the lowest mark of this one, or take another tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt außerhalb von %2 bis %3, dem Bereich eines Werkzeugs, das ab 20 % geprüft wird. Geben Sie den kleinsten Teilstrich dieses Werkzeugs an, oder nehmen Sie ein anderes.</translation>
     </message>
     <message>
         <source>%1 lies outside the range of the tool, %2 to %3. Take another tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt außerhalb des Bereichs des Werkzeugs, %2 bis %3. Nehmen Sie ein anderes Werkzeug.</translation>
     </message>
     <message>
         <source>%1 lies outside the usable range of tool %2 (%3).</source>
@@ -1202,7 +1202,7 @@
     </message>
     <message>
         <source>%1 lies within %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt innerhalb von %2.</translation>
     </message>
     <message>
         <source>%1 lists %2, which is missing or cannot be read.</source>
@@ -1226,7 +1226,7 @@
     </message>
     <message>
         <source>%1 meets the limit, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hält die Grenze, %2, ein.</translation>
     </message>
     <message>
         <source>%1 min</source>
@@ -1282,7 +1282,7 @@
     </message>
     <message>
         <source>%1 of zone %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 des Bereichs %2</translation>
     </message>
     <message>
         <source>%1 on %2, replaced by %3: %4 (%5)</source>
@@ -1306,7 +1306,7 @@
     </message>
     <message>
         <source>%1 over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 darüber</translation>
     </message>
     <message>
         <source>%1 read %2, which is outside its limits: this test has failed. Find the cause, and say what is worked on again.</source>
@@ -1606,11 +1606,11 @@
     </message>
     <message>
         <source>%1 would carry %2 of %3, which leaves %4; under 20 % is little, for weights and angles are seldom known well.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 würde %2 von %3 tragen, was %4 übrig lässt; unter 20 % ist wenig, denn Gewichte und Winkel sind selten genau bekannt.</translation>
     </message>
     <message>
         <source>%1 would carry %2, over its working load limit of %3. Do not lift; take stronger equipment, or steeper slings.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 würde %2 tragen, über der Tragfähigkeit von %3. Heben Sie nicht; nehmen Sie stärkeres Gerät oder steilere Anschlagmittel.</translation>
     </message>
     <message>
         <source>%1 would cover %2, which has not been inspected.</source>
@@ -1626,7 +1626,7 @@
     </message>
     <message>
         <source>%1 x %2, separated by |</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 x %2, getrennt durch |</translation>
     </message>
     <message>
         <source>%1 zones</source>
@@ -1702,11 +1702,11 @@
     </message>
     <message>
         <source>%1, %2 at arm %3, moment %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 am Hebelarm %3, Moment %4</translation>
     </message>
     <message>
         <source>%1, %2 of the mean aerodynamic chord</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 der mittleren aerodynamischen Flügeltiefe</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
@@ -1750,7 +1750,7 @@
     </message>
     <message>
         <source>%1, drips or pools</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, tropft oder bildet Lachen</translation>
     </message>
     <message>
         <source>%1, due %2</source>
@@ -1778,7 +1778,7 @@
     </message>
     <message>
         <source>%1, moment %2, centre of gravity at %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Moment %2, Schwerpunkt bei %3</translation>
     </message>
     <message>
         <source>%1, mount</source>
@@ -1866,11 +1866,11 @@
     </message>
     <message>
         <source>%1: "%2" cannot be read. Give a number with its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ ist nicht lesbar. Geben Sie eine Zahl mit ihrer Einheit an.</translation>
     </message>
     <message>
         <source>%1: "%2" is not part of a value that was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ gehört zu keinem abgelesenen Wert.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1942,7 +1942,7 @@
     </message>
     <message>
         <source>%1: give the least or the most that the maintenance data allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Geben Sie das Kleinste oder das Größte an, das die Instandhaltungsunterlagen zulassen.</translation>
     </message>
     <message>
         <source>%1: it has to be verified against its twin again.</source>
@@ -1958,7 +1958,7 @@
     </message>
     <message>
         <source>%1: its inspection held until %2, and the lift is on %3. Have it inspected, or take another.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Prüfung galt bis %2, und gehoben wird am %3. Lassen Sie es prüfen, oder nehmen Sie ein anderes.</translation>
     </message>
     <message>
         <source>%1: its inspection is void.</source>
@@ -1994,11 +1994,11 @@
     </message>
     <message>
         <source>%1: the limit "%2" is none for %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Grenze „%2“ ist keine für %3.</translation>
     </message>
     <message>
         <source>%1: there is no date until which its inspection holds. Have it inspected, or take another.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Es fehlt der Tag, bis zu dem die Prüfung gilt. Lassen Sie es prüfen, oder nehmen Sie ein anderes.</translation>
     </message>
     <message>
         <source>%1: to be passed again. %2</source>
@@ -2014,7 +2014,7 @@
     </message>
     <message>
         <source>%1; T = %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; T = %2</translation>
     </message>
     <message>
         <source>%1; agreed by %2</source>
@@ -2034,7 +2034,7 @@
     </message>
     <message>
         <source>%1; behind it %2 where it is so</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; dahinter %2, wo es so ist</translation>
     </message>
     <message>
         <source>%1; leaves with it: %2</source>
@@ -2058,7 +2058,7 @@
     </message>
     <message>
         <source>%1° from level</source>
-        <translation type="unfinished"></translation>
+        <translation>%1° zur Waagerechten</translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
@@ -2372,7 +2372,7 @@
     </message>
     <message>
         <source>1 leg a point</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Strang je Punkt</translation>
     </message>
     <message>
         <source>1 loose end</source>
@@ -2392,7 +2392,7 @@
     </message>
     <message>
         <source>2 lifting points are told by the length between them and by where the centre of gravity lies, for the nearer one carries more. Fill in both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei 2 Anschlagpunkten wird nach dem Abstand zwischen ihnen und nach der Lage des Schwerpunkts gerechnet, denn der nähere trägt mehr. Füllen Sie beides aus.</translation>
     </message>
     <message>
         <source>32 letters and digits, as the other station shows them</source>
@@ -2400,7 +2400,7 @@
     </message>
     <message>
         <source>; within 5° of the vertical, counted as vertical</source>
-        <translation type="unfinished"></translation>
+        <translation>; innerhalb von 5° zur Senkrechten, als senkrecht gerechnet</translation>
     </message>
     <message>
         <source>A PIN or passphrase has at least %1 characters.</source>
@@ -2420,7 +2420,7 @@
     </message>
     <message>
         <source>A band of %1 holds nothing. Give the least first, and then the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bereich von %1 enthält nichts. Geben Sie erst das Kleinste an und dann das Größte.</translation>
     </message>
     <message>
         <source>A blank is missing and may be inside (finding %1). Nothing is run or tested until it is known where it is.</source>
@@ -2500,23 +2500,23 @@
     </message>
     <message>
         <source>A condition on interfaces names these by kind, zone or id.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bedingung für Anschlüsse nennt sie nach Art, Bereich oder Kennung.</translation>
     </message>
     <message>
         <source>A condition on temporary items names one sort or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bedingung für vorübergehend Angebrachtes nennt eine Sorte oder mehrere.</translation>
     </message>
     <message>
         <source>A condition on temporary items names their sorts, not interfaces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bedingung für vorübergehend Angebrachtes nennt dessen Sorten, keine Anschlüsse.</translation>
     </message>
     <message>
         <source>A condition on tests names one sort: ground run, functional test or leak check.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bedingung für Prüfungen nennt eine Sorte: ground run, functional test oder leak check.</translation>
     </message>
     <message>
         <source>A condition on the unit names a stage alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bedingung für das Aggregat nennt nur einen Stand.</translation>
     </message>
     <message>
         <source>A condition that cannot be so hides one that is.</source>
@@ -2560,15 +2560,15 @@
     </message>
     <message>
         <source>A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klemmdrehmoment von %1 ist so viel wie das Drehmoment selbst, %2: Die Mutter oder ihr Gewinde ist beschädigt, oder die Zahl ist nicht das Klemmdrehmoment. Sehen Sie beide an und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>A drag of %1 is none. Give the torque that turns the nut before it seats.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klemmdrehmoment von %1 ist keines. Geben Sie das Drehmoment an, das die Mutter dreht, bevor sie aufliegt.</translation>
     </message>
     <message>
         <source>A drop under %1 says nothing of the bond. Send a known current above 0 through it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spannungsabfall bei %1 sagt nichts über die Masseverbindung. Schicken Sie einen bekannten Strom über 0 hindurch.</translation>
     </message>
     <message>
         <source>A fastener that the order forgets is never tightened.</source>
@@ -2576,7 +2576,7 @@
     </message>
     <message>
         <source>A fastener that went over its most is not turned back to it: follow the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Befestigungselement, das sein Größtes überschritten hat, wird nicht darauf zurückgedreht: Folgen Sie den Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>A figure without a source is taken from nowhere. Name the document and its section.</source>
@@ -2616,19 +2616,19 @@
     </message>
     <message>
         <source>A graduation of %1 is none. Have the tool's registration corrected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Teilung von %1 ist keine. Lassen Sie die Registrierung des Werkzeugs berichtigen.</translation>
     </message>
     <message>
         <source>A graduation of %1 is too fine for this torque. Give one step of the wrench's scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Teilung von %1 ist zu fein für dieses Drehmoment. Geben Sie einen Schritt der Skala des Schlüssels an.</translation>
     </message>
     <message>
         <source>A greatest torque of %1 is none. Give what is marked on the tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein größtes Drehmoment von %1 ist keines. Geben Sie an, was auf dem Werkzeug steht.</translation>
     </message>
     <message>
         <source>A guard band is as wide as what the tool may be off. Give it, or accept without a guard band.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sicherheitsabstand ist so breit wie die zulässige Abweichung des Werkzeugs. Geben Sie sie an, oder nehmen Sie ohne Sicherheitsabstand an.</translation>
     </message>
     <message>
         <source>A handing on has two ends, and both sign.</source>
@@ -2660,7 +2660,7 @@
     </message>
     <message>
         <source>A hold point has no id of its own: "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Haltepunkt hat keine eigene Kennung: „%1“.</translation>
     </message>
     <message>
         <source>A job is not linked with itself. Name the other one.</source>
@@ -2708,7 +2708,7 @@
     </message>
     <message>
         <source>A least drag of %1 is none. Take it from the maintenance data; the published table begins at 7/16 in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein kleinstes Klemmdrehmoment von %1 ist keines. Nehmen Sie es aus den Instandhaltungsunterlagen; die veröffentlichte Tabelle beginnt bei 7/16 in.</translation>
     </message>
     <message>
         <source>A ledger carries a name that cannot be one: "%1".</source>
@@ -2720,7 +2720,7 @@
     </message>
     <message>
         <source>A leg at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Strang bei %1</translation>
     </message>
     <message>
         <source>A leg carries, left / right</source>
@@ -2728,15 +2728,15 @@
     </message>
     <message>
         <source>A leg of %1 cannot hang from a hook %2 above its lifting point. Give the leg's length, and the height, which is at most as much.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Strang von %1 kann nicht an einem Haken hängen, der %2 über seinem Anschlagpunkt ist. Geben Sie die Länge des Strangs an und die Höhe, die höchstens ebenso groß ist.</translation>
     </message>
     <message>
         <source>A lift is planned for the outgoing or for the incoming unit: name one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hub wird für das ausgehende oder für das eingehende Aggregat geplant: Nennen Sie eines.</translation>
     </message>
     <message>
         <source>A lift of the %1 unit is planned, within the limits of hoist and sling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hub des Aggregats (%1) ist geplant, innerhalb der Grenzen von Hebezeug und Anschlagmitteln.</translation>
     </message>
     <message>
         <source>A limit and its comparison belong together: at most 3 and less than 3 are two limits. Read with four wires, at a bond that is complete; isolate electrical power first.</source>
@@ -2748,7 +2748,7 @@
     </message>
     <message>
         <source>A limit of %1 is none that a bond can have. Give a resistance above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Grenze von %1 kann keine Masseverbindung haben. Geben Sie einen Widerstand über 0 an.</translation>
     </message>
     <message>
         <source>A line is a label, a colon, a blank and a value.</source>
@@ -2764,11 +2764,11 @@
     </message>
     <message>
         <source>A load is reckoned on 1 or 2 lifting points, not on %1. Give 1 or 2; what hangs on more is planned by the maintenance data and somebody qualified for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Last wird auf 1 oder 2 Anschlagpunkte gerechnet, nicht auf %1. Geben Sie 1 oder 2 an; was an mehr Punkten hängt, wird nach den Instandhaltungsunterlagen und von jemand dafür Qualifiziertem geplant.</translation>
     </message>
     <message>
         <source>A load of %1 is none. Give a weight above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Last von %1 ist keine. Geben Sie ein Gewicht über 0 an.</translation>
     </message>
     <message>
         <source>A locked fastener looks torqued.</source>
@@ -2788,7 +2788,7 @@
     </message>
     <message>
         <source>A lowest mark of %1 is none of a tool up to %2. Give what is marked on the tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein kleinster Teilstrich von %1 ist keiner eines Werkzeugs bis %2. Geben Sie an, was auf dem Werkzeug steht.</translation>
     </message>
     <message>
         <source>A mate check needs the designations of both halves.</source>
@@ -2796,7 +2796,7 @@
     </message>
     <message>
         <source>A mean aerodynamic chord of %1 is none. Give the length from the aircraft's data, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine mittlere aerodynamische Flügeltiefe von %1 ist keine. Geben Sie die Länge aus den Daten des Luftfahrzeugs an, oder lassen Sie sie weg.</translation>
     </message>
     <message>
         <source>A mount carries the unit. Release it only when the load is on a hoist and sling within their limits and everybody is clear; never stand or reach under the load. Trained people lift, as the approved maintenance data and the local rules say.</source>
@@ -2852,11 +2852,11 @@
     </message>
     <message>
         <source>A pass to %1 % asks for less than the pass before it. Give the passes in rising order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Durchgang auf %1 % verlangt weniger als der davor. Geben Sie die Durchgänge in steigender Folge an.</translation>
     </message>
     <message>
         <source>A pass to %1 % of the final torque is none. Give each pass more than 0 and at most 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Durchgang auf %1 % des vollen Anziehdrehmoments ist keiner. Geben Sie jedem Durchgang mehr als 0 und höchstens 100 %.</translation>
     </message>
     <message>
         <source>A period that ends before it begins covers nothing.</source>
@@ -2900,7 +2900,7 @@
     </message>
     <message>
         <source>A rated load of %1 is none. Give the weight that stands on the accessory.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Nennlast von %1 ist keine. Geben Sie das Gewicht an, das auf dem Anschlagmittel steht.</translation>
     </message>
     <message>
         <source>A reading belongs to a joint that is made.</source>
@@ -2952,11 +2952,11 @@
     </message>
     <message>
         <source>A result is shown with 0 to %1 decimal places, not %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ergebnis wird mit 0 bis %1 Dezimalstellen gezeigt, nicht mit %2.</translation>
     </message>
     <message>
         <source>A scheme that looks 0 minutes after wiping dry has no time. Leave the minutes out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schema, das 0 Minuten nach dem Trockenwischen hinsieht, hat keine Zeit. Lassen Sie die Minuten weg.</translation>
     </message>
     <message>
         <source>A second reading must not paper over the first.</source>
@@ -2988,7 +2988,7 @@
     </message>
     <message>
         <source>A setting of %1 does not serve: of the wrench's marks, %2 to %3 give the torque that is asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einstellung von %1 taugt nicht: Von den Teilstrichen des Schlüssels ergeben %2 bis %3 das verlangte Drehmoment.</translation>
     </message>
     <message>
         <source>A short name without blanks, such as last-look</source>
@@ -3016,11 +3016,11 @@
     </message>
     <message>
         <source>A stiff load may hang on two of all its legs: at each of two points one leg is reckoned with, however many there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine starre Last kann an zweien ihrer Stränge hängen: An jedem von zwei Punkten wird mit einem Strang gerechnet, wie viele es auch sind.</translation>
     </message>
     <message>
         <source>A stiff load may hang on two of all its legs: two are reckoned with, however many there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine starre Last kann an zweien ihrer Stränge hängen: Mit zweien wird gerechnet, wie viele es auch sind.</translation>
     </message>
     <message>
         <source>A stored transfer is damaged. Make a new one where the key is.</source>
@@ -3032,7 +3032,7 @@
     </message>
     <message>
         <source>A tag may give the limit of all legs together, or at an angle: what counts here is what one leg carries hanging straight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anhänger kann die Grenze aller Stränge zusammen oder bei einem Winkel angeben: Hier zählt, was ein Strang gerade hängend trägt.</translation>
     </message>
     <message>
         <source>A tag points at one open interface, for the whole job.</source>
@@ -3048,7 +3048,7 @@
     </message>
     <message>
         <source>A test current can spark where a contact slips: not near fuel, vapour or open tanks, unless meter and procedure are approved for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Prüfstrom kann funken, wo ein Kontakt abrutscht: nicht bei Kraftstoff, Dämpfen oder offenen Tanks, es sei denn, Messgerät und Verfahren sind dafür zugelassen.</translation>
     </message>
     <message>
         <source>A test says nothing of what was open when it was made.</source>
@@ -3124,7 +3124,7 @@
     </message>
     <message>
         <source>A value that was read in a test has a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein in einer Prüfung abgelesener Wert hat einen Namen.</translation>
     </message>
     <message>
         <source>A walk-round looks at what was said to be undone.</source>
@@ -3136,7 +3136,7 @@
     </message>
     <message>
         <source>A wetted area of %1 is none. Give its size across as a length, or 0 when it is dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine benetzte Fläche von %1 ist keine. Geben Sie ihre Größe als Länge an, oder 0, wenn sie trocken ist.</translation>
     </message>
     <message>
         <source>A whole number</source>
@@ -3152,7 +3152,7 @@
     </message>
     <message>
         <source>A wrench or an adapter can slip: pull, with a firm stand, and with nothing sharp behind the hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlüssel oder ein Adapter kann abrutschen: Ziehen Sie, mit festem Stand und mit nichts Scharfem hinter der Hand.</translation>
     </message>
     <message>
         <source>A wrong length or deviation makes every reading wrong.</source>
@@ -3168,7 +3168,7 @@
     </message>
     <message>
         <source>A zero of the leads of %1 is none. Set the meter to zero with the leads on one piece of metal, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Nullwert der Leitungen von %1 ist keiner. Stellen Sie das Messgerät mit beiden Leitungen auf einem Stück Metall auf null und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>A4</source>
@@ -3236,7 +3236,7 @@
     </message>
     <message>
         <source>After: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher: %1</translation>
     </message>
     <message>
         <source>Agree: not applicable</source>
@@ -3340,7 +3340,7 @@
     </message>
     <message>
         <source>An angle of %1° from the horizontal is none of a sling. Give more than 0° and at most 90°, which hangs straight down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Winkel von %1° zur Waagerechten ist keiner eines Anschlagmittels. Geben Sie mehr als 0° und höchstens 90° an, was senkrecht hängt.</translation>
     </message>
     <message>
         <source>An answer belongs to a question.</source>
@@ -3360,7 +3360,7 @@
     </message>
     <message>
         <source>An empty weight of %1 is none. Give the weight of the aircraft's weight record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Leergewicht von %1 ist keines. Geben Sie das Gewicht aus dem Gewichtsnachweis des Luftfahrzeugs an.</translation>
     </message>
     <message>
         <source>An engine change in the middle of its second shift, with invented people whose PINs are shown.</source>
@@ -3464,7 +3464,7 @@
     </message>
     <message>
         <source>Answer:</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort:</translation>
     </message>
     <message>
         <source>Anywhere</source>
@@ -3480,7 +3480,7 @@
     </message>
     <message>
         <source>Applied, and not removed: %1, at least %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angebracht und nicht entfernt: %1, mindestens %2.</translation>
     </message>
     <message>
         <source>Apply</source>
@@ -3508,11 +3508,11 @@
     </message>
     <message>
         <source>As a flow, q</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Durchfluss, q</translation>
     </message>
     <message>
         <source>As drops, n</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Tropfen, n</translation>
     </message>
     <message>
         <source>As found</source>
@@ -3592,7 +3592,7 @@
     </message>
     <message>
         <source>At least one is applied, or nothing is asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens eines ist angebracht, oder nichts ist verlangt.</translation>
     </message>
     <message>
         <source>At left / right point</source>
@@ -3608,7 +3608,7 @@
     </message>
     <message>
         <source>At the fastener then</source>
-        <translation type="unfinished"></translation>
+        <translation>Dann am Befestigungselement</translation>
     </message>
     <message>
         <source>At the latest on</source>
@@ -3620,7 +3620,7 @@
     </message>
     <message>
         <source>At the setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Einstellung</translation>
     </message>
     <message>
         <source>Attach a photo</source>
@@ -3700,7 +3700,7 @@
     </message>
     <message>
         <source>Band: the maintenance data, as given; both ends belong to it (common practice)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich: die Instandhaltungsunterlagen, wie angegeben; beide Enden gehören dazu (übliche Praxis)</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -3736,7 +3736,7 @@
     </message>
     <message>
         <source>Before: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher: %1</translation>
     </message>
     <message>
         <source>Beside the whole job</source>
@@ -3844,7 +3844,7 @@
     </message>
     <message>
         <source>Both readings have to meet the limit, so the worse one counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Ablesungen müssen die Grenze einhalten, also zählt die schlechtere.</translation>
     </message>
     <message>
         <source>But not</source>
@@ -4088,7 +4088,7 @@
     </message>
     <message>
         <source>Class by "%1"</source>
-        <translation type="unfinished"></translation>
+        <translation>Klasse nach „%1“</translation>
     </message>
     <message>
         <source>Class of a leak</source>
@@ -4304,23 +4304,23 @@
     </message>
     <message>
         <source>Deviation: as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung: wie angegeben</translation>
     </message>
     <message>
         <source>Difference in moment, ΔM</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied des Moments, ΔM</translation>
     </message>
     <message>
         <source>Difference in moment: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied des Moments: %1</translation>
     </message>
     <message>
         <source>Difference in weight, Δw</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied des Gewichts, Δw</translation>
     </message>
     <message>
         <source>Difference in weight: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied des Gewichts: %1</translation>
     </message>
     <message>
         <source>Difference, as it was found</source>
@@ -4356,7 +4356,7 @@
     </message>
     <message>
         <source>Do not lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht heben</translation>
     </message>
     <message>
         <source>Do not lift. %1</source>
@@ -4548,7 +4548,7 @@
     </message>
     <message>
         <source>Entry %1 came after it was passed: what was looked at then is no longer what is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag %1 kam, nachdem er passiert war: Was damals angesehen wurde, ist nicht mehr das, was da ist.</translation>
     </message>
     <message>
         <source>Entry %1 does not stand any more.</source>
@@ -4632,7 +4632,7 @@
     </message>
     <message>
         <source>Every accessory has moved, or is declared to leave with the outgoing unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Zubehörteil ist umgesetzt oder geht erklärtermaßen mit dem ausgehenden Aggregat.</translation>
     </message>
     <message>
         <source>Every entry is asked all the rules that concern its kind before it is signed, and again whenever a store or a record package is verified. What is refused says which rule refused it; here is why each of them exists.</source>
@@ -4664,7 +4664,7 @@
     </message>
     <message>
         <source>Every tool that is out was counted, after the last issue, return or loss.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Werkzeug, das ausgegeben ist, wurde gezählt, nach der letzten Ausgabe, Rückgabe oder Verlustmeldung.</translation>
     </message>
     <message>
         <source>Every zone</source>
@@ -4748,7 +4748,7 @@
     </message>
     <message>
         <source>Faces that were cleaned to bare metal are bonded and finished again soon: within 24 hours, where the maintenance data says nothing else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächen, die bis aufs blanke Metall gereinigt wurden, werden bald verbunden und wieder geschützt: innerhalb von 24 Stunden, wo die Instandhaltungsunterlagen nichts anderes sagen.</translation>
     </message>
     <message>
         <source>Fact</source>
@@ -4756,11 +4756,11 @@
     </message>
     <message>
         <source>Factor %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Faktor %1 von %2</translation>
     </message>
     <message>
         <source>Factors: NIST SP 811 (2008) appendix B; exact by the definitions of pound, inch, US gallon and standard gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Faktoren: NIST SP 811 (2008) Anhang B; exakt nach den Definitionen von Pfund, Zoll, US-Gallone und Normfallbeschleunigung</translation>
     </message>
     <message>
         <source>Facts</source>
@@ -4956,7 +4956,7 @@
     </message>
     <message>
         <source>For the record:</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Nachweis:</translation>
     </message>
     <message>
         <source>For the weight record</source>
@@ -5016,7 +5016,7 @@
     </message>
     <message>
         <source>From %1 to %2 there is no range. Give what is marked on the wrench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 bis %2 gibt es keinen Bereich. Geben Sie an, was auf dem Schlüssel steht.</translation>
     </message>
     <message>
         <source>From entry %1 to entry %2: differences %3</source>
@@ -5048,11 +5048,11 @@
     </message>
     <message>
         <source>Fuel and its vapour: bond aircraft and equipment first, no flame, spark or live circuit near, fire cover as the local rules ask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff und seine Dämpfe: erst Luftfahrzeug und Gerät elektrisch verbinden; keine Flamme, kein Funke, kein Stromkreis unter Spannung in der Nähe, Feuerschutz, wie die örtlichen Vorschriften verlangen.</translation>
     </message>
     <message>
         <source>Fuel and its vapour: no flame, spark or live circuit near, and air to carry it off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff und seine Dämpfe: keine Flamme, kein Funke, kein Stromkreis unter Spannung in der Nähe, und Luft, die sie fortträgt.</translation>
     </message>
     <message>
         <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
@@ -5064,7 +5064,7 @@
     </message>
     <message>
         <source>Gasket makers' instructions: opposite pairs, then halve the angle; percents of the passes as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitungen von Dichtungsherstellern: gegenüberliegende Paare, dann den Winkel halbieren; Prozente der Durchgänge wie angegeben</translation>
     </message>
     <message>
         <source>General values for cadmium-plated threads free of oil, where the maker gives none. The drag of a self-locking nut is not in them.</source>
@@ -5080,7 +5080,7 @@
     </message>
     <message>
         <source>Give either this or "%1" (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie entweder dies an oder „%1“ (%2).</translation>
     </message>
     <message>
         <source>Give its details</source>
@@ -5088,7 +5088,7 @@
     </message>
     <message>
         <source>Give the aircraft's moment before, or its centre of gravity: one of them, as the weight record has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie das Moment des Luftfahrzeugs vorher oder seinen Schwerpunkt an: eines davon, wie es der Gewichtsnachweis hat.</translation>
     </message>
     <message>
         <source>Give the change up</source>
@@ -5100,7 +5100,7 @@
     </message>
     <message>
         <source>Given:</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegeben:</translation>
     </message>
     <message>
         <source>Go and look at each condition; a hold point is passed at the aircraft, not at the screen.</source>
@@ -5248,7 +5248,7 @@
     </message>
     <message>
         <source>Hoist %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hebezeug %1</translation>
     </message>
     <message>
         <source>Hoist and slings carry what the unit weighs, not what was thought of it.</source>
@@ -5272,7 +5272,7 @@
     </message>
     <message>
         <source>Hold point %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltepunkt %1: %2</translation>
     </message>
     <message>
         <source>Hold point passed</source>
@@ -5360,7 +5360,7 @@
     </message>
     <message>
         <source>How many drops make a millilitre depends on the liquid and on the edge that they fall from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Tropfen einen Milliliter ergeben, hängt von der Flüssigkeit ab und von der Kante, von der sie fallen.</translation>
     </message>
     <message>
         <source>How many interfaces</source>
@@ -5480,11 +5480,11 @@
     </message>
     <message>
         <source>In %1</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1</translation>
     </message>
     <message>
         <source>In a four-wire reading the leads drop out: the zero is recorded and not subtracted.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Vierleitermessung fallen die Leitungen heraus: Der Nullwert wird eingetragen und nicht abgezogen.</translation>
     </message>
     <message>
         <source>In doubt since</source>
@@ -5504,15 +5504,15 @@
     </message>
     <message>
         <source>In the scheme "%1" a class has no name of its own ("%2").</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Schema „%1“ hat eine Klasse keinen eigenen Namen („%2“).</translation>
     </message>
     <message>
         <source>In the scheme "%1" no size belongs to the class "%2".</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Schema „%1“ gehört keine Größe zur Klasse „%2“.</translation>
     </message>
     <message>
         <source>In the scheme "%1" the class "%2" begins below the one before it. Give the classes from the least to the worst.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Schema „%1“ beginnt die Klasse „%2“ unter der davor. Geben Sie die Klassen von der geringsten bis zur schlechtesten an.</translation>
     </message>
     <message>
         <source>In which order the fasteners of a ring are tightened, and to how much in each pass.</source>
@@ -5592,7 +5592,7 @@
     </message>
     <message>
         <source>Installed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut: %1</translation>
     </message>
     <message>
         <source>Insulation is whole and closed.</source>
@@ -5636,7 +5636,7 @@
     </message>
     <message>
         <source>Isolate and tag the circuits first, and measure when all mechanical connections of the bond are made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trennen und kennzeichnen Sie erst die Stromkreise, und messen Sie, wenn alle mechanischen Verbindungen der Masseverbindung hergestellt sind.</translation>
     </message>
     <message>
         <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
@@ -5748,7 +5748,7 @@
     </message>
     <message>
         <source>It is missing. An adapter is told by the wrench's length, its own length and its angle: give all three or none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlt. Ein Adapter wird durch die Länge des Schlüssels, seine eigene Länge und seinen Winkel beschrieben: Geben Sie alle drei an oder keines.</translation>
     </message>
     <message>
         <source>It is neither JPEG nor PNG, and stays in the store alone.</source>
@@ -5780,7 +5780,7 @@
     </message>
     <message>
         <source>It is with %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist bei %1.</translation>
     </message>
     <message>
         <source>It lies free of neighbours that move or get hot.</source>
@@ -5804,7 +5804,7 @@
     </message>
     <message>
         <source>It was sent to %1, which has not taken it on yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde an %1 abgegeben und dort noch nicht übernommen.</translation>
     </message>
     <message>
         <source>It was signed at %1 without knowing of entry %2 of the register, of %3: it comes from another copy of the store, or from a clock that was wrong.</source>
@@ -5836,7 +5836,7 @@
     </message>
     <message>
         <source>Its hardware does not balance: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kleinteile gehen nicht auf: %1.</translation>
     </message>
     <message>
         <source>Its id, name or number</source>
@@ -5960,7 +5960,7 @@
     </message>
     <message>
         <source>L = %1, E = %2, a = %3°</source>
-        <translation type="unfinished"></translation>
+        <translation>L = %1, E = %2, a = %3°</translation>
     </message>
     <message>
         <source>Labels for</source>
@@ -6072,7 +6072,7 @@
     </message>
     <message>
         <source>Least for its size</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinstes für die Größe</translation>
     </message>
     <message>
         <source>Least margin of a leg</source>
@@ -6084,7 +6084,7 @@
     </message>
     <message>
         <source>Least: as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinstes: wie angegeben</translation>
     </message>
     <message>
         <source>Leaves with the outgoing unit</source>
@@ -6116,7 +6116,7 @@
     </message>
     <message>
         <source>Let the pressure off before a cap is opened, and mind hot oil. Gloves and eye protection; wipe up what is spilled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen Sie den Druck ab, bevor ein Deckel geöffnet wird, und achten Sie auf heißes Öl. Handschuhe und Augenschutz; Verschüttetes aufwischen.</translation>
     </message>
     <message>
         <source>Letter</source>
@@ -6144,7 +6144,7 @@
     </message>
     <message>
         <source>Lifting points %1 apart, with the centre of gravity at %2, make no sense. Give a span above 0 and two lengths.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagpunkte im Abstand von %1 mit dem Schwerpunkt bei %2 ergeben keinen Sinn. Geben Sie einen Abstand über 0 und zwei Längen an.</translation>
     </message>
     <message>
         <source>Lifts as planned</source>
@@ -6188,7 +6188,7 @@
     </message>
     <message>
         <source>Limit: the maintenance data, as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenze: die Instandhaltungsunterlagen, wie angegeben</translation>
     </message>
     <message>
         <source>Limitation, where findings are deferred</source>
@@ -6232,7 +6232,7 @@
     </message>
     <message>
         <source>Load on the hoist, H</source>
-        <translation type="unfinished"></translation>
+        <translation>Last am Hebezeug, H</translation>
     </message>
     <message>
         <source>Loc&amp;k</source>
@@ -6280,7 +6280,7 @@
     </message>
     <message>
         <source>Look over hoist, slings and fittings on the day, before use. A sling without a legible tag is not used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie Hebezeug, Anschlagmittel und Beschläge am selben Tag vor dem Gebrauch an. Ein Anschlagmittel ohne lesbaren Anhänger wird nicht benutzt.</translation>
     </message>
     <message>
         <source>Look up</source>
@@ -6308,7 +6308,7 @@
     </message>
     <message>
         <source>Looked at %1 minutes after wiping dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hingesehen %1 Minuten nach dem Trockenwischen.</translation>
     </message>
     <message>
         <source>Looked at and confirmed</source>
@@ -6428,7 +6428,7 @@
     </message>
     <message>
         <source>Margin of a leg at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve eines Strangs bei %1</translation>
     </message>
     <message>
         <source>Margin of the hoist</source>
@@ -6452,7 +6452,7 @@
     </message>
     <message>
         <source>Marks inside it, %1 apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilstriche darin, im Abstand %1</translation>
     </message>
     <message>
         <source>Mating faces meet without a gap.</source>
@@ -6488,11 +6488,11 @@
     </message>
     <message>
         <source>Millivolt drop: AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</source>
-        <translation type="unfinished"></translation>
+        <translation>Spannungsabfall: AC 43.13-1B (9/8/98) Abs. 11-188 j, Bild 11-19</translation>
     </message>
     <message>
         <source>Mind:</source>
-        <translation type="unfinished"></translation>
+        <translation>Beachten:</translation>
     </message>
     <message>
         <source>Minutes after wiping dry</source>
@@ -6592,11 +6592,11 @@
     </message>
     <message>
         <source>Name one system that is serviced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennen Sie ein System, das gewartet wird.</translation>
     </message>
     <message>
         <source>Name the hold points that come first, and nothing else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennen Sie die Haltepunkte, die vorher kommen, und sonst nichts.</translation>
     </message>
     <message>
         <source>Name the interfaces that the new revision may ask something else of; or say that it was read and changes none of them.</source>
@@ -6612,15 +6612,15 @@
     </message>
     <message>
         <source>Negligible is what is so in weight and in centre of gravity. The limits forward and aft of the centre of gravity are others, and are not looked at here; nor is a rotorcraft's range. The equipment list and the weight record are revised by those who are licensed for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vernachlässigbar ist, was es im Gewicht und im Schwerpunkt ist. Die vordere und die hintere Schwerpunktgrenze sind andere und werden hier nicht betrachtet; ebenso wenig der Bereich eines Drehflüglers. Ausrüstungsliste und Gewichtsnachweis berichtigen die dafür Lizenzierten.</translation>
     </message>
     <message>
         <source>Negligible, by weight and by centre of gravity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vernachlässigbar, nach Gewicht und nach Schwerpunkt.</translation>
     </message>
     <message>
         <source>Never feel for a leak under pressure with a hand: a fine jet goes through skin. Let the pressure off before touching.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühlen Sie nie mit der Hand nach einem Leck unter Druck: Ein feiner Strahl geht durch die Haut. Lassen Sie den Druck ab, bevor Sie etwas berühren.</translation>
     </message>
     <message>
         <source>New</source>
@@ -6636,11 +6636,11 @@
     </message>
     <message>
         <source>New centre of gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Schwerpunkt</translation>
     </message>
     <message>
         <source>New empty weight, W</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Leergewicht, W</translation>
     </message>
     <message>
         <source>New job</source>
@@ -6656,7 +6656,7 @@
     </message>
     <message>
         <source>New moment, M</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Moment, M</translation>
     </message>
     <message>
         <source>New seal</source>
@@ -6704,7 +6704,7 @@
     </message>
     <message>
         <source>No %1 was passed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht passiert: %1.</translation>
     </message>
     <message>
         <source>No blank or loose part is left inside.</source>
@@ -6736,7 +6736,7 @@
     </message>
     <message>
         <source>No drag was added. Where the nut locks itself and the maintenance data says so, it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Klemmdrehmoment addiert. Wo die Mutter selbstsichernd ist und die Instandhaltungsunterlagen es sagen, wird es addiert.</translation>
     </message>
     <message>
         <source>No entry fits.</source>
@@ -6844,15 +6844,15 @@
     </message>
     <message>
         <source>No lift of the %1 unit is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Hub des Aggregats (%1) geplant.</translation>
     </message>
     <message>
         <source>No lift of the outgoing unit is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Hub des ausgehenden Aggregats geplant.</translation>
     </message>
     <message>
         <source>No limit is exceeded by these numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesen Zahlen wird keine Grenze überschritten.</translation>
     </message>
     <message>
         <source>No measuring tool was used.</source>
@@ -6876,7 +6876,7 @@
     </message>
     <message>
         <source>No servicing of %1 is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist keine Wartung von %1 eingetragen.</translation>
     </message>
     <message>
         <source>No shift has been handed over in this job.</source>
@@ -6904,7 +6904,7 @@
     </message>
     <message>
         <source>No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkzeug darf um %1 % seiner Ablesung abweichen. Geben Sie den Prozentwert seines Zertifikats oder der Norm an, etwa 4.</translation>
     </message>
     <message>
         <source>No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned.</source>
@@ -6924,7 +6924,7 @@
     </message>
     <message>
         <source>No weight change is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist keine Gewichtsänderung eingetragen.</translation>
     </message>
     <message>
         <source>No zone</source>
@@ -6940,7 +6940,7 @@
     </message>
     <message>
         <source>No:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nein:</translation>
     </message>
     <message>
         <source>Nobody can know how far another's hands had come.</source>
@@ -7000,7 +7000,7 @@
     </message>
     <message>
         <source>Nobody stands, walks or reaches under the load, at any moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand steht, geht oder greift unter die Last, in keinem Augenblick.</translation>
     </message>
     <message>
         <source>Nobody stands, walks or reaches under the unit, and one person alone gives the signals.</source>
@@ -7056,7 +7056,7 @@
     </message>
     <message>
         <source>Not negligible: more than %1 lb at this empty weight. Have the weight record revised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vernachlässigbar: mehr als %1 lb bei diesem Leergewicht. Lassen Sie den Gewichtsnachweis berichtigen.</translation>
     </message>
     <message>
         <source>Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.</source>
@@ -7072,11 +7072,11 @@
     </message>
     <message>
         <source>Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht an Teilen, die heiß sind, unter Druck stehen oder sich drehen, und nur mit getrennten und gekennzeichneten Stromkreisen in der Nähe.</translation>
     </message>
     <message>
         <source>Not so yet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht so: %1</translation>
     </message>
     <message>
         <source>Not verified yet.</source>
@@ -7092,7 +7092,7 @@
     </message>
     <message>
         <source>Notes:</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise:</translation>
     </message>
     <message>
         <source>Nothing came between.</source>
@@ -7180,7 +7180,7 @@
     </message>
     <message>
         <source>Nothing was said of its hardware.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die Kleinteile wurde nichts gesagt.</translation>
     </message>
     <message>
         <source>Nothing was signed. %1</source>
@@ -7196,7 +7196,7 @@
     </message>
     <message>
         <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>An %1 würde nichts hängen: Der Schwerpunkt liegt unter dem anderen, und die Last kann kippen.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -7332,7 +7332,7 @@
     </message>
     <message>
         <source>One leg on one lifting point hangs straight down, or it pulls the load aside. Give 90°, or tell the second point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Strang an einem Anschlagpunkt hängt senkrecht, oder er zieht die Last zur Seite. Geben Sie 90° an, oder nennen Sie den zweiten Punkt.</translation>
     </message>
     <message>
         <source>One loss, one finding.</source>
@@ -7632,7 +7632,7 @@
     </message>
     <message>
         <source>Pass %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang %1</translation>
     </message>
     <message>
         <source>Pass %1 of %2 is not finished: %3 comes next.</source>
@@ -7644,7 +7644,7 @@
     </message>
     <message>
         <source>Passed before: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher passiert: %1.</translation>
     </message>
     <message>
         <source>Passed by</source>
@@ -7652,7 +7652,7 @@
     </message>
     <message>
         <source>Passed, and not void since: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestanden und seither nicht hinfällig: %1.</translation>
     </message>
     <message>
         <source>Passes bring the faces together evenly.</source>
@@ -7756,11 +7756,11 @@
     </message>
     <message>
         <source>Points: ISO 6789-1:2017, lowest marked value, 60 and 100 % (from memory)</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfpunkte: ISO 6789-1:2017, kleinster markierter Wert, 60 und 100 % (aus dem Gedächtnis)</translation>
     </message>
     <message>
         <source>Points: ISO 6789:2003, 20, 60 and 100 % of the greatest torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfpunkte: ISO 6789:2003, 20, 60 und 100 % des größten Drehmoments</translation>
     </message>
     <message>
         <source>Positioned</source>
@@ -7812,7 +7812,7 @@
     </message>
     <message>
         <source>Pull at the middle of the grip: the arm is measured from there. No pipe on the handle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen Sie in der Mitte des Griffs: Von dort wird der Hebelarm gemessen. Kein Rohr auf den Griff.</translation>
     </message>
     <message>
         <source>Put on stand</source>
@@ -7860,11 +7860,11 @@
     </message>
     <message>
         <source>Rate seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesehene Rate</translation>
     </message>
     <message>
         <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen Sie den Namen der Flüssigkeit auf der Dose und am Einfüllstutzen: Die falsche in der richtigen Menge ist keine Wartung.</translation>
     </message>
     <message>
         <source>Read was "%1" joined to "%2", and the list has no such pair. Read again; if it is so, they are crossed: undo them.</source>
@@ -7880,7 +7880,7 @@
     </message>
     <message>
         <source>Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablesungen werden hier mit Sicherheitsabstand angenommen, und im Register steht nicht, um wie viel dieses Werkzeug abweichen darf. Nehmen Sie ein anderes Werkzeug, oder lassen Sie seine Abweichung registrieren.</translation>
     </message>
     <message>
         <source>Readings are checked against the range, so it must be one.</source>
@@ -8036,11 +8036,11 @@
     </message>
     <message>
         <source>Removed, every one of them: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt, jedes davon: %1.</translation>
     </message>
     <message>
         <source>Removed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgebaut: %1</translation>
     </message>
     <message>
         <source>Removes the row that is chosen.</source>
@@ -8072,7 +8072,7 @@
     </message>
     <message>
         <source>Resistance, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerstand, R</translation>
     </message>
     <message>
         <source>Restored</source>
@@ -8092,7 +8092,7 @@
     </message>
     <message>
         <source>Result in %1, y</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis in %1, y</translation>
     </message>
     <message>
         <source>Return tags</source>
@@ -8140,7 +8140,7 @@
     </message>
     <message>
         <source>Rounded, half away from zero, as it was written; nothing was rounded before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerundet, halbe von null weg, wie es geschrieben wurde; vorher wurde nichts gerundet.</translation>
     </message>
     <message>
         <source>Row</source>
@@ -8364,7 +8364,7 @@
     </message>
     <message>
         <source>Serviced: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewartet: %1.</translation>
     </message>
     <message>
         <source>Servicing</source>
@@ -8392,11 +8392,11 @@
     </message>
     <message>
         <source>Set the wrench to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stellen Sie den Schlüssel auf %1.</translation>
     </message>
     <message>
         <source>Set to %1, the tool may give %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf %1 eingestellt, kann das Werkzeug %2 geben.</translation>
     </message>
     <message>
         <source>Setting</source>
@@ -8408,7 +8408,7 @@
     </message>
     <message>
         <source>Setting, Y</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung, Y</translation>
     </message>
     <message>
         <source>Several people are called %1: %2. Say which by the id.</source>
@@ -8416,15 +8416,15 @@
     </message>
     <message>
         <source>Shackles, hooks, beams and the unit's own lifting points have limits too, and are not reckoned here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schäkel, Haken, Traversen und die Anschlagpunkte des Aggregats selbst haben auch Grenzen und werden hier nicht gerechnet.</translation>
     </message>
     <message>
         <source>Share of %1, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil von %1, R</translation>
     </message>
     <message>
         <source>Shares and leg tension: sling makers' pages on sling angle and centre of gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteile und Strangkraft: Seiten von Anschlagmittelherstellern über Neigungswinkel und Schwerpunkt</translation>
     </message>
     <message>
         <source>Shear band is estimated</source>
@@ -8452,15 +8452,15 @@
     </message>
     <message>
         <source>Shift in percent of the mean aerodynamic chord, c</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschiebung in Prozent der mittleren aerodynamischen Flügeltiefe, c</translation>
     </message>
     <message>
         <source>Shift of the centre of gravity, s</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschiebung des Schwerpunkts, s</translation>
     </message>
     <message>
         <source>Shift of the centre of gravity: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschiebung des Schwerpunkts: %1</translation>
     </message>
     <message>
         <source>Shipping blanks counted on it</source>
@@ -8582,7 +8582,7 @@
     </message>
     <message>
         <source>Sizes and minutes of leaks belong to classes. Name the classes, or leave them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größen und Minuten von Lecks gehören zu Klassen. Nennen Sie die Klassen, oder lassen Sie sie weg.</translation>
     </message>
     <message>
         <source>Slave hardware</source>
@@ -8598,7 +8598,7 @@
     </message>
     <message>
         <source>Sling %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschlagmittel %1</translation>
     </message>
     <message>
         <source>Sling inspected until</source>
@@ -8674,7 +8674,7 @@
     </message>
     <message>
         <source>Sources:</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen:</translation>
     </message>
     <message>
         <source>Sources: %1</source>
@@ -8730,7 +8730,7 @@
     </message>
     <message>
         <source>Steady the load with taglines, not with hands, and keep clear of where it could swing or pinch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Führen Sie die Last mit Leinen, nicht mit den Händen, und bleiben Sie weg von dort, wo sie pendeln oder quetschen kann.</translation>
     </message>
     <message>
         <source>Step</source>
@@ -8966,7 +8966,7 @@
     </message>
     <message>
         <source>Take up the first inches, stop and look: balance, slings, shackles, and anything still connected. Set down at any doubt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben Sie die ersten Zentimeter an, halten Sie inne und sehen Sie hin: Gleichgewicht, Anschlagmittel, Schäkel und alles, was noch verbunden ist. Setzen Sie bei jedem Zweifel ab.</translation>
     </message>
     <message>
         <source>Take your key over at this station</source>
@@ -9018,7 +9018,7 @@
     </message>
     <message>
         <source>Tension factor, k</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraftfaktor, k</translation>
     </message>
     <message>
         <source>Tension nut, least</source>
@@ -9034,7 +9034,7 @@
     </message>
     <message>
         <source>Tension of a leg at %1, T</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft eines Strangs bei %1, T</translation>
     </message>
     <message>
         <source>Terminal covers are on, and nothing can touch the terminal.</source>
@@ -9086,7 +9086,7 @@
     </message>
     <message>
         <source>The %1 of %2 (%3) covered it and is void.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 (%3) gehörte dazu und ist hinfällig.</translation>
     </message>
     <message>
         <source>The %1 of %2 (%3) has failed and has to be made again.</source>
@@ -9106,15 +9106,15 @@
     </message>
     <message>
         <source>The adapter (%1) reaches back to the grip or beyond: no setting gives the torque. Turn it, or take a shorter one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Adapter (%1) reicht bis zum Griff zurück oder darüber hinaus: Keine Einstellung ergibt das Drehmoment. Drehen Sie ihn, oder nehmen Sie einen kürzeren.</translation>
     </message>
     <message>
         <source>The adapter's angle is %1°. It lies between 0° (in line, longer) and 180° (pointing back).</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Winkel des Adapters ist %1°. Er liegt zwischen 0° (in Linie, länger) und 180° (zurückweisend).</translation>
     </message>
     <message>
         <source>The adapter's length is %1. Give it as a length, and its direction as an angle: 180° where it points back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Länge des Adapters ist %1. Geben Sie sie als Länge an und seine Richtung als Winkel: 180°, wo er zurückweist.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide what has to be so, and who may sign for it.</source>
@@ -9122,19 +9122,19 @@
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the bond.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften entscheiden, und dafür Lizenzierte oder Berechtigte beurteilen die Masseverbindung.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the leak.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften entscheiden, und dafür Lizenzierte oder Berechtigte beurteilen das Leck.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the servicing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften entscheiden, und dafür Lizenzierte oder Berechtigte beurteilen die Wartung.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it tighten.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften entscheiden, und dafür Lizenzierte oder Berechtigte ziehen an.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules say what is isolated, and by whom.</source>
@@ -9158,7 +9158,7 @@
     </message>
     <message>
         <source>The approved maintenance data, the equipment's own instructions and the local rules decide, and people who are licensed or authorised for it lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die genehmigten Instandhaltungsunterlagen, die Anleitungen des Geräts und die örtlichen Vorschriften entscheiden, und dafür Lizenzierte oder Berechtigte heben.</translation>
     </message>
     <message>
         <source>The approved maintenance data, the hoist's own instructions and the local rules decide, and people who are trained for it lift.</source>
@@ -9166,7 +9166,7 @@
     </message>
     <message>
         <source>The arm of %1 is given as %2. Give a length from the datum, negative on its far side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Hebelarm von %1 ist mit %2 angegeben. Geben Sie eine Länge von der Bezugsebene an, negativ auf deren anderer Seite.</translation>
     </message>
     <message>
         <source>The attachment %1 is damaged: its content was changed after it was recorded. Look for it in the last backup.</source>
@@ -9282,11 +9282,11 @@
     </message>
     <message>
         <source>The centre of gravity, %1 from the left point, lies outside the span of %2: the far point would be pulled up, and the load turn over. Move the points so that it lies between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schwerpunkt, %1 vom linken Punkt, liegt außerhalb des Abstands von %2: Der ferne Punkt würde hochgezogen, und die Last kippte um. Versetzen Sie die Punkte so, dass er zwischen ihnen liegt.</translation>
     </message>
     <message>
         <source>The change of weight is within the limit of %1 lb at this empty weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gewichtsänderung liegt bei diesem Leergewicht innerhalb der Grenze von %1 lb.</translation>
     </message>
     <message>
         <source>The change was given up already, by %1 in entry %2.</source>
@@ -9322,11 +9322,11 @@
     </message>
     <message>
         <source>The condition "%1" asks for no stage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bedingung „%1“ verlangt keinen Stand.</translation>
     </message>
     <message>
         <source>The condition "%1" asks for one of the stages %2, not "%3".</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bedingung „%1“ verlangt einen der Stände %2, nicht „%3“.</translation>
     </message>
     <message>
         <source>The coupling is home: its mark shows or its lock has clicked.</source>
@@ -9362,7 +9362,7 @@
     </message>
     <message>
         <source>The day of the lift is not given, so nothing says whether the inspections hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag des Hubs ist nicht angegeben; nichts sagt also, ob die Prüfungen gelten.</translation>
     </message>
     <message>
         <source>The demo was not made</source>
@@ -9494,7 +9494,7 @@
     </message>
     <message>
         <source>The fasteners are numbered clockwise from 1. Where the maintenance data gives an order, it governs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Befestigungselemente sind im Uhrzeigersinn ab 1 nummeriert. Wo die Instandhaltungsunterlagen eine Reihenfolge angeben, gilt diese.</translation>
     </message>
     <message>
         <source>The fasteners of %1 are tightened in their order: %2 comes next, not %3.</source>
@@ -9542,7 +9542,7 @@
     </message>
     <message>
         <source>The file holds no list "hold_points".</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält keine Liste „hold_points“.</translation>
     </message>
     <message>
         <source>The file is empty.</source>
@@ -9610,7 +9610,7 @@
     </message>
     <message>
         <source>The hoist</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Hebezeug</translation>
     </message>
     <message>
         <source>The hold point %1 (%2) has not been passed. %3</source>
@@ -9618,7 +9618,7 @@
     </message>
     <message>
         <source>The hold point %1 (%2) has to be passed again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Haltepunkt %1 (%2) muss noch einmal passiert werden.</translation>
     </message>
     <message>
         <source>The hold point %1 (%2) has to be passed again. %3</source>
@@ -9626,7 +9626,7 @@
     </message>
     <message>
         <source>The hold point %1 has not been passed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Haltepunkt %1 ist nicht passiert.</translation>
     </message>
     <message>
         <source>The hold point %1 is taken back by somebody who may pass it.</source>
@@ -9638,7 +9638,7 @@
     </message>
     <message>
         <source>The hook hangs above the centre of gravity, and the lifting points lie above it too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Haken hängt über dem Schwerpunkt, und auch die Anschlagpunkte liegen darüber.</translation>
     </message>
     <message>
         <source>The id "%1" belongs to somebody already. An id is never given twice.</source>
@@ -9666,11 +9666,11 @@
     </message>
     <message>
         <source>The incoming unit is in its place, and its shipping blanks are out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das eingehende Aggregat ist an seinem Platz, und seine Transportverschlüsse sind heraus.</translation>
     </message>
     <message>
         <source>The incoming unit is received: plate, certificate, blanks and modification state.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das eingehende Aggregat ist angenommen: Typenschild, Bescheinigung, Verschlüsse und Änderungsstand.</translation>
     </message>
     <message>
         <source>The incoming unit was not received yet: its plate, its certificate and its blanks are looked at first.</source>
@@ -9874,7 +9874,7 @@
     </message>
     <message>
         <source>The last pass goes to %1 % of the final torque. Add the pass to 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Durchgang geht auf %1 % des vollen Anziehdrehmoments. Ergänzen Sie den Durchgang auf 100 %.</translation>
     </message>
     <message>
         <source>The last pass of a torque is 100 percent, and there are at most %1 passes; these are %2, the last %3.</source>
@@ -9898,7 +9898,7 @@
     </message>
     <message>
         <source>The legs that carry are taken to be equally long and the angle to be that of the flattest; n is the number of those reckoned with at a point. A cradle that stays on the unit counts as part of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die tragenden Stränge werden als gleich lang angenommen, ihr Winkel als der des flachsten; n ist die Zahl derer, mit denen an einem Punkt gerechnet wird. Ein Gestell, das am Aggregat bleibt, zählt zu ihm.</translation>
     </message>
     <message>
         <source>The lift is on %1, which is past. Plan a lift before it is made; leave the day out when it is today.</source>
@@ -10074,7 +10074,7 @@
     </message>
     <message>
         <source>The member "%1" of a hold point is not of the form that it has to be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Element „%1“ eines Haltepunkts hat nicht die Form, die es haben muss.</translation>
     </message>
     <message>
         <source>The name of the store's register is damaged. Verify the store, and go on with the last backup.</source>
@@ -10098,19 +10098,19 @@
     </message>
     <message>
         <source>The number %1 in %2 would be in the band: was the scale read in another unit?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl %1 in %2 läge im Bereich: Wurde die Skala in einer anderen Einheit abgelesen?</translation>
     </message>
     <message>
         <source>The nut turns with</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mutter dreht sich mit</translation>
     </message>
     <message>
         <source>The nut turns with %1, and at most %2 is allowed: it or its thread is damaged. Take it off, look at both, and follow the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mutter dreht sich mit %1, und höchstens %2 ist zulässig: Sie oder ihr Gewinde ist beschädigt. Nehmen Sie sie ab, sehen Sie beide an und folgen Sie den Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>The nut turns with %1; a self-locking nut that is used again needs at least %2. Fit a new nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mutter dreht sich mit %1; eine wiederverwendete selbstsichernde Mutter braucht mindestens %2. Nehmen Sie eine neue Mutter.</translation>
     </message>
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
@@ -10138,7 +10138,7 @@
     </message>
     <message>
         <source>The outgoing unit is off, blanked and tagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ausgehende Aggregat ist ab, verschlossen und gekennzeichnet.</translation>
     </message>
     <message>
         <source>The package cannot be begun. Choose another folder.</source>
@@ -10206,7 +10206,7 @@
     </message>
     <message>
         <source>The percents differ by standard, class and greatest torque, and the tool's own certificate comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Prozente unterscheiden sich nach Norm, Klasse und größtem Drehmoment, und das Zertifikat des Werkzeugs geht vor.</translation>
     </message>
     <message>
         <source>The perimeter was not printed</source>
@@ -10262,7 +10262,7 @@
     </message>
     <message>
         <source>The register does not say how finely this wrench can be set. Have its graduation registered, or take another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Register steht nicht, wie fein sich dieser Schlüssel einstellen lässt. Lassen Sie seine Teilung registrieren, oder nehmen Sie einen anderen.</translation>
     </message>
     <message>
         <source>The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.</source>
@@ -10350,15 +10350,15 @@
     </message>
     <message>
         <source>The scheme "%1" does not class by size. Choose the class by its description.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Schema „%1“ stuft nicht nach Größe ein. Wählen Sie die Klasse nach ihrer Beschreibung.</translation>
     </message>
     <message>
         <source>The scheme "%1" has no class "%2". Choose one of %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Schema „%1“ hat keine Klasse „%2“. Wählen Sie eine von %3.</translation>
     </message>
     <message>
         <source>The scheme "%1" has no classes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Schema „%1“ hat keine Klassen.</translation>
     </message>
     <message>
         <source>The schemes call different leaks by one name. Always name the scheme beside the class. Fuel burns: no flame, no spark, fire cover as the local rules ask.</source>
@@ -10422,7 +10422,7 @@
     </message>
     <message>
         <source>The shift of the centre of gravity is still to be judged: no mean aerodynamic chord is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verschiebung des Schwerpunkts ist noch zu beurteilen: Es ist keine mittlere aerodynamische Flügeltiefe angegeben.</translation>
     </message>
     <message>
         <source>The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.</source>
@@ -10430,15 +10430,15 @@
     </message>
     <message>
         <source>The sizes of leak classes rise; %1 comes after %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Größen der Leckklassen steigen; %1 kommt nach %2.</translation>
     </message>
     <message>
         <source>The sling</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Anschlagmittel</translation>
     </message>
     <message>
         <source>The slings lie under 30° from the horizontal, where a leg carries more than twice its share. Take longer slings or a beam.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anschlagmittel liegen unter 30° zur Waagerechten, wo ein Strang mehr als das Doppelte seines Anteils trägt. Nehmen Sie längere Anschlagmittel oder eine Traverse.</translation>
     </message>
     <message>
         <source>The step that was left out is the one that the next pair of hands took for done.</source>
@@ -10582,7 +10582,7 @@
     </message>
     <message>
         <source>The text puts exactly %1 lb in no band, so the stricter one is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ordnet genau %1 lb keinem Bereich zu; deshalb wird der strengere genommen.</translation>
     </message>
     <message>
         <source>The tool %1 has not come back.</source>
@@ -10590,7 +10590,7 @@
     </message>
     <message>
         <source>The tool may be off by</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkzeug darf abweichen um</translation>
     </message>
     <message>
         <source>The tool may be off by, % of the reading</source>
@@ -10598,19 +10598,19 @@
     </message>
     <message>
         <source>The tool may be off by, W</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkzeug darf abweichen um, W</translation>
     </message>
     <message>
         <source>The tool's deviation reaches beyond the edge of the band.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Abweichung des Werkzeugs reicht über den Rand des Bereichs.</translation>
     </message>
     <message>
         <source>The tools are counted all together: name none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Werkzeuge werden alle zusammen gezählt: Nennen Sie keines.</translation>
     </message>
     <message>
         <source>The tools have not been counted since entry %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Werkzeuge wurden seit Eintrag %1 nicht gezählt.</translation>
     </message>
     <message>
         <source>The torque that turns the nut before it seats. The source begins at 7/16 in and says nothing of smaller sizes. What a nut needs to break away is another quantity.</source>
@@ -10654,7 +10654,7 @@
     </message>
     <message>
         <source>The unit of "%1" is not known. Use one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit von „%1“ ist nicht bekannt. Nehmen Sie eine von %2.</translation>
     </message>
     <message>
         <source>The unit was said to be off (entry %1), and that was struck. Say it anew; or somebody with authority to overrule strikes that entry as never so.</source>
@@ -10682,7 +10682,7 @@
     </message>
     <message>
         <source>The weight change is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gewichtsänderung ist eingetragen.</translation>
     </message>
     <message>
         <source>The weight change of this job stands in entry %1 already. Strike that entry before you record it anew.</source>
@@ -10690,15 +10690,15 @@
     </message>
     <message>
         <source>The weight of %1 is given as %2. Give a weight above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gewicht von %1 ist mit %2 angegeben. Geben Sie ein Gewicht über 0 an.</translation>
     </message>
     <message>
         <source>The weight of the rigging, which the hoist carries as well,</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gewicht des Geschirrs, das das Hebezeug mitträgt,</translation>
     </message>
     <message>
         <source>The weight of the unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gewicht des Aggregats</translation>
     </message>
     <message>
         <source>The whole job</source>
@@ -10706,11 +10706,11 @@
     </message>
     <message>
         <source>The working load limit of a sling's leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tragfähigkeit eines Strangs</translation>
     </message>
     <message>
         <source>The working load limit of the hoist</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tragfähigkeit des Hebezeugs</translation>
     </message>
     <message>
         <source>The wrench showed</source>
@@ -10718,15 +10718,15 @@
     </message>
     <message>
         <source>The wrench would have to be set to %1, and none of its marks, %2 apart, lies there. Take a wrench with finer marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel müsste auf %1 eingestellt werden, und keiner seiner Teilstriche, im Abstand %2, liegt dort. Nehmen Sie einen Schlüssel mit feinerer Teilung.</translation>
     </message>
     <message>
         <source>The wrench would have to be set to %1; its usable range is %2 to %3. Take another wrench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel müsste auf %1 eingestellt werden; sein nutzbarer Bereich ist %2 bis %3. Nehmen Sie einen anderen Schlüssel.</translation>
     </message>
     <message>
         <source>The wrench's length is %1. Measure from the middle of the grip to the square drive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Länge des Schlüssels ist %1. Messen Sie von der Mitte des Griffs bis zum Vierkant.</translation>
     </message>
     <message>
         <source>The wrong unit fits as well as the right one.</source>
@@ -10734,19 +10734,19 @@
     </message>
     <message>
         <source>The zero of the leads, %1, is more than the reading, %2, so the reading cannot be relied on. Check the leads, set the meter to zero, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nullwert der Leitungen, %1, ist mehr als die Ablesung, %2; auf sie ist also kein Verlass. Prüfen Sie die Leitungen, stellen Sie das Messgerät auf null und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>There are %1 fasteners to tighten. Count them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind %1 Befestigungselemente anzuziehen. Zählen Sie sie noch einmal.</translation>
     </message>
     <message>
         <source>There are %1 legs at each lifting point. Give one or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>An jedem Anschlagpunkt sind %1 Stränge. Geben Sie einen oder mehrere an.</translation>
     </message>
     <message>
         <source>There are at most %1 fasteners; %2 are too many for one ring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt höchstens %1 Befestigungselemente; %2 sind zu viele für einen Kranz.</translation>
     </message>
     <message>
         <source>There is an authorisation "%1" already.</source>
@@ -10766,11 +10766,11 @@
     </message>
     <message>
         <source>There is no condition "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Bedingung „%1“.</translation>
     </message>
     <message>
         <source>There is no condition "%1"; they are: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Bedingung „%1“; es gibt: %2.</translation>
     </message>
     <message>
         <source>There is no entry %1.</source>
@@ -10810,7 +10810,7 @@
     </message>
     <message>
         <source>There is no member "%1" in conditions or gates of hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Element „%1“ in Bedingungen oder Sperren von Haltepunkten.</translation>
     </message>
     <message>
         <source>There is no register, so nobody can be vouched for.</source>
@@ -10842,11 +10842,11 @@
     </message>
     <message>
         <source>There is no scheme "%1" in the look-up table. Give one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein Schema „%1“ in der Nachschlagetabelle. Geben Sie eines von %2 an.</translation>
     </message>
     <message>
         <source>There is no sort "%1" of temporary items.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Sorte „%1“ von vorübergehend Angebrachtem.</translation>
     </message>
     <message>
         <source>There is no store at %1. Check the name, or make a new store there.</source>
@@ -10898,7 +10898,7 @@
     </message>
     <message>
         <source>This condition names nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Bedingung nennt nichts.</translation>
     </message>
     <message>
         <source>This disk does not let the store keep its side file, so nothing can be recorded on it safely. Copy the store to a disk of this computer and open it there.</source>
@@ -11058,7 +11058,7 @@
     </message>
     <message>
         <source>Tighten in the order %1, all of them in each pass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen Sie in der Reihenfolge %1 an, in jedem Durchgang alle.</translation>
     </message>
     <message>
         <source>Tightened out of order, a flange stands askew and leaks.</source>
@@ -11118,7 +11118,7 @@
     </message>
     <message>
         <source>To the nearer edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis zum näheren Rand</translation>
     </message>
     <message>
         <source>To whom</source>
@@ -11138,11 +11138,11 @@
     </message>
     <message>
         <source>Too little: %1 is %2 short of %3. Fill up as the maintenance data says, and look whether any leaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenig: %1 ist %2 weniger als %3. Füllen Sie nach, wie die Instandhaltungsunterlagen sagen, und sehen Sie nach, ob etwas ausläuft.</translation>
     </message>
     <message>
         <source>Too much: %1 is %2 over %3. Draw it off as the maintenance data says, and check that the right liquid was filled in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu viel: %1 ist %2 mehr als %3. Lassen Sie es ab, wie die Instandhaltungsunterlagen sagen, und prüfen Sie, ob die richtige Flüssigkeit eingefüllt wurde.</translation>
     </message>
     <message>
         <source>Tool</source>
@@ -11234,15 +11234,15 @@
     </message>
     <message>
         <source>Torque at the fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment am Befestigungselement</translation>
     </message>
     <message>
         <source>Torque at the fastener, T</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment am Befestigungselement, T</translation>
     </message>
     <message>
         <source>Torque is missing on fastener %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Anziehdrehmoment fehlt am Befestigungselement %1 von %2.</translation>
     </message>
     <message>
         <source>Torque needs the number of fasteners, the least and the most torque and a unit.</source>
@@ -11254,7 +11254,7 @@
     </message>
     <message>
         <source>Torque of this pass, T₁</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment dieses Durchgangs, T₁</translation>
     </message>
     <message>
         <source>Torque readings are accepted</source>
@@ -11262,7 +11262,7 @@
     </message>
     <message>
         <source>Torque specified, T₀</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlangtes Drehmoment, T₀</translation>
     </message>
     <message>
         <source>Torque taken over</source>
@@ -11386,7 +11386,7 @@
     </message>
     <message>
         <source>Two legs that hold a stiff load, margin of 20 %: common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Stränge, die eine starre Last halten, Reserve von 20 %: übliche Praxis</translation>
     </message>
     <message>
         <source>Two of one name are one to whoever reads them.</source>
@@ -11426,7 +11426,7 @@
     </message>
     <message>
         <source>Under 30° from the horizontal: OSHA guidance on safe sling use</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter 30° zur Waagerechten: OSHA-Leitfaden zum sicheren Gebrauch von Anschlagmitteln</translation>
     </message>
     <message>
         <source>Undisturbed</source>
@@ -11530,19 +11530,19 @@
     </message>
     <message>
         <source>Verified at 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft bei 100 %</translation>
     </message>
     <message>
         <source>Verified at 20 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft bei 20 %</translation>
     </message>
     <message>
         <source>Verified at 60 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft bei 60 %</translation>
     </message>
     <message>
         <source>Verified at the lowest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft beim kleinsten Teilstrich</translation>
     </message>
     <message>
         <source>Verify a record package</source>
@@ -11805,7 +11805,7 @@
     </message>
     <message>
         <source>What is removed weighs as much as the aircraft, or more. Check the weights and their units.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ausgebaut wird, wiegt so viel wie das Luftfahrzeug oder mehr. Prüfen Sie die Gewichte und ihre Einheiten.</translation>
     </message>
     <message>
         <source>What is said twice is cleared once.</source>
@@ -12121,7 +12121,7 @@
     </message>
     <message>
         <source>Whether a nut may be used again at all, the maintenance data says. Look at it as well: clean, undamaged, and measured before it seats.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob eine Mutter überhaupt wiederverwendet werden darf, sagen die Instandhaltungsunterlagen. Sehen Sie sie auch an: sauber, unbeschädigt und gemessen, bevor sie aufliegt.</translation>
     </message>
     <message>
         <source>Whether a nut still locks well enough to be used again.</source>
@@ -12173,7 +12173,7 @@
     </message>
     <message>
         <source>While an engine runs, keep clear of intake, propeller and exhaust, and look from where the maintenance data says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Während ein Triebwerk läuft, bleiben Sie von Einlauf, Propeller und Abgas weg und sehen von dort hin, von wo die Instandhaltungsunterlagen es sagen.</translation>
     </message>
     <message>
         <source>Who</source>
@@ -12361,7 +12361,7 @@
     </message>
     <message>
         <source>With 1 lifting point there is no length between two, and the load hangs with its centre of gravity below that point. Empty both fields, or give 2 points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei 1 Anschlagpunkt gibt es keinen Abstand zwischen zweien, und die Last hängt mit ihrem Schwerpunkt unter diesem Punkt. Leeren Sie beide Felder, oder geben Sie 2 Punkte an.</translation>
     </message>
     <message>
         <source>With an adapter the wrench does not show the torque at the fastener. Say what it was set to.</source>
@@ -12369,7 +12369,7 @@
     </message>
     <message>
         <source>With an odd number none lies opposite: each is followed by the nearer of the two that face it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei ungerader Zahl liegt keines gegenüber: Auf jedes folgt das nähere der beiden, die ihm zugewandt sind.</translation>
     </message>
     <message>
         <source>With interfaces chosen in the list</source>
@@ -12384,7 +12384,7 @@
     </message>
     <message>
         <source>With the drag of the nut, d</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Klemmdrehmoment der Mutter, d</translation>
     </message>
     <message>
         <source>With the tag on</source>
@@ -12488,11 +12488,11 @@
     </message>
     <message>
         <source>Working:</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechnung:</translation>
     </message>
     <message>
         <source>Worst class allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlechteste zulässige Klasse</translation>
     </message>
     <message>
         <source>Worst class allowed; none: dry</source>
@@ -12524,7 +12524,7 @@
     </message>
     <message>
         <source>Y = %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Y = %1</translation>
     </message>
     <message>
         <source>You may not read %1. Ask its owner, or whoever looks after this computer.</source>
@@ -12560,7 +12560,7 @@
     </message>
     <message>
         <source>Zero of the leads, as recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Nullwert der Leitungen, wie eingetragen</translation>
     </message>
     <message>
         <source>Zone</source>
@@ -12588,7 +12588,7 @@
     </message>
     <message>
         <source>a = %1° from the horizontal</source>
-        <translation type="unfinished"></translation>
+        <translation>a = %1° zur Waagerechten</translation>
     </message>
     <message>
         <source>a SHA-256 digest in 64 lower-case hex digits</source>
@@ -12596,7 +12596,7 @@
     </message>
     <message>
         <source>a current</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Strom</translation>
     </message>
     <message>
         <source>a date such as 2026-03-02</source>
@@ -12612,7 +12612,7 @@
     </message>
     <message>
         <source>a length</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Länge</translation>
     </message>
     <message>
         <source>a list of interfaces' ids</source>
@@ -12644,11 +12644,11 @@
     </message>
     <message>
         <source>a moment of weight</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Gewichtsmoment</translation>
     </message>
     <message>
         <source>a number of drops in a time</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zahl von Tropfen in einer Zeit</translation>
     </message>
     <message>
         <source>a number with a point, such as 12.5, not below 0</source>
@@ -12668,7 +12668,7 @@
     </message>
     <message>
         <source>a rate of flow</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Durchfluss</translation>
     </message>
     <message>
         <source>a requirement (%1)</source>
@@ -12676,7 +12676,7 @@
     </message>
     <message>
         <source>a resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Widerstand</translation>
     </message>
     <message>
         <source>a sort of temporary items that the program has</source>
@@ -12736,19 +12736,19 @@
     </message>
     <message>
         <source>a torque</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Drehmoment</translation>
     </message>
     <message>
         <source>a voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Spannung</translation>
     </message>
     <message>
         <source>a volume</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Volumen</translation>
     </message>
     <message>
         <source>a weight</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Gewicht</translation>
     </message>
     <message>
         <source>a whole number, 0 or more</source>
@@ -12812,7 +12812,7 @@
     </message>
     <message>
         <source>an angle</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Winkel</translation>
     </message>
     <message>
         <source>an authorised inspector</source>
@@ -12955,7 +12955,7 @@
     </message>
     <message>
         <source>carries %1</source>
-        <translation type="unfinished"></translation>
+        <translation>trägt %1</translation>
     </message>
     <message>
         <source>certificate</source>
@@ -13067,7 +13067,7 @@
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>trocken</translation>
     </message>
     <message>
         <source>due</source>
@@ -13099,7 +13099,7 @@
     </message>
     <message>
         <source>every %1</source>
-        <translation type="unfinished"></translation>
+        <translation>je %1</translation>
     </message>
     <message>
         <source>every interface</source>
@@ -13127,7 +13127,7 @@
     </message>
     <message>
         <source>fasteners %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigungselemente %1</translation>
     </message>
     <message>
         <source>fell with what it rested on</source>
@@ -13423,7 +13423,7 @@
     </message>
     <message>
         <source>leg %1, %2 high</source>
-        <translation type="unfinished"></translation>
+        <translation>Strang %1, %2 hoch</translation>
     </message>
     <message>
         <source>less than %1</source>
@@ -13431,7 +13431,7 @@
     </message>
     <message>
         <source>limit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenze %1</translation>
     </message>
     <message>
         <source>line </source>
@@ -13455,7 +13455,7 @@
     </message>
     <message>
         <source>little margin</source>
-        <translation type="unfinished"></translation>
+        <translation>wenig Reserve</translation>
     </message>
     <message>
         <source>looks after the register</source>
@@ -13479,7 +13479,7 @@
     </message>
     <message>
         <source>margin %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve %1</translation>
     </message>
     <message>
         <source>margin of the hoist %1, of a leg %2</source>
@@ -13671,7 +13671,7 @@
     </message>
     <message>
         <source>over its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Grenze</translation>
     </message>
     <message>
         <source>over with the work</source>
@@ -13815,7 +13815,7 @@
     </message>
     <message>
         <source>rigging %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschirr %1</translation>
     </message>
     <message>
         <source>root</source>
@@ -14055,11 +14055,11 @@
     </message>
     <message>
         <source>the left point</source>
-        <translation type="unfinished"></translation>
+        <translation>der linke Punkt</translation>
     </message>
     <message>
         <source>the lifting point</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anschlagpunkt</translation>
     </message>
     <message>
         <source>the mark of a critical interface</source>
@@ -14107,7 +14107,7 @@
     </message>
     <message>
         <source>the right point</source>
-        <translation type="unfinished"></translation>
+        <translation>der rechte Punkt</translation>
     </message>
     <message>
         <source>the seal</source>
@@ -14171,7 +14171,7 @@
     </message>
     <message>
         <source>to come out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>herauszunehmen: %1</translation>
     </message>
     <message>
         <source>too little</source>

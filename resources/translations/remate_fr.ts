@@ -18,7 +18,7 @@
     </message>
     <message>
         <source> or </source>
-        <translation type="unfinished"></translation>
+        <translation> ou </translation>
     </message>
     <message>
         <source> or a person with authority to overrule</source>
@@ -86,11 +86,11 @@
     </message>
     <message>
         <source>"%1" classes what shows %2 minutes after wiping dry. Say after how many minutes it was looked.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » classe ce qui apparaît %2 minutes après essuyage à sec. Indiquez après combien de minutes on a regardé.</translation>
     </message>
     <message>
         <source>"%1" classes what shows %2 minutes after wiping dry; this was seen after %3. Wait, and look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » classe ce qui apparaît %2 minutes après essuyage à sec ; ici on a regardé après %3. Attendez et regardez à nouveau.</translation>
     </message>
     <message>
         <source>"%1" does not class by size. Choose the class by its description, and tell what was seen under how it was checked.</source>
@@ -98,19 +98,19 @@
     </message>
     <message>
         <source>"%1" gives %2 to more than one class (%3), so the worst of them, "%4", is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » attribue %2 à plus d'une classe (%3) ; la plus mauvaise, « %4 », est donc retenue.</translation>
     </message>
     <message>
         <source>"%1" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » contient une virgule, que l'un lit comme signe décimal et l'autre comme séparateur de milliers. Saisissez un point décimal, sans séparateur.</translation>
     </message>
     <message>
         <source>"%1" has no unit. Add one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n'a pas d'unité. Ajoutez-en une parmi %2.</translation>
     </message>
     <message>
         <source>"%1" is %2; %3 is needed, in one of %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est %2 ; il faut %3, dans l'une de ces unités : %4.</translation>
     </message>
     <message>
         <source>"%1" is a half of %2 (%3) too, which is of the same twin group: nobody could tell them apart by it.</source>
@@ -122,7 +122,7 @@
     </message>
     <message>
         <source>"%1" is given twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est donné deux fois.</translation>
     </message>
     <message>
         <source>"%1" is neither "read" nor "from memory".</source>
@@ -158,7 +158,7 @@
     </message>
     <message>
         <source>"%1" is no number with a unit. Type, for example, 12.5 and one of %2; at most 18 digits.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n'est pas un nombre avec unité. Saisissez par exemple 12.5 et une unité parmi %2 ; 18 chiffres au plus.</translation>
     </message>
     <message>
         <source>"%1" is no other interface that is open with a tag on it.</source>
@@ -170,11 +170,11 @@
     </message>
     <message>
         <source>"%1" is no percent of the final torque. Give numbers such as 30, 60, 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n'est pas un pourcentage du couple final. Donnez des nombres tels que 30, 60, 100.</translation>
     </message>
     <message>
         <source>"%1" is no size of a leak. Write 0.75 in, or under 0.75 in where exactly that size belongs to the next class.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n'est pas une taille de fuite. Écrivez 0.75 in, ou under 0.75 in quand cette taille exacte appartient à la classe suivante.</translation>
     </message>
     <message>
         <source>"%1" is not a number, zero or more, with a decimal point.</source>
@@ -206,11 +206,11 @@
     </message>
     <message>
         <source>"%1" is within the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est dans la limite.</translation>
     </message>
     <message>
         <source>"%1" is worse than the limit, "%2". Find the cause; the maintenance data says what to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » est pire que la limite, « %2 ». Cherchez la cause ; les données d'entretien disent que faire.</translation>
     </message>
     <message>
         <source>"%1" must be off before this one, and the list does not have it yet. List it first.</source>
@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>"%1" names no class for %2, so the worst, "%3", is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » ne nomme pas de classe pour %2 ; la plus mauvaise, « %3 », est donc retenue.</translation>
     </message>
     <message>
         <source>"%1" names no row. An id holds lower-case letters, digits, -, / and . alone.</source>
@@ -294,7 +294,7 @@
     </message>
     <message>
         <source>%1 % of the reading</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % de la lecture</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -330,7 +330,7 @@
     </message>
     <message>
         <source>%1 (%2) has failed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) a échoué.</translation>
     </message>
     <message>
         <source>%1 (%2) is enrolled with a key of their own, opened by their PIN.</source>
@@ -338,7 +338,7 @@
     </message>
     <message>
         <source>%1 (%2) is not %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) n'est pas %3.</translation>
     </message>
     <message>
         <source>%1 (%2) is not logged as free, so the unit cannot be off. Log what was undone first.</source>
@@ -346,7 +346,7 @@
     </message>
     <message>
         <source>%1 (%2) is not placed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) n'est pas placé.</translation>
     </message>
     <message>
         <source>%1 (%2) is off. Twins are verified when all of them are joined.</source>
@@ -358,7 +358,7 @@
     </message>
     <message>
         <source>%1 (%2) is void: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) est caduc : %3</translation>
     </message>
     <message>
         <source>%1 (%2) was found still attached: which of the two is open is what the tags have to say. It is freed first.</source>
@@ -370,15 +370,15 @@
     </message>
     <message>
         <source>%1 (%2), which it covered, is open or not restored.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), qu'il couvrait, est ouvert ou n'est pas remis en état.</translation>
     </message>
     <message>
         <source>%1 (%2), which it covered, was worked on again in entry %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), qu'il couvrait, a été repris à l'entrée %3.</translation>
     </message>
     <message>
         <source>%1 (%2), which it covered, was worked on again. %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2), qu'il couvrait, a été repris. %3</translation>
     </message>
     <message>
         <source>%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.</source>
@@ -402,7 +402,7 @@
     </message>
     <message>
         <source>%1 (except %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (sauf %2)</translation>
     </message>
     <message>
         <source>%1 (from memory)</source>
@@ -430,7 +430,7 @@
     </message>
     <message>
         <source>%1 = %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 = %2</translation>
     </message>
     <message>
         <source>%1 Allowed by %2.</source>
@@ -462,7 +462,7 @@
     </message>
     <message>
         <source>%1 Pass %2 of %3 is not finished.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 La passe %2 sur %3 n'est pas terminée.</translation>
     </message>
     <message>
         <source>%1 SIGNATURES IN DOUBT</source>
@@ -498,15 +498,15 @@
     </message>
     <message>
         <source>%1 and %2 are compared as they are, so nothing is turned by %3 drops to the millilitre. Leave them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2 sont comparés tels quels ; rien n'est donc converti avec %3 gouttes au millilitre. Omettez cette valeur.</translation>
     </message>
     <message>
         <source>%1 and %2 can be compared only when it is known how many drops make a millilitre. Count them, or take the number of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2 ne peuvent être comparés que si l'on sait combien de gouttes font un millilitre. Comptez-les, ou prenez le nombre des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 and %2. %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2. %3</translation>
     </message>
     <message>
         <source>%1 and its look-alikes have not been verified as a pair.</source>
@@ -518,7 +518,7 @@
     </message>
     <message>
         <source>%1 applied: %2; asked for: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 appliqué : %2 ; demandé : %3.</translation>
     </message>
     <message>
         <source>%1 asks for a turn of %2° to %3° after the torque; the entry says %4.</source>
@@ -542,7 +542,7 @@
     </message>
     <message>
         <source>%1 between the points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entre les points</translation>
     </message>
     <message>
         <source>%1 blanks are logged on %2 of %3; %4 cannot be missing from it.</source>
@@ -670,7 +670,7 @@
     </message>
     <message>
         <source>%1 does not meet the limit, %2. Find the cause, clean and protect the faces as the maintenance data says, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ne respecte pas la limite, %2. Cherchez la cause, nettoyez et protégez les surfaces comme le disent les données d'entretien, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>%1 does not name this job yet.</source>
@@ -678,7 +678,7 @@
     </message>
     <message>
         <source>%1 drops cannot be counted. Give 0 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gouttes ne se comptent pas. Donnez 0 ou plus.</translation>
     </message>
     <message>
         <source>%1 drops to the millilitre</source>
@@ -686,7 +686,7 @@
     </message>
     <message>
         <source>%1 drops to the millilitre come from no edge: 10 to 20 are usual, and 60 from the finest tips. Count how many fill a measure, or take the number of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gouttes au millilitre ne tombent d'aucun bord : 10 à 20 sont habituelles, et 60 des pointes les plus fines. Comptez combien remplissent une mesure, ou prenez le nombre des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 drops to the millilitre is the checker's own number; the list has none.</source>
@@ -694,7 +694,7 @@
     </message>
     <message>
         <source>%1 drops to the millilitre make no volume. Count how many fill a measure, or take the number of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gouttes au millilitre ne font pas un volume. Comptez combien remplissent une mesure, ou prenez le nombre des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 entries</source>
@@ -790,7 +790,7 @@
     </message>
     <message>
         <source>%1 has no field "%2"; it has %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'a pas de champ « %2 » ; il a %3.</translation>
     </message>
     <message>
         <source>%1 has no line %2, and the other file of that ledger has.</source>
@@ -838,11 +838,11 @@
     </message>
     <message>
         <source>%1 is %2, and %3 measures %4. Choose a unit of the same kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est %2, et %3 mesure %4. Choisissez une unité de même nature.</translation>
     </message>
     <message>
         <source>%1 is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est %2.</translation>
     </message>
     <message>
         <source>%1 is %2; there is nothing to accept yet.</source>
@@ -858,23 +858,23 @@
     </message>
     <message>
         <source>%1 is above the most, %2. Give the least first, and then the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dépasse le maximum, %2. Donnez d'abord le minimum, puis le maximum.</translation>
     </message>
     <message>
         <source>%1 is accepted.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est accepté.</translation>
     </message>
     <message>
         <source>%1 is below 0. Give the band of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est inférieur à 0. Donnez la plage des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 is below 0. Give what is marked on the wrench.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est inférieur à 0. Donnez ce qui est marqué sur la clé.</translation>
     </message>
     <message>
         <source>%1 is below 0. Give what the wrench showed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est inférieur à 0. Donnez ce que la clé a indiqué.</translation>
     </message>
     <message>
         <source>%1 is checked by class (%2 at worst), and "%3" classes by size. Give how far it is wet across, 0 where it is dry, and whether it drips or pools.</source>
@@ -926,11 +926,11 @@
     </message>
     <message>
         <source>%1 is enough drag: at least %2 is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 suffit comme couple d'autofreinage : il faut au moins %2.</translation>
     </message>
     <message>
         <source>%1 is given as %2. Give a weight above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est donné à %2. Donnez un poids supérieur à 0.</translation>
     </message>
     <message>
         <source>%1 is held by another program. Wait for it to finish, or close it, and open the store again.</source>
@@ -982,11 +982,11 @@
     </message>
     <message>
         <source>%1 is more than the limit of %2. Find the cause; the maintenance data says what to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dépasse la limite de %2. Cherchez la cause ; les données d'entretien disent que faire.</translation>
     </message>
     <message>
         <source>%1 is neither a moment nor the arm of a centre of gravity. Give one of them from the aircraft's weight record.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est ni un moment ni le bras de levier d'un centre de gravité. Donnez l'un des deux d'après la fiche de masse de l'aéronef.</translation>
     </message>
     <message>
         <source>%1 is neither of this job's crew nor one of its inspectors.</source>
@@ -998,7 +998,7 @@
     </message>
     <message>
         <source>%1 is no drop across a bond. Look whether the leads are the right way round, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas une chute de tension sur une métallisation. Vérifiez que les cordons sont dans le bon sens, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>%1 is no limit for a resistance. Give one above 0.</source>
@@ -1006,7 +1006,7 @@
     </message>
     <message>
         <source>%1 is no number of drops in a time. Give 0 or more drops/min.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas un nombre de gouttes dans un temps. Donnez 0 drops/min ou plus.</translation>
     </message>
     <message>
         <source>%1 is no picture.</source>
@@ -1014,27 +1014,27 @@
     </message>
     <message>
         <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas une quantité à remplir. Donnez un volume de 0 ou plus, avec son unité.</translation>
     </message>
     <message>
         <source>%1 is no rate of a leak. Give 0 or more, in drops/min, mL/min or L/min.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas un débit de fuite. Donnez 0 ou plus, en drops/min, mL/min ou L/min.</translation>
     </message>
     <message>
         <source>%1 is no reading of a bond. Check the meter's zero and the contact of its leads, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas un relevé de métallisation. Vérifiez le zéro de l'appareil et le contact de ses cordons, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>%1 is no step. Give what lies between two marks of the scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas un pas. Donnez ce qui sépare deux repères de l'échelle.</translation>
     </message>
     <message>
         <source>%1 is no torque to tighten to. Give the band of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas un couple de serrage. Donnez la plage des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 is no torque to tighten to. Give the final torque of the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n'est pas un couple de serrage. Donnez le couple final des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 is not a store of this program. It was left as it is. Choose another file.</source>
@@ -1142,15 +1142,15 @@
     </message>
     <message>
         <source>%1 is too little: %2 is asked for. Check unit and tool, and torque it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est trop peu : il faut %2. Vérifiez l'unité et l'outil, et serrez à nouveau.</translation>
     </message>
     <message>
         <source>%1 is too much: %2 is asked for. The fastener may be overstressed: follow the maintenance data, and raise a finding.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est trop : il faut %2. La fixation a pu être surchargée : suivez les données d'entretien, et émettez un constat.</translation>
     </message>
     <message>
         <source>%1 is within the limit of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est dans la limite de %2.</translation>
     </message>
     <message>
         <source>%1 joined %2 for the time being (%3). Say how that was undone or made final, then reconnect it.</source>
@@ -1166,7 +1166,7 @@
     </message>
     <message>
         <source>%1 leak classes have %2 sizes between them, not %3: give each class but the last its greatest size, or none at all.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 classes de fuite ont %2 tailles entre elles, non %3 : donnez à chaque classe sauf la dernière sa plus grande taille, ou n'en donnez aucune.</translation>
     </message>
     <message>
         <source>%1 leaks %2, so the liquid is not still. Say that it drips or pools.</source>
@@ -1178,23 +1178,23 @@
     </message>
     <message>
         <source>%1 legs a point</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 brins par point</translation>
     </message>
     <message>
         <source>%1 legs a point, %2 carrying</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 brins par point, dont %2 portent</translation>
     </message>
     <message>
         <source>%1 lies in the band of %2, but the tool may be off by %3, which reaches beyond its edge, and readings are accepted with a guard band here. Torque nearer to the middle, or take a better tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est dans la plage de %2, mais l'outil peut s'écarter de %3, ce qui en dépasse le bord, et les lectures sont acceptées ici avec une bande de garde. Serrez plus près du milieu, ou prenez un meilleur outil.</translation>
     </message>
     <message>
         <source>%1 lies outside %2 to %3, which is the range of a tool that is verified from 20 % on. Give the lowest mark of this one, or take another tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est hors de %2 à %3, la plage d'un outil vérifié à partir de 20 %. Donnez le plus petit repère de celui-ci, ou prenez un autre outil.</translation>
     </message>
     <message>
         <source>%1 lies outside the range of the tool, %2 to %3. Take another tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est hors de la plage de l'outil, %2 à %3. Prenez un autre outil.</translation>
     </message>
     <message>
         <source>%1 lies outside the usable range of tool %2 (%3).</source>
@@ -1202,7 +1202,7 @@
     </message>
     <message>
         <source>%1 lies within %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est dans %2.</translation>
     </message>
     <message>
         <source>%1 lists %2, which is missing or cannot be read.</source>
@@ -1226,7 +1226,7 @@
     </message>
     <message>
         <source>%1 meets the limit, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 respecte la limite, %2.</translation>
     </message>
     <message>
         <source>%1 min</source>
@@ -1282,7 +1282,7 @@
     </message>
     <message>
         <source>%1 of zone %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de la zone %2</translation>
     </message>
     <message>
         <source>%1 on %2, replaced by %3: %4 (%5)</source>
@@ -1306,7 +1306,7 @@
     </message>
     <message>
         <source>%1 over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 au-dessus</translation>
     </message>
     <message>
         <source>%1 read %2, which is outside its limits: this test has failed. Find the cause, and say what is worked on again.</source>
@@ -1606,11 +1606,11 @@
     </message>
     <message>
         <source>%1 would carry %2 of %3, which leaves %4; under 20 % is little, for weights and angles are seldom known well.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 porterait %2 sur %3, ce qui laisse %4 ; moins de 20 % est peu, car poids et angles sont rarement bien connus.</translation>
     </message>
     <message>
         <source>%1 would carry %2, over its working load limit of %3. Do not lift; take stronger equipment, or steeper slings.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 porterait %2, au-delà de sa charge maximale d'utilisation de %3. Ne levez pas ; prenez un matériel plus fort, ou des élingues plus raides.</translation>
     </message>
     <message>
         <source>%1 would cover %2, which has not been inspected.</source>
@@ -1626,7 +1626,7 @@
     </message>
     <message>
         <source>%1 x %2, separated by |</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 x %2, séparés par |</translation>
     </message>
     <message>
         <source>%1 zones</source>
@@ -1702,11 +1702,11 @@
     </message>
     <message>
         <source>%1, %2 at arm %3, moment %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 au bras %3, moment %4</translation>
     </message>
     <message>
         <source>%1, %2 of the mean aerodynamic chord</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 de la corde aérodynamique moyenne</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
@@ -1750,7 +1750,7 @@
     </message>
     <message>
         <source>%1, drips or pools</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, goutte ou forme une flaque</translation>
     </message>
     <message>
         <source>%1, due %2</source>
@@ -1778,7 +1778,7 @@
     </message>
     <message>
         <source>%1, moment %2, centre of gravity at %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, moment %2, centre de gravité à %3</translation>
     </message>
     <message>
         <source>%1, mount</source>
@@ -1866,11 +1866,11 @@
     </message>
     <message>
         <source>%1: "%2" cannot be read. Give a number with its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : « %2 » ne se lit pas. Donnez un nombre avec son unité.</translation>
     </message>
     <message>
         <source>%1: "%2" is not part of a value that was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : « %2 » n'appartient à aucune valeur relevée.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1942,7 +1942,7 @@
     </message>
     <message>
         <source>%1: give the least or the most that the maintenance data allows.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : donnez le minimum ou le maximum que permettent les données d'entretien.</translation>
     </message>
     <message>
         <source>%1: it has to be verified against its twin again.</source>
@@ -1958,7 +1958,7 @@
     </message>
     <message>
         <source>%1: its inspection held until %2, and the lift is on %3. Have it inspected, or take another.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : son inspection valait jusqu'au %2, et le levage est le %3. Faites-le inspecter, ou prenez-en un autre.</translation>
     </message>
     <message>
         <source>%1: its inspection is void.</source>
@@ -1994,11 +1994,11 @@
     </message>
     <message>
         <source>%1: the limit "%2" is none for %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : la limite « %2 » n'en est pas une pour %3.</translation>
     </message>
     <message>
         <source>%1: there is no date until which its inspection holds. Have it inspected, or take another.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : il n'y a pas de date de fin de validité de l'inspection. Faites-le inspecter, ou prenez-en un autre.</translation>
     </message>
     <message>
         <source>%1: to be passed again. %2</source>
@@ -2014,7 +2014,7 @@
     </message>
     <message>
         <source>%1; T = %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; T = %2</translation>
     </message>
     <message>
         <source>%1; agreed by %2</source>
@@ -2034,7 +2034,7 @@
     </message>
     <message>
         <source>%1; behind it %2 where it is so</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; derrière, %2 là où c'est le cas</translation>
     </message>
     <message>
         <source>%1; leaves with it: %2</source>
@@ -2058,7 +2058,7 @@
     </message>
     <message>
         <source>%1° from level</source>
-        <translation type="unfinished"></translation>
+        <translation>%1° par rapport à l'horizontale</translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
@@ -2372,7 +2372,7 @@
     </message>
     <message>
         <source>1 leg a point</source>
-        <translation type="unfinished"></translation>
+        <translation>1 brin par point</translation>
     </message>
     <message>
         <source>1 loose end</source>
@@ -2392,7 +2392,7 @@
     </message>
     <message>
         <source>2 lifting points are told by the length between them and by where the centre of gravity lies, for the nearer one carries more. Fill in both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec 2 points de levage, on calcule d'après la distance entre eux et la position du centre de gravité, car le plus proche porte davantage. Remplissez les deux champs.</translation>
     </message>
     <message>
         <source>32 letters and digits, as the other station shows them</source>
@@ -2400,7 +2400,7 @@
     </message>
     <message>
         <source>; within 5° of the vertical, counted as vertical</source>
-        <translation type="unfinished"></translation>
+        <translation>; à moins de 5° de la verticale, compté comme vertical</translation>
     </message>
     <message>
         <source>A PIN or passphrase has at least %1 characters.</source>
@@ -2420,7 +2420,7 @@
     </message>
     <message>
         <source>A band of %1 holds nothing. Give the least first, and then the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une plage de %1 ne contient rien. Donnez d'abord le minimum, puis le maximum.</translation>
     </message>
     <message>
         <source>A blank is missing and may be inside (finding %1). Nothing is run or tested until it is known where it is.</source>
@@ -2500,23 +2500,23 @@
     </message>
     <message>
         <source>A condition on interfaces names these by kind, zone or id.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une condition sur les connexions les désigne par type, zone ou identifiant.</translation>
     </message>
     <message>
         <source>A condition on temporary items names one sort or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une condition sur les éléments temporaires nomme une sorte ou plusieurs.</translation>
     </message>
     <message>
         <source>A condition on temporary items names their sorts, not interfaces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une condition sur les éléments temporaires nomme leurs sortes, non des connexions.</translation>
     </message>
     <message>
         <source>A condition on tests names one sort: ground run, functional test or leak check.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une condition sur les essais nomme une sorte : ground run, functional test ou leak check.</translation>
     </message>
     <message>
         <source>A condition on the unit names a stage alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une condition sur l'ensemble ne nomme qu'un état.</translation>
     </message>
     <message>
         <source>A condition that cannot be so hides one that is.</source>
@@ -2560,15 +2560,15 @@
     </message>
     <message>
         <source>A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un couple d'autofreinage de %1 vaut autant que le couple lui-même, %2 : l'écrou ou son filet est endommagé, ou ce chiffre n'est pas le couple d'autofreinage. Examinez les deux, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>A drag of %1 is none. Give the torque that turns the nut before it seats.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un couple d'autofreinage de %1 n'en est pas un. Donnez le couple qui fait tourner l'écrou avant qu'il ne porte.</translation>
     </message>
     <message>
         <source>A drop under %1 says nothing of the bond. Send a known current above 0 through it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une chute de tension sous %1 ne dit rien de la métallisation. Faites-y passer un courant connu, supérieur à 0.</translation>
     </message>
     <message>
         <source>A fastener that the order forgets is never tightened.</source>
@@ -2576,7 +2576,7 @@
     </message>
     <message>
         <source>A fastener that went over its most is not turned back to it: follow the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une fixation qui a dépassé son maximum n'y est pas ramenée : suivez les données d'entretien.</translation>
     </message>
     <message>
         <source>A figure without a source is taken from nowhere. Name the document and its section.</source>
@@ -2616,19 +2616,19 @@
     </message>
     <message>
         <source>A graduation of %1 is none. Have the tool's registration corrected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une graduation de %1 n'en est pas une. Faites corriger l'enregistrement de l'outil.</translation>
     </message>
     <message>
         <source>A graduation of %1 is too fine for this torque. Give one step of the wrench's scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une graduation de %1 est trop fine pour ce couple. Donnez un pas de l'échelle de la clé.</translation>
     </message>
     <message>
         <source>A greatest torque of %1 is none. Give what is marked on the tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un couple maximum de %1 n'en est pas un. Donnez ce qui est marqué sur l'outil.</translation>
     </message>
     <message>
         <source>A guard band is as wide as what the tool may be off. Give it, or accept without a guard band.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une bande de garde est aussi large que l'écart admis de l'outil. Donnez-le, ou acceptez sans bande de garde.</translation>
     </message>
     <message>
         <source>A handing on has two ends, and both sign.</source>
@@ -2660,7 +2660,7 @@
     </message>
     <message>
         <source>A hold point has no id of its own: "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Un point d'arrêt n'a pas d'identifiant propre : « %1 ».</translation>
     </message>
     <message>
         <source>A job is not linked with itself. Name the other one.</source>
@@ -2708,7 +2708,7 @@
     </message>
     <message>
         <source>A least drag of %1 is none. Take it from the maintenance data; the published table begins at 7/16 in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un couple d'autofreinage minimum de %1 n'en est pas un. Prenez-le dans les données d'entretien ; la table publiée commence à 7/16 in.</translation>
     </message>
     <message>
         <source>A ledger carries a name that cannot be one: "%1".</source>
@@ -2720,7 +2720,7 @@
     </message>
     <message>
         <source>A leg at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Un brin à %1</translation>
     </message>
     <message>
         <source>A leg carries, left / right</source>
@@ -2728,15 +2728,15 @@
     </message>
     <message>
         <source>A leg of %1 cannot hang from a hook %2 above its lifting point. Give the leg's length, and the height, which is at most as much.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un brin de %1 ne peut pas pendre d'un crochet situé %2 au-dessus de son point de levage. Donnez la longueur du brin, et la hauteur, qui est au plus égale.</translation>
     </message>
     <message>
         <source>A lift is planned for the outgoing or for the incoming unit: name one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un levage se prépare pour l'ensemble sortant ou pour l'ensemble entrant : nommez-en un.</translation>
     </message>
     <message>
         <source>A lift of the %1 unit is planned, within the limits of hoist and sling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un levage de l'ensemble (%1) est préparé, dans les limites du palan et des élingues.</translation>
     </message>
     <message>
         <source>A limit and its comparison belong together: at most 3 and less than 3 are two limits. Read with four wires, at a bond that is complete; isolate electrical power first.</source>
@@ -2748,7 +2748,7 @@
     </message>
     <message>
         <source>A limit of %1 is none that a bond can have. Give a resistance above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une limite de %1 n'est celle d'aucune métallisation. Donnez une résistance supérieure à 0.</translation>
     </message>
     <message>
         <source>A line is a label, a colon, a blank and a value.</source>
@@ -2764,11 +2764,11 @@
     </message>
     <message>
         <source>A load is reckoned on 1 or 2 lifting points, not on %1. Give 1 or 2; what hangs on more is planned by the maintenance data and somebody qualified for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une charge se calcule sur 1 ou 2 points de levage, non sur %1. Donnez 1 ou 2 ; ce qui pend à plus de points se prépare d'après les données d'entretien, par une personne qualifiée.</translation>
     </message>
     <message>
         <source>A load of %1 is none. Give a weight above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une charge de %1 n'en est pas une. Donnez un poids supérieur à 0.</translation>
     </message>
     <message>
         <source>A locked fastener looks torqued.</source>
@@ -2788,7 +2788,7 @@
     </message>
     <message>
         <source>A lowest mark of %1 is none of a tool up to %2. Give what is marked on the tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un plus petit repère de %1 n'est celui d'aucun outil jusqu'à %2. Donnez ce qui est marqué sur l'outil.</translation>
     </message>
     <message>
         <source>A mate check needs the designations of both halves.</source>
@@ -2796,7 +2796,7 @@
     </message>
     <message>
         <source>A mean aerodynamic chord of %1 is none. Give the length from the aircraft's data, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une corde aérodynamique moyenne de %1 n'en est pas une. Donnez la longueur d'après les données de l'aéronef, ou omettez-la.</translation>
     </message>
     <message>
         <source>A mount carries the unit. Release it only when the load is on a hoist and sling within their limits and everybody is clear; never stand or reach under the load. Trained people lift, as the approved maintenance data and the local rules say.</source>
@@ -2852,11 +2852,11 @@
     </message>
     <message>
         <source>A pass to %1 % asks for less than the pass before it. Give the passes in rising order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une passe à %1 % demande moins que la précédente. Donnez les passes dans l'ordre croissant.</translation>
     </message>
     <message>
         <source>A pass to %1 % of the final torque is none. Give each pass more than 0 and at most 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une passe à %1 % du couple final n'en est pas une. Donnez à chaque passe plus de 0 et au plus 100 %.</translation>
     </message>
     <message>
         <source>A period that ends before it begins covers nothing.</source>
@@ -2900,7 +2900,7 @@
     </message>
     <message>
         <source>A rated load of %1 is none. Give the weight that stands on the accessory.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une charge nominale de %1 n'en est pas une. Donnez le poids marqué sur l'accessoire.</translation>
     </message>
     <message>
         <source>A reading belongs to a joint that is made.</source>
@@ -2952,11 +2952,11 @@
     </message>
     <message>
         <source>A result is shown with 0 to %1 decimal places, not %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un résultat s'affiche avec 0 à %1 décimales, non %2.</translation>
     </message>
     <message>
         <source>A scheme that looks 0 minutes after wiping dry has no time. Leave the minutes out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un barème qui regarde 0 minute après essuyage n'a pas de durée. Omettez les minutes.</translation>
     </message>
     <message>
         <source>A second reading must not paper over the first.</source>
@@ -2988,7 +2988,7 @@
     </message>
     <message>
         <source>A setting of %1 does not serve: of the wrench's marks, %2 to %3 give the torque that is asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un réglage de %1 ne convient pas : parmi les repères de la clé, %2 à %3 donnent le couple demandé.</translation>
     </message>
     <message>
         <source>A short name without blanks, such as last-look</source>
@@ -3016,11 +3016,11 @@
     </message>
     <message>
         <source>A stiff load may hang on two of all its legs: at each of two points one leg is reckoned with, however many there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une charge rigide peut pendre à deux de ses brins : à chacun des deux points on compte un seul brin, quel que soit leur nombre.</translation>
     </message>
     <message>
         <source>A stiff load may hang on two of all its legs: two are reckoned with, however many there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une charge rigide peut pendre à deux de ses brins : on en compte deux, quel que soit leur nombre.</translation>
     </message>
     <message>
         <source>A stored transfer is damaged. Make a new one where the key is.</source>
@@ -3032,7 +3032,7 @@
     </message>
     <message>
         <source>A tag may give the limit of all legs together, or at an angle: what counts here is what one leg carries hanging straight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une étiquette peut donner la limite de tous les brins ensemble, ou sous un angle : ici compte ce qu'un brin porte en pendant droit.</translation>
     </message>
     <message>
         <source>A tag points at one open interface, for the whole job.</source>
@@ -3048,7 +3048,7 @@
     </message>
     <message>
         <source>A test current can spark where a contact slips: not near fuel, vapour or open tanks, unless meter and procedure are approved for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un courant d'essai peut faire une étincelle quand un contact glisse : pas près de carburant, de vapeurs ou de réservoirs ouverts, sauf si l'appareil et la méthode y sont approuvés.</translation>
     </message>
     <message>
         <source>A test says nothing of what was open when it was made.</source>
@@ -3124,7 +3124,7 @@
     </message>
     <message>
         <source>A value that was read in a test has a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une valeur relevée lors d'un essai a un nom.</translation>
     </message>
     <message>
         <source>A walk-round looks at what was said to be undone.</source>
@@ -3136,7 +3136,7 @@
     </message>
     <message>
         <source>A wetted area of %1 is none. Give its size across as a length, or 0 when it is dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une surface mouillée de %1 n'en est pas une. Donnez sa taille comme longueur, ou 0 si elle est sèche.</translation>
     </message>
     <message>
         <source>A whole number</source>
@@ -3152,7 +3152,7 @@
     </message>
     <message>
         <source>A wrench or an adapter can slip: pull, with a firm stand, and with nothing sharp behind the hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une clé ou un adaptateur peut glisser : tirez, bien d'aplomb, sans rien de tranchant derrière la main.</translation>
     </message>
     <message>
         <source>A wrong length or deviation makes every reading wrong.</source>
@@ -3168,7 +3168,7 @@
     </message>
     <message>
         <source>A zero of the leads of %1 is none. Set the meter to zero with the leads on one piece of metal, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un zéro des cordons de %1 n'en est pas un. Mettez l'appareil à zéro avec les cordons sur une même pièce de métal, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>A4</source>
@@ -3236,7 +3236,7 @@
     </message>
     <message>
         <source>After: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Après : %1</translation>
     </message>
     <message>
         <source>Agree: not applicable</source>
@@ -3340,7 +3340,7 @@
     </message>
     <message>
         <source>An angle of %1° from the horizontal is none of a sling. Give more than 0° and at most 90°, which hangs straight down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un angle de %1° par rapport à l'horizontale n'est celui d'aucune élingue. Donnez plus de 0° et au plus 90°, ce qui pend droit.</translation>
     </message>
     <message>
         <source>An answer belongs to a question.</source>
@@ -3360,7 +3360,7 @@
     </message>
     <message>
         <source>An empty weight of %1 is none. Give the weight of the aircraft's weight record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une masse à vide de %1 n'en est pas une. Donnez la masse de la fiche de masse de l'aéronef.</translation>
     </message>
     <message>
         <source>An engine change in the middle of its second shift, with invented people whose PINs are shown.</source>
@@ -3464,7 +3464,7 @@
     </message>
     <message>
         <source>Answer:</source>
-        <translation type="unfinished"></translation>
+        <translation>Réponse :</translation>
     </message>
     <message>
         <source>Anywhere</source>
@@ -3480,7 +3480,7 @@
     </message>
     <message>
         <source>Applied, and not removed: %1, at least %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>En place, et non retirés : %1, au moins %2.</translation>
     </message>
     <message>
         <source>Apply</source>
@@ -3508,11 +3508,11 @@
     </message>
     <message>
         <source>As a flow, q</source>
-        <translation type="unfinished"></translation>
+        <translation>En débit, q</translation>
     </message>
     <message>
         <source>As drops, n</source>
-        <translation type="unfinished"></translation>
+        <translation>En gouttes, n</translation>
     </message>
     <message>
         <source>As found</source>
@@ -3592,7 +3592,7 @@
     </message>
     <message>
         <source>At least one is applied, or nothing is asked for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Au moins un est en place, ou rien n'est demandé.</translation>
     </message>
     <message>
         <source>At left / right point</source>
@@ -3608,7 +3608,7 @@
     </message>
     <message>
         <source>At the fastener then</source>
-        <translation type="unfinished"></translation>
+        <translation>Alors, à la fixation</translation>
     </message>
     <message>
         <source>At the latest on</source>
@@ -3620,7 +3620,7 @@
     </message>
     <message>
         <source>At the setting</source>
-        <translation type="unfinished"></translation>
+        <translation>Au réglage</translation>
     </message>
     <message>
         <source>Attach a photo</source>
@@ -3700,7 +3700,7 @@
     </message>
     <message>
         <source>Band: the maintenance data, as given; both ends belong to it (common practice)</source>
-        <translation type="unfinished"></translation>
+        <translation>Plage : les données d'entretien, telles quelles ; ses deux bords en font partie (usage courant)</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -3736,7 +3736,7 @@
     </message>
     <message>
         <source>Before: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant : %1</translation>
     </message>
     <message>
         <source>Beside the whole job</source>
@@ -3844,7 +3844,7 @@
     </message>
     <message>
         <source>Both readings have to meet the limit, so the worse one counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux lectures doivent respecter la limite ; la plus mauvaise compte donc.</translation>
     </message>
     <message>
         <source>But not</source>
@@ -4088,7 +4088,7 @@
     </message>
     <message>
         <source>Class by "%1"</source>
-        <translation type="unfinished"></translation>
+        <translation>Classe d'après « %1 »</translation>
     </message>
     <message>
         <source>Class of a leak</source>
@@ -4304,23 +4304,23 @@
     </message>
     <message>
         <source>Deviation: as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart : tel quel</translation>
     </message>
     <message>
         <source>Difference in moment, ΔM</source>
-        <translation type="unfinished"></translation>
+        <translation>Différence de moment, ΔM</translation>
     </message>
     <message>
         <source>Difference in moment: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Différence de moment : %1</translation>
     </message>
     <message>
         <source>Difference in weight, Δw</source>
-        <translation type="unfinished"></translation>
+        <translation>Différence de masse, Δw</translation>
     </message>
     <message>
         <source>Difference in weight: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Différence de masse : %1</translation>
     </message>
     <message>
         <source>Difference, as it was found</source>
@@ -4356,7 +4356,7 @@
     </message>
     <message>
         <source>Do not lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne pas lever</translation>
     </message>
     <message>
         <source>Do not lift. %1</source>
@@ -4548,7 +4548,7 @@
     </message>
     <message>
         <source>Entry %1 came after it was passed: what was looked at then is no longer what is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'entrée %1 est venue après son passage : ce qui fut regardé alors n'est plus ce qui est là.</translation>
     </message>
     <message>
         <source>Entry %1 does not stand any more.</source>
@@ -4632,7 +4632,7 @@
     </message>
     <message>
         <source>Every accessory has moved, or is declared to leave with the outgoing unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque accessoire est transféré, ou déclaré partir avec l'ensemble sortant.</translation>
     </message>
     <message>
         <source>Every entry is asked all the rules that concern its kind before it is signed, and again whenever a store or a record package is verified. What is refused says which rule refused it; here is why each of them exists.</source>
@@ -4664,7 +4664,7 @@
     </message>
     <message>
         <source>Every tool that is out was counted, after the last issue, return or loss.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque outil sorti a été compté, après la dernière sortie, le dernier retour ou la dernière perte.</translation>
     </message>
     <message>
         <source>Every zone</source>
@@ -4748,7 +4748,7 @@
     </message>
     <message>
         <source>Faces that were cleaned to bare metal are bonded and finished again soon: within 24 hours, where the maintenance data says nothing else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les surfaces nettoyées à nu sont métallisées et protégées sans tarder : dans les 24 heures, sauf indication contraire des données d'entretien.</translation>
     </message>
     <message>
         <source>Fact</source>
@@ -4756,11 +4756,11 @@
     </message>
     <message>
         <source>Factor %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Facteur %1 de %2</translation>
     </message>
     <message>
         <source>Factors: NIST SP 811 (2008) appendix B; exact by the definitions of pound, inch, US gallon and standard gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Facteurs : NIST SP 811 (2008), annexe B ; exacts d'après les définitions de la livre, du pouce, du gallon US et de la pesanteur normale</translation>
     </message>
     <message>
         <source>Facts</source>
@@ -4956,7 +4956,7 @@
     </message>
     <message>
         <source>For the record:</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour le dossier :</translation>
     </message>
     <message>
         <source>For the weight record</source>
@@ -5016,7 +5016,7 @@
     </message>
     <message>
         <source>From %1 to %2 there is no range. Give what is marked on the wrench.</source>
-        <translation type="unfinished"></translation>
+        <translation>De %1 à %2 il n'y a pas de plage. Donnez ce qui est marqué sur la clé.</translation>
     </message>
     <message>
         <source>From entry %1 to entry %2: differences %3</source>
@@ -5048,11 +5048,11 @@
     </message>
     <message>
         <source>Fuel and its vapour: bond aircraft and equipment first, no flame, spark or live circuit near, fire cover as the local rules ask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carburant et vapeurs : reliez d'abord électriquement l'aéronef et le matériel ; ni flamme, ni étincelle, ni circuit sous tension à proximité ; protection incendie selon les règles locales.</translation>
     </message>
     <message>
         <source>Fuel and its vapour: no flame, spark or live circuit near, and air to carry it off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carburant et vapeurs : ni flamme, ni étincelle, ni circuit sous tension à proximité, et de l'air pour les emporter.</translation>
     </message>
     <message>
         <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
@@ -5064,7 +5064,7 @@
     </message>
     <message>
         <source>Gasket makers' instructions: opposite pairs, then halve the angle; percents of the passes as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Notices de fabricants de joints : paires opposées, puis moitié de l'angle ; pourcentages des passes tels quels</translation>
     </message>
     <message>
         <source>General values for cadmium-plated threads free of oil, where the maker gives none. The drag of a self-locking nut is not in them.</source>
@@ -5080,7 +5080,7 @@
     </message>
     <message>
         <source>Give either this or "%1" (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnez soit ceci, soit « %1 » (%2).</translation>
     </message>
     <message>
         <source>Give its details</source>
@@ -5088,7 +5088,7 @@
     </message>
     <message>
         <source>Give the aircraft's moment before, or its centre of gravity: one of them, as the weight record has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnez le moment de l'aéronef avant, ou son centre de gravité : l'un des deux, selon la fiche de masse.</translation>
     </message>
     <message>
         <source>Give the change up</source>
@@ -5100,7 +5100,7 @@
     </message>
     <message>
         <source>Given:</source>
-        <translation type="unfinished"></translation>
+        <translation>Données :</translation>
     </message>
     <message>
         <source>Go and look at each condition; a hold point is passed at the aircraft, not at the screen.</source>
@@ -5248,7 +5248,7 @@
     </message>
     <message>
         <source>Hoist %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Palan %1</translation>
     </message>
     <message>
         <source>Hoist and slings carry what the unit weighs, not what was thought of it.</source>
@@ -5272,7 +5272,7 @@
     </message>
     <message>
         <source>Hold point %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Point d'arrêt %1 : %2</translation>
     </message>
     <message>
         <source>Hold point passed</source>
@@ -5360,7 +5360,7 @@
     </message>
     <message>
         <source>How many drops make a millilitre depends on the liquid and on the edge that they fall from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nombre de gouttes au millilitre dépend du liquide et du bord d'où elles tombent.</translation>
     </message>
     <message>
         <source>How many interfaces</source>
@@ -5480,11 +5480,11 @@
     </message>
     <message>
         <source>In %1</source>
-        <translation type="unfinished"></translation>
+        <translation>En %1</translation>
     </message>
     <message>
         <source>In a four-wire reading the leads drop out: the zero is recorded and not subtracted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans une mesure à quatre fils, les cordons s'éliminent : le zéro est consigné et non soustrait.</translation>
     </message>
     <message>
         <source>In doubt since</source>
@@ -5504,15 +5504,15 @@
     </message>
     <message>
         <source>In the scheme "%1" a class has no name of its own ("%2").</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le barème « %1 » une classe n'a pas de nom propre (« %2 »).</translation>
     </message>
     <message>
         <source>In the scheme "%1" no size belongs to the class "%2".</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le barème « %1 » aucune taille n'appartient à la classe « %2 ».</translation>
     </message>
     <message>
         <source>In the scheme "%1" the class "%2" begins below the one before it. Give the classes from the least to the worst.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le barème « %1 » la classe « %2 » commence au-dessous de la précédente. Donnez les classes de la plus faible à la plus mauvaise.</translation>
     </message>
     <message>
         <source>In which order the fasteners of a ring are tightened, and to how much in each pass.</source>
@@ -5592,7 +5592,7 @@
     </message>
     <message>
         <source>Installed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Posé : %1</translation>
     </message>
     <message>
         <source>Insulation is whole and closed.</source>
@@ -5636,7 +5636,7 @@
     </message>
     <message>
         <source>Isolate and tag the circuits first, and measure when all mechanical connections of the bond are made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Isolez et étiquetez d'abord les circuits, et mesurez quand toutes les liaisons mécaniques de la métallisation sont faites.</translation>
     </message>
     <message>
         <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
@@ -5748,7 +5748,7 @@
     </message>
     <message>
         <source>It is missing. An adapter is told by the wrench's length, its own length and its angle: give all three or none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il manque. Un adaptateur se décrit par la longueur de la clé, sa propre longueur et son angle : donnez les trois ou aucun.</translation>
     </message>
     <message>
         <source>It is neither JPEG nor PNG, and stays in the store alone.</source>
@@ -5780,7 +5780,7 @@
     </message>
     <message>
         <source>It is with %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est auprès de %1.</translation>
     </message>
     <message>
         <source>It lies free of neighbours that move or get hot.</source>
@@ -5804,7 +5804,7 @@
     </message>
     <message>
         <source>It was sent to %1, which has not taken it on yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il a été envoyé à %1, qui ne l'a pas encore pris en charge.</translation>
     </message>
     <message>
         <source>It was signed at %1 without knowing of entry %2 of the register, of %3: it comes from another copy of the store, or from a clock that was wrong.</source>
@@ -5836,7 +5836,7 @@
     </message>
     <message>
         <source>Its hardware does not balance: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa visserie ne tombe pas juste : %1.</translation>
     </message>
     <message>
         <source>Its id, name or number</source>
@@ -5960,7 +5960,7 @@
     </message>
     <message>
         <source>L = %1, E = %2, a = %3°</source>
-        <translation type="unfinished"></translation>
+        <translation>L = %1, E = %2, a = %3°</translation>
     </message>
     <message>
         <source>Labels for</source>
@@ -6072,7 +6072,7 @@
     </message>
     <message>
         <source>Least for its size</source>
-        <translation type="unfinished"></translation>
+        <translation>Minimum pour sa taille</translation>
     </message>
     <message>
         <source>Least margin of a leg</source>
@@ -6084,7 +6084,7 @@
     </message>
     <message>
         <source>Least: as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Minimum : tel quel</translation>
     </message>
     <message>
         <source>Leaves with the outgoing unit</source>
@@ -6116,7 +6116,7 @@
     </message>
     <message>
         <source>Let the pressure off before a cap is opened, and mind hot oil. Gloves and eye protection; wipe up what is spilled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faites tomber la pression avant d'ouvrir un bouchon, et attention à l'huile chaude. Gants et lunettes ; essuyez ce qui est renversé.</translation>
     </message>
     <message>
         <source>Letter</source>
@@ -6144,7 +6144,7 @@
     </message>
     <message>
         <source>Lifting points %1 apart, with the centre of gravity at %2, make no sense. Give a span above 0 and two lengths.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des points de levage distants de %1, avec le centre de gravité à %2, n'ont pas de sens. Donnez une distance supérieure à 0 et deux longueurs.</translation>
     </message>
     <message>
         <source>Lifts as planned</source>
@@ -6188,7 +6188,7 @@
     </message>
     <message>
         <source>Limit: the maintenance data, as given</source>
-        <translation type="unfinished"></translation>
+        <translation>Limite : les données d'entretien, telles quelles</translation>
     </message>
     <message>
         <source>Limitation, where findings are deferred</source>
@@ -6232,7 +6232,7 @@
     </message>
     <message>
         <source>Load on the hoist, H</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge sur le palan, H</translation>
     </message>
     <message>
         <source>Loc&amp;k</source>
@@ -6280,7 +6280,7 @@
     </message>
     <message>
         <source>Look over hoist, slings and fittings on the day, before use. A sling without a legible tag is not used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Examinez palan, élingues et ferrures le jour même, avant emploi. Une élingue sans étiquette lisible ne s'emploie pas.</translation>
     </message>
     <message>
         <source>Look up</source>
@@ -6308,7 +6308,7 @@
     </message>
     <message>
         <source>Looked at %1 minutes after wiping dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regardé %1 minutes après essuyage à sec.</translation>
     </message>
     <message>
         <source>Looked at and confirmed</source>
@@ -6428,7 +6428,7 @@
     </message>
     <message>
         <source>Margin of a leg at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Marge d'un brin à %1</translation>
     </message>
     <message>
         <source>Margin of the hoist</source>
@@ -6452,7 +6452,7 @@
     </message>
     <message>
         <source>Marks inside it, %1 apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Repères compris dedans, distants de %1</translation>
     </message>
     <message>
         <source>Mating faces meet without a gap.</source>
@@ -6488,11 +6488,11 @@
     </message>
     <message>
         <source>Millivolt drop: AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</source>
-        <translation type="unfinished"></translation>
+        <translation>Chute de tension : AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</translation>
     </message>
     <message>
         <source>Mind:</source>
-        <translation type="unfinished"></translation>
+        <translation>À noter :</translation>
     </message>
     <message>
         <source>Minutes after wiping dry</source>
@@ -6592,11 +6592,11 @@
     </message>
     <message>
         <source>Name one system that is serviced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nommez un système dont le plein est fait.</translation>
     </message>
     <message>
         <source>Name the hold points that come first, and nothing else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nommez les points d'arrêt qui viennent avant, et rien d'autre.</translation>
     </message>
     <message>
         <source>Name the interfaces that the new revision may ask something else of; or say that it was read and changes none of them.</source>
@@ -6612,15 +6612,15 @@
     </message>
     <message>
         <source>Negligible is what is so in weight and in centre of gravity. The limits forward and aft of the centre of gravity are others, and are not looked at here; nor is a rotorcraft's range. The equipment list and the weight record are revised by those who are licensed for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Est négligeable ce qui l'est en masse et en centre de gravité. Les limites avant et arrière du centre de gravité sont autres, et ne sont pas regardées ici ; ni la plage d'un giravion. La liste d'équipement et la fiche de masse sont révisées par les personnes licenciées pour cela.</translation>
     </message>
     <message>
         <source>Negligible, by weight and by centre of gravity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Négligeable, en masse et en centre de gravité.</translation>
     </message>
     <message>
         <source>Never feel for a leak under pressure with a hand: a fine jet goes through skin. Let the pressure off before touching.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne cherchez jamais une fuite sous pression avec la main : un jet fin traverse la peau. Faites tomber la pression avant de toucher.</translation>
     </message>
     <message>
         <source>New</source>
@@ -6636,11 +6636,11 @@
     </message>
     <message>
         <source>New centre of gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau centre de gravité</translation>
     </message>
     <message>
         <source>New empty weight, W</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle masse à vide, W</translation>
     </message>
     <message>
         <source>New job</source>
@@ -6656,7 +6656,7 @@
     </message>
     <message>
         <source>New moment, M</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau moment, M</translation>
     </message>
     <message>
         <source>New seal</source>
@@ -6704,7 +6704,7 @@
     </message>
     <message>
         <source>No %1 was passed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore passé : %1.</translation>
     </message>
     <message>
         <source>No blank or loose part is left inside.</source>
@@ -6736,7 +6736,7 @@
     </message>
     <message>
         <source>No drag was added. Where the nut locks itself and the maintenance data says so, it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun couple d'autofreinage n'a été ajouté. Quand l'écrou est autofreiné et que les données d'entretien le disent, il l'est.</translation>
     </message>
     <message>
         <source>No entry fits.</source>
@@ -6844,15 +6844,15 @@
     </message>
     <message>
         <source>No lift of the %1 unit is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun levage de l'ensemble (%1) n'est préparé.</translation>
     </message>
     <message>
         <source>No lift of the outgoing unit is planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun levage de l'ensemble sortant n'est préparé.</translation>
     </message>
     <message>
         <source>No limit is exceeded by these numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune limite n'est dépassée par ces nombres.</translation>
     </message>
     <message>
         <source>No measuring tool was used.</source>
@@ -6876,7 +6876,7 @@
     </message>
     <message>
         <source>No servicing of %1 is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun plein de %1 n'est consigné.</translation>
     </message>
     <message>
         <source>No shift has been handed over in this job.</source>
@@ -6904,7 +6904,7 @@
     </message>
     <message>
         <source>No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun outil ne peut s'écarter de %1 % de sa lecture. Donnez le pourcentage de son certificat ou de la norme, par exemple 4.</translation>
     </message>
     <message>
         <source>No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned.</source>
@@ -6924,7 +6924,7 @@
     </message>
     <message>
         <source>No weight change is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun changement de masse n'est consigné.</translation>
     </message>
     <message>
         <source>No zone</source>
@@ -6940,7 +6940,7 @@
     </message>
     <message>
         <source>No:</source>
-        <translation type="unfinished"></translation>
+        <translation>Non :</translation>
     </message>
     <message>
         <source>Nobody can know how far another's hands had come.</source>
@@ -7000,7 +7000,7 @@
     </message>
     <message>
         <source>Nobody stands, walks or reaches under the load, at any moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne ne se tient, ne passe ni ne tend le bras sous la charge, à aucun moment.</translation>
     </message>
     <message>
         <source>Nobody stands, walks or reaches under the unit, and one person alone gives the signals.</source>
@@ -7056,7 +7056,7 @@
     </message>
     <message>
         <source>Not negligible: more than %1 lb at this empty weight. Have the weight record revised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non négligeable : plus de %1 lb à cette masse à vide. Faites réviser la fiche de masse.</translation>
     </message>
     <message>
         <source>Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.</source>
@@ -7072,11 +7072,11 @@
     </message>
     <message>
         <source>Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas sur des pièces chaudes, sous pression ou en rotation, et avec les circuits voisins isolés et étiquetés.</translation>
     </message>
     <message>
         <source>Not so yet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore : %1</translation>
     </message>
     <message>
         <source>Not verified yet.</source>
@@ -7092,7 +7092,7 @@
     </message>
     <message>
         <source>Notes:</source>
-        <translation type="unfinished"></translation>
+        <translation>Remarques :</translation>
     </message>
     <message>
         <source>Nothing came between.</source>
@@ -7180,7 +7180,7 @@
     </message>
     <message>
         <source>Nothing was said of its hardware.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n'a été dit de sa visserie.</translation>
     </message>
     <message>
         <source>Nothing was signed. %1</source>
@@ -7196,7 +7196,7 @@
     </message>
     <message>
         <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne pendrait à %1 : le centre de gravité est sous l'autre, et la charge peut basculer.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -7332,7 +7332,7 @@
     </message>
     <message>
         <source>One leg on one lifting point hangs straight down, or it pulls the load aside. Give 90°, or tell the second point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un brin sur un seul point de levage pend droit, ou il tire la charge de côté. Donnez 90°, ou indiquez le second point.</translation>
     </message>
     <message>
         <source>One loss, one finding.</source>
@@ -7632,7 +7632,7 @@
     </message>
     <message>
         <source>Pass %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Passe %1</translation>
     </message>
     <message>
         <source>Pass %1 of %2 is not finished: %3 comes next.</source>
@@ -7644,7 +7644,7 @@
     </message>
     <message>
         <source>Passed before: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Passés avant : %1.</translation>
     </message>
     <message>
         <source>Passed by</source>
@@ -7652,7 +7652,7 @@
     </message>
     <message>
         <source>Passed, and not void since: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Réussi, et non caduc depuis : %1.</translation>
     </message>
     <message>
         <source>Passes bring the faces together evenly.</source>
@@ -7756,11 +7756,11 @@
     </message>
     <message>
         <source>Points: ISO 6789-1:2017, lowest marked value, 60 and 100 % (from memory)</source>
-        <translation type="unfinished"></translation>
+        <translation>Points : ISO 6789-1:2017, plus petite valeur marquée, 60 et 100 % (de mémoire)</translation>
     </message>
     <message>
         <source>Points: ISO 6789:2003, 20, 60 and 100 % of the greatest torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Points : ISO 6789:2003, 20, 60 et 100 % du couple maximum</translation>
     </message>
     <message>
         <source>Positioned</source>
@@ -7812,7 +7812,7 @@
     </message>
     <message>
         <source>Pull at the middle of the grip: the arm is measured from there. No pipe on the handle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirez au milieu de la poignée : le bras de levier se mesure de là. Pas de tube sur le manche.</translation>
     </message>
     <message>
         <source>Put on stand</source>
@@ -7860,11 +7860,11 @@
     </message>
     <message>
         <source>Rate seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Débit observé</translation>
     </message>
     <message>
         <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lisez le nom du liquide sur le bidon et sur l'orifice : le mauvais liquide en bonne quantité n'est pas un plein.</translation>
     </message>
     <message>
         <source>Read was "%1" joined to "%2", and the list has no such pair. Read again; if it is so, they are crossed: undo them.</source>
@@ -7880,7 +7880,7 @@
     </message>
     <message>
         <source>Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lectures sont acceptées ici avec une bande de garde, et le registre ne dit pas de combien cet outil peut s'écarter. Prenez un autre outil, ou faites enregistrer son écart.</translation>
     </message>
     <message>
         <source>Readings are checked against the range, so it must be one.</source>
@@ -8036,11 +8036,11 @@
     </message>
     <message>
         <source>Removed, every one of them: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirés, tous : %1.</translation>
     </message>
     <message>
         <source>Removed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Déposé : %1</translation>
     </message>
     <message>
         <source>Removes the row that is chosen.</source>
@@ -8072,7 +8072,7 @@
     </message>
     <message>
         <source>Resistance, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Résistance, R</translation>
     </message>
     <message>
         <source>Restored</source>
@@ -8092,7 +8092,7 @@
     </message>
     <message>
         <source>Result in %1, y</source>
-        <translation type="unfinished"></translation>
+        <translation>Résultat en %1, y</translation>
     </message>
     <message>
         <source>Return tags</source>
@@ -8140,7 +8140,7 @@
     </message>
     <message>
         <source>Rounded, half away from zero, as it was written; nothing was rounded before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrondi, les demis en s'éloignant de zéro, comme écrit ; rien n'a été arrondi avant.</translation>
     </message>
     <message>
         <source>Row</source>
@@ -8364,7 +8364,7 @@
     </message>
     <message>
         <source>Serviced: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plein fait : %1.</translation>
     </message>
     <message>
         <source>Servicing</source>
@@ -8392,11 +8392,11 @@
     </message>
     <message>
         <source>Set the wrench to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglez la clé à %1.</translation>
     </message>
     <message>
         <source>Set to %1, the tool may give %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglé à %1, l'outil peut donner %2.</translation>
     </message>
     <message>
         <source>Setting</source>
@@ -8408,7 +8408,7 @@
     </message>
     <message>
         <source>Setting, Y</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglage, Y</translation>
     </message>
     <message>
         <source>Several people are called %1: %2. Say which by the id.</source>
@@ -8416,15 +8416,15 @@
     </message>
     <message>
         <source>Shackles, hooks, beams and the unit's own lifting points have limits too, and are not reckoned here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Manilles, crochets, palonniers et les points de levage de l'ensemble lui-même ont aussi des limites, et ne sont pas calculés ici.</translation>
     </message>
     <message>
         <source>Share of %1, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Part de %1, R</translation>
     </message>
     <message>
         <source>Shares and leg tension: sling makers' pages on sling angle and centre of gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Parts et tension des brins : pages de fabricants d'élingues sur l'angle et le centre de gravité</translation>
     </message>
     <message>
         <source>Shear band is estimated</source>
@@ -8452,15 +8452,15 @@
     </message>
     <message>
         <source>Shift in percent of the mean aerodynamic chord, c</source>
-        <translation type="unfinished"></translation>
+        <translation>Déplacement en pour cent de la corde aérodynamique moyenne, c</translation>
     </message>
     <message>
         <source>Shift of the centre of gravity, s</source>
-        <translation type="unfinished"></translation>
+        <translation>Déplacement du centre de gravité, s</translation>
     </message>
     <message>
         <source>Shift of the centre of gravity: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Déplacement du centre de gravité : %1</translation>
     </message>
     <message>
         <source>Shipping blanks counted on it</source>
@@ -8582,7 +8582,7 @@
     </message>
     <message>
         <source>Sizes and minutes of leaks belong to classes. Name the classes, or leave them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les tailles et minutes de fuites vont avec des classes. Nommez les classes, ou omettez-les.</translation>
     </message>
     <message>
         <source>Slave hardware</source>
@@ -8598,7 +8598,7 @@
     </message>
     <message>
         <source>Sling %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Élingue %1</translation>
     </message>
     <message>
         <source>Sling inspected until</source>
@@ -8674,7 +8674,7 @@
     </message>
     <message>
         <source>Sources:</source>
-        <translation type="unfinished"></translation>
+        <translation>Sources :</translation>
     </message>
     <message>
         <source>Sources: %1</source>
@@ -8730,7 +8730,7 @@
     </message>
     <message>
         <source>Steady the load with taglines, not with hands, and keep clear of where it could swing or pinch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guidez la charge avec des cordes, non avec les mains, et restez à l'écart d'où elle pourrait balancer ou coincer.</translation>
     </message>
     <message>
         <source>Step</source>
@@ -8966,7 +8966,7 @@
     </message>
     <message>
         <source>Take up the first inches, stop and look: balance, slings, shackles, and anything still connected. Set down at any doubt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levez les premiers centimètres, arrêtez et regardez : équilibre, élingues, manilles, et tout ce qui est encore relié. Reposez au moindre doute.</translation>
     </message>
     <message>
         <source>Take your key over at this station</source>
@@ -9018,7 +9018,7 @@
     </message>
     <message>
         <source>Tension factor, k</source>
-        <translation type="unfinished"></translation>
+        <translation>Facteur de tension, k</translation>
     </message>
     <message>
         <source>Tension nut, least</source>
@@ -9034,7 +9034,7 @@
     </message>
     <message>
         <source>Tension of a leg at %1, T</source>
-        <translation type="unfinished"></translation>
+        <translation>Tension d'un brin à %1, T</translation>
     </message>
     <message>
         <source>Terminal covers are on, and nothing can touch the terminal.</source>
@@ -9086,7 +9086,7 @@
     </message>
     <message>
         <source>The %1 of %2 (%3) covered it and is void.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 (%3) le couvrait et est caduc.</translation>
     </message>
     <message>
         <source>The %1 of %2 (%3) has failed and has to be made again.</source>
@@ -9106,15 +9106,15 @@
     </message>
     <message>
         <source>The adapter (%1) reaches back to the grip or beyond: no setting gives the torque. Turn it, or take a shorter one.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'adaptateur (%1) revient jusqu'à la poignée ou au-delà : aucun réglage ne donne le couple. Tournez-le, ou prenez-en un plus court.</translation>
     </message>
     <message>
         <source>The adapter's angle is %1°. It lies between 0° (in line, longer) and 180° (pointing back).</source>
-        <translation type="unfinished"></translation>
+        <translation>L'angle de l'adaptateur est %1°. Il est entre 0° (aligné, plus long) et 180° (vers l'arrière).</translation>
     </message>
     <message>
         <source>The adapter's length is %1. Give it as a length, and its direction as an angle: 180° where it points back.</source>
-        <translation type="unfinished"></translation>
+        <translation>La longueur de l'adaptateur est %1. Donnez-la comme longueur, et sa direction comme angle : 180° s'il pointe vers l'arrière.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide what has to be so, and who may sign for it.</source>
@@ -9122,19 +9122,19 @@
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the bond.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela jugent la métallisation.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the leak.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela jugent la fuite.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the servicing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela jugent le plein.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it tighten.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela serrent.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules say what is isolated, and by whom.</source>
@@ -9158,7 +9158,7 @@
     </message>
     <message>
         <source>The approved maintenance data, the equipment's own instructions and the local rules decide, and people who are licensed or authorised for it lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les données d'entretien approuvées, les notices du matériel et les règles locales décident, et des personnes licenciées ou autorisées pour cela lèvent.</translation>
     </message>
     <message>
         <source>The approved maintenance data, the hoist's own instructions and the local rules decide, and people who are trained for it lift.</source>
@@ -9166,7 +9166,7 @@
     </message>
     <message>
         <source>The arm of %1 is given as %2. Give a length from the datum, negative on its far side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le bras de levier de %1 est donné à %2. Donnez une longueur depuis le plan de référence, négative de l'autre côté.</translation>
     </message>
     <message>
         <source>The attachment %1 is damaged: its content was changed after it was recorded. Look for it in the last backup.</source>
@@ -9282,11 +9282,11 @@
     </message>
     <message>
         <source>The centre of gravity, %1 from the left point, lies outside the span of %2: the far point would be pulled up, and the load turn over. Move the points so that it lies between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le centre de gravité, à %1 du point gauche, est hors de la distance de %2 : le point éloigné serait tiré vers le haut, et la charge se renverserait. Déplacez les points pour qu'il soit entre eux.</translation>
     </message>
     <message>
         <source>The change of weight is within the limit of %1 lb at this empty weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le changement de masse est dans la limite de %1 lb à cette masse à vide.</translation>
     </message>
     <message>
         <source>The change was given up already, by %1 in entry %2.</source>
@@ -9322,11 +9322,11 @@
     </message>
     <message>
         <source>The condition "%1" asks for no stage.</source>
-        <translation type="unfinished"></translation>
+        <translation>La condition « %1 » ne demande pas d'état.</translation>
     </message>
     <message>
         <source>The condition "%1" asks for one of the stages %2, not "%3".</source>
-        <translation type="unfinished"></translation>
+        <translation>La condition « %1 » demande l'un des états %2, non « %3 ».</translation>
     </message>
     <message>
         <source>The coupling is home: its mark shows or its lock has clicked.</source>
@@ -9362,7 +9362,7 @@
     </message>
     <message>
         <source>The day of the lift is not given, so nothing says whether the inspections hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le jour du levage n'est pas donné ; rien ne dit donc si les inspections valent.</translation>
     </message>
     <message>
         <source>The demo was not made</source>
@@ -9494,7 +9494,7 @@
     </message>
     <message>
         <source>The fasteners are numbered clockwise from 1. Where the maintenance data gives an order, it governs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les fixations sont numérotées dans le sens horaire à partir de 1. Quand les données d'entretien donnent un ordre, il prévaut.</translation>
     </message>
     <message>
         <source>The fasteners of %1 are tightened in their order: %2 comes next, not %3.</source>
@@ -9542,7 +9542,7 @@
     </message>
     <message>
         <source>The file holds no list "hold_points".</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier ne contient pas de liste « hold_points ».</translation>
     </message>
     <message>
         <source>The file is empty.</source>
@@ -9610,7 +9610,7 @@
     </message>
     <message>
         <source>The hoist</source>
-        <translation type="unfinished"></translation>
+        <translation>Le palan</translation>
     </message>
     <message>
         <source>The hold point %1 (%2) has not been passed. %3</source>
@@ -9618,7 +9618,7 @@
     </message>
     <message>
         <source>The hold point %1 (%2) has to be passed again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point d'arrêt %1 (%2) doit être passé à nouveau.</translation>
     </message>
     <message>
         <source>The hold point %1 (%2) has to be passed again. %3</source>
@@ -9626,7 +9626,7 @@
     </message>
     <message>
         <source>The hold point %1 has not been passed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le point d'arrêt %1 n'a pas été passé.</translation>
     </message>
     <message>
         <source>The hold point %1 is taken back by somebody who may pass it.</source>
@@ -9638,7 +9638,7 @@
     </message>
     <message>
         <source>The hook hangs above the centre of gravity, and the lifting points lie above it too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le crochet est au-dessus du centre de gravité, et les points de levage aussi.</translation>
     </message>
     <message>
         <source>The id "%1" belongs to somebody already. An id is never given twice.</source>
@@ -9666,11 +9666,11 @@
     </message>
     <message>
         <source>The incoming unit is in its place, and its shipping blanks are out.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'ensemble entrant est à sa place, et ses obturateurs de transport sont retirés.</translation>
     </message>
     <message>
         <source>The incoming unit is received: plate, certificate, blanks and modification state.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'ensemble entrant est réceptionné : plaque, certificat, obturateurs et état de modification.</translation>
     </message>
     <message>
         <source>The incoming unit was not received yet: its plate, its certificate and its blanks are looked at first.</source>
@@ -9874,7 +9874,7 @@
     </message>
     <message>
         <source>The last pass goes to %1 % of the final torque. Add the pass to 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>La dernière passe va à %1 % du couple final. Ajoutez la passe à 100 %.</translation>
     </message>
     <message>
         <source>The last pass of a torque is 100 percent, and there are at most %1 passes; these are %2, the last %3.</source>
@@ -9898,7 +9898,7 @@
     </message>
     <message>
         <source>The legs that carry are taken to be equally long and the angle to be that of the flattest; n is the number of those reckoned with at a point. A cradle that stays on the unit counts as part of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les brins porteurs sont supposés d'égale longueur et l'angle celui du plus plat ; n est le nombre de ceux comptés à un point. Un berceau qui reste sur l'ensemble en fait partie.</translation>
     </message>
     <message>
         <source>The lift is on %1, which is past. Plan a lift before it is made; leave the day out when it is today.</source>
@@ -10074,7 +10074,7 @@
     </message>
     <message>
         <source>The member "%1" of a hold point is not of the form that it has to be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le membre « %1 » d'un point d'arrêt n'a pas la forme qu'il doit avoir.</translation>
     </message>
     <message>
         <source>The name of the store's register is damaged. Verify the store, and go on with the last backup.</source>
@@ -10098,19 +10098,19 @@
     </message>
     <message>
         <source>The number %1 in %2 would be in the band: was the scale read in another unit?</source>
-        <translation type="unfinished"></translation>
+        <translation>Le nombre %1 en %2 serait dans la plage : l'échelle a-t-elle été lue dans une autre unité ?</translation>
     </message>
     <message>
         <source>The nut turns with</source>
-        <translation type="unfinished"></translation>
+        <translation>L'écrou tourne avec</translation>
     </message>
     <message>
         <source>The nut turns with %1, and at most %2 is allowed: it or its thread is damaged. Take it off, look at both, and follow the maintenance data.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'écrou tourne avec %1, et au plus %2 est permis : lui ou son filet est endommagé. Retirez-le, examinez les deux, et suivez les données d'entretien.</translation>
     </message>
     <message>
         <source>The nut turns with %1; a self-locking nut that is used again needs at least %2. Fit a new nut.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'écrou tourne avec %1 ; un écrou autofreiné réutilisé demande au moins %2. Posez un écrou neuf.</translation>
     </message>
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
@@ -10138,7 +10138,7 @@
     </message>
     <message>
         <source>The outgoing unit is off, blanked and tagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'ensemble sortant est déposé, obturé et étiqueté.</translation>
     </message>
     <message>
         <source>The package cannot be begun. Choose another folder.</source>
@@ -10206,7 +10206,7 @@
     </message>
     <message>
         <source>The percents differ by standard, class and greatest torque, and the tool's own certificate comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les pourcentages diffèrent selon la norme, la classe et le couple maximum, et le certificat de l'outil passe d'abord.</translation>
     </message>
     <message>
         <source>The perimeter was not printed</source>
@@ -10262,7 +10262,7 @@
     </message>
     <message>
         <source>The register does not say how finely this wrench can be set. Have its graduation registered, or take another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le registre ne dit pas avec quelle finesse cette clé se règle. Faites enregistrer sa graduation, ou prenez-en une autre.</translation>
     </message>
     <message>
         <source>The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.</source>
@@ -10350,15 +10350,15 @@
     </message>
     <message>
         <source>The scheme "%1" does not class by size. Choose the class by its description.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le barème « %1 » ne classe pas par taille. Choisissez la classe d'après sa description.</translation>
     </message>
     <message>
         <source>The scheme "%1" has no class "%2". Choose one of %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le barème « %1 » n'a pas de classe « %2 ». Choisissez parmi %3.</translation>
     </message>
     <message>
         <source>The scheme "%1" has no classes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le barème « %1 » n'a pas de classes.</translation>
     </message>
     <message>
         <source>The schemes call different leaks by one name. Always name the scheme beside the class. Fuel burns: no flame, no spark, fire cover as the local rules ask.</source>
@@ -10422,7 +10422,7 @@
     </message>
     <message>
         <source>The shift of the centre of gravity is still to be judged: no mean aerodynamic chord is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le déplacement du centre de gravité reste à juger : aucune corde aérodynamique moyenne n'est donnée.</translation>
     </message>
     <message>
         <source>The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.</source>
@@ -10430,15 +10430,15 @@
     </message>
     <message>
         <source>The sizes of leak classes rise; %1 comes after %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les tailles des classes de fuite croissent ; %1 vient après %2.</translation>
     </message>
     <message>
         <source>The sling</source>
-        <translation type="unfinished"></translation>
+        <translation>L'élingue</translation>
     </message>
     <message>
         <source>The slings lie under 30° from the horizontal, where a leg carries more than twice its share. Take longer slings or a beam.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les élingues sont à moins de 30° de l'horizontale, où un brin porte plus du double de sa part. Prenez des élingues plus longues ou un palonnier.</translation>
     </message>
     <message>
         <source>The step that was left out is the one that the next pair of hands took for done.</source>
@@ -10582,7 +10582,7 @@
     </message>
     <message>
         <source>The text puts exactly %1 lb in no band, so the stricter one is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le texte ne met %1 lb exactement dans aucune tranche ; la plus stricte est donc retenue.</translation>
     </message>
     <message>
         <source>The tool %1 has not come back.</source>
@@ -10590,7 +10590,7 @@
     </message>
     <message>
         <source>The tool may be off by</source>
-        <translation type="unfinished"></translation>
+        <translation>L'outil peut s'écarter de</translation>
     </message>
     <message>
         <source>The tool may be off by, % of the reading</source>
@@ -10598,19 +10598,19 @@
     </message>
     <message>
         <source>The tool may be off by, W</source>
-        <translation type="unfinished"></translation>
+        <translation>L'outil peut s'écarter de, W</translation>
     </message>
     <message>
         <source>The tool's deviation reaches beyond the edge of the band.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'écart de l'outil dépasse le bord de la plage.</translation>
     </message>
     <message>
         <source>The tools are counted all together: name none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les outils se comptent tous ensemble : n'en nommez aucun.</translation>
     </message>
     <message>
         <source>The tools have not been counted since entry %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les outils n'ont pas été comptés depuis l'entrée %1.</translation>
     </message>
     <message>
         <source>The torque that turns the nut before it seats. The source begins at 7/16 in and says nothing of smaller sizes. What a nut needs to break away is another quantity.</source>
@@ -10654,7 +10654,7 @@
     </message>
     <message>
         <source>The unit of "%1" is not known. Use one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'unité de « %1 » n'est pas connue. Employez-en une parmi %2.</translation>
     </message>
     <message>
         <source>The unit was said to be off (entry %1), and that was struck. Say it anew; or somebody with authority to overrule strikes that entry as never so.</source>
@@ -10682,7 +10682,7 @@
     </message>
     <message>
         <source>The weight change is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le changement de masse est consigné.</translation>
     </message>
     <message>
         <source>The weight change of this job stands in entry %1 already. Strike that entry before you record it anew.</source>
@@ -10690,15 +10690,15 @@
     </message>
     <message>
         <source>The weight of %1 is given as %2. Give a weight above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>La masse de %1 est donnée à %2. Donnez une masse supérieure à 0.</translation>
     </message>
     <message>
         <source>The weight of the rigging, which the hoist carries as well,</source>
-        <translation type="unfinished"></translation>
+        <translation>La masse des agrès, que le palan porte aussi,</translation>
     </message>
     <message>
         <source>The weight of the unit</source>
-        <translation type="unfinished"></translation>
+        <translation>La masse de l'ensemble</translation>
     </message>
     <message>
         <source>The whole job</source>
@@ -10706,11 +10706,11 @@
     </message>
     <message>
         <source>The working load limit of a sling's leg</source>
-        <translation type="unfinished"></translation>
+        <translation>La charge maximale d'utilisation d'un brin</translation>
     </message>
     <message>
         <source>The working load limit of the hoist</source>
-        <translation type="unfinished"></translation>
+        <translation>La charge maximale d'utilisation du palan</translation>
     </message>
     <message>
         <source>The wrench showed</source>
@@ -10718,15 +10718,15 @@
     </message>
     <message>
         <source>The wrench would have to be set to %1, and none of its marks, %2 apart, lies there. Take a wrench with finer marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clé devrait être réglée à %1, et aucun de ses repères, distants de %2, ne s'y trouve. Prenez une clé à repères plus fins.</translation>
     </message>
     <message>
         <source>The wrench would have to be set to %1; its usable range is %2 to %3. Take another wrench.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clé devrait être réglée à %1 ; sa plage utilisable est de %2 à %3. Prenez une autre clé.</translation>
     </message>
     <message>
         <source>The wrench's length is %1. Measure from the middle of the grip to the square drive.</source>
-        <translation type="unfinished"></translation>
+        <translation>La longueur de la clé est %1. Mesurez du milieu de la poignée au carré d'entraînement.</translation>
     </message>
     <message>
         <source>The wrong unit fits as well as the right one.</source>
@@ -10734,19 +10734,19 @@
     </message>
     <message>
         <source>The zero of the leads, %1, is more than the reading, %2, so the reading cannot be relied on. Check the leads, set the meter to zero, and measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le zéro des cordons, %1, dépasse la lecture, %2 ; on ne peut donc pas s'y fier. Vérifiez les cordons, mettez l'appareil à zéro, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>There are %1 fasteners to tighten. Count them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a %1 fixations à serrer. Recomptez-les.</translation>
     </message>
     <message>
         <source>There are %1 legs at each lifting point. Give one or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a %1 brins à chaque point de levage. Donnez-en un ou plus.</translation>
     </message>
     <message>
         <source>There are at most %1 fasteners; %2 are too many for one ring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il y a au plus %1 fixations ; %2, c'est trop pour une couronne.</translation>
     </message>
     <message>
         <source>There is an authorisation "%1" already.</source>
@@ -10766,11 +10766,11 @@
     </message>
     <message>
         <source>There is no condition "%1".</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n'y a pas de condition « %1 ».</translation>
     </message>
     <message>
         <source>There is no condition "%1"; they are: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n'y a pas de condition « %1 » ; il y a : %2.</translation>
     </message>
     <message>
         <source>There is no entry %1.</source>
@@ -10810,7 +10810,7 @@
     </message>
     <message>
         <source>There is no member "%1" in conditions or gates of hold points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n'y a pas de membre « %1 » dans les conditions ou les barrières des points d'arrêt.</translation>
     </message>
     <message>
         <source>There is no register, so nobody can be vouched for.</source>
@@ -10842,11 +10842,11 @@
     </message>
     <message>
         <source>There is no scheme "%1" in the look-up table. Give one of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n'y a pas de barème « %1 » dans la table. Donnez-en un parmi %2.</translation>
     </message>
     <message>
         <source>There is no sort "%1" of temporary items.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n'y a pas de sorte « %1 » d'éléments temporaires.</translation>
     </message>
     <message>
         <source>There is no store at %1. Check the name, or make a new store there.</source>
@@ -10898,7 +10898,7 @@
     </message>
     <message>
         <source>This condition names nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette condition ne nomme rien.</translation>
     </message>
     <message>
         <source>This disk does not let the store keep its side file, so nothing can be recorded on it safely. Copy the store to a disk of this computer and open it there.</source>
@@ -11058,7 +11058,7 @@
     </message>
     <message>
         <source>Tighten in the order %1, all of them in each pass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Serrez dans l'ordre %1, toutes à chaque passe.</translation>
     </message>
     <message>
         <source>Tightened out of order, a flange stands askew and leaks.</source>
@@ -11118,7 +11118,7 @@
     </message>
     <message>
         <source>To the nearer edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Jusqu'au bord le plus proche</translation>
     </message>
     <message>
         <source>To whom</source>
@@ -11138,11 +11138,11 @@
     </message>
     <message>
         <source>Too little: %1 is %2 short of %3. Fill up as the maintenance data says, and look whether any leaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop peu : %1 est de %2 inférieur à %3. Complétez comme le disent les données d'entretien, et regardez si quelque chose fuit.</translation>
     </message>
     <message>
         <source>Too much: %1 is %2 over %3. Draw it off as the maintenance data says, and check that the right liquid was filled in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trop : %1 est de %2 supérieur à %3. Retirez l'excès comme le disent les données d'entretien, et vérifiez que le bon liquide a été mis.</translation>
     </message>
     <message>
         <source>Tool</source>
@@ -11234,15 +11234,15 @@
     </message>
     <message>
         <source>Torque at the fastener</source>
-        <translation type="unfinished"></translation>
+        <translation>Couple à la fixation</translation>
     </message>
     <message>
         <source>Torque at the fastener, T</source>
-        <translation type="unfinished"></translation>
+        <translation>Couple à la fixation, T</translation>
     </message>
     <message>
         <source>Torque is missing on fastener %1 of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le couple manque sur la fixation %1 sur %2.</translation>
     </message>
     <message>
         <source>Torque needs the number of fasteners, the least and the most torque and a unit.</source>
@@ -11254,7 +11254,7 @@
     </message>
     <message>
         <source>Torque of this pass, T₁</source>
-        <translation type="unfinished"></translation>
+        <translation>Couple de cette passe, T₁</translation>
     </message>
     <message>
         <source>Torque readings are accepted</source>
@@ -11262,7 +11262,7 @@
     </message>
     <message>
         <source>Torque specified, T₀</source>
-        <translation type="unfinished"></translation>
+        <translation>Couple spécifié, T₀</translation>
     </message>
     <message>
         <source>Torque taken over</source>
@@ -11386,7 +11386,7 @@
     </message>
     <message>
         <source>Two legs that hold a stiff load, margin of 20 %: common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux brins qui tiennent une charge rigide, marge de 20 % : usage courant</translation>
     </message>
     <message>
         <source>Two of one name are one to whoever reads them.</source>
@@ -11426,7 +11426,7 @@
     </message>
     <message>
         <source>Under 30° from the horizontal: OSHA guidance on safe sling use</source>
-        <translation type="unfinished"></translation>
+        <translation>Moins de 30° par rapport à l'horizontale : guide OSHA sur l'emploi sûr des élingues</translation>
     </message>
     <message>
         <source>Undisturbed</source>
@@ -11530,19 +11530,19 @@
     </message>
     <message>
         <source>Verified at 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifié à 100 %</translation>
     </message>
     <message>
         <source>Verified at 20 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifié à 20 %</translation>
     </message>
     <message>
         <source>Verified at 60 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifié à 60 %</translation>
     </message>
     <message>
         <source>Verified at the lowest mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifié au plus petit repère</translation>
     </message>
     <message>
         <source>Verify a record package</source>
@@ -11805,7 +11805,7 @@
     </message>
     <message>
         <source>What is removed weighs as much as the aircraft, or more. Check the weights and their units.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est déposé pèse autant que l'aéronef, ou plus. Vérifiez les masses et leurs unités.</translation>
     </message>
     <message>
         <source>What is said twice is cleared once.</source>
@@ -12121,7 +12121,7 @@
     </message>
     <message>
         <source>Whether a nut may be used again at all, the maintenance data says. Look at it as well: clean, undamaged, and measured before it seats.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si un écrou peut seulement être réutilisé, les données d'entretien le disent. Examinez-le aussi : propre, intact, et mesuré avant qu'il ne porte.</translation>
     </message>
     <message>
         <source>Whether a nut still locks well enough to be used again.</source>
@@ -12173,7 +12173,7 @@
     </message>
     <message>
         <source>While an engine runs, keep clear of intake, propeller and exhaust, and look from where the maintenance data says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Moteur tournant, restez à l'écart de l'entrée d'air, de l'hélice et de l'échappement, et regardez d'où le disent les données d'entretien.</translation>
     </message>
     <message>
         <source>Who</source>
@@ -12361,7 +12361,7 @@
     </message>
     <message>
         <source>With 1 lifting point there is no length between two, and the load hangs with its centre of gravity below that point. Empty both fields, or give 2 points.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec 1 point de levage il n'y a pas de distance entre deux, et la charge pend avec son centre de gravité sous ce point. Videz les deux champs, ou donnez 2 points.</translation>
     </message>
     <message>
         <source>With an adapter the wrench does not show the torque at the fastener. Say what it was set to.</source>
@@ -12369,7 +12369,7 @@
     </message>
     <message>
         <source>With an odd number none lies opposite: each is followed by the nearer of the two that face it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec un nombre impair, aucune n'est à l'opposé : chacune est suivie de la plus proche des deux qui lui font face.</translation>
     </message>
     <message>
         <source>With interfaces chosen in the list</source>
@@ -12384,7 +12384,7 @@
     </message>
     <message>
         <source>With the drag of the nut, d</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec le couple d'autofreinage de l'écrou, d</translation>
     </message>
     <message>
         <source>With the tag on</source>
@@ -12488,11 +12488,11 @@
     </message>
     <message>
         <source>Working:</source>
-        <translation type="unfinished"></translation>
+        <translation>Calcul :</translation>
     </message>
     <message>
         <source>Worst class allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus mauvaise classe permise</translation>
     </message>
     <message>
         <source>Worst class allowed; none: dry</source>
@@ -12524,7 +12524,7 @@
     </message>
     <message>
         <source>Y = %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Y = %1</translation>
     </message>
     <message>
         <source>You may not read %1. Ask its owner, or whoever looks after this computer.</source>
@@ -12560,7 +12560,7 @@
     </message>
     <message>
         <source>Zero of the leads, as recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Zéro des cordons, tel que consigné</translation>
     </message>
     <message>
         <source>Zone</source>
@@ -12588,7 +12588,7 @@
     </message>
     <message>
         <source>a = %1° from the horizontal</source>
-        <translation type="unfinished"></translation>
+        <translation>a = %1° par rapport à l'horizontale</translation>
     </message>
     <message>
         <source>a SHA-256 digest in 64 lower-case hex digits</source>
@@ -12596,7 +12596,7 @@
     </message>
     <message>
         <source>a current</source>
-        <translation type="unfinished"></translation>
+        <translation>un courant</translation>
     </message>
     <message>
         <source>a date such as 2026-03-02</source>
@@ -12612,7 +12612,7 @@
     </message>
     <message>
         <source>a length</source>
-        <translation type="unfinished"></translation>
+        <translation>une longueur</translation>
     </message>
     <message>
         <source>a list of interfaces' ids</source>
@@ -12644,11 +12644,11 @@
     </message>
     <message>
         <source>a moment of weight</source>
-        <translation type="unfinished"></translation>
+        <translation>un moment de masse</translation>
     </message>
     <message>
         <source>a number of drops in a time</source>
-        <translation type="unfinished"></translation>
+        <translation>un nombre de gouttes dans un temps</translation>
     </message>
     <message>
         <source>a number with a point, such as 12.5, not below 0</source>
@@ -12668,7 +12668,7 @@
     </message>
     <message>
         <source>a rate of flow</source>
-        <translation type="unfinished"></translation>
+        <translation>un débit</translation>
     </message>
     <message>
         <source>a requirement (%1)</source>
@@ -12676,7 +12676,7 @@
     </message>
     <message>
         <source>a resistance</source>
-        <translation type="unfinished"></translation>
+        <translation>une résistance</translation>
     </message>
     <message>
         <source>a sort of temporary items that the program has</source>
@@ -12736,19 +12736,19 @@
     </message>
     <message>
         <source>a torque</source>
-        <translation type="unfinished"></translation>
+        <translation>un couple</translation>
     </message>
     <message>
         <source>a voltage</source>
-        <translation type="unfinished"></translation>
+        <translation>une tension</translation>
     </message>
     <message>
         <source>a volume</source>
-        <translation type="unfinished"></translation>
+        <translation>un volume</translation>
     </message>
     <message>
         <source>a weight</source>
-        <translation type="unfinished"></translation>
+        <translation>un poids</translation>
     </message>
     <message>
         <source>a whole number, 0 or more</source>
@@ -12812,7 +12812,7 @@
     </message>
     <message>
         <source>an angle</source>
-        <translation type="unfinished"></translation>
+        <translation>un angle</translation>
     </message>
     <message>
         <source>an authorised inspector</source>
@@ -12955,7 +12955,7 @@
     </message>
     <message>
         <source>carries %1</source>
-        <translation type="unfinished"></translation>
+        <translation>porte %1</translation>
     </message>
     <message>
         <source>certificate</source>
@@ -13067,7 +13067,7 @@
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sec</translation>
     </message>
     <message>
         <source>due</source>
@@ -13099,7 +13099,7 @@
     </message>
     <message>
         <source>every %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tous les %1</translation>
     </message>
     <message>
         <source>every interface</source>
@@ -13127,7 +13127,7 @@
     </message>
     <message>
         <source>fasteners %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fixations %1</translation>
     </message>
     <message>
         <source>fell with what it rested on</source>
@@ -13423,7 +13423,7 @@
     </message>
     <message>
         <source>leg %1, %2 high</source>
-        <translation type="unfinished"></translation>
+        <translation>brin %1, hauteur %2</translation>
     </message>
     <message>
         <source>less than %1</source>
@@ -13431,7 +13431,7 @@
     </message>
     <message>
         <source>limit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>limite %1</translation>
     </message>
     <message>
         <source>line </source>
@@ -13455,7 +13455,7 @@
     </message>
     <message>
         <source>little margin</source>
-        <translation type="unfinished"></translation>
+        <translation>peu de marge</translation>
     </message>
     <message>
         <source>looks after the register</source>
@@ -13479,7 +13479,7 @@
     </message>
     <message>
         <source>margin %1</source>
-        <translation type="unfinished"></translation>
+        <translation>marge %1</translation>
     </message>
     <message>
         <source>margin of the hoist %1, of a leg %2</source>
@@ -13671,7 +13671,7 @@
     </message>
     <message>
         <source>over its limit</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà de sa limite</translation>
     </message>
     <message>
         <source>over with the work</source>
@@ -13815,7 +13815,7 @@
     </message>
     <message>
         <source>rigging %1</source>
-        <translation type="unfinished"></translation>
+        <translation>agrès %1</translation>
     </message>
     <message>
         <source>root</source>
@@ -14055,11 +14055,11 @@
     </message>
     <message>
         <source>the left point</source>
-        <translation type="unfinished"></translation>
+        <translation>le point gauche</translation>
     </message>
     <message>
         <source>the lifting point</source>
-        <translation type="unfinished"></translation>
+        <translation>le point de levage</translation>
     </message>
     <message>
         <source>the mark of a critical interface</source>
@@ -14107,7 +14107,7 @@
     </message>
     <message>
         <source>the right point</source>
-        <translation type="unfinished"></translation>
+        <translation>le point droit</translation>
     </message>
     <message>
         <source>the seal</source>
@@ -14171,7 +14171,7 @@
     </message>
     <message>
         <source>to come out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>à retirer : %1</translation>
     </message>
     <message>
         <source>too little</source>
