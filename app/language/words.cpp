@@ -13,9 +13,9 @@ Words::Words(Language language, QObject *parent) : QTranslator(parent)
     Q_ASSERT(isPart);
 }
 
-QString Words::translate(const char *, const char *source, const char *, int n) const
+QString Words::translate(const char *, const char *source, const char *disambiguation, int n) const
 {
-    return InRecordWords::now() ? QString() : QTranslator::translate("Remate", source, nullptr, n);
+    return InRecordWords::now() ? QString() : QTranslator::translate("Remate", source, disambiguation, n);
 }
 
 } // namespace language

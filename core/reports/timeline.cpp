@@ -7,6 +7,7 @@
 #include <QStringList>
 
 #include "core/acts/act.hpp"
+#include "core/kinds/verb_words.hpp"
 
 namespace core {
 
@@ -175,7 +176,7 @@ QString doneText(const Act &act, const Kind *kind)
 {
     for (const KindWord &word : kindWords) {
         if (kind && word.act == act.kind) {
-            const QString done = wordOfKind(kind->verbs.*word.done);
+            const QString done = verbInWords(kind->verbs, word.done);
             return done.left(1).toUpper() + done.mid(1);
         }
     }

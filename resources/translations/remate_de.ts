@@ -12967,19 +12967,27 @@
     </message>
     <message>
         <source>clear</source>
+        <comment>off</comment>
         <translation>aufheben</translation>
     </message>
     <message>
         <source>cleared</source>
+        <comment>off_done</comment>
         <translation>aufgehoben</translation>
     </message>
     <message>
         <source>close</source>
+        <comment>on</comment>
         <translation>schließen</translation>
     </message>
     <message>
         <source>closed</source>
         <translation>abgeschlossen</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <comment>on_done</comment>
+        <translation>geschlossen</translation>
     </message>
     <message>
         <source>closed on %1</source>
@@ -13006,6 +13014,10 @@
         <translation>kritisch</translation>
     </message>
     <message>
+        <source>d MMM yyyy, HH:mm</source>
+        <translation>d. MMM yyyy, HH:mm</translation>
+    </message>
+    <message>
         <source>details given in entry %1</source>
         <translation>Angaben eingetragen in Eintrag %1</translation>
     </message>
@@ -13019,11 +13031,17 @@
     </message>
     <message>
         <source>disconnect</source>
-        <translation>lösen</translation>
+        <comment>off</comment>
+        <translation>trennen</translation>
     </message>
     <message>
         <source>disconnected</source>
         <translation>gelöst</translation>
+    </message>
+    <message>
+        <source>disconnected</source>
+        <comment>off_done</comment>
+        <translation>getrennt</translation>
     </message>
     <message>
         <source>disconnected and confirmed free by a second person</source>
@@ -13155,10 +13173,12 @@
     </message>
     <message>
         <source>fit</source>
+        <comment>on</comment>
         <translation>anbringen</translation>
     </message>
     <message>
         <source>fitted</source>
+        <comment>on_done</comment>
         <translation>angebracht</translation>
     </message>
     <message>
@@ -13199,6 +13219,7 @@
     </message>
     <message>
         <source>hang</source>
+        <comment>on</comment>
         <translation>aufhängen</translation>
     </message>
     <message>
@@ -13219,6 +13240,7 @@
     </message>
     <message>
         <source>hung</source>
+        <comment>on_done</comment>
         <translation>aufgehängt</translation>
     </message>
     <message>
@@ -13275,10 +13297,12 @@
     </message>
     <message>
         <source>isolate</source>
+        <comment>on</comment>
         <translation>freischalten</translation>
     </message>
     <message>
         <source>isolated</source>
+        <comment>on_done</comment>
         <translation>freigeschaltet</translation>
     </message>
     <message>
@@ -13646,7 +13670,13 @@
         <translation>offen</translation>
     </message>
     <message>
+        <source>open</source>
+        <comment>off</comment>
+        <translation>öffnen</translation>
+    </message>
+    <message>
         <source>opened</source>
+        <comment>off_done</comment>
         <translation>geöffnet</translation>
     </message>
     <message>
@@ -13715,10 +13745,12 @@
     </message>
     <message>
         <source>pull</source>
+        <comment>off</comment>
         <translation>ziehen</translation>
     </message>
     <message>
         <source>pulled</source>
+        <comment>off_done</comment>
         <translation>gezogen</translation>
     </message>
     <message>
@@ -13739,10 +13771,16 @@
     </message>
     <message>
         <source>reconnect</source>
+        <comment>on</comment>
         <translation>wieder anschließen</translation>
     </message>
     <message>
         <source>reconnected</source>
+        <translation>wieder angeschlossen</translation>
+    </message>
+    <message>
+        <source>reconnected</source>
+        <comment>on_done</comment>
         <translation>wieder angeschlossen</translation>
     </message>
     <message>
@@ -13755,10 +13793,12 @@
     </message>
     <message>
         <source>refit</source>
+        <comment>on</comment>
         <translation>wieder anbringen</translation>
     </message>
     <message>
         <source>refitted</source>
+        <comment>on_done</comment>
         <translation>wieder angebracht</translation>
     </message>
     <message>
@@ -13779,6 +13819,7 @@
     </message>
     <message>
         <source>release</source>
+        <comment>off</comment>
         <translation>lösen</translation>
     </message>
     <message>
@@ -13786,11 +13827,22 @@
         <translation>freigegeben</translation>
     </message>
     <message>
+        <source>released</source>
+        <comment>off_done</comment>
+        <translation>gelöst</translation>
+    </message>
+    <message>
         <source>remove</source>
+        <comment>off</comment>
         <translation>entfernen</translation>
     </message>
     <message>
         <source>removed</source>
+        <translation>entfernt</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <comment>off_done</comment>
         <translation>entfernt</translation>
     </message>
     <message>
@@ -13807,10 +13859,12 @@
     </message>
     <message>
         <source>rig</source>
+        <comment>on</comment>
         <translation>anbringen</translation>
     </message>
     <message>
         <source>rigged</source>
+        <comment>on_done</comment>
         <translation>angebracht</translation>
     </message>
     <message>
@@ -13867,7 +13921,13 @@
     </message>
     <message>
         <source>set up</source>
+        <comment>on</comment>
         <translation>aufstellen</translation>
+    </message>
+    <message>
+        <source>set up</source>
+        <comment>on_done</comment>
+        <translation>aufgestellt</translation>
     </message>
     <message>
         <source>signed</source>
@@ -13955,18 +14015,22 @@
     </message>
     <message>
         <source>take away</source>
+        <comment>off</comment>
         <translation>wegnehmen</translation>
     </message>
     <message>
         <source>take off</source>
+        <comment>off</comment>
         <translation>abnehmen</translation>
     </message>
     <message>
         <source>taken away</source>
+        <comment>off_done</comment>
         <translation>weggenommen</translation>
     </message>
     <message>
         <source>taken off</source>
+        <comment>off_done</comment>
         <translation>abgenommen</translation>
     </message>
     <message>

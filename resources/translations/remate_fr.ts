@@ -12967,19 +12967,27 @@
     </message>
     <message>
         <source>clear</source>
+        <comment>off</comment>
         <translation>déconsigner</translation>
     </message>
     <message>
         <source>cleared</source>
+        <comment>off_done</comment>
         <translation>déconsigné</translation>
     </message>
     <message>
         <source>close</source>
+        <comment>on</comment>
         <translation>fermer</translation>
     </message>
     <message>
         <source>closed</source>
         <translation>clos</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <comment>on_done</comment>
+        <translation>fermé</translation>
     </message>
     <message>
         <source>closed on %1</source>
@@ -13006,6 +13014,10 @@
         <translation>critique</translation>
     </message>
     <message>
+        <source>d MMM yyyy, HH:mm</source>
+        <translation>d MMM yyyy, HH:mm</translation>
+    </message>
+    <message>
         <source>details given in entry %1</source>
         <translation>détails donnés à l'entrée %1</translation>
     </message>
@@ -13019,10 +13031,16 @@
     </message>
     <message>
         <source>disconnect</source>
+        <comment>off</comment>
         <translation>débrancher</translation>
     </message>
     <message>
         <source>disconnected</source>
+        <translation>débranché</translation>
+    </message>
+    <message>
+        <source>disconnected</source>
+        <comment>off_done</comment>
         <translation>débranché</translation>
     </message>
     <message>
@@ -13155,10 +13173,12 @@
     </message>
     <message>
         <source>fit</source>
+        <comment>on</comment>
         <translation>poser</translation>
     </message>
     <message>
         <source>fitted</source>
+        <comment>on_done</comment>
         <translation>posé</translation>
     </message>
     <message>
@@ -13199,7 +13219,8 @@
     </message>
     <message>
         <source>hang</source>
-        <translation>poser</translation>
+        <comment>on</comment>
+        <translation>accrocher</translation>
     </message>
     <message>
         <source>hardware</source>
@@ -13219,7 +13240,8 @@
     </message>
     <message>
         <source>hung</source>
-        <translation>posée</translation>
+        <comment>on_done</comment>
+        <translation>accroché</translation>
     </message>
     <message>
         <source>ids of interfaces, separated by |</source>
@@ -13275,10 +13297,12 @@
     </message>
     <message>
         <source>isolate</source>
+        <comment>on</comment>
         <translation>consigner</translation>
     </message>
     <message>
         <source>isolated</source>
+        <comment>on_done</comment>
         <translation>consigné</translation>
     </message>
     <message>
@@ -13646,7 +13670,13 @@
         <translation>ouvert</translation>
     </message>
     <message>
+        <source>open</source>
+        <comment>off</comment>
+        <translation>ouvrir</translation>
+    </message>
+    <message>
         <source>opened</source>
+        <comment>off_done</comment>
         <translation>ouvert</translation>
     </message>
     <message>
@@ -13715,11 +13745,13 @@
     </message>
     <message>
         <source>pull</source>
+        <comment>off</comment>
         <translation>retirer</translation>
     </message>
     <message>
         <source>pulled</source>
-        <translation>retirée</translation>
+        <comment>off_done</comment>
+        <translation>retiré</translation>
     </message>
     <message>
         <source>raised finding %1</source>
@@ -13739,10 +13771,16 @@
     </message>
     <message>
         <source>reconnect</source>
+        <comment>on</comment>
         <translation>rebrancher</translation>
     </message>
     <message>
         <source>reconnected</source>
+        <translation>rebranché</translation>
+    </message>
+    <message>
+        <source>reconnected</source>
+        <comment>on_done</comment>
         <translation>rebranché</translation>
     </message>
     <message>
@@ -13755,10 +13793,12 @@
     </message>
     <message>
         <source>refit</source>
+        <comment>on</comment>
         <translation>reposer</translation>
     </message>
     <message>
         <source>refitted</source>
+        <comment>on_done</comment>
         <translation>reposé</translation>
     </message>
     <message>
@@ -13779,6 +13819,7 @@
     </message>
     <message>
         <source>release</source>
+        <comment>off</comment>
         <translation>libérer</translation>
     </message>
     <message>
@@ -13786,11 +13827,22 @@
         <translation>remis en service</translation>
     </message>
     <message>
+        <source>released</source>
+        <comment>off_done</comment>
+        <translation>libéré</translation>
+    </message>
+    <message>
         <source>remove</source>
+        <comment>off</comment>
         <translation>retirer</translation>
     </message>
     <message>
         <source>removed</source>
+        <translation>retiré</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <comment>off_done</comment>
         <translation>retiré</translation>
     </message>
     <message>
@@ -13807,10 +13859,12 @@
     </message>
     <message>
         <source>rig</source>
+        <comment>on</comment>
         <translation>installer</translation>
     </message>
     <message>
         <source>rigged</source>
+        <comment>on_done</comment>
         <translation>installé</translation>
     </message>
     <message>
@@ -13867,7 +13921,13 @@
     </message>
     <message>
         <source>set up</source>
-        <translation>mise en place</translation>
+        <comment>on</comment>
+        <translation>mettre en place</translation>
+    </message>
+    <message>
+        <source>set up</source>
+        <comment>on_done</comment>
+        <translation>mis en place</translation>
     </message>
     <message>
         <source>signed</source>
@@ -13955,19 +14015,23 @@
     </message>
     <message>
         <source>take away</source>
+        <comment>off</comment>
         <translation>enlever</translation>
     </message>
     <message>
         <source>take off</source>
+        <comment>off</comment>
         <translation>retirer</translation>
     </message>
     <message>
         <source>taken away</source>
+        <comment>off_done</comment>
         <translation>enlevé</translation>
     </message>
     <message>
         <source>taken off</source>
-        <translation>retirée</translation>
+        <comment>off_done</comment>
+        <translation>retiré</translation>
     </message>
     <message>
         <source>taken on there</source>

@@ -65,7 +65,7 @@ QString itemInWords(const core::InterfaceState &item) { return item.listed.id.te
 QString momentInWords(const core::Instant &at)
 {
     const QDateTime utc = QDateTime::fromMSecsSinceEpoch(at.milliseconds(), Qt::UTC);
-    return QCoreApplication::translate("Moment", "%1 UTC").arg(QLocale().toString(utc, QStringLiteral("d MMM yyyy, HH:mm")));
+    return QCoreApplication::translate("Moment", "%1 UTC").arg(QLocale().toString(utc, QCoreApplication::translate("Moment", "d MMM yyyy, HH:mm")));
 }
 
 QString momentInWords(const core::JobState &job, qint64 seq, const core::Instant &at)

@@ -136,7 +136,7 @@ void TstLanguage::menuSwitches_data()
 {
     QTest::addColumn<QString>("code");
     QTest::addColumn<QString>("verb");
-    QTest::addRow("German") << u"de"_s << u"Lösen"_s;
+    QTest::addRow("German") << u"de"_s << u"Trennen"_s;
     QTest::addRow("French") << u"fr"_s << u"Débrancher"_s;
 }
 

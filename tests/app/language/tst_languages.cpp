@@ -5,6 +5,7 @@
 
 #include "app/language/in_record_words.hpp"
 #include "app/language/spoken.hpp"
+#include "core/kinds/verb_words.hpp"
 
 using namespace Qt::StringLiterals;
 using language::Language;
@@ -18,6 +19,7 @@ private slots:
     void theSystemSaysWhich();
     void countsRightly_data();
     void countsRightly();
+    void oneEnglishFormHasSeveralUses();
     void theRecordSpeaksEnglish();
     void datesAreTheCountrysOwn();
 };
@@ -61,6 +63,16 @@ void TstLanguages::countsRightly()
     language::Spoken words(QLocale::c());
     words.speak(spoken);
     QTEST(QCoreApplication::translate("Anywhere", "%n entries", nullptr, number), "words");
+}
+
+/// A stand is set up, and then it is set up; in German these are two words.
+void TstLanguages::oneEnglishFormHasSeveralUses()
+{
+    language::Spoken words(QLocale::c());
+    words.speak(Language::German);
+    const core::Verbs verbs{u"take away"_s, u"taken away"_s, u"set up"_s, u"set up"_s};
+    QCOMPARE(core::verbInWords(verbs, &core::Verbs::on), u"aufstellen"_s);
+    QCOMPARE(core::verbInWords(verbs, &core::Verbs::onDone), u"aufgestellt"_s);
 }
 
 void TstLanguages::theRecordSpeaksEnglish()

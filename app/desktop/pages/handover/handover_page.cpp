@@ -11,6 +11,7 @@
 #include "app/desktop/parts/action_buttons.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/mid_sentence.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/holds/standing.hpp"
 #include "core/job/loose_ends.hpp"
@@ -35,7 +36,7 @@ Row itemRow(const core::json::Object &open, const core::InterfaceState &item, co
     if (open.contains(u"torqued"))
         missing << Words::tr("torqued %1 of %2").arg(open.integer(u"torqued").value_or(0)).arg(open.integer(u"of").value_or(0));
     for (const auto &[requirement, sentence] : item.restoration ? core::stillToShow(item) : decltype(core::stillToShow(item))())
-        missing << QCoreApplication::translate("Requirement", requirement->title).toLower();
+        missing << midSentence(QCoreApplication::translate("Requirement", requirement->title));
     if (item.stillAttached)
         missing << walkRoundInWords(item);
     for (const core::ConditionStated &stated : item.conditions)

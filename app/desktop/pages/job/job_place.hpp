@@ -55,6 +55,7 @@ private:
     /// Made when it is shown first: a job opens sooner, and what nobody looks at is not kept up to date.
     Page *pageAt(std::size_t line);
     void refresh();
+    void fitRail();
 
     session::Session &m_session;
     JobFeed &m_feed;
