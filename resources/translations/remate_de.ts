@@ -2512,7 +2512,7 @@
     </message>
     <message>
         <source>A condition on tests names one sort: ground run, functional test or leak check.</source>
-        <translation>Eine Bedingung für Prüfungen nennt eine Sorte: ground run, functional test oder leak check.</translation>
+        <translation>Eine Bedingung für Tests nennt eine Sorte: ground run, functional test oder leak check.</translation>
     </message>
     <message>
         <source>A condition on the unit names a stage alone.</source>
@@ -3124,7 +3124,7 @@
     </message>
     <message>
         <source>A value that was read in a test has a name.</source>
-        <translation>Ein in einer Prüfung abgelesener Wert hat einen Namen.</translation>
+        <translation>Ein in einem Test abgelesener Wert hat einen Namen.</translation>
     </message>
     <message>
         <source>A walk-round looks at what was said to be undone.</source>
@@ -4100,7 +4100,7 @@
     </message>
     <message>
         <source>Clear its condition</source>
-        <translation>Bedingung aufheben</translation>
+        <translation>Zustand aufheben</translation>
     </message>
     <message>
         <source>Close</source>
@@ -4144,15 +4144,15 @@
     </message>
     <message>
         <source>Condition</source>
-        <translation>Bedingung</translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Condition cleared</source>
-        <translation>Bedingung aufgehoben</translation>
+        <translation>Zustand aufgehoben</translation>
     </message>
     <message>
         <source>Condition stated</source>
-        <translation>Bedingung angegeben</translation>
+        <translation>Zustand angegeben</translation>
     </message>
     <message>
         <source>Conditions</source>
@@ -5099,6 +5099,11 @@
         <translation>Angegeben</translation>
     </message>
     <message>
+        <source>Given</source>
+        <comment>a handover</comment>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
         <source>Given:</source>
         <translation>Gegeben:</translation>
     </message>
@@ -5836,7 +5841,7 @@
     </message>
     <message>
         <source>Its hardware does not balance: %1.</source>
-        <translation>Die Kleinteile gehen nicht auf: %1.</translation>
+        <translation>Das Befestigungsmaterial geht nicht auf: %1.</translation>
     </message>
     <message>
         <source>Its id, name or number</source>
@@ -6904,7 +6909,7 @@
     </message>
     <message>
         <source>No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.</source>
-        <translation>Kein Werkzeug darf um %1 % seiner Ablesung abweichen. Geben Sie den Prozentwert seines Zertifikats oder der Norm an, etwa 4.</translation>
+        <translation>Kein Werkzeug darf um %1 % seiner Ablesung abweichen. Geben Sie den Prozentwert seiner Bescheinigung oder der Norm an, etwa 4.</translation>
     </message>
     <message>
         <source>No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned.</source>
@@ -7180,7 +7185,7 @@
     </message>
     <message>
         <source>Nothing was said of its hardware.</source>
-        <translation>Über die Kleinteile wurde nichts gesagt.</translation>
+        <translation>Über das Befestigungsmaterial wurde nichts gesagt.</translation>
     </message>
     <message>
         <source>Nothing was signed. %1</source>
@@ -7880,7 +7885,7 @@
     </message>
     <message>
         <source>Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered.</source>
-        <translation>Ablesungen werden hier mit Sicherheitsabstand angenommen, und im Register steht nicht, um wie viel dieses Werkzeug abweichen darf. Nehmen Sie ein anderes Werkzeug, oder lassen Sie seine Abweichung registrieren.</translation>
+        <translation>Ablesungen werden hier mit Sicherheitsabstand angenommen, und im Stammbuch steht nicht, um wie viel dieses Werkzeug abweichen darf. Nehmen Sie ein anderes Werkzeug, oder lassen Sie seine Abweichung registrieren.</translation>
     </message>
     <message>
         <source>Readings are checked against the range, so it must be one.</source>
@@ -8200,7 +8205,7 @@
     </message>
     <message>
         <source>Safetied</source>
-        <translation>Gesichert</translation>
+        <translation>Sicherung angebracht</translation>
     </message>
     <message>
         <source>Safety</source>
@@ -8714,7 +8719,7 @@
     </message>
     <message>
         <source>State its condition</source>
-        <translation>Bedingung angeben</translation>
+        <translation>Zustand angeben</translation>
     </message>
     <message>
         <source>Stated</source>
@@ -8750,7 +8755,7 @@
     </message>
     <message>
         <source>Still to show, and conditions</source>
-        <translation>Noch nachzuweisen, und Bedingungen</translation>
+        <translation>Noch nachzuweisen, und Zustände</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -10206,7 +10211,7 @@
     </message>
     <message>
         <source>The percents differ by standard, class and greatest torque, and the tool's own certificate comes first.</source>
-        <translation>Die Prozente unterscheiden sich nach Norm, Klasse und größtem Drehmoment, und das Zertifikat des Werkzeugs geht vor.</translation>
+        <translation>Die Prozente unterscheiden sich nach Norm, Klasse und größtem Drehmoment, und die Bescheinigung des Werkzeugs geht vor.</translation>
     </message>
     <message>
         <source>The perimeter was not printed</source>
@@ -10262,7 +10267,7 @@
     </message>
     <message>
         <source>The register does not say how finely this wrench can be set. Have its graduation registered, or take another.</source>
-        <translation>Im Register steht nicht, wie fein sich dieser Schlüssel einstellen lässt. Lassen Sie seine Teilung registrieren, oder nehmen Sie einen anderen.</translation>
+        <translation>Im Stammbuch steht nicht, wie fein sich dieser Schlüssel einstellen lässt. Lassen Sie seine Teilung registrieren, oder nehmen Sie einen anderen.</translation>
     </message>
     <message>
         <source>The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.</source>
@@ -11097,6 +11102,11 @@
         <translation>Bis</translation>
     </message>
     <message>
+        <source>To</source>
+        <comment>a person</comment>
+        <translation>An</translation>
+    </message>
+    <message>
         <source>To be seen: %1</source>
         <translation>Zu sehen: %1</translation>
     </message>
@@ -11455,6 +11465,11 @@
     <message>
         <source>Unit</source>
         <translation>Aggregat</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <comment>of measurement</comment>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Unit half</source>
@@ -13722,6 +13737,11 @@
     <message>
         <source>passed</source>
         <translation>passiert</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <comment>a test</comment>
+        <translation>bestanden</translation>
     </message>
     <message>
         <source>passed again later, or struck</source>

@@ -2500,7 +2500,7 @@
     </message>
     <message>
         <source>A condition on interfaces names these by kind, zone or id.</source>
-        <translation>Une condition sur les connexions les désigne par type, zone ou identifiant.</translation>
+        <translation>Une condition sur les raccordements les désigne par type, zone ou identifiant.</translation>
     </message>
     <message>
         <source>A condition on temporary items names one sort or more.</source>
@@ -2508,7 +2508,7 @@
     </message>
     <message>
         <source>A condition on temporary items names their sorts, not interfaces.</source>
-        <translation>Une condition sur les éléments temporaires nomme leurs sortes, non des connexions.</translation>
+        <translation>Une condition sur les éléments temporaires nomme leurs sortes, non des raccordements.</translation>
     </message>
     <message>
         <source>A condition on tests names one sort: ground run, functional test or leak check.</source>
@@ -5097,6 +5097,11 @@
     <message>
         <source>Given</source>
         <translation>Donné</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <comment>a handover</comment>
+        <translation>Donnée</translation>
     </message>
     <message>
         <source>Given:</source>
@@ -11097,6 +11102,11 @@
         <translation>À</translation>
     </message>
     <message>
+        <source>To</source>
+        <comment>a person</comment>
+        <translation>À</translation>
+    </message>
+    <message>
         <source>To be seen: %1</source>
         <translation>À voir : %1</translation>
     </message>
@@ -11455,6 +11465,11 @@
     <message>
         <source>Unit</source>
         <translation>Ensemble</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <comment>of measurement</comment>
+        <translation>Unité</translation>
     </message>
     <message>
         <source>Unit half</source>
@@ -13722,6 +13737,11 @@
     <message>
         <source>passed</source>
         <translation>franchi</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <comment>a test</comment>
+        <translation>réussi</translation>
     </message>
     <message>
         <source>passed again later, or struck</source>

@@ -5,9 +5,11 @@
 //   desktop_screens FOLDER              all of them in every look, at scale 1 and 2
 //   desktop_screens FOLDER LOOK         one of light, dark, stark, stark-dark, at the scale of QT_SCALE_FACTOR
 //   desktop_screens FOLDER LOOK LANGUAGE   in en, de or fr; or marked: every text that is translated stands in ⟦ ⟧
-// Beside the pictures stands narrow.txt: what is said in less room than it takes.
+// Beside the pictures stand narrow.txt, what is said in less room than it takes; keys.txt, what has the same key (Alt) on one screen; and for
+// marked plain.txt, what is said and not translated: data, or a text that was forgotten.
 
 #include <QAbstractButton>
+#include <QAbstractItemView>
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
@@ -16,9 +18,13 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMap>
+#include <QMenuBar>
 #include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScrollBar>
+#include <QSet>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTimer>
@@ -96,9 +102,70 @@ QStringList narrowIn(const QWidget &window)
     return all;
 }
 
+/// Two things that one key presses.
+QStringList sameKeysIn(const QWidget &window)
+{
+    QMap<QString, QStringList> byKey;
+    const auto take = [&](const QString &text) {
+        if (const QKeySequence key = QKeySequence::mnemonic(text); !key.isEmpty())
+            byKey[key.toString()] << text;
+    };
+    for (const QAbstractButton *button : window.findChildren<QAbstractButton *>()) {
+        if (button->isVisible())
+            take(button->text());
+    }
+    for (const QMenuBar *bar : window.findChildren<QMenuBar *>()) {
+        for (const QAction *action : bar->actions())
+            take(action->text());
+    }
+    QStringList all;
+    for (const QStringList &texts : byKey) {
+        if (texts.size() > 1)
+            all << texts.join(u" | "_s);
+    }
+    return all;
+}
+
+/// Texts outside ⟦ ⟧.
+QStringList plainIn(const QWidget &window)
+{
+    QStringList all;
+    const auto take = [&](const QString &text) {
+        static const QRegularExpression letters(u"[a-z]{3}"_s);
+        if (!text.contains(u'⟦') && text.contains(letters))
+            all << text;
+    };
+    for (const QWidget *widget : window.findChildren<QWidget *>()) {
+        if (!widget->isVisible())
+            continue;
+        take(widget->toolTip());
+        take(widget->accessibleName());
+        if (const auto *button = qobject_cast<const QAbstractButton *>(widget))
+            take(button->text());
+        if (const auto *label = qobject_cast<const QLabel *>(widget))
+            take(label->text());
+        if (const auto *line = qobject_cast<const QLineEdit *>(widget))
+            take(line->placeholderText());
+        if (const auto *box = qobject_cast<const QComboBox *>(widget)) {
+            for (int i = 0; i < box->count(); ++i)
+                take(box->itemText(i));
+        }
+        if (const auto *view = qobject_cast<const QAbstractItemView *>(widget); view && view->model()) {
+            for (int column = 0; column < view->model()->columnCount(); ++column) {
+                take(view->model()->headerData(column, Qt::Horizontal).toString());
+                for (int row = 0; row < std::min(view->model()->rowCount(), 40); ++row)
+                    take(view->model()->index(row, column).data().toString());
+            }
+        }
+    }
+    for (const QAction *action : window.findChildren<QAction *>())
+        take(action->text());
+    return all;
+}
+
 class Screens {
 public:
-    Screens(const QString &folder, const core::Kinds &kinds) : m_folder(folder), m_kinds(kinds) {}
+    Screens(const QString &folder, const core::Kinds &kinds, bool isMarked) : m_folder(folder), m_kinds(kinds), m_isMarked(isMarked) {}
     void draw();
 
 private:
@@ -116,11 +183,13 @@ private:
     void audit(desktop::JobPlace &place);
     void setHold(desktop::MainWindow &window, desktop::JobPlace &place);
     void keys(desktop::MainWindow &window, const QString &path);
+    void note(const QString &screen, const QString &into, const QStringList &texts);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
     QDir m_folder;
-    QStringList m_narrow; ///< told already
     const core::Kinds &m_kinds;
+    bool m_isMarked;
+    QSet<QString> m_noted; ///< told already
     QTemporaryDir m_temp;
     ScriptedAsk m_ask;
     std::vector<demo::CastMember> m_cast;
@@ -151,13 +220,22 @@ void Screens::keep(QWidget &widget, const QString &name)
 {
     settle();
     widget.grab().save(m_folder.filePath(name + u".png"_s));
-    for (const QString &text : narrowIn(widget)) {
-        if (m_narrow.contains(text))
-            continue;
-        m_narrow << text;
-        QFile file(m_folder.filePath(u"narrow.txt"_s));
-        if (file.open(QIODevice::Append))
-            file.write((name + u": "_s + text + u'\n').toUtf8());
+    note(name, u"narrow.txt"_s, narrowIn(widget));
+    note(name, u"keys.txt"_s, sameKeysIn(widget));
+    if (m_isMarked)
+        note(name, u"plain.txt"_s, plainIn(widget));
+}
+
+/// Each once.
+void Screens::note(const QString &screen, const QString &into, const QStringList &texts)
+{
+    QFile file(m_folder.filePath(into));
+    if (!file.open(QIODevice::Append))
+        return;
+    for (const QString &text : texts) {
+        if (!m_noted.contains(into + text))
+            file.write((screen + u": "_s + QString(text).replace(u'\n', u' ') + u'\n').toUtf8());
+        m_noted.insert(into + text);
     }
 }
 
@@ -597,6 +675,6 @@ int main(int argc, char **argv)
         words.speak(*spoken);
     else if (arguments.value(3) == u"marked")
         marked.emplace();
-    Screens(arguments[1], *kinds).draw();
+    Screens(arguments[1], *kinds, marked.has_value()).draw();
     return 0;
 }

@@ -27,6 +27,7 @@
 #include "app/desktop/parts/field_form.hpp"
 #include "app/desktop/parts/person_field.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
+#include "app/desktop/parts/words.hpp"
 #include "app/language/spoken.hpp"
 #include "core/acts/act.hpp"
 #include "core/list/interface_list.hpp"
@@ -110,6 +111,7 @@ private slots:
     void choosersKeepTheRecordsWords();
     void exportsTheSameList();
     void everyTextIsInTheCatalogue();
+    void unitsAreOfTwoSorts();
 
 private:
     /// A store with a job and its list.
@@ -411,6 +413,20 @@ void TstLanguage::everyTextIsInTheCatalogue()
     QVERIFY(words.said().size() > 300);
     for (const QString &text : words.said())
         QVERIFY2(known.contains(text), qPrintable(text));
+}
+
+/// Newton metres are one sort of unit, an engine is another: German and French have two words.
+void TstLanguage::unitsAreOfTwoSorts()
+{
+    language::Spoken words(QLocale::c());
+    const auto labelled = [](core::FieldType type) { return desktop::labelOf({"unit"_L1, type, core::Needed::Always, "Unit", {}, {}}); };
+    words.speak(Language::German);
+    QCOMPARE(labelled(core::FieldType::Unit), u"Einheit"_s);
+    QCOMPARE(labelled(core::FieldType::Text), u"Aggregat"_s);
+    words.speak(Language::French);
+    QCOMPARE(labelled(core::FieldType::Unit), u"Unité"_s);
+    words.speak(Language::English);
+    QCOMPARE(labelled(core::FieldType::Unit), u"Unit"_s);
 }
 
 QTEST_MAIN(TstLanguage)

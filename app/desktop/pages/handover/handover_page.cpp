@@ -111,7 +111,7 @@ HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools
     m_open = new RowTable({{tr("Item"), 10}, {tr("Name"), 0}, {tr("Zone"), 14}, {tr("Stage"), 20}, {tr("Still to show, and conditions"), 30}, {tr("By"), 46}},
                           tr("Open and half done"), tr("Nothing is open or half done."), this);
     m_open->setObjectName(u"open"_s);
-    m_past = new RowTable({{tr("Given"), 50}, {tr("To"), 24}, {tr("Accepted"), 50}, {tr("Remarks"), 0}}, tr("Handovers so far"), tr("No shift has been handed over in this job."), this);
+    m_past = new RowTable({{tr("Given", "a handover"), 50}, {tr("To", "a person"), 24}, {tr("Accepted"), 50}, {tr("Remarks"), 0}}, tr("Handovers so far"), tr("No shift has been handed over in this job."), this);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"handover.accepted"_L1, "handover.refused"_L1, "handover.given"_L1}, this);
     column->addWidget(makeLabel(tr("Handover"), "title", this));
     column->addWidget(m_state);

@@ -214,7 +214,7 @@ void JobPlace::fitRail()
 {
     int widest = fontMetrics().averageCharWidth() * 27;
     for (const QPushButton *button : m_rail)
-        widest = std::max(widest, button->sizeHint().width() + m_railArea->verticalScrollBar()->sizeHint().width());
+        widest = std::max(widest, button->sizeHint().width() + m_railArea->verticalScrollBar()->sizeHint().width() + 2 * fontMetrics().averageCharWidth());
     m_railArea->setFixedWidth(widest);
 }
 
