@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "core/value/counted.hpp"
 #include "db/sqlite/connection.hpp"
 #include "db/write_gate.hpp"
 
@@ -68,8 +69,8 @@ QString spoken(qint64 milliseconds)
 {
     const qint64 seconds = (milliseconds + 999) / 1000;
     if (seconds < 100)
-        return QCoreApplication::translate("Store", "%n second(s)", nullptr, static_cast<int>(seconds));
-    return QCoreApplication::translate("Store", "%n minute(s)", nullptr, static_cast<int>((seconds + 59) / 60));
+        return core::counted(seconds, tr("1 second"), tr("%1 seconds"));
+    return core::counted((seconds + 59) / 60, tr("1 minute"), tr("%1 minutes"));
 }
 
 core::Error mustWait(const PersonId &person, qint64 milliseconds)

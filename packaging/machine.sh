@@ -18,6 +18,8 @@ test_packages=(
     librapidcheck-dev units
     # check a record package without the program, and by one that was written from its description alone
     python3-minimal unzip openssl libcryptx-perl
+    # whether every text is translated
+    python3
     # read the record back: as text, as a tree, and as an archive's validator does
     qpdf poppler-utils default-jre-headless libpdfbox2-java libjaxb-api-java libactivation-java
     # read labels back as a scanner does

@@ -20,6 +20,9 @@ constexpr int daysApprovedAfter = 530;
 
 QString tr(const char *text) { return QCoreApplication::translate("Demo", text); }
 
+/// It is signed, so it is the same in whatever language the demo is begun.
+const QString organisation = u"Tarnmoor Air Freight Maintenance (fictional)"_s;
+
 core::Result<void> unlock(Play &play, const CastMember &member)
 {
     auto key = play.session.unlock({member.id, member.pin});
@@ -33,7 +36,7 @@ core::Result<void> bringIn(Play &play, const CastMember &member, const CastMembe
 {
     const session::NewPerson person{member.id, member.name, member.pin, member.identity};
     const bool isRoot = member.id == root.id;
-    const auto entries = isRoot ? session::found(play.session, tr("Tarnmoor Air Freight Maintenance (fictional)"), person)
+    const auto entries = isRoot ? session::found(play.session, organisation, person)
                                 : session::enrol(play.session, person, root.id, play.keys.at(root.id));
     if (!entries)
         return core::failure(entries.error().error);

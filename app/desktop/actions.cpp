@@ -10,6 +10,7 @@
 #include "core/acts/act.hpp"
 #include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
+#include "core/kinds/verb_words.hpp"
 #include "core/requirements/catalogue.hpp"
 
 namespace desktop {
@@ -125,16 +126,18 @@ QString actionText(const ActionLine &action, const core::Kinds &kinds, const cor
         const auto id = core::TemporaryId::parse(subject.value_or(QString()));
         const core::TemporaryItem *item = id ? job.temporary(*id) : nullptr;
         const core::Kind *kind = item ? kinds.find(core::temporaryKindId(item->sort)) : nullptr;
-        if (kind)
-            return kind->verbs.off.left(1).toUpper() + kind->verbs.off.mid(1);
+        if (kind) {
+            const QString off = core::verbInWords(kind->verbs, &core::Verbs::off);
+            return off.left(1).toUpper() + off.mid(1);
+        }
     }
     QString own;
     for (const core::InterfaceId &id : items) {
         const core::InterfaceState *item = job.item(id);
         const core::Kind *kind = item ? kinds.find(item->listed.kind) : nullptr;
         const QString verb = !kind ? QString()
-                             : action.kind == "interface.disconnected"_L1 ? kind->verbs.off
-                             : action.kind == "interface.reconnected"_L1 ? kind->verbs.on
+                             : action.kind == "interface.disconnected"_L1 ? core::verbInWords(kind->verbs, &core::Verbs::off)
+                             : action.kind == "interface.reconnected"_L1 ? core::verbInWords(kind->verbs, &core::Verbs::on)
                                                                          : QString();
         if (verb.isEmpty() || (!own.isEmpty() && own != verb))
             return verbOf(*core::findAct(QString(action.kind)));

@@ -9,6 +9,7 @@
 
 #include "app/desktop/ask_in_windows.hpp"
 #include "app/desktop/main_window.hpp"
+#include "app/language/spoken.hpp"
 #include "app/logging/log.hpp"
 #include "app/logging/qt_messages.hpp"
 #include "app/logging/state_folder.hpp"
@@ -59,11 +60,14 @@ int main(int argc, char **argv)
 
     QSettings settings;
     const desktop::Preferences preferences = desktop::readPreferences(settings);
+    language::Spoken words(QLocale::system());
+    words.speak(preferences.spoken(QLocale::system()));
     desktop::applyAppearance(app, preferences.appearance);
     desktop::AskInWindows ask;
     desktop::MainWindow window(ask, *kinds, {session::systemClock(), core::everydayCost, std::chrono::minutes(preferences.idleMinutes)}, preferences);
     ask.setParent(&window);
     QObject::connect(&window, &desktop::MainWindow::appearanceChosen, &app, [&app](desktop::Appearance appearance) { desktop::applyAppearance(app, appearance); });
+    QObject::connect(&window, &desktop::MainWindow::languageChosen, &app, [&words](language::Language language) { words.speak(language); });
     QObject::connect(&window, &desktop::MainWindow::noticeShown, &app,
                      [&log](const session::Notice &notice) { log.warning(u"notice shown", {{QStringLiteral("says"), notice.sentence}}); });
     // Before the window is shown, so that it is laid out once.

@@ -35,6 +35,7 @@
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
 #include "app/desktop/scan/scanned.hpp"
+#include "app/language/in_record_words.hpp"
 #include "app/package/verify_package.hpp"
 #include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
@@ -50,9 +51,21 @@ constexpr int watchMilliseconds = 500;
 MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, Preferences preferences, QWidget *parent)
     : QMainWindow(parent), m_ask(ask), m_kinds(kinds), m_maker(std::move(maker)), m_preferences(std::move(preferences))
 {
-    setWindowTitle(tr("Remate"));
     setWindowIcon(QIcon(QStringLiteral(":/icons/remate.svg")));
     setAcceptDrops(true);
+    build();
+    resize(fontMetrics().averageCharWidth() * 220, fontMetrics().height() * 54);
+    restoreGeometry(m_preferences.windowGeometry);
+    restoreState(m_preferences.windowState);
+    connect(&m_watch, &QTimer::timeout, this, &MainWindow::look);
+    // The scanner's filter first, so that ours is asked before it: what is scanned shows as well that somebody is there.
+    new ScannerKeys(*this, [this](const QString &text, ScannerKeys::Focus focus) { return takeScan(text, focus); }, this);
+    QCoreApplication::instance()->installEventFilter(this);
+}
+
+void MainWindow::build()
+{
+    setWindowTitle(tr("Remate"));
     auto *centre = new QWidget(this);
     auto *column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
@@ -64,14 +77,7 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     setCentralWidget(centre);
     makeMenus();
     menuBar()->setCornerWidget(makeCorner());
-    resize(fontMetrics().averageCharWidth() * 220, fontMetrics().height() * 54);
-    restoreGeometry(m_preferences.windowGeometry);
-    restoreState(m_preferences.windowState);
-    connect(&m_watch, &QTimer::timeout, this, &MainWindow::look);
     connect(m_notice, &NoticeBand::backupWanted, this, [this] { backUp(*m_place.session, m_ask, this); showNotice(); });
-    // The scanner's filter first, so that ours is asked before it: what is scanned shows as well that somebody is there.
-    new ScannerKeys(*this, [this](const QString &text, ScannerKeys::Focus focus) { return takeScan(text, focus); }, this);
-    QCoreApplication::instance()->installEventFilter(this);
 }
 
 MainWindow::~MainWindow() { leave(); }
@@ -176,6 +182,13 @@ void MainWindow::openStore(const QString &path)
 void MainWindow::leave()
 {
     m_watch.stop();
+    leavePages();
+    m_place = StorePlace();
+    (void)m_notice->show(std::nullopt);
+}
+
+void MainWindow::leavePages()
+{
     for (QWidget *page : std::initializer_list<QWidget *>{m_job, m_people, m_start})
         delete page;
     delete m_signing;
@@ -185,8 +198,6 @@ void MainWindow::leave()
     m_start = nullptr;
     m_signing = nullptr;
     m_feed = nullptr;
-    m_place = StorePlace();
-    (void)m_notice->show(std::nullopt);
 }
 
 void MainWindow::take(StorePlace place)
@@ -197,16 +208,21 @@ void MainWindow::take(StorePlace place)
     session::Session &session = *m_place.session;
     // While a sheet is being signed; told once it is gone.
     session.setTell([this](const QString &sentence) { QTimer::singleShot(0, this, [this, sentence] { m_ask.tell(tr("About your key"), sentence); }); });
+    makePages();
+    m_watch.start(watchMilliseconds);
+    showPlace();
+}
+
+void MainWindow::makePages()
+{
     m_feed = new JobFeed(this);
-    m_signing = new Signing(session, *m_feed, m_kinds, m_ask, this);
+    m_signing = new Signing(*m_place.session, *m_feed, m_kinds, m_ask, this);
     m_start = new StartPage(m_stack);
     m_stack->addWidget(m_start);
     connect(m_start, &StartPage::jobChosen, this, &MainWindow::openJob);
     connect(m_start, &StartPage::newJobWanted, this, &MainWindow::newJob);
     connect(m_start, &StartPage::peopleWanted, this, &MainWindow::showPeople);
     connect(m_signing, &Signing::hasSigned, this, &MainWindow::afterSigning);
-    m_watch.start(watchMilliseconds);
-    showPlace();
 }
 
 void MainWindow::showPlace()
@@ -360,12 +376,16 @@ void MainWindow::openJob(const core::LedgerId &job)
     }
     feedJob();
     showNotice();
-    if (!m_job) {
-        m_job = new JobPlace(*m_place.session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
-        m_stack->addWidget(m_job);
-    }
+    if (!m_job)
+        makeJob();
     showJob();
     m_job->showPage(QStringLiteral("list"));
+}
+
+void MainWindow::makeJob()
+{
+    m_job = new JobPlace(*m_place.session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
+    m_stack->addWidget(m_job);
 }
 
 void MainWindow::showJob()
@@ -438,9 +458,12 @@ void MainWindow::showNotice()
         health.lastBackup = *backup;
     if (const core::Person *founder = reg.root ? reg.person(*reg.root) : nullptr)
         health.firstEntry = founder->enrolledAt;
-    const auto notice = session::noticeOf(health, m_place.session->now());
-    if (m_notice->show(notice) && notice)
-        emit noticeShown(*notice);
+    const core::Instant now = m_place.session->now();
+    const auto notice = session::noticeOf(health, now);
+    if (!m_notice->show(notice) || !notice)
+        return;
+    const language::InRecordWords english;
+    emit noticeShown(*session::noticeOf(health, now));
 }
 
 void MainWindow::showWho()

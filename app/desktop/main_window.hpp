@@ -52,7 +52,9 @@ public:
 
 signals:
     void appearanceChosen(desktop::Appearance appearance);
-    /// For the log. Holds nothing that a person typed.
+    /// To be spoken from now on: whoever is connected sees to that before it returns, and the window then says everything anew.
+    void languageChosen(language::Language language);
+    /// For the log, in the record's words. Holds nothing that a person typed.
     void noticeShown(const session::Notice &notice);
 
 protected:
@@ -63,7 +65,14 @@ protected:
     void dropEvent(QDropEvent *event) override;
 
 private:
+    /// What is looked at, to come back to it.
+    struct View;
+    void build();
+    View view() const;
+    void chooseLanguage(language::Language language);
+    void sayAnew();
     void makeMenus();
+    void makeLookMenu();
     QWidget *makeCorner();
     void newStore();
     void askStore();
@@ -71,7 +80,9 @@ private:
     void askPackage();
     void showPackages();
     void take(StorePlace place);
+    void makePages();
     void leave();
+    void leavePages();
     void showPlace();
     void welcome();
     void showStart();
@@ -85,6 +96,7 @@ private:
     void showManual(const QString &page);
     /// The open job, whatever was shown before it.
     void showJob();
+    void makeJob();
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();
@@ -101,15 +113,15 @@ private:
     QTimer m_watch;
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
     std::optional<core::PersonId> m_signer; ///< as the pages know it
-    NoticeBand *m_notice;
-    QStackedWidget *m_stack;
+    NoticeBand *m_notice = nullptr;
+    QStackedWidget *m_stack = nullptr;
     CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
     QPointer<QWidget> m_beforeCalculator;
     ManualWindow *m_manual = nullptr;      ///< made when it is asked for first
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
-    QWidget *m_corner;
-    QLabel *m_who;
-    QPushButton *m_lock;
+    QWidget *m_corner = nullptr;
+    QLabel *m_who = nullptr;
+    QPushButton *m_lock = nullptr;
     std::vector<QAction *> m_storeActions; ///< need a store
     std::vector<QAction *> m_jobActions;   ///< need an open job
     JobFeed *m_feed = nullptr;             ///< these five go when the store is left

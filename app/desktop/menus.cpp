@@ -61,8 +61,19 @@ void MainWindow::makeMenus()
     connect(act, &QMenu::aboutToShow, this, [this, act] { m_job->fillMenu(*act); });
     ofJob(act->menuAction());
 
+    makeLookMenu();
+
+    QMenu *help = menuBar()->addMenu(tr("&Help"));
+    help->addAction(tr("&Manual"), QKeySequence::HelpContents, this, [this] { showManual(pageForHelp()); });
+    help->addAction(tr("&Find a command …"), QKeySequence(QStringLiteral("Ctrl+Shift+A")), this, [this] { (new CommandSearch(*menuBar(), this))->open(); });
+    help->addAction(tr("Manual, &contents"), this, [this] { showManual(QStringLiteral("index")); });
+    help->addAction(tr("&Keys"), QKeySequence(QStringLiteral("Ctrl+F1")), this, [this] { showManual(QStringLiteral("shortcuts")); });
+}
+
+void MainWindow::makeLookMenu()
+{
     QMenu *look = menuBar()->addMenu(tr("&Look"));
-    auto *group = new QActionGroup(this);
+    auto *group = new QActionGroup(look);
     const std::pair<QString, Appearance> choices[] = {{tr("As the &system"), Appearance::System}, {tr("&Light"), Appearance::Light}, {tr("&Dark"), Appearance::Dark},
         {tr("Light with &more contrast"), Appearance::StarkLight}, {tr("Dark with more &contrast"), Appearance::StarkDark}};
     for (const auto &[text, appearance] : choices) {
@@ -75,12 +86,18 @@ void MainWindow::makeMenus()
             emit appearanceChosen(appearance);
         });
     }
-
-    QMenu *help = menuBar()->addMenu(tr("&Help"));
-    help->addAction(tr("&Manual"), QKeySequence::HelpContents, this, [this] { showManual(pageForHelp()); });
-    help->addAction(tr("&Find a command …"), QKeySequence(QStringLiteral("Ctrl+Shift+A")), this, [this] { (new CommandSearch(*menuBar(), this))->open(); });
-    help->addAction(tr("Manual, &contents"), this, [this] { showManual(QStringLiteral("index")); });
-    help->addAction(tr("&Keys"), QKeySequence(QStringLiteral("Ctrl+F1")), this, [this] { showManual(QStringLiteral("shortcuts")); });
+    look->addSeparator();
+    // A name of its own in every language, so that whoever cannot read the others finds theirs.
+    auto *languages = new QActionGroup(look);
+    for (const language::LanguageLine &line : language::languages()) {
+        QAction *action = look->addAction(QString::fromUtf16(line.own));
+        action->setObjectName(QStringLiteral("language.") + QLatin1String(line.code));
+        action->setCheckable(true);
+        action->setChecked(m_preferences.spoken(QLocale::system()) == line.language);
+        languages->addAction(action);
+        // The menu itself is made anew, so it is let go first.
+        connect(action, &QAction::triggered, this, [this, language = line.language] { QTimer::singleShot(0, this, [this, language] { chooseLanguage(language); }); });
+    }
 }
 
 } // namespace desktop

@@ -18,6 +18,7 @@ const QString recent = QStringLiteral("recent_stores");
 const QString geometry = QStringLiteral("window_geometry");
 const QString state = QStringLiteral("window_state");
 const QString idle = QStringLiteral("idle_minutes");
+const QString chosenLanguage = QStringLiteral("language");
 
 } // namespace
 
@@ -37,6 +38,7 @@ Preferences readPreferences(QSettings &settings)
     read.windowGeometry = settings.value(geometry).toByteArray();
     read.windowState = settings.value(state).toByteArray();
     read.idleMinutes = std::clamp(settings.value(idle, read.idleMinutes).toInt(), 1, 60);
+    read.language = language::languageOf(settings.value(chosenLanguage).toString());
     return read;
 }
 
@@ -47,6 +49,8 @@ void writePreferences(QSettings &settings, const Preferences &preferences)
     settings.setValue(geometry, preferences.windowGeometry);
     settings.setValue(state, preferences.windowState);
     settings.setValue(idle, preferences.idleMinutes);
+    if (preferences.language)
+        settings.setValue(chosenLanguage, QString::fromLatin1(language::lineOf(*preferences.language).code));
 }
 
 } // namespace desktop

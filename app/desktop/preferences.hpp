@@ -6,7 +6,10 @@
 #include <QByteArray>
 #include <QStringList>
 
+#include <optional>
+
 #include "app/desktop/parts/theme.hpp"
+#include "app/language/language.hpp"
 
 class QSettings;
 
@@ -19,6 +22,10 @@ struct Preferences {
     QByteArray windowGeometry;
     QByteArray windowState;
     int idleMinutes = 5;
+    std::optional<language::Language> language{}; ///< nothing until one is chosen: the screens follow the system
+
+    /// The one that was chosen, or what a system of that locale asks for.
+    language::Language spoken(const QLocale &ofSystem) const { return language.value_or(language::languageFor(ofSystem)); }
 
     /// Puts a store first.
     void remember(const QString &store);

@@ -453,7 +453,7 @@ std::vector<Seed> strike(const Situation &s)
 
 std::vector<Seed> closeJob(const Situation &)
 {
-    return {{{}, {{u"statement"_s, QCoreApplication::translate("Seed", "Every interface of this job is restored and inspected, or stands as undisturbed, not applicable or given over, as the approved maintenance data asks.")}}, {}}};
+    return {{{}, {{u"statement"_s, u"Every interface of this job is restored and inspected, or stands as undisturbed, not applicable or given over, as the approved maintenance data asks."_s}}, {}}};
 }
 
 } // namespace desktop::seeds

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 
+#include "app/language/in_record_words.hpp"
 #include "core/ledger/canonical.hpp"
 #include "core/reports/report.hpp"
 #include "core/rules/version.hpp"
@@ -131,6 +132,10 @@ core::Result<QByteArray> pdfOf(const core::JobRecord &job, record::PageSize pape
     return record::recordPdf(job, {.pageSize = paper, .whenOpen = record::WhenOpen::MarkAsDraft, .progress = progress, .attachment = fetch});
 }
 
-QByteArray csvOf(const core::JobRecord &job) { return core::reportCsv(*core::findReport(u"interfaces"), job); }
+QByteArray csvOf(const core::JobRecord &job)
+{
+    const language::InRecordWords english;
+    return core::reportCsv(*core::findReport(u"interfaces"), job);
+}
 
 } // namespace package

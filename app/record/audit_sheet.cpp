@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 
+#include "app/language/in_record_words.hpp"
 #include "app/record/flow.hpp"
 #include "app/record/safe_file.hpp"
 
@@ -89,8 +90,23 @@ private:
     const PageFrame &m_frame;
 };
 
+std::vector<Sheet> sheetsOf(const core::AuditTable &table, const Typefaces &faces, PageSize size)
+{
+    const language::InRecordWords english;
+    Flow flow(frameOf(size), faces, {});
+    flow.title(table.title);
+    flow.table(factsOf(table));
+    flow.space(6 * point);
+    if (table.rows.empty())
+        flow.paragraph(table.whenEmpty);
+    else
+        flow.table(rowsOf(table));
+    return flow.takeSheets();
+}
+
 core::Result<void> draw(QIODevice &device, const std::vector<Sheet> &sheets, const Typefaces &faces, const core::AuditTable &audit, PageSize size)
 {
+    const language::InRecordWords english;
     QPdfWriter writer(&device);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
     writer.setResolution(static_cast<int>(unitsPerInch));
@@ -117,15 +133,7 @@ core::Result<void> writeAuditPdf(const core::AuditTable &table, const QString &p
     const auto faces = Typefaces::find();
     if (!faces)
         return core::failure(faces.error());
-    Flow flow(frameOf(size), *faces, {});
-    flow.title(table.title);
-    flow.table(factsOf(table));
-    flow.space(6 * point);
-    if (table.rows.empty())
-        flow.paragraph(table.whenEmpty);
-    else
-        flow.table(rowsOf(table));
-    const std::vector<Sheet> sheets = flow.takeSheets();
+    const std::vector<Sheet> sheets = sheetsOf(table, *faces, size);
     return writeSafely(path, [&](QIODevice &device) { return draw(device, sheets, *faces, table, size); });
 }
 

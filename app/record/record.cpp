@@ -11,6 +11,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 
+#include "app/language/in_record_words.hpp"
 #include "app/picture/lift_picture.hpp"
 #include "app/record/contents.hpp"
 #include "app/record/finish.hpp"
@@ -140,6 +141,7 @@ core::Result<QByteArray> recordPdf(const core::JobRecord &job, const RecordOptio
     const auto faces = Typefaces::find();
     if (!faces)
         return core::failure(faces.error());
+    const language::InRecordWords english;
     Flow flow(frameOf(options.pageSize), *faces, options.progress);
     setContents(flow, job, options.attachment);
     if (flow.isCancelled())
@@ -159,7 +161,11 @@ core::Result<void> writeRecord(const core::JobRecord &job, const QString &path, 
 
 core::Result<void> writeInterfacesCsv(const core::JobRecord &job, const QString &path)
 {
-    return writeBytes(path, core::reportCsv(*core::findReport(u"interfaces"), job));
+    const auto csv = [&job] {
+        const language::InRecordWords english;
+        return core::reportCsv(*core::findReport(u"interfaces"), job);
+    };
+    return writeBytes(path, csv());
 }
 
 } // namespace record

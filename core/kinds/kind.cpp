@@ -133,6 +133,8 @@ std::optional<KindSort> parseKindSort(QStringView text)
     return std::nullopt;
 }
 
+QString wordOfKind(const QString &word) { return word.isEmpty() ? QString() : QCoreApplication::translate("Kind", word.toUtf8().constData()); }
+
 Result<Kind> parseKind(QByteArrayView json, const QString &fileName)
 {
     const auto object = json::parseObject(json);

@@ -45,6 +45,9 @@ struct Kind {
     bool operator==(const Kind &) const = default;
 };
 
+/// A name, verb, caution or look of a kind as it is said to a person: translated. The files hold English, which is what the record says.
+QString wordOfKind(const QString &word);
+
 /// Reads one kind: a JSON object with the members id, sort, name, verbs {off, off_done, on, on_done}, requirements, look_at
 /// and, where the work can hurt somebody, caution. Refuses (BadInput, naming file and member) anything missing, unknown, empty
 /// or of the wrong type, a requirement that the program does not have, any on a temporary item, a sort of these that there is not, and an id

@@ -39,7 +39,7 @@ const Kind *Kinds::find(QStringView id) const
 QString Kinds::nameOf(const QString &id) const
 {
     const Kind *kind = find(id);
-    return kind ? kind->name : id;
+    return kind ? wordOfKind(kind->name) : id;
 }
 
 } // namespace core

@@ -7,6 +7,7 @@
 #include <QStringList>
 
 #include "core/acts/act.hpp"
+#include "core/kinds/verb_words.hpp"
 
 namespace core {
 
@@ -150,7 +151,7 @@ QString fieldsText(const Act &act, const Statement &said, const Register &reg, c
             continue;
         QString text = valueText(field, *value, reg);
         if (kind && field.name == "kind"_L1 && text == kind->id)
-            text = kind->name;
+            text = wordOfKind(kind->name);
         if (field.type == FieldType::Decimal)
             text += unitAfter(act.fields, i, said.body);
         if (text.endsWith(u'.'))
@@ -175,7 +176,7 @@ QString doneText(const Act &act, const Kind *kind)
 {
     for (const KindWord &word : kindWords) {
         if (kind && word.act == act.kind) {
-            const QString done = kind->verbs.*word.done;
+            const QString done = verbInWords(kind->verbs, word.done);
             return done.left(1).toUpper() + done.mid(1);
         }
     }

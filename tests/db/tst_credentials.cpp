@@ -133,8 +133,8 @@ private slots:
         QTest::addColumn<int>("wrongBefore");
         QTest::addColumn<QString>("told");
         QTest::addRow("first") << 0 << "That is not the PIN or passphrase of Ana. Try again.";
-        QTest::addRow("third") << 2 << "That is not the PIN or passphrase of Ana. The next try is possible in 5 second(s).";
-        QTest::addRow("eighth") << 7 << "That is not the PIN or passphrase of Ana. The next try is possible in 3 minute(s).";
+        QTest::addRow("third") << 2 << "That is not the PIN or passphrase of Ana. The next try is possible in 5 seconds.";
+        QTest::addRow("eighth") << 7 << "That is not the PIN or passphrase of Ana. The next try is possible in 3 minutes.";
         QTest::addRow("tenth") << 9
                                << "The key of Ana is locked after too many wrong PINs or passphrases. An administrator registers a new "
                                   "key for them; what they signed stays valid.";
@@ -161,7 +161,7 @@ private slots:
         QCOMPARE(*sitting.waitLeft(105), 0);
         QCOMPARE(*sitting.waitLeft(20), 5000);
         QCOMPARE(sitting.unlock(103, right).error().message,
-                 "After several wrong PINs or passphrases Ana must wait another 2 second(s) before the next try.");
+                 "After several wrong PINs or passphrases Ana must wait another 2 seconds before the next try.");
     }
 
     /// Whoever kills the program while it still works on the secret has used up a try.

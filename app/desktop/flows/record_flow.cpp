@@ -9,6 +9,7 @@
 
 #include "app/desktop/flows/ask_paper.hpp"
 #include "app/desktop/flows/long_work.hpp"
+#include "app/language/in_record_words.hpp"
 #include "app/package/package_writer.hpp"
 #include "app/record/record.hpp"
 #include "app/session/sound.hpp"
@@ -42,6 +43,15 @@ core::Result<void> write(const core::JobRecord &job, const QString &path, db::St
         return written;
     const QFileInfo file(path);
     return record::writeInterfacesCsv(job, file.path() + u'/' + file.completeBaseName() + QStringLiteral("-interfaces.csv"));
+}
+
+enum class ListFor { ThisJob, TheNext };
+
+/// The notes for the next job tell what was learnt in the record's words: whoever reads them may speak another language.
+QByteArray listAs(const core::JobState &job, ListFor whom)
+{
+    const language::InRecordWords english;
+    return whom == ListFor::ThisJob ? core::writeInterfaceList(job) : core::writeInterfaceList(core::listForNextJob(job));
 }
 
 } // namespace
@@ -88,7 +98,7 @@ void exportList(const core::JobState &job, Ask &ask)
     if (!path)
         return;
     QSaveFile file(*path);
-    const QByteArray bytes = *which == asListed ? core::writeInterfaceList(job) : core::writeInterfaceList(core::listForNextJob(job));
+    const QByteArray bytes = listAs(job, *which == asListed ? ListFor::ThisJob : ListFor::TheNext);
     if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
         ask.tell(RecordFlow::tr("The list was exported"), *path);
     else

@@ -270,12 +270,13 @@ QStringList Signing::cautionsFor(const Situation &situation) const
     const auto temporaryId = core::TemporaryId::parse(situation.subject.value_or(QString()));
     const core::TemporaryItem *temporary = temporaryId ? situation.job.temporary(*temporaryId) : nullptr;
     if (const core::Kind *kind = temporary ? m_kinds.find(core::temporaryKindId(temporary->sort)) : nullptr)
-        cautions << kind->caution;
+        cautions << core::wordOfKind(kind->caution);
     for (const core::InterfaceId &id : situation.items) {
         const core::InterfaceState *item = m_feed.state()->item(id);
         const core::Kind *kind = item ? m_kinds.find(item->listed.kind) : nullptr;
-        if (kind && !kind->caution.isEmpty() && !cautions.contains(kind->caution))
-            cautions << kind->caution;
+        const QString caution = kind ? core::wordOfKind(kind->caution) : QString();
+        if (!caution.isEmpty() && !cautions.contains(caution))
+            cautions << caution;
     }
     return cautions;
 }

@@ -12,6 +12,7 @@
 
 #include "app/desktop/parts/field_editor.hpp"
 #include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/mid_sentence.hpp"
 #include "app/desktop/parts/words.hpp"
 
 namespace desktop {
@@ -126,7 +127,7 @@ void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t 
         editor->setValue(*value);
     editor->setObjectName(QStringLiteral("%1.%2").arg(name).arg(seed));
     const QString of = one.part.isEmpty() ? one.subject.value_or(QString()) : tr("%1 %2").arg(one.subject.value_or(QString()), one.part);
-    const QString label = tr("%1, %2").arg(of, labelOf(field).toLower());
+    const QString label = tr("%1, %2").arg(of, midSentence(labelOf(field)));
     editor->control()->setAccessibleName(label);
     addFieldRow(into, field, label, editor);
     bind(editor, {editor, name, label, seed, true});

@@ -94,7 +94,7 @@ void ItemCard::showOne(const core::InterfaceState &item)
     m_name->setText(item.listed.critical ? tr("%1 (critical)").arg(item.listed.name) : item.listed.name);
     m_stage->setStage(core::stageOf(item));
     const core::Kind *kind = m_tools.kinds.find(item.listed.kind);
-    m_caution->setText(kind ? kind->caution : QString());
+    m_caution->setText(kind ? core::wordOfKind(kind->caution) : QString());
     m_caution->setVisible(kind && !kind->caution.isEmpty());
     addRequirements(item);
     addFacts(tr("Recorded"), recordedAbout(item, *m_tools.feed.state(), m_tools.feed.reg()), tr("Nothing yet."));
@@ -122,7 +122,7 @@ void ItemCard::addLookAt(const core::InterfaceState &item)
         return;
     m_below->addWidget(makeLabel(tr("Look at"), "heading", widget()));
     for (const QString &sentence : kind->lookAt)
-        m_below->addWidget(makeLabel(tr("• %1").arg(sentence), "", widget()));
+        m_below->addWidget(makeLabel(tr("• %1").arg(core::wordOfKind(sentence)), "", widget()));
 }
 
 void ItemCard::addFacts(const QString &heading, const std::vector<Fact> &facts, const QString &none)

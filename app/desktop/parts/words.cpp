@@ -14,6 +14,9 @@ namespace desktop {
 
 namespace {
 
+/// A unit is what hangs on the aircraft as well; English alone has one word for both. Other labels are found without the comment.
+constexpr const char *unitOfMeasurement[] = QT_TRANSLATE_NOOP3("Field", "Unit", "of measurement");
+
 /// `BOLT-6 (Reused: 4; Scrapped: 1), SEAL-28 (…)`; nothing where the field names no columns.
 QString linesInWords(const core::Field &field, const core::json::Value &value, const core::Register &reg)
 {
@@ -50,7 +53,11 @@ QString joined(const core::json::Array &values, const core::Field &field, const 
 
 QString verbOf(const core::Act &act) { return QCoreApplication::translate("Act", act.verb); }
 QString doneOf(const core::Act &act) { return QCoreApplication::translate("Act", act.done); }
-QString labelOf(const core::Field &field) { return QCoreApplication::translate("Field", field.label); }
+
+QString labelOf(const core::Field &field)
+{
+    return field.type == core::FieldType::Unit ? QCoreApplication::translate("Field", field.label, unitOfMeasurement[1]) : QCoreApplication::translate("Field", field.label);
+}
 
 QString choiceInWords(QStringView choice)
 {
@@ -65,7 +72,7 @@ QString itemInWords(const core::InterfaceState &item) { return item.listed.id.te
 QString momentInWords(const core::Instant &at)
 {
     const QDateTime utc = QDateTime::fromMSecsSinceEpoch(at.milliseconds(), Qt::UTC);
-    return QCoreApplication::translate("Moment", "%1 UTC").arg(QLocale().toString(utc, QStringLiteral("d MMM yyyy, HH:mm")));
+    return QCoreApplication::translate("Moment", "%1 UTC").arg(QLocale().toString(utc, QCoreApplication::translate("Moment", "d MMM yyyy, HH:mm")));
 }
 
 QString momentInWords(const core::JobState &job, qint64 seq, const core::Instant &at)

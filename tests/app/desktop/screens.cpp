@@ -4,17 +4,27 @@
 // Draws every screen of the program into a folder, for people to look at:
 //   desktop_screens FOLDER              all of them in every look, at scale 1 and 2
 //   desktop_screens FOLDER LOOK         one of light, dark, stark, stark-dark, at the scale of QT_SCALE_FACTOR
+//   desktop_screens FOLDER LOOK LANGUAGE   in en, de or fr; or marked: every text that is translated stands in ⟦ ⟧
+// Beside the pictures stand narrow.txt, what is said in less room than it takes; keys.txt, what has the same key (Alt) on one screen; and for
+// marked plain.txt, what is said and not translated: data, or a text that was forgotten.
 
+#include <QAbstractButton>
+#include <QAbstractItemView>
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
 #include <QEventLoop>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QLineEdit>
+#include <QMap>
+#include <QMenuBar>
 #include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QScrollBar>
+#include <QSet>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTimer>
@@ -51,9 +61,11 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "app/desktop/scan/scanner_keys.hpp"
+#include "app/language/spoken.hpp"
 #include "core/job/stage.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
+#include "tests/app/language/marked_words.hpp"
 
 using namespace Qt::StringLiterals;
 
@@ -75,9 +87,85 @@ void typeInto(QWidget &widget, Qt::Key key)
     waiting.exec();
 }
 
+/// What is shown and cut off.
+QStringList narrowIn(const QWidget &window)
+{
+    QStringList all;
+    for (const QAbstractButton *button : window.findChildren<QAbstractButton *>()) {
+        if (button->isVisible() && !button->text().isEmpty() && button->width() < button->sizeHint().width())
+            all << button->text();
+    }
+    for (const QLabel *label : window.findChildren<QLabel *>()) {
+        if (label->isVisible() && !label->wordWrap() && !label->text().isEmpty() && label->width() < label->sizeHint().width())
+            all << label->text();
+    }
+    return all;
+}
+
+/// Two things that one key presses.
+QStringList sameKeysIn(const QWidget &window)
+{
+    QMap<QString, QStringList> byKey;
+    const auto take = [&](const QString &text) {
+        if (const QKeySequence key = QKeySequence::mnemonic(text); !key.isEmpty())
+            byKey[key.toString()] << text;
+    };
+    for (const QAbstractButton *button : window.findChildren<QAbstractButton *>()) {
+        if (button->isVisible())
+            take(button->text());
+    }
+    for (const QMenuBar *bar : window.findChildren<QMenuBar *>()) {
+        for (const QAction *action : bar->actions())
+            take(action->text());
+    }
+    QStringList all;
+    for (const QStringList &texts : byKey) {
+        if (texts.size() > 1)
+            all << texts.join(u" | "_s);
+    }
+    return all;
+}
+
+/// Texts outside ⟦ ⟧.
+QStringList plainIn(const QWidget &window)
+{
+    QStringList all;
+    const auto take = [&](const QString &text) {
+        static const QRegularExpression letters(u"[a-z]{3}"_s);
+        if (!text.contains(u'⟦') && text.contains(letters))
+            all << text;
+    };
+    for (const QWidget *widget : window.findChildren<QWidget *>()) {
+        if (!widget->isVisible())
+            continue;
+        take(widget->toolTip());
+        take(widget->accessibleName());
+        if (const auto *button = qobject_cast<const QAbstractButton *>(widget))
+            take(button->text());
+        if (const auto *label = qobject_cast<const QLabel *>(widget))
+            take(label->text());
+        if (const auto *line = qobject_cast<const QLineEdit *>(widget))
+            take(line->placeholderText());
+        if (const auto *box = qobject_cast<const QComboBox *>(widget)) {
+            for (int i = 0; i < box->count(); ++i)
+                take(box->itemText(i));
+        }
+        if (const auto *view = qobject_cast<const QAbstractItemView *>(widget); view && view->model()) {
+            for (int column = 0; column < view->model()->columnCount(); ++column) {
+                take(view->model()->headerData(column, Qt::Horizontal).toString());
+                for (int row = 0; row < std::min(view->model()->rowCount(), 40); ++row)
+                    take(view->model()->index(row, column).data().toString());
+            }
+        }
+    }
+    for (const QAction *action : window.findChildren<QAction *>())
+        take(action->text());
+    return all;
+}
+
 class Screens {
 public:
-    Screens(const QString &folder, const core::Kinds &kinds) : m_folder(folder), m_kinds(kinds) {}
+    Screens(const QString &folder, const core::Kinds &kinds, bool isMarked) : m_folder(folder), m_kinds(kinds), m_isMarked(isMarked) {}
     void draw();
 
 private:
@@ -95,10 +183,13 @@ private:
     void audit(desktop::JobPlace &place);
     void setHold(desktop::MainWindow &window, desktop::JobPlace &place);
     void keys(desktop::MainWindow &window, const QString &path);
+    void note(const QString &screen, const QString &into, const QStringList &texts);
     bool choose(QTableView &table, core::Stage stage, int count, int skip = 0);
 
     QDir m_folder;
     const core::Kinds &m_kinds;
+    bool m_isMarked;
+    QSet<QString> m_noted; ///< told already
     QTemporaryDir m_temp;
     ScriptedAsk m_ask;
     std::vector<demo::CastMember> m_cast;
@@ -129,6 +220,23 @@ void Screens::keep(QWidget &widget, const QString &name)
 {
     settle();
     widget.grab().save(m_folder.filePath(name + u".png"_s));
+    note(name, u"narrow.txt"_s, narrowIn(widget));
+    note(name, u"keys.txt"_s, sameKeysIn(widget));
+    if (m_isMarked)
+        note(name, u"plain.txt"_s, plainIn(widget));
+}
+
+/// Each once.
+void Screens::note(const QString &screen, const QString &into, const QStringList &texts)
+{
+    QFile file(m_folder.filePath(into));
+    if (!file.open(QIODevice::Append))
+        return;
+    for (const QString &text : texts) {
+        if (!m_noted.contains(into + text))
+            file.write((screen + u": "_s + QString(text).replace(u'\n', u' ') + u'\n').toUtf8());
+        m_noted.insert(into + text);
+    }
 }
 
 /// Chooses `count` rows at that stage, passing over the first `skip`; false when there are not so many.
@@ -389,7 +497,7 @@ void Screens::verdict(desktop::MainWindow &window)
     file.write("altered");
     file.close();
     show(*m_ask.savePath, u"verdict-altered"_s);
-    trigger([](const QAction &action) { return action.text() == u"I&mported packages …"_s; });
+    trigger([](const QAction &action) { return action.text() == desktop::MainWindow::tr("I&mported packages …"); });
     auto *list = window.findChild<desktop::PackagesDialog *>();
     keep(*list, u"packages-none"_s);
     list->close();
@@ -547,7 +655,7 @@ int main(int argc, char **argv)
     QApplication app(argc, argv);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2) {
-        std::fprintf(stderr, "usage: desktop_screens FOLDER [light|dark|stark|stark-dark]\n");
+        std::fprintf(stderr, "usage: desktop_screens FOLDER [light|dark|stark|stark-dark [en|de|fr|marked]]\n");
         return 2;
     }
     if (arguments.size() == 2)
@@ -561,6 +669,12 @@ int main(int argc, char **argv)
         if (arguments[2] == look)
             desktop::applyAppearance(app, appearance);
     }
-    Screens(arguments[1], *kinds).draw();
+    language::Spoken words(QLocale::c());
+    std::optional<MarkedWords> marked;
+    if (const auto spoken = language::languageOf(arguments.value(3)))
+        words.speak(*spoken);
+    else if (arguments.value(3) == u"marked")
+        marked.emplace();
+    Screens(arguments[1], *kinds, marked.has_value()).draw();
     return 0;
 }

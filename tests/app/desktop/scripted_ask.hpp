@@ -12,7 +12,11 @@ class ScriptedAsk : public desktop::Ask {
 public:
     std::optional<QString> fileToOpen(const QString &, const QString &) override { return openPath; }
     std::optional<QString> fileToSave(const QString &, const QString &, const QString &) override { return savePath; }
-    bool confirm(const QString &, const QString &, const QString &) override { return true; }
+    bool confirm(const QString &question, const QString &, const QString &) override
+    {
+        asked << question;
+        return confirms;
+    }
     void tell(const QString &title, const QString &message) override { told << title + QStringLiteral(": ") + message; }
     std::optional<QString> oneOf(const QString &, const QString &, const QStringList &choices) override { return choices.front(); }
     /// Prints into `printPath`.
@@ -29,5 +33,7 @@ public:
     std::optional<QString> openPath;
     std::optional<QString> savePath;
     std::optional<QString> printPath;
+    bool confirms = true;
+    QStringList asked; ///< to confirm
     QStringList told;
 };

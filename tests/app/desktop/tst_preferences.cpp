@@ -16,6 +16,7 @@ private slots:
     void comeBackAsWritten();
     void lastStoreComesFirst();
     void numbersOutOfRangeAreBounded();
+    void languageFollowsTheSystemUntilOneIsChosen();
 };
 
 void TstPreferences::comeBackAsWritten()
@@ -53,6 +54,21 @@ void TstPreferences::numbersOutOfRangeAreBounded()
     const desktop::Preferences read = desktop::readPreferences(settings);
     QVERIFY(read.appearance == desktop::Appearance::StarkDark);
     QCOMPARE(read.idleMinutes, 1);
+}
+
+void TstPreferences::languageFollowsTheSystemUntilOneIsChosen()
+{
+    const QTemporaryDir folder;
+    QSettings settings(folder.filePath(u"remate.conf"_s), QSettings::IniFormat);
+    const QLocale french(u"fr_FR"_s);
+    desktop::writePreferences(settings, desktop::readPreferences(settings));
+    QVERIFY(desktop::readPreferences(settings).spoken(french) == language::Language::French);
+    desktop::Preferences chosen;
+    chosen.language = language::Language::German;
+    desktop::writePreferences(settings, chosen);
+    QVERIFY(desktop::readPreferences(settings).spoken(french) == language::Language::German);
+    settings.setValue(u"language"_s, u"xx"_s);
+    QVERIFY(desktop::readPreferences(settings).spoken(french) == language::Language::French);
 }
 
 QTEST_GUILESS_MAIN(TstPreferences)

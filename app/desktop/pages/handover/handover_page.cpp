@@ -11,6 +11,7 @@
 #include "app/desktop/parts/action_buttons.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "app/desktop/parts/mid_sentence.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/holds/standing.hpp"
 #include "core/job/loose_ends.hpp"
@@ -35,7 +36,7 @@ Row itemRow(const core::json::Object &open, const core::InterfaceState &item, co
     if (open.contains(u"torqued"))
         missing << Words::tr("torqued %1 of %2").arg(open.integer(u"torqued").value_or(0)).arg(open.integer(u"of").value_or(0));
     for (const auto &[requirement, sentence] : item.restoration ? core::stillToShow(item) : decltype(core::stillToShow(item))())
-        missing << QCoreApplication::translate("Requirement", requirement->title).toLower();
+        missing << midSentence(QCoreApplication::translate("Requirement", requirement->title));
     if (item.stillAttached)
         missing << walkRoundInWords(item);
     for (const core::ConditionStated &stated : item.conditions)
@@ -110,7 +111,7 @@ HandoverPage::HandoverPage(const PageTools &tools, QWidget *parent) : Page(tools
     m_open = new RowTable({{tr("Item"), 10}, {tr("Name"), 0}, {tr("Zone"), 14}, {tr("Stage"), 20}, {tr("Still to show, and conditions"), 30}, {tr("By"), 46}},
                           tr("Open and half done"), tr("Nothing is open or half done."), this);
     m_open->setObjectName(u"open"_s);
-    m_past = new RowTable({{tr("Given"), 50}, {tr("To"), 24}, {tr("Accepted"), 50}, {tr("Remarks"), 0}}, tr("Handovers so far"), tr("No shift has been handed over in this job."), this);
+    m_past = new RowTable({{tr("Given", "a handover"), 50}, {tr("To", "a person"), 24}, {tr("Accepted"), 50}, {tr("Remarks"), 0}}, tr("Handovers so far"), tr("No shift has been handed over in this job."), this);
     m_actions = new ActionButtons(tools.deeds, tools.feed, tools.kinds, {"handover.accepted"_L1, "handover.refused"_L1, "handover.given"_L1}, this);
     column->addWidget(makeLabel(tr("Handover"), "title", this));
     column->addWidget(m_state);

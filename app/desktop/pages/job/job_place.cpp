@@ -14,6 +14,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStyle>
+#include <QScrollBar>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -114,7 +115,6 @@ QWidget *JobPlace::makeRail()
     }
     column->addStretch();
     area->setWidget(rail);
-    area->setFixedWidth(fontMetrics().averageCharWidth() * 27);
     return m_railArea = area;
 }
 
@@ -149,6 +149,8 @@ void JobPlace::showPage(const QString &name, const QString &row)
         m_pages->currentWidget()->setFocus(Qt::OtherFocusReason); // keys act at once, without a click
     }
 }
+
+QString JobPlace::shownPage() const { return m_pages->currentWidget()->objectName(); }
 
 QString JobPlace::manualPage() const
 {
@@ -192,6 +194,7 @@ void JobPlace::refresh()
         const QString title = QCoreApplication::translate("Page", pages()[i].title);
         m_rail[i]->setText(waiting > 0 ? tr("%1   %2").arg(title).arg(waiting) : title);
     }
+    fitRail();
     const auto &job = m_feed.state();
     m_seam->show(job);
     if (!job)
@@ -204,6 +207,15 @@ void JobPlace::refresh()
     m_loose->setProperty("isLoose", loose > 0);
     m_loose->style()->unpolish(m_loose);
     m_loose->style()->polish(m_loose);
+}
+
+/// As wide as its widest line, which differs from language to language.
+void JobPlace::fitRail()
+{
+    int widest = fontMetrics().averageCharWidth() * 27;
+    for (const QPushButton *button : m_rail)
+        widest = std::max(widest, button->sizeHint().width() + m_railArea->verticalScrollBar()->sizeHint().width() + 2 * fontMetrics().averageCharWidth());
+    m_railArea->setFixedWidth(widest);
 }
 
 void JobPlace::askImport()

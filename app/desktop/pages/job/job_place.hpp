@@ -28,6 +28,10 @@ public:
 
     /// With the row of that key chosen on it, where one is given.
     void showPage(const QString &name, const QString &row = {});
+    /// The name of the page that is shown, and what is chosen.
+    QString shownPage() const;
+    const std::vector<core::InterfaceId> &chosen() const { return m_selection.items(); }
+    void choose(const std::vector<core::InterfaceId> &items) { m_selection.choose(items); }
     /// The page of the manual that tells of what is shown.
     QString manualPage() const;
     /// Chooses an interface of the job and shows it on the list.
@@ -51,6 +55,7 @@ private:
     /// Made when it is shown first: a job opens sooner, and what nobody looks at is not kept up to date.
     Page *pageAt(std::size_t line);
     void refresh();
+    void fitRail();
 
     session::Session &m_session;
     JobFeed &m_feed;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/mid_sentence.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "core/requirements/catalogue.hpp"
 
@@ -19,7 +20,7 @@ QString missingInWords(const core::InterfaceState &item)
         words << InterfaceModel::tr("rejected");
     if (core::stageOf(item) == core::Stage::Reconnected) {
         for (const auto &[requirement, sentence] : core::stillToShow(item))
-            words << QCoreApplication::translate("Requirement", requirement->title).toLower();
+            words << midSentence(QCoreApplication::translate("Requirement", requirement->title));
     }
     for (const core::ConditionStated &stated : item.conditions)
         words << core::conditionWord(stated.condition).toLower();

@@ -133,7 +133,7 @@ QWidget *ListPage::makeTable()
     const int width = fontMetrics().averageCharWidth();
     const std::pair<int, int> widths[] = {{InterfaceModel::Stage, 21}, {InterfaceModel::Id, 9}, {InterfaceModel::Kind, 19}, {InterfaceModel::Zone, 10}, {InterfaceModel::Tag, 8}, {InterfaceModel::Missing, 20}};
     for (const auto &[column, characters] : widths)
-        header->resizeSection(column, width * characters);
+        header->resizeSection(column, std::max(width * characters, header->sectionSizeHint(column)));
     header->setSectionResizeMode(InterfaceModel::Name, QHeaderView::Stretch);
     header->setMinimumSectionSize(width * 7);
     m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -22,7 +22,7 @@ namespace desktop {
 
 using namespace Qt::StringLiterals;
 
-CompareDialog::CompareDialog(const PageTools &tools, QWidget *parent) : QDialog(parent), m_tools(tools), m_table{}
+CompareDialog::CompareDialog(const PageTools &tools, QWidget *parent) : QDialog(parent), m_tools(tools)
 {
     setWindowTitle(tr("Compare"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -76,8 +76,8 @@ CompareDialog::CompareDialog(const PageTools &tools, QWidget *parent) : QDialog(
     connect(m_from, &QLineEdit::returnPressed, m_compare, &QPushButton::click);
     connect(m_to, &QLineEdit::returnPressed, m_compare, &QPushButton::click);
     connect(m_from, &QLineEdit::textChanged, this, &CompareDialog::offer);
-    connect(m_csv, &QPushButton::clicked, this, [this] { exportAuditCsv(m_table, tr("compared"), m_tools.ask); });
-    connect(m_pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(m_table, tr("compared"), m_tools.ask); });
+    connect(m_csv, &QPushButton::clicked, this, [this] { exportAuditCsv(m_answer, tr("compared"), m_tools.ask); });
+    connect(m_pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(m_answer, tr("compared"), m_tools.ask); });
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     resize(std::max(parent->window()->width() * 9 / 10, fontMetrics().averageCharWidth() * 110), gap * 40);
     m_from->setFocus(Qt::OtherFocusReason);
@@ -102,19 +102,20 @@ void CompareDialog::compare()
     const QString later = m_to->text().trimmed();
     const auto from = core::headMeant(job, m_from->text().trimmed());
     const auto to = core::headMeant(job, later.isEmpty() ? QString::number(job.said.size()) : later);
-    m_table = {};
+    m_answer = {};
     m_rows->take({});
     if (!from || !to) {
         say(core::errorInWords(from ? to.error() : from.error()), "refusal");
     } else if (from->seq > to->seq) {
         say(tr("Entry %1 is later than entry %2: name the earlier one first.").arg(from->seq).arg(to->seq), "refusal");
     } else {
-        m_table = core::comparisonTable(job, m_tools.feed.reg(), core::compareHeads(job, m_tools.feed.reg(), *from, *to));
+        m_answer = [state, reg = m_tools.feed.reg(), from = *from, to = *to] { return core::comparisonTable(*state, reg, core::compareHeads(*state, reg, from, to)); };
+        const core::AuditTable table = m_answer();
         std::vector<Row> rows;
-        for (const core::ReportRow &row : m_table.rows)
+        for (const core::ReportRow &row : table.rows)
             rows.push_back({QString::number(rows.size()), {row.group, row.cells[1], row.cells[2], row.cells[3], row.cells[4], row.cells[5]}});
         m_rows->take(rows);
-        say(rows.empty() ? m_table.whenEmpty : tr("From entry %1 to entry %2: differences %3").arg(QString::number(from->seq), QString::number(to->seq), QString::number(rows.size())), "heading");
+        say(rows.empty() ? table.whenEmpty : tr("From entry %1 to entry %2: differences %3").arg(QString::number(from->seq), QString::number(to->seq), QString::number(rows.size())), "heading");
     }
     offer();
 }
@@ -125,8 +126,8 @@ void CompareDialog::offer()
     m_compare->setEnabled(isAsked);
     m_compare->setToolTip(isAsked ? QString() : tr("Type the number or the hash of the earlier entry first."));
     for (QPushButton *button : {m_csv, m_pdf}) {
-        button->setEnabled(!m_table.title.isEmpty());
-        button->setToolTip(m_table.title.isEmpty() ? tr("Compare something first.") : tr("All differences, with the hashes of the entries."));
+        button->setEnabled(m_answer != nullptr);
+        button->setToolTip(!m_answer ? tr("Compare something first.") : tr("All differences, with the hashes of the entries."));
     }
 }
 

@@ -31,7 +31,7 @@ constexpr int usualCount = 5;
 
 } // namespace
 
-SampleDialog::SampleDialog(const PageTools &tools, QWidget *parent) : QDialog(parent), m_tools(tools), m_table{}
+SampleDialog::SampleDialog(const PageTools &tools, QWidget *parent) : QDialog(parent), m_tools(tools)
 {
     setWindowTitle(tr("Sample"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -92,8 +92,8 @@ SampleDialog::SampleDialog(const PageTools &tools, QWidget *parent) : QDialog(pa
     connect(m_rows, &RowTable::chosenChanged, this, &SampleDialog::offer);
     connect(m_rows, &RowTable::opened, this, lead);
     connect(m_lead, &QPushButton::clicked, this, lead);
-    connect(m_csv, &QPushButton::clicked, this, [this] { exportAuditCsv(m_table, tr("sample"), m_tools.ask); });
-    connect(m_pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(m_table, tr("sample"), m_tools.ask); });
+    connect(m_csv, &QPushButton::clicked, this, [this] { exportAuditCsv(m_answer, tr("sample"), m_tools.ask); });
+    connect(m_pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(m_answer, tr("sample"), m_tools.ask); });
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     resize(std::max(parent->window()->width() * 9 / 10, fontMetrics().averageCharWidth() * 110), gap * 40);
     m_many->setFocus(Qt::OtherFocusReason);
@@ -108,7 +108,7 @@ void SampleDialog::draw()
     const core::JobState &job = *state;
     const core::Register &reg = m_tools.feed.reg();
     const core::Sample sample = core::sampleOf(job, m_many->value(), m_seed->text());
-    m_table = core::sampleTable(job, reg, m_tools.kinds, sample);
+    m_answer = [state, reg, sample, &kinds = m_tools.kinds] { return core::sampleTable(*state, reg, kinds, sample); };
     std::vector<Row> rows;
     for (const core::Drawn &drawn : sample.drawn) {
         const core::InterfaceState &item = *job.item(drawn.id);
@@ -134,8 +134,8 @@ void SampleDialog::offer()
     m_lead->setEnabled(!m_rows->chosen().isEmpty());
     m_lead->setToolTip(m_lead->isEnabled() ? QString() : tr("Choose a row first."));
     for (QPushButton *button : {m_csv, m_pdf}) {
-        button->setEnabled(!m_table.title.isEmpty());
-        button->setToolTip(m_table.title.isEmpty() ? tr("Draw a sample first.") : tr("The sample with its seed and every hash."));
+        button->setEnabled(m_answer != nullptr);
+        button->setToolTip(!m_answer ? tr("Draw a sample first.") : tr("The sample with its seed and every hash."));
     }
 }
 

@@ -6,7 +6,7 @@
 #include <QDialog>
 
 #include "app/desktop/pages/page.hpp"
-#include "core/reports/audit_table.hpp"
+#include "app/desktop/flows/audit_export.hpp"
 
 class QLabel;
 class QLineEdit;
@@ -42,7 +42,7 @@ private:
     QPushButton *m_lead;
     QPushButton *m_csv;
     QPushButton *m_pdf;
-    core::AuditTable m_table;
+    AuditAnswer m_answer; ///< nothing before it was asked
 };
 
 } // namespace desktop

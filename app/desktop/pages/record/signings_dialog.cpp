@@ -47,7 +47,7 @@ QPixmap markPicture(const QWidget &on, core::SignedAs as, bool counts, bool inBu
 
 } // namespace
 
-SigningsDialog::SigningsDialog(const PageTools &tools, QWidget *parent) : QDialog(parent), m_tools(tools), m_table{}
+SigningsDialog::SigningsDialog(const PageTools &tools, QWidget *parent) : QDialog(parent), m_tools(tools)
 {
     setWindowTitle(tr("Who signed what when"));
     setAttribute(Qt::WA_DeleteOnClose);
@@ -74,10 +74,11 @@ SigningsDialog::SigningsDialog(const PageTools &tools, QWidget *parent) : QDialo
     column->addWidget(makeButtons());
     if (const auto &job = tools.feed.state()) {
         m_view->show(core::signingsOf(*job, tools.feed.reg()));
-        m_table = core::signingsTable(*job, tools.feed.reg());
+        m_answer = [job, reg = tools.feed.reg()] { return core::signingsTable(*job, reg); };
     }
     std::vector<Row> rows;
-    for (const core::ReportRow &row : m_table.rows) {
+    const core::AuditTable table = m_answer ? m_answer() : core::AuditTable{};
+    for (const core::ReportRow &row : table.rows) {
         const QStringList cells(row.cells.begin() + 1, row.cells.end());
         rows.push_back({QString::number(rows.size()), cells, false, !cells.at(7).isEmpty()});
     }
@@ -136,8 +137,8 @@ QWidget *SigningsDialog::makeButtons()
         emit entryWanted(QString::number(*m_view->chosen()));
         accept();
     });
-    connect(csv, &QPushButton::clicked, this, [this] { exportAuditCsv(m_table, tr("signed"), m_tools.ask); });
-    connect(pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(m_table, tr("signed"), m_tools.ask); });
+    connect(csv, &QPushButton::clicked, this, [this] { exportAuditCsv(m_answer, tr("signed"), m_tools.ask); });
+    connect(pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(m_answer, tr("signed"), m_tools.ask); });
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     return bar;
 }

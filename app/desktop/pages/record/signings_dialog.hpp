@@ -6,7 +6,7 @@
 #include <QDialog>
 
 #include "app/desktop/pages/page.hpp"
-#include "core/reports/audit_table.hpp"
+#include "app/desktop/flows/audit_export.hpp"
 
 class QLabel;
 class QPushButton;
@@ -36,7 +36,7 @@ private:
     QLabel *m_said;
     RowTable *m_rows;
     QPushButton *m_lead;
-    core::AuditTable m_table;
+    AuditAnswer m_answer; ///< nothing before it was asked
 };
 
 } // namespace desktop

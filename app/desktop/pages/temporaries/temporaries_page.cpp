@@ -53,7 +53,7 @@ void TemporariesPage::refresh()
         const core::Kind *kind = tools().kinds.find(core::temporaryKindId(item.sort));
         const QString owner = core::isLockout(item.sort) && !item.removed ? feed().reg().nameOf(item.owner) : QString();
         rows.push_back({item.id.text(),
-                        {item.id.text(), item.removed ? tr("removed") : tr("on"), kind ? kind->name : choiceInWords(core::temporarySortText(item.sort)), item.name, item.zone, owner,
+                        {item.id.text(), item.removed ? tr("removed") : tr("on"), kind ? core::wordOfKind(kind->name) : choiceInWords(core::temporarySortText(item.sort)), item.name, item.zone, owner,
                          markInWords(item.applied, *feed().state(), feed().reg()), item.removed ? markInWords(*item.removed, *feed().state(), feed().reg()) : QString()},
                         false, !item.removed});
     }

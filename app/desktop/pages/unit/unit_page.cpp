@@ -95,7 +95,7 @@ void UnitPage::refresh()
             QStringList covers;
             for (const core::InterfaceId &id : test.covers)
                 covers << id.text();
-            const QString result = !test.hasPassed ? tr("failed") : voided ? tr("void: %1").arg(*voided) : tr("passed");
+            const QString result = !test.hasPassed ? tr("failed") : voided ? tr("void: %1").arg(*voided) : tr("passed", "a test");
             tests.push_back({test.id.text(), {test.id.text(), tr("%1, %2").arg(choiceInWords(test.what), test.name), result, covers.isEmpty() ? tr("everything") : covers.join(u", "_s), markInWords(test.mark, *feed().state(), feed().reg())},
                              false, !test.hasPassed || voided});
         }

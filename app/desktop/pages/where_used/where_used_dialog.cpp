@@ -112,8 +112,8 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     connect(m_lead, &QPushButton::clicked, this, [this] { lead(m_rows->chosen()); });
     connect(m_jobs, &RowTable::chosenChanged, this, &WhereUsedDialog::showUses);
     connect(m_all, &QPushButton::clicked, this, [this] { m_jobs->view().clearSelection(); });
-    connect(m_csv, &QPushButton::clicked, this, [this] { exportAuditCsv(table(), tr("where-used"), m_ask); });
-    connect(m_pdf, &QPushButton::clicked, this, [this] { exportAuditPdf(table(), tr("where-used"), m_ask); });
+    connect(m_csv, &QPushButton::clicked, this, [this] { exportAuditCsv([this] { return table(); }, tr("where-used"), m_ask); });
+    connect(m_pdf, &QPushButton::clicked, this, [this] { exportAuditPdf([this] { return table(); }, tr("where-used"), m_ask); });
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
     resize(std::max(parent->window()->width() * 9 / 10, fontMetrics().averageCharWidth() * 110), gap * 40);
     m_value->setFocus(Qt::OtherFocusReason);

@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QDialog>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QPlainTextEdit>
+#include <QStackedWidget>
+
+#include <algorithm>
+
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/main_window.hpp"
+#include "app/desktop/manual/manual_window.hpp"
+#include "app/desktop/pages/calculator/calculator_page.hpp"
+#include "app/desktop/pages/job/job_place.hpp"
+#include "app/desktop/pages/people/people_page.hpp"
+#include "app/desktop/pages/start/start_page.hpp"
+
+namespace desktop {
+
+/// The whole window is made anew in another language, over the same open store and the same sitting: every label, table and tooltip is
+/// put into words where it is made, and a second place that does so later would fall behind the first.
+struct MainWindow::View {
+    enum class Shown { Place, People, Job };
+    Shown shown = Shown::Place; ///< below the calculator where that is shown
+    bool isCalculator = false;
+    bool hasJob = false;
+    QString page; ///< of the job
+    std::vector<core::InterfaceId> items;
+    std::optional<QString> manual; ///< its page, where it is open
+};
+
+namespace {
+
+/// Typed by a person on a page and nowhere else yet.
+bool isAnythingTyped(const QWidget &window)
+{
+    const QList<QLineEdit *> lines = window.findChildren<QLineEdit *>();
+    const QList<QPlainTextEdit *> texts = window.findChildren<QPlainTextEdit *>();
+    // What is looked for in the manual, a window of its own, is no loss.
+    return std::any_of(lines.begin(), lines.end(), [&](const QLineEdit *line) { return line->window() == &window && line->isModified() && !line->text().isEmpty(); })
+           || std::any_of(texts.begin(), texts.end(), [](const QPlainTextEdit *text) { return text->document()->isModified() && !text->document()->isEmpty(); });
+}
+
+bool isASheetOpen(const QWidget &window)
+{
+    const QList<QDialog *> dialogs = window.findChildren<QDialog *>();
+    return std::any_of(dialogs.begin(), dialogs.end(), [](const QDialog *dialog) { return dialog->isVisible() && dialog->isModal(); });
+}
+
+} // namespace
+
+void MainWindow::chooseLanguage(language::Language language)
+{
+    const bool isBusy = isASheetOpen(*this);
+    if (isBusy)
+        m_ask.tell(tr("The language was not changed"), tr("Sign or close the sheet that is open, then choose the language again."));
+    if (isBusy || (isAnythingTyped(*this) && !m_ask.confirm(tr("Change the language?"), tr("What is typed on the pages and not signed is lost. What was signed stands."), tr("Change the language")))) {
+        findChild<QAction *>(QStringLiteral("language.") + QLatin1String(language::lineOf(m_preferences.spoken(QLocale::system())).code))->setChecked(true);
+        return;
+    }
+    m_preferences.language = language;
+    emit languageChosen(language);
+    sayAnew();
+}
+
+MainWindow::View MainWindow::view() const
+{
+    View view;
+    const QWidget *shown = m_stack->currentWidget();
+    view.isCalculator = m_calculator && shown == m_calculator;
+    if (view.isCalculator)
+        shown = m_beforeCalculator;
+    if (m_manual && m_manual->isVisible())
+        view.manual = m_manual->shownPage();
+    view.hasJob = m_job != nullptr;
+    if (m_job) {
+        view.page = m_job->shownPage();
+        view.items = m_job->chosen();
+    }
+    view.shown = m_job && shown == m_job ? View::Shown::Job : m_people && shown == m_people ? View::Shown::People : View::Shown::Place;
+    return view;
+}
+
+void MainWindow::sayAnew()
+{
+    const View before = view();
+    setUpdatesEnabled(false);
+    leavePages();
+    delete m_manual;
+    delete takeCentralWidget();
+    delete menuBar(); // its corner goes with it
+    m_manual = nullptr;
+    m_calculator = nullptr;
+    m_welcome = nullptr;
+    m_storeActions.clear();
+    m_jobActions.clear();
+    m_signer.reset();
+    build();
+    if (m_place.session)
+        makePages();
+    showPlace();
+    if (before.hasJob) {
+        feedJob();
+        makeJob();
+        m_job->choose(before.items);
+        m_job->showPage(before.page);
+    }
+    if (before.shown == View::Shown::Job)
+        showJob();
+    else if (before.shown == View::Shown::People)
+        showPeople();
+    if (before.isCalculator)
+        showCalculator();
+    if (m_place.session)
+        look();
+    if (before.manual)
+        showManual(*before.manual);
+    setUpdatesEnabled(true);
+}
+
+} // namespace desktop
