@@ -17,6 +17,7 @@
 #include "core/kinds/kinds.hpp"
 
 class QLabel;
+class QMenuBar;
 class QPushButton;
 class QStackedWidget;
 
@@ -63,8 +64,9 @@ protected:
     void dropEvent(QDropEvent *event) override;
 
 private:
+    QWidget *makeTop();
     void makeMenus();
-    QWidget *makeCorner();
+    QWidget *makeCorner(QWidget *parent);
     void newStore();
     void askStore();
     void openDemo();
@@ -107,6 +109,7 @@ private:
     QPointer<QWidget> m_beforeCalculator;
     ManualWindow *m_manual = nullptr;      ///< made when it is asked for first
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
+    QMenuBar *m_menus = nullptr;
     QWidget *m_corner;
     QLabel *m_who;
     QPushButton *m_lock;
