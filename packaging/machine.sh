@@ -24,6 +24,8 @@ test_packages=(
     qpdf poppler-utils default-jre-headless libpdfbox2-java libjaxb-api-java libactivation-java
     # read labels back as a scanner does
     zbar-tools
+    # work the program as an assistive tool does: a display, its windows' keyboard, the bus between them
+    xvfb matchbox-window-manager dbus at-spi2-core python3-gi gir1.2-atspi-2.0
     # what a desktop and a manual ask of the files that are installed
     appstream desktop-file-utils shared-mime-info mandoc
 )

@@ -32,6 +32,7 @@
 #include "app/desktop/pages/verdict/packages_dialog.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
+#include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
 #include "app/desktop/scan/scanned.hpp"
@@ -75,8 +76,7 @@ void MainWindow::build()
     m_stack = new QStackedWidget(centre);
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
-    makeMenus();
-    menuBar()->setCornerWidget(makeCorner());
+    setMenuWidget(makeTop());
     connect(m_notice, &NoticeBand::backupWanted, this, [this] { backUp(*m_place.session, m_ask, this); showNotice(); });
 }
 
@@ -90,9 +90,23 @@ Preferences MainWindow::preferences() const
     return now;
 }
 
-QWidget *MainWindow::makeCorner()
+/// The menus, and beside them who signs. Not as the menu bar's own corner: to a screen reader a menu bar has menus and nothing else.
+QWidget *MainWindow::makeTop()
 {
-    m_corner = new QWidget(this);
+    auto *top = new QWidget(this);
+    auto *row = new QHBoxLayout(top);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    m_menus = new QMenuBar(top);
+    makeMenus();
+    row->addWidget(m_menus, 1, Qt::AlignVCenter);
+    row->addWidget(makeCorner(top));
+    return top;
+}
+
+QWidget *MainWindow::makeCorner(QWidget *parent)
+{
+    m_corner = new QWidget(parent);
     auto *row = new QHBoxLayout(m_corner);
     const int gap = fontMetrics().averageCharWidth();
     row->setContentsMargins(gap, gap / 2, gap * 2, gap / 2);
@@ -102,8 +116,6 @@ QWidget *MainWindow::makeCorner()
     m_who = makeLabel({}, "", m_corner);
     m_who->setObjectName(QStringLiteral("who"));
     m_who->setWordWrap(false);
-    // The menu bar gives its corner no more room later, when a longer name comes.
-    m_who->setMinimumWidth(gap * 46);
     m_who->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_lock = makeButton(tr("Loc&k"), "", m_corner);
     m_lock->setObjectName(QStringLiteral("lock"));
@@ -235,6 +247,7 @@ void MainWindow::showPlace()
     setWindowTitle(isOpen ? tr("%1 – Remate").arg(QFileInfo(m_place.store->path()).completeBaseName()) : tr("Remate"));
     if (isFounded) {
         showStart();
+        giveKeyboard(*m_start); // it may have been in its place already, before the window was shown
         return;
     }
     for (QAction *action : m_jobActions)
@@ -246,6 +259,7 @@ void MainWindow::showPlace()
     auto *found = new FoundPage([this](const QString &organisation, const session::NewPerson &root) { return session::found(*m_place.session, organisation, root); }, m_stack);
     m_stack->addWidget(found);
     m_stack->setCurrentWidget(found);
+    giveKeyboard(*found);
     connect(found, &FoundPage::founded, this, [this, found] {
         found->deleteLater();
         look();
@@ -266,6 +280,7 @@ void MainWindow::welcome()
     }
     m_welcome->show(m_preferences.recentStores);
     m_stack->setCurrentWidget(m_welcome);
+    giveKeyboard(*m_welcome);
 }
 
 void MainWindow::showStart()
@@ -278,7 +293,7 @@ void MainWindow::showStart()
     m_start->show(jobs ? *jobs : std::vector<session::JobRow>(), m_place.session->reg());
     if (m_stack->currentWidget() != m_start) {
         m_stack->setCurrentWidget(m_start);
-        m_start->setFocus(Qt::OtherFocusReason);
+        giveKeyboard(*m_start);
     }
     showWho();
 }
@@ -293,6 +308,7 @@ void MainWindow::showPeople()
     }
     m_people->refresh();
     m_stack->setCurrentWidget(m_people);
+    giveKeyboard(*m_people);
 }
 
 void MainWindow::showWhereUsed()
@@ -324,7 +340,7 @@ void MainWindow::showCalculator()
     for (QAction *action : m_jobActions)
         action->setEnabled(false);
     m_stack->setCurrentWidget(m_calculator);
-    m_calculator->setFocus(Qt::OtherFocusReason);
+    giveKeyboard(*m_calculator);
 }
 
 void MainWindow::leaveCalculator()
@@ -336,7 +352,7 @@ void MainWindow::leaveCalculator()
     for (QAction *action : m_jobActions)
         action->setEnabled(m_beforeCalculator == m_job);
     m_stack->setCurrentWidget(m_beforeCalculator);
-    m_beforeCalculator->setFocus(Qt::OtherFocusReason);
+    giveKeyboard(*m_beforeCalculator);
 }
 
 QString MainWindow::pageForHelp() const
@@ -357,7 +373,7 @@ void MainWindow::showManual(const QString &page)
             m_ask.tell(tr("The manual cannot be shown"), core::errorInWords(pages.error()));
             return;
         }
-        pages->push_back(shortcutsPage(*menuBar()));
+        pages->push_back(shortcutsPage(*m_menus));
         m_manual = new ManualWindow(*std::move(pages), this);
     }
     m_manual->showPage(page);

@@ -17,6 +17,7 @@
 #include "core/kinds/kinds.hpp"
 
 class QLabel;
+class QMenuBar;
 class QPushButton;
 class QStackedWidget;
 
@@ -73,7 +74,8 @@ private:
     void sayAnew();
     void makeMenus();
     void makeLookMenu();
-    QWidget *makeCorner();
+    QWidget *makeTop();
+    QWidget *makeCorner(QWidget *parent);
     void newStore();
     void askStore();
     void openDemo();
@@ -119,6 +121,7 @@ private:
     QPointer<QWidget> m_beforeCalculator;
     ManualWindow *m_manual = nullptr;      ///< made when it is asked for first
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
+    QMenuBar *m_menus = nullptr;
     QWidget *m_corner = nullptr;
     QLabel *m_who = nullptr;
     QPushButton *m_lock = nullptr;

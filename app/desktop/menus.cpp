@@ -15,7 +15,7 @@ namespace desktop {
 
 void MainWindow::makeMenus()
 {
-    QMenu *file = menuBar()->addMenu(tr("&File"));
+    QMenu *file = m_menus->addMenu(tr("&File"));
     file->addAction(tr("&New store …"), this, &MainWindow::newStore);
     file->addAction(tr("&Open a store …"), QKeySequence::Open, this, &MainWindow::askStore);
     QMenu *recent = file->addMenu(tr("&Recent stores"));
@@ -43,7 +43,7 @@ void MainWindow::makeMenus()
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
-    QMenu *go = menuBar()->addMenu(tr("&Go"));
+    QMenu *go = m_menus->addMenu(tr("&Go"));
     ofStore(go->addAction(tr("&Jobs"), QKeySequence(QStringLiteral("Ctrl+J")), this, &MainWindow::showStart));
     ofStore(go->addAction(tr("&People and tools"), QKeySequence(QStringLiteral("Ctrl+P")), this, &MainWindow::showPeople));
     ofStore(go->addAction(tr("&Where used …"), QKeySequence(QStringLiteral("Ctrl+Shift+F")), this, &MainWindow::showWhereUsed));
@@ -57,22 +57,22 @@ void MainWindow::makeMenus()
     }
     ofStore(go->addAction(tr("Loc&k"), QKeySequence(QStringLiteral("Ctrl+L")), this, &MainWindow::lock));
 
-    QMenu *act = menuBar()->addMenu(tr("&Do"));
+    QMenu *act = m_menus->addMenu(tr("&Do"));
     connect(act, &QMenu::aboutToShow, this, [this, act] { m_job->fillMenu(*act); });
     ofJob(act->menuAction());
 
     makeLookMenu();
 
-    QMenu *help = menuBar()->addMenu(tr("&Help"));
+    QMenu *help = m_menus->addMenu(tr("&Help"));
     help->addAction(tr("&Manual"), QKeySequence::HelpContents, this, [this] { showManual(pageForHelp()); });
-    help->addAction(tr("&Find a command …"), QKeySequence(QStringLiteral("Ctrl+Shift+A")), this, [this] { (new CommandSearch(*menuBar(), this))->open(); });
+    help->addAction(tr("&Find a command …"), QKeySequence(QStringLiteral("Ctrl+Shift+A")), this, [this] { (new CommandSearch(*m_menus, this))->open(); });
     help->addAction(tr("Manual, &contents"), this, [this] { showManual(QStringLiteral("index")); });
     help->addAction(tr("&Keys"), QKeySequence(QStringLiteral("Ctrl+F1")), this, [this] { showManual(QStringLiteral("shortcuts")); });
 }
 
 void MainWindow::makeLookMenu()
 {
-    QMenu *look = menuBar()->addMenu(tr("&Look"));
+    QMenu *look = m_menus->addMenu(tr("&Look"));
     auto *group = new QActionGroup(look);
     const std::pair<QString, Appearance> choices[] = {{tr("As the &system"), Appearance::System}, {tr("&Light"), Appearance::Light}, {tr("&Dark"), Appearance::Dark},
         {tr("Light with &more contrast"), Appearance::StarkLight}, {tr("Dark with more &contrast"), Appearance::StarkDark}};

@@ -3,7 +3,6 @@
 
 #include <QDialog>
 #include <QLineEdit>
-#include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QStackedWidget>
 
@@ -90,7 +89,7 @@ void MainWindow::sayAnew()
     leavePages();
     delete m_manual;
     delete takeCentralWidget();
-    delete menuBar(); // its corner goes with it
+    delete menuWidget();
     m_manual = nullptr;
     m_calculator = nullptr;
     m_welcome = nullptr;

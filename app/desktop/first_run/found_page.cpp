@@ -40,6 +40,7 @@ FoundPage::FoundPage(Found found, QWidget *parent) : QWidget(parent), m_found(st
         return edit;
     };
     m_organisation = line(tr("Organisation"), "organisation");
+    setFocusProxy(m_organisation);
     m_id = line(tr("Your id (staff number, stamp)"), "rootId");
     m_name = line(tr("Your name"), "rootName");
     m_secret = std::make_unique<NewSecret>(form, inner);

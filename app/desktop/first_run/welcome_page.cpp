@@ -51,6 +51,8 @@ WelcomePage::WelcomePage(QWidget *parent) : QWidget(parent)
         button->setMinimumHeight(touchHeight(fontMetrics()));
         button->setMinimumWidth(width * 26);
         grid->addWidget(button, row, 0);
+        if (row == 0)
+            setFocusProxy(button);
         grid->addWidget(makeLabel(words, "quiet", inner), row, 1);
         connect(button, &QPushButton::clicked, this, wanted);
     };

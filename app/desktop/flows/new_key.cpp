@@ -114,7 +114,7 @@ SheetPlan enrolPlan(session::Session &session, QWidget *parent)
 SheetPlan replaceKeyPlan(session::Session &session, QWidget *parent)
 {
     auto *area = new KeyForm(parent);
-    auto *whom = new PersonField(session.reg(), area);
+    auto *whom = new PersonField(session.reg(), NewKey::tr("For whom"), area);
     whom->setObjectName(QStringLiteral("whom"));
     addRow(area->form, NewKey::tr("For whom"), whom);
     QLineEdit *reason = addLine(area->form, NewKey::tr("Reason"), "reason", area);

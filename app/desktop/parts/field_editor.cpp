@@ -14,6 +14,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/lines_editor.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -110,7 +111,7 @@ public:
         layout()->addWidget(m_unit);
         m_number->setPlaceholderText(tr("Such as 24.5"));
         m_number->setAccessibleName(labelOf(field));
-        m_unit->setAccessibleName(tr("%1, unit").arg(labelOf(field)));
+        tellName(*m_unit, tr("%1, unit").arg(labelOf(field)));
         m_unit->addItem(tr("Unit …"), QString());
         for (const core::Unit *unit : core::unitsOf(m_dimension))
             m_unit->addItem(unit->symbol, unit->symbol);
@@ -175,7 +176,7 @@ public:
         : FieldEditor(parent), m_box(new QComboBox(this))
     {
         fill(this, m_box);
-        m_box->setAccessibleName(labelOf(field));
+        tellName(*m_box, labelOf(field));
         m_box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         m_box->setMinimumContentsLength(16);
         m_box->addItem(field.needed == core::Needed::Always ? tr("Choose …") : tr("None"), QString());

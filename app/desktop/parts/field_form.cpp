@@ -11,6 +11,7 @@
 #include <algorithm>
 
 #include "app/desktop/parts/field_editor.hpp"
+#include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/mid_sentence.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -128,7 +129,7 @@ void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t 
     editor->setObjectName(QStringLiteral("%1.%2").arg(name).arg(seed));
     const QString of = one.part.isEmpty() ? one.subject.value_or(QString()) : tr("%1 %2").arg(one.subject.value_or(QString()), one.part);
     const QString label = tr("%1, %2").arg(of, midSentence(labelOf(field)));
-    editor->control()->setAccessibleName(label);
+    tellName(*editor->control(), label);
     addFieldRow(into, field, label, editor);
     bind(editor, {editor, name, label, seed, true});
 }
@@ -146,7 +147,7 @@ void FieldForm::goOn(FieldEditor *from)
     bool isPast = false;
     for (const Bound &bound : m_bound) {
         if (isPast && bound.editor->isVisible()) {
-            bound.editor->setFocus(Qt::TabFocusReason);
+            giveKeyboard(*bound.editor, Qt::TabFocusReason);
             return;
         }
         isPast = isPast || bound.editor == from;

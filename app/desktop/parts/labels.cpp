@@ -3,6 +3,7 @@
 
 #include "app/desktop/parts/labels.hpp"
 
+#include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLayout>
@@ -53,6 +54,13 @@ void addRow(QFormLayout *form, const QString &text, QWidget *control)
     const int line = control->fontMetrics().height() * 3;
     label->setMinimumHeight(std::min(control->sizeHint().height(), line));
     form->addRow(label, control);
+}
+
+void tellName(QWidget &control, const QString &name)
+{
+    control.setAccessibleName(name);
+    if (qobject_cast<QComboBox *>(&control))
+        control.setAccessibleDescription(name);
 }
 
 void clearLayout(QLayout *layout)

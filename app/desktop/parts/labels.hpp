@@ -30,6 +30,9 @@ QPushButton *makeButton(const QString &text, const char *role, QWidget *parent);
 /// Adds a labelled row whose label stands level with its control. `&` marks the mnemonic.
 void addRow(QFormLayout *form, const QString &label, QWidget *control);
 
+/// What a screen reader calls a control. A box to choose from is told twice, since Qt gives what is chosen for its name on Linux.
+void tellName(QWidget &control, const QString &name);
+
 /// Removes all widgets of a layout's children and the children themselves, now or when it is safe.
 void clearLayout(QLayout *layout);
 

@@ -8,6 +8,8 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 
+#include "app/desktop/parts/labels.hpp"
+
 namespace desktop {
 
 namespace {
@@ -47,7 +49,7 @@ std::optional<core::PersonId> personMeant(const QString &typed, const std::vecto
     return found;
 }
 
-PersonField::PersonField(const core::Register &reg, QWidget *parent) : QWidget(parent), m_box(new QComboBox(this))
+PersonField::PersonField(const core::Register &reg, const QString &label, QWidget *parent) : QWidget(parent), m_box(new QComboBox(this))
 {
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -55,13 +57,14 @@ PersonField::PersonField(const core::Register &reg, QWidget *parent) : QWidget(p
     setFocusProxy(m_box);
     m_box->setEditable(true);
     m_box->setInsertPolicy(QComboBox::NoInsert);
-    m_box->setAccessibleName(tr("Who signs"));
+    tellName(*m_box, label);
     for (const auto &[id, person] : reg.people) {
         m_people.push_back(person);
         m_box->addItem(entryOf(person));
     }
     m_box->setCurrentIndex(-1);
     m_box->clearEditText();
+    m_box->lineEdit()->setAccessibleName(label); // the box does not pass its own on
     m_box->lineEdit()->setPlaceholderText(tr("Name, id or badge"));
     m_box->completer()->setFilterMode(Qt::MatchContains);
     m_box->completer()->setCompletionMode(QCompleter::PopupCompletion);

@@ -19,7 +19,8 @@ class PersonField : public QWidget {
     Q_OBJECT
 
 public:
-    PersonField(const core::Register &reg, QWidget *parent = nullptr);
+    /// The label is what a screen reader says of it.
+    PersonField(const core::Register &reg, const QString &label, QWidget *parent = nullptr);
 
     std::optional<core::PersonId> person() const;
 

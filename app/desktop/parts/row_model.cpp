@@ -10,6 +10,19 @@
 
 namespace desktop {
 
+namespace {
+
+/// A line through a row is not heard.
+QString saidOf(const Row &row, int column)
+{
+    if (column > 0)
+        return row.cells.value(column);
+    const QString words = row.said.isEmpty() ? row.cells.value(0) : row.said;
+    return row.isStruck ? RowModel::tr("%1, struck").arg(words) : words;
+}
+
+} // namespace
+
 RowModel::RowModel(QStringList titles, QObject *parent) : QAbstractTableModel(parent), m_titles(std::move(titles)) {}
 
 int RowModel::rowOf(const QString &key) const
@@ -68,6 +81,7 @@ QVariant RowModel::data(const QModelIndex &index, int role) const
     switch (role) {
     case Qt::DisplayRole:
     case Qt::ToolTipRole: return row.cells.value(index.column());
+    case Qt::AccessibleTextRole: return saidOf(row, index.column());
     case Qt::FontRole:
         if (row.isStruck) {
             QFont font;
@@ -78,6 +92,7 @@ QVariant RowModel::data(const QModelIndex &index, int role) const
     case KeyRole: return row.key;
     case StruckRole: return row.isStruck;
     case AlarmRole: return row.isAlarm;
+    case CellsRole: return row.cells;
     default: return {};
     }
 }

@@ -16,6 +16,7 @@ struct Row {
     QStringList cells;
     bool isStruck = false; ///< shown struck through, and legible
     bool isAlarm = false;  ///< the first cell is shown as what it is: something wrong or loose
+    QString said{};        ///< what a screen reader says of the row's first cell, where it shows more than its text
     bool operator==(const Row &) const = default;
 };
 
@@ -24,7 +25,7 @@ class RowModel : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Role { KeyRole = Qt::UserRole, StruckRole, AlarmRole };
+    enum Role { KeyRole = Qt::UserRole, StruckRole, AlarmRole, CellsRole };
 
     explicit RowModel(QStringList titles, QObject *parent = nullptr);
 

@@ -23,6 +23,7 @@
 #include <algorithm>
 
 #include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/person_field.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -99,7 +100,7 @@ void SignSheet::start()
     fit();
     QWidget *gap = m_plan.firstGap ? m_plan.firstGap() : nullptr;
     QWidget *first = gap ? gap : m_known ? static_cast<QWidget *>(m_secret) : m_person;
-    first->setFocus(Qt::OtherFocusReason);
+    giveKeyboard(*first);
 }
 
 /// What to mind, the form, and what it comes to.
@@ -153,7 +154,7 @@ void SignSheet::addForm()
         return;
     connect(form, &FieldForm::edited, this, &SignSheet::judge);
     connect(form, &FieldForm::heightChanged, this, [this] { QTimer::singleShot(0, this, &SignSheet::fit); });
-    connect(form, &FieldForm::finished, this, [this] { (m_known ? static_cast<QWidget *>(m_secret) : m_person)->setFocus(Qt::TabFocusReason); });
+    connect(form, &FieldForm::finished, this, [this] { giveKeyboard(m_known ? static_cast<QWidget &>(*m_secret) : *m_person, Qt::TabFocusReason); });
 }
 
 void SignSheet::addWorking()
@@ -234,7 +235,7 @@ void SignSheet::addWho(QVBoxLayout *column)
     });
 
     m_whoForm = new QFormLayout;
-    m_person = new PersonField(m_session.reg(), this);
+    m_person = new PersonField(m_session.reg(), tr("Who signs"), this);
     m_person->setObjectName(QStringLiteral("person"));
     m_secret = new QLineEdit(this);
     m_secret->setObjectName(QStringLiteral("secret"));
@@ -279,7 +280,7 @@ void SignSheet::askWho()
     m_known.reset();
     m_secret->clear();
     m_whoForm->setRowVisible(m_person, true);
-    m_person->setFocus(Qt::OtherFocusReason);
+    giveKeyboard(*m_person);
     judge();
 }
 

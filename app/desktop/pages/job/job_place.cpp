@@ -27,6 +27,7 @@
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
+#include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/seam.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -112,6 +113,11 @@ QWidget *JobPlace::makeRail()
         m_rail.push_back(button);
         const QString name(line.name);
         connect(button, &QPushButton::clicked, this, [this, name] { showPage(name); });
+        // Assistive tools do not click a button that stays down: they toggle it.
+        connect(button, &QPushButton::toggled, this, [this, name](bool isDown) {
+            if (isDown)
+                showPage(name);
+        });
     }
     column->addStretch();
     area->setWidget(rail);
@@ -146,7 +152,7 @@ void JobPlace::showPage(const QString &name, const QString &row)
         m_pages->setCurrentWidget(pageAt(i));
         if (!row.isEmpty())
             m_built[i]->chooseRow(row);
-        m_pages->currentWidget()->setFocus(Qt::OtherFocusReason); // keys act at once, without a click
+        giveKeyboard(*m_pages->currentWidget()); // keys act at once, without a click
     }
 }
 

@@ -27,7 +27,7 @@ NextPage::NextPage(const PageTools &tools, QWidget *parent) : Page(tools, parent
     m_title = makeLabel({}, "title", this);
     m_zone = new QComboBox(this);
     m_zone->setObjectName(u"zone"_s);
-    m_zone->setAccessibleName(tr("Zone"));
+    tellName(*m_zone, tr("Zone"));
     m_zone->setMinimumHeight(touchHeight(fontMetrics()));
     m_rows = new RowTable({{tr("Item"), 10}, {tr("Name"), 34}, {tr("Zone"), 12}, {tr("Looked after by"), 22}, {tr("What stands in the way"), 0}}, tr("Next to restore"),
                           tr("Nothing is off. Whatever is disconnected comes here, what came off last first."), this);

@@ -66,6 +66,7 @@ PartsAndToolsPage::PartsAndToolsPage(const PageTools &tools, QWidget *parent) : 
     auto *column = new QVBoxLayout(this);
     column->addWidget(makeLabel(tr("Parts and tools"), "title", this));
     auto *book = m_book = new QTabWidget(this);
+    book->setAccessibleName(tr("Parts and tools"));
     m_tools = new RowTable({{tr("Marking"), 14}, {tr("State"), 14}, {tr("Sort"), 18}, {tr("What it is"), 0}, {tr("Pieces"), 8}, {tr("Who has it"), 18}, {tr("Issued"), 42}, {tr("Returned"), 42}},
                            tr("Tools"), tr("No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned."), book);
     m_tools->setObjectName(u"tools"_s);

@@ -122,6 +122,7 @@ QWidget *PeoplePage::makePeople()
     keys->findChild<QPushButton *>()->setObjectName(u"newKey"_s);
     column->addWidget(keys);
     connect(m_people, &RowTable::chosenChanged, this, &PeoplePage::showAuthorisations);
+    setFocusProxy(&m_people->view());
     return area;
 }
 

@@ -35,11 +35,11 @@ CompareDialog::CompareDialog(const PageTools &tools, QWidget *parent) : QDialog(
     auto *asked = new QHBoxLayout;
     m_from = new QLineEdit(this);
     m_from->setObjectName(u"from"_s);
-    m_from->setAccessibleName(tr("The earlier entry"));
+    tellName(*m_from, tr("The earlier entry"));
     m_from->setPlaceholderText(tr("Number or hash of the earlier entry"));
     m_to = new QLineEdit(this);
     m_to->setObjectName(u"to"_s);
-    m_to->setAccessibleName(tr("The later entry"));
+    tellName(*m_to, tr("The later entry"));
     m_to->setPlaceholderText(tr("Number or hash of the later one; empty: the last"));
     m_compare = makeButton(tr("C&ompare"), "main", this);
     m_compare->setObjectName(u"doCompare"_s);

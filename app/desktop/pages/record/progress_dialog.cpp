@@ -34,7 +34,7 @@ ProgressDialog::ProgressDialog(const PageTools &tools, QWidget *parent) : QDialo
     auto *asked = new QHBoxLayout;
     m_beside = new QComboBox(this);
     m_beside->setObjectName(u"beside"_s);
-    m_beside->setAccessibleName(tr("Zone or person beside the whole job"));
+    tellName(*m_beside, tr("Zone or person beside the whole job"));
     m_beside->setMinimumHeight(touchHeight(fontMetrics()));
     m_beside->addItem(tr("nothing"));
     QLabel *label = makeLabel(tr("Beside the whole job"), "label", this);

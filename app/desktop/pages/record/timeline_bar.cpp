@@ -84,7 +84,7 @@ QComboBox *TimelineBar::makeChoice(const char *name, const QString &accessible)
 {
     auto *box = new QComboBox(this);
     box->setObjectName(QString::fromLatin1(name));
-    box->setAccessibleName(accessible);
+    tellName(*box, accessible);
     box->setToolTip(accessible);
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(13);

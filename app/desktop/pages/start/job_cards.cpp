@@ -9,6 +9,7 @@
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/value/counted.hpp"
 
 namespace desktop {
 
@@ -18,7 +19,7 @@ struct JobCards {
     Q_DECLARE_TR_FUNCTIONS(JobCards)
 };
 
-QString cell(const QModelIndex &index, int at) { return index.siblingAtColumn(at).data().toString(); }
+QString cell(const QModelIndex &index, int at) { return index.data(RowModel::CellsRole).toStringList().value(at); }
 
 QFont scaled(QFont font, double factor, QFont::Weight weight)
 {
@@ -54,9 +55,16 @@ std::vector<Row> jobCards(const std::vector<session::JobRow> &jobs)
         const core::JobSummary &summary = job.summary;
         QStringList cells{summary.title, JobCards::tr("%1 · %2 · %3 · last entry %4").arg(summary.workOrder, summary.aircraft, summary.unit, momentInWords(core::Instant::fromMilliseconds(summary.lastAtMilliseconds))),
                           summary.isClosed ? JobCards::tr("closed") : JobCards::tr("open"), QString::number(summary.looseEnds)};
-        for (const qint64 count : summary.byStage)
-            cells << QString::number(count);
-        (summary.isClosed ? closed : open).push_back({job.ledger.text(), cells});
+        QStringList said{summary.title, summary.isClosed ? JobCards::tr("closed") : core::counted(summary.looseEnds, JobCards::tr("1 loose end"), JobCards::tr("%1 loose ends"))};
+        for (std::size_t stage = 0; stage < summary.byStage.size(); ++stage) {
+            const QString count = QString::number(summary.byStage[stage]);
+            cells << count;
+            if (summary.byStage[stage] > 0)
+                said << JobCards::tr("%1 %2").arg(count, core::stageWord(static_cast<core::Stage>(stage)).toLower());
+        }
+        Row row{job.ledger.text(), cells};
+        row.said = (said << cells[JobCardDelegate::Facts]).join(QStringLiteral(", "));
+        (summary.isClosed ? closed : open).push_back(std::move(row));
     }
     open.insert(open.end(), closed.begin(), closed.end());
     return open;

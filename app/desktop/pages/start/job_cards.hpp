@@ -10,7 +10,7 @@
 
 namespace desktop {
 
-/// The rows of the start page: one a job; the cells are what JobCardDelegate draws.
+/// The rows of the start page: one a job; the cells are what JobCardDelegate draws, in one column.
 std::vector<Row> jobCards(const std::vector<session::JobRow> &jobs);
 
 /// A job as a card: its title and facts, how many interfaces are at each stage, and in large figures what is loose.

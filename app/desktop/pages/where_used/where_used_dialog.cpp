@@ -54,7 +54,7 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     auto *asked = new QHBoxLayout;
     m_sort = new QComboBox(this);
     m_sort->setObjectName(u"sort"_s);
-    m_sort->setAccessibleName(tr("What is looked for"));
+    tellName(*m_sort, tr("What is looked for"));
     for (const QLatin1String sort : session::wantedSorts())
         m_sort->addItem(session::sortInWords(QString(sort)), QString(sort));
     m_value = new QLineEdit(this);
@@ -126,7 +126,7 @@ QLayout *WhereUsedDialog::makeNarrowing()
     auto *row = new QHBoxLayout;
     m_kind = new QComboBox(this);
     m_kind->setObjectName(u"kind"_s);
-    m_kind->setAccessibleName(tr("Kind of entry"));
+    tellName(*m_kind, tr("Kind of entry"));
     m_kind->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_kind->setMinimumContentsLength(24);
     m_kind->addItem(tr("All kinds of entries"), QString());
