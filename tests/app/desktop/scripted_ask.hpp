@@ -11,6 +11,7 @@
 class ScriptedAsk : public desktop::Ask {
 public:
     std::optional<QString> fileToOpen(const QString &, const QString &) override { return openPath; }
+    std::optional<QString> folderToOpen(const QString &) override { return folderPath; }
     std::optional<QString> fileToSave(const QString &, const QString &, const QString &) override { return savePath; }
     bool confirm(const QString &, const QString &, const QString &) override { return true; }
     void tell(const QString &title, const QString &message) override { told << title + QStringLiteral(": ") + message; }
@@ -27,6 +28,7 @@ public:
     }
 
     std::optional<QString> openPath;
+    std::optional<QString> folderPath;
     std::optional<QString> savePath;
     std::optional<QString> printPath;
     QStringList told;
