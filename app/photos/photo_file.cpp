@@ -99,4 +99,14 @@ core::Result<QImage> upright(const QByteArray &bytes, QSize most)
     return image;
 }
 
+QSize uprightSize(const QByteArray &bytes)
+{
+    QBuffer buffer;
+    buffer.setData(bytes);
+    buffer.open(QIODevice::ReadOnly);
+    const QImageReader reader(&buffer);
+    const QSize lying = reader.size();
+    return reader.transformation() & QImageIOHandler::TransformationRotate90 ? lying.transposed() : lying;
+}
+
 } // namespace photos

@@ -40,4 +40,7 @@ core::Result<PhotoFile> readPhoto(const QString &path);
 /// The picture, turned as its camera was held, no larger than `most`; an empty `most` leaves its size. BadInput: it cannot be decoded.
 core::Result<QImage> upright(const QByteArray &bytes, QSize most);
 
+/// How large it is once it is upright, without decoding it; empty where it does not say.
+QSize uprightSize(const QByteArray &bytes);
+
 } // namespace photos

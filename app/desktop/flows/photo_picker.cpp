@@ -159,8 +159,8 @@ void PhotoPicker::makeCopy()
 
 QString PhotoPicker::factsOf(const photos::PhotoFile &photo) const
 {
-    const auto picture = photos::upright(photo.bytes, {});
-    return tr("%1, %2 × %3 pixels, %4").arg(photo.name, QString::number(picture ? picture->width() : 0), QString::number(picture ? picture->height() : 0), QLocale().formattedDataSize(photo.bytes.size()));
+    const QSize size = photos::uprightSize(photo.bytes);
+    return tr("%1, %2 × %3 pixels, %4").arg(photo.name, QString::number(size.width()), QString::number(size.height()), QLocale().formattedDataSize(photo.bytes.size()));
 }
 
 void PhotoPicker::show()

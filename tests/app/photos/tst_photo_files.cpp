@@ -172,6 +172,9 @@ void PhotoFilesTest::aBareCopyHoldsThePictureAlone()
     // Read without any turning: what was written is upright by itself.
     const QImage picture = QImage::fromData(copy->bytes, "JPG");
     QCOMPARE(picture.size(), size);
+    QCOMPARE(photos::uprightSize(copy->bytes), size);
+    if (longest == 0)
+        QCOMPARE(photos::uprightSize(bytes), size);
     QVERIFY(picture.text().isEmpty());
     QCOMPARE(isReddish(picture.pixel(picture.width() / 2, picture.height() - 4)) && !isReddish(picture.pixel(picture.width() / 2, 4)), isRedAtTheBottom);
 }

@@ -398,6 +398,10 @@ void PhotosPage::attachFirst()
     const auto id = m_item ? m_item : askItem();
     if (!id)
         return;
+    if (const QString no = refusalsInWords(deeds().whyNot(actionFor("photo.attached"_L1), {*id})); !no.isEmpty()) {
+        m_waiting->say(no);
+        return;
+    }
     Given given{{}, *photo, {}};
     given.whenSigned = [page = QPointer<PhotosPage>(this), digest = m_waiting->firstDigest(), to = *id] {
         if (!page)
