@@ -11,6 +11,7 @@
 #include "app/demo/work_drafts.hpp"
 #include "core/job/draft_help.hpp"
 #include "core/job/loose_ends.hpp"
+#include "core/job/photo_marks.hpp"
 #include "core/list/interface_list.hpp"
 
 namespace demo {
@@ -146,6 +147,21 @@ Done photographs(Play &play, const Step &step)
                             {{u"sha256"_s, digest->hex()}, {u"media_type"_s, type}, {u"caption"_s, step.words}, {u"moment"_s, step.choice}})});
 }
 
+/// `choice` is the photo's moment, and the place in thousandths across and down.
+Done marks(Play &play, const Step &step)
+{
+    const auto item = itemOf(play, step.what.front());
+    if (!item)
+        return core::failure(item.error());
+    const QStringList parts = step.choice.split(u' ');
+    const auto &photos = (*item)->photos;
+    const auto photo = std::find_if(photos.begin(), photos.end(), [&](const core::Photo &one) { return one.moment == parts.value(0); });
+    if (photo == photos.end())
+        return core::failure(core::ErrorCode::NotFound, tr("The story has no photo \"%1\" of %2.").arg(parts.value(0), step.what.front()));
+    const core::PhotoMark mark{photo->mark, core::nextMarkNumber(photo->marks), parts.value(1).toLongLong(), parts.value(2).toLongLong(), step.words};
+    return say(play, {draft(step.who, u"photo.marked"_s, step.what.front(), {{u"sha256"_s, photo->digest.hex()}, {u"marks"_s, core::linesOf({mark})}})});
+}
+
 Done takesOver(Play &play, const Step &step)
 {
     const auto item = itemOf(play, step.what.front());
@@ -235,6 +251,7 @@ constexpr Verb verbs[] = {
     {"joins"_L1, &joins},           {"torques"_L1, &torques},
     {"takes_over"_L1, &takesOver},  {"secures"_L1, &secures},
     {"restores"_L1, &restores},     {"photographs"_L1, &photographs},
+    {"marks"_L1, &marks},
     {"accepts"_L1, &accepts},       {"rejects"_L1, &rejects},
     {"disturbs"_L1, &disturbs},     {"strikes"_L1, &strikes},
     {"raises"_L1, &raises},         {"closes"_L1, &closes},

@@ -91,6 +91,7 @@ const std::vector<ActionLine> &actions()
         {"interface.disturbed"_L1, Over::Item, "U", &seeds::disturb, {}, Brings::Nothing, &always},
         {"interface.found_open"_L1, Over::Item, "O", &seeds::foundOpen, {}, Brings::Nothing, &always},
         {"photo.attached"_L1, Over::Item, "P", &seeds::photo, {}, Brings::File, &always},
+        {"photo.marked"_L1, Over::Subject, "", &seeds::markPhoto, {}, Brings::Nothing, &always},
         {"finding.raised"_L1, Over::Job, "F", &seeds::raiseFinding, {}, Brings::Nothing, &always},
         {"finding.closed"_L1, Over::Subject, "", &seeds::closeFinding, {}, Brings::Nothing, &always},
         {"lift.planned"_L1, Over::Job, "", &seeds::lift, {}, Brings::Nothing, &always},

@@ -21,6 +21,7 @@ public:
     virtual ~Ask() = default;
 
     virtual std::optional<QString> fileToOpen(const QString &title, const QString &filter) = 0;
+    virtual std::optional<QString> folderToOpen(const QString &title) = 0;
     virtual std::optional<QString> fileToSave(const QString &title, const QString &suggestion, const QString &filter) = 0;
     /// Yes or no to something that cannot be taken back.
     virtual bool confirm(const QString &question, const QString &detail, const QString &yes) = 0;

@@ -23,6 +23,8 @@ std::optional<QString> AskInWindows::fileToOpen(const QString &title, const QStr
     return chosen(QFileDialog::getOpenFileName(m_parent, title, {}, filter));
 }
 
+std::optional<QString> AskInWindows::folderToOpen(const QString &title) { return chosen(QFileDialog::getExistingDirectory(m_parent, title)); }
+
 std::optional<QString> AskInWindows::fileToSave(const QString &title, const QString &suggestion, const QString &filter)
 {
     return chosen(QFileDialog::getSaveFileName(m_parent, title, suggestion, filter));

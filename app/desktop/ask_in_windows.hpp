@@ -15,6 +15,7 @@ class AskInWindows : public Ask {
 public:
     void setParent(QWidget *parent) { m_parent = parent; }
     std::optional<QString> fileToOpen(const QString &title, const QString &filter) override;
+    std::optional<QString> folderToOpen(const QString &title) override;
     std::optional<QString> fileToSave(const QString &title, const QString &suggestion, const QString &filter) override;
     bool confirm(const QString &question, const QString &detail, const QString &yes) override;
     void tell(const QString &title, const QString &message) override;

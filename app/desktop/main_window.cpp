@@ -38,6 +38,7 @@
 #include "app/desktop/scan/scanned.hpp"
 #include "app/language/in_record_words.hpp"
 #include "app/package/verify_package.hpp"
+#include "app/photos/incoming.hpp"
 #include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
 
@@ -523,14 +524,21 @@ void MainWindow::showEvent(QShowEvent *event)
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)
 {
-    if (event->mimeData()->hasUrls() && event->mimeData()->urls().size() == 1 && event->mimeData()->urls().front().isLocalFile())
+    const bool isPhoto = m_job && m_stack->currentWidget() == m_job && photos::mayHoldPhotos(*event->mimeData());
+    if (isPhoto)
+        event->acceptProposedAction();
+    else if (event->mimeData()->hasUrls() && event->mimeData()->urls().size() == 1 && event->mimeData()->urls().front().isLocalFile())
         event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent *event)
 {
-    const QString path = event->mimeData()->urls().front().toLocalFile();
     event->acceptProposedAction();
+    if (m_job && m_stack->currentWidget() == m_job && photos::mayHoldPhotos(*event->mimeData())) {
+        m_job->offerPhotos(*event->mimeData());
+        return;
+    }
+    const QString path = event->mimeData()->urls().front().toLocalFile();
     if (!path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive))
         openStore(path);
     else if (m_job && m_stack->currentWidget() == m_job)

@@ -12,6 +12,7 @@
 #include "core/job/hardware_of.hpp"
 #include "core/job/leak_reading.hpp"
 #include "core/job/loose_ends.hpp"
+#include "core/job/photo_marks.hpp"
 #include "core/job/reached.hpp"
 #include "core/job/torque_plan.hpp"
 #include "core/requirements/catalogue.hpp"
@@ -389,7 +390,19 @@ std::vector<Seed> photo(const Situation &s)
 {
     return forEachItem(s, [](const core::InterfaceState &item, Seed &seed) {
         seed.body = {{u"moment"_s, item.restoration ? u"after"_s : u"before"_s}};
-        seed.probe = {{u"sha256"_s, core::Digest().hex()}, {u"media_type"_s, u"image/png"_s}};
+        seed.probe = {{u"sha256"_s, core::Digest().hex()}, {u"media_type"_s, u"image/png"_s}, {u"caption"_s, text("caption")}};
+        seed.asked = {"caption"_L1, "moment"_L1, "finding"_L1}; // the rest is the photo's own
+    });
+}
+
+std::vector<Seed> markPhoto(const Situation &s)
+{
+    return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
+        const auto digest = core::Digest::parse(s.subject.value_or(QString()));
+        const auto photo = std::find_if(item.photos.begin(), item.photos.end(), [&](const core::Photo &one) { return digest && one.digest == *digest; });
+        seed.body = {{u"sha256"_s, s.subject.value_or(QString())}};
+        if (photo != item.photos.end())
+            seed.probe = {{u"marks"_s, core::linesOf({{photo->mark, core::nextMarkNumber(photo->marks), 0, 0, u"seen"_s}})}};
     });
 }
 

@@ -63,6 +63,8 @@ std::vector<Seed> accept(const Situation &s);
 std::vector<Seed> reject(const Situation &s);
 std::vector<Seed> disturb(const Situation &s);
 std::vector<Seed> photo(const Situation &s);
+/// About the photo whose digest is the subject.
+std::vector<Seed> markPhoto(const Situation &s);
 std::vector<Seed> raiseFinding(const Situation &s);
 std::vector<Seed> closeFinding(const Situation &s);
 std::vector<Seed> handOver(const Situation &s);

@@ -52,6 +52,7 @@ struct PhotoTile {
     QSize pixels;
     QString title;
     QString caption;
+    QStringList marks; ///< a line for each mark on it
     QString proof;   ///< who, when, digest
     QString note;    ///< that it was struck, and why; empty for none
     QString missing; ///< why there is no picture, in its place; empty where there is one

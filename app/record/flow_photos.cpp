@@ -62,6 +62,8 @@ Flow::LaidPhoto Flow::laidPhoto(const PhotoTile &tile, double width) const
     }
     add(tile.title, Face::CellBold, ink::text, tile.strike);
     add(tile.caption, Face::Cell, ink::text, tile.strike);
+    for (const QString &mark : tile.marks)
+        add(mark, Face::Cell, ink::text, tile.strike);
     add(tile.proof, Face::Small, ink::quiet, Strike::Not);
     add(tile.note, Face::CellBold, ink::alarm, Strike::Not);
     return laid;

@@ -10,6 +10,8 @@
 #include <QImageReader>
 #include <QPainter>
 
+#include "app/photos/mark_picture.hpp"
+
 namespace record {
 
 namespace {
@@ -18,6 +20,18 @@ namespace {
 constexpr int quality = 88;
 
 QString tr(const char *text) { return QCoreApplication::translate("Record", text); }
+
+/// Height of a mark's number in dots, legible at 200 dots an inch.
+constexpr double markSize = 24;
+
+void drawMarks(QImage &image, const std::vector<core::PhotoMark> &marks)
+{
+    if (marks.empty())
+        return;
+    QPainter painter(&image);
+    for (const core::PhotoMark &mark : marks)
+        photos::drawMark(painter, mark, QRectF(QPointF(), QSizeF(image.size())), markSize, photos::MarkLook::Signed);
+}
 
 /// What is see-through would break PDF/A-1b (ISO 19005-1 section 6.4).
 QImage onWhite(QImage image)
@@ -32,7 +46,7 @@ QImage onWhite(QImage image)
 
 } // namespace
 
-core::Result<Shown> shown(const QByteArray &bytes, QSize most)
+core::Result<Shown> shown(const QByteArray &bytes, QSize most, const std::vector<core::PhotoMark> &marks)
 {
     QBuffer buffer;
     buffer.setData(bytes);
@@ -53,9 +67,11 @@ core::Result<Shown> shown(const QByteArray &bytes, QSize most)
     if (image.isNull())
         return core::failure(core::ErrorCode::BadInput, tr("It cannot be decoded (%1), and stays in the store alone.").arg(reader.errorString()));
     Shown photo{{}, image.size()};
+    QImage picture = onWhite(image);
+    drawMarks(picture, marks);
     QBuffer out(&photo.jpeg);
     out.open(QIODevice::WriteOnly);
-    if (!onWhite(image).save(&out, "JPG", quality))
+    if (!picture.save(&out, "JPG", quality))
         return core::failure(core::ErrorCode::BadInput, tr("It cannot be made small enough for paper, and stays in the store alone."));
     return photo;
 }

@@ -25,7 +25,7 @@ core::Result<Shown> fetched(const core::NamedAttachment &named, const FetchAttac
     if (!fetch)
         return core::failure(core::ErrorCode::NotFound, tr("The store that holds it was not at hand."));
     const auto bytes = fetch(named.digest);
-    return bytes ? shown(*bytes, most) : core::failure(bytes.error());
+    return bytes ? shown(*bytes, most, core::marksOn(named)) : core::failure(bytes.error());
 }
 
 PhotoTile tileOf(const core::JobRecord &job, const core::NamedAttachment &named, const FetchAttachment &fetch)
@@ -33,6 +33,8 @@ PhotoTile tileOf(const core::JobRecord &job, const core::NamedAttachment &named,
     PhotoTile tile;
     tile.title = core::reporting::itemText(named.item, *named.entry);
     tile.caption = core::attachmentText(named);
+    for (const core::PhotoMark &mark : core::marksOn(named))
+        tile.marks << core::markText(job, mark);
     tile.proof = core::attachmentProof(job, named);
     tile.note = core::reporting::standingText(job, *named.line);
     tile.strike = named.line->standing == core::Standing::Stands ? Strike::Not : Strike::Through;

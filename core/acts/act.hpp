@@ -89,6 +89,7 @@ QString meaningInWords(QStringView meaning);
 // Rows of the catalogue, one function a file of this folder.
 std::vector<Act> jobActs();
 std::vector<Act> interfaceActs();
+std::vector<Act> photoActs();
 std::vector<Act> conditionActs();
 std::vector<Act> breakPointActs();
 std::vector<Act> unlistedActs();

@@ -15,7 +15,7 @@ const std::vector<Act> &acts()
 {
     static const std::vector<Act> all = [] {
         std::vector<Act> list;
-        for (auto *rows : {&jobActs, &interfaceActs, &conditionActs, &breakPointActs, &unlistedActs, &untouchedActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &accessoryActs, &tagActs, &toolActs, &twinActs, &inspectionActs, &reinspectionActs, &revisionActs, &blankActs, &followUpActs, &findingActs, &handoverActs, &linkActs, &registerActs}) {
+        for (auto *rows : {&jobActs, &interfaceActs, &photoActs, &conditionActs, &breakPointActs, &unlistedActs, &untouchedActs, &measuringActs, &figureActs, &temporaryActs, &holdActs, &walkRoundActs, &unitActs, &testActs, &accessoryActs, &tagActs, &toolActs, &twinActs, &inspectionActs, &reinspectionActs, &revisionActs, &blankActs, &followUpActs, &findingActs, &handoverActs, &linkActs, &registerActs}) {
             for (Act &act : rows())
                 list.push_back(std::move(act));
         }

@@ -119,12 +119,24 @@ struct StillAttached {
     bool operator==(const StillAttached &) const = default;
 };
 
+/// A numbered place on a photo, and what to look at there. Places are thousandths of the width and the height of the picture as it is looked at, upright,
+/// from its upper left corner.
+struct PhotoMark {
+    Mark mark;
+    qint64 number; ///< from 1, one mark each on a photo
+    qint64 across;
+    qint64 down;
+    QString what;
+    bool operator==(const PhotoMark &) const = default;
+};
+
 struct Photo {
     Mark mark;
     Digest digest;
     QString mediaType;
     QString caption;
     QString moment; ///< `before`, `after`, `other`
+    std::vector<PhotoMark> marks{}; ///< in the order of their entries
     bool operator==(const Photo &) const = default;
 };
 

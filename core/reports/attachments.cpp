@@ -19,6 +19,8 @@ using namespace reporting;
 
 std::optional<Digest> digestIn(const Statement &said)
 {
+    if (said.kind == u"photo.marked")
+        return std::nullopt; // it is shown where it was attached
     const Act *act = findAct(said.kind);
     for (const Field &field : act ? act->fields : std::vector<Field>()) {
         if (field.type != FieldType::Digest)
@@ -69,6 +71,20 @@ QString attachmentText(const NamedAttachment &named)
     const QString caption = body.text(u"caption");
     const QString first = parts.join(u", "_s);
     return caption.isEmpty() ? first : inWords(QT_TRANSLATE_NOOP("Report", "%1: %2")).arg(first, caption);
+}
+
+std::vector<PhotoMark> marksOn(const NamedAttachment &named)
+{
+    for (const Photo &photo : named.item ? named.item->photos : std::vector<Photo>()) {
+        if (photo.mark.seq == named.entry->said.seq)
+            return photo.marks;
+    }
+    return {};
+}
+
+QString markText(const JobRecord &record, const PhotoMark &mark)
+{
+    return inWords(QT_TRANSLATE_NOOP("Report", "Mark %1: %2. %3, entry %4")).arg(QString::number(mark.number), mark.what, signedText(record, mark.mark), QString::number(mark.mark.seq));
 }
 
 QString attachmentProof(const JobRecord &record, const NamedAttachment &named)

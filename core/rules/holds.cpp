@@ -30,7 +30,7 @@ QString nameOf(const HoldPoint &hold) { return hold.id.text() + u" ("_s + hold.t
 /// What has to be sayable at any moment: what went wrong, what was seen, who takes over, and the hold points themselves.
 bool isAlwaysSayable(QStringView kind)
 {
-    constexpr QLatin1String kinds[] = {"job.opened"_L1,   "interface.listed"_L1, "interface.disturbed"_L1, "interface.found_open"_L1, "photo.attached"_L1,  "finding.raised"_L1, "inspection.rejected"_L1,
+    constexpr QLatin1String kinds[] = {"job.opened"_L1,   "interface.listed"_L1, "interface.disturbed"_L1, "interface.found_open"_L1, "photo.attached"_L1,  "photo.marked"_L1, "finding.raised"_L1, "inspection.rejected"_L1,
                                        "walkround.attached"_L1, "condition.stated"_L1, "work.stopped"_L1, "interface.unlisted"_L1, "interface.detailed"_L1, "handover.given"_L1, "handover.accepted"_L1, "handover.refused"_L1,
                                        "entry.struck"_L1, "hold.set"_L1, "hold.passed"_L1, "tag.lost"_L1, "tag.exchanged"_L1, "tool.counted"_L1, "tool.missing"_L1, "blank.missing"_L1, "job.revised"_L1, "interface.relisted"_L1, "time.doubted"_L1};
     return std::any_of(std::begin(kinds), std::end(kinds), [&](QLatin1String one) { return kind == one; });

@@ -28,6 +28,7 @@
 #include "core/rules/measuring.hpp"
 #include "core/rules/order.hpp"
 #include "core/rules/people.hpp"
+#include "core/rules/photos.hpp"
 #include "core/rules/register_rules.hpp"
 #include "core/rules/reinspection.hpp"
 #include "core/rules/revision.hpp"
@@ -85,6 +86,7 @@ const JobPages &jobPages()
         {"work.stopped", {&listed, &ofTheCrew, &mayWork, &breakSeen, &breakUnderWay}},
         {"work.resumed", {&listed, &ofTheCrew, &mayWork, &breakThere}},
         {"photo.attached", {&listed, &takesPart, &findingOfPhoto}},
+        {"photo.marked", {&listed, &takesPart, &photoThere, &photoMarks}},
         {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueDragKept, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
         {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &breakSeen, &measuredWhenJoined, &takeOver}},
         {"bonding.measured", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &measuredWhenJoined, &disturbedBeforeMoreWork, &bondedAfterTorque, &bondingLimit, &bondingTwice, &bondingZero, &toolCalibrated, &toolRange}},

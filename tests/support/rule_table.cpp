@@ -42,6 +42,8 @@ const std::vector<Topic> &topics()
           "listing.leak"_L1, "bonding.readings"_L1, "bonding.lead-zero"_L1, "lift.limits"_L1, "lift.points"_L1, "lift.day"_L1, "lift.weight"_L1,
           "weight.once"_L1, "weight.as-lifted"_L1, "servicing.band"_L1, "weight.balance"_L1, "leak.asked-for"_L1, "leak.told"_L1, "leak.after-torque"_L1,
           "leak.limit"_L1}},
+        {"photos"_L1,
+         {"photo.there"_L1, "photo.marks"_L1, "finding.photo"_L1}},
         {"reinspection"_L1,
          {"reinspection.allowed"_L1, "reinspection.own-work"_L1, "reinspection.nobody-else"_L1, "reinspection.approver"_L1, "reinspection.pause"_L1}},
         {"revision"_L1,

@@ -10,6 +10,7 @@
 #include "core/job/draft_help.hpp"
 #include "core/job/linked.hpp"
 #include "core/job/loose_ends.hpp"
+#include "core/job/photo_marks.hpp"
 #include "core/job/stage.hpp"
 #include "core/job/twins.hpp"
 #include "core/list/interface_list.hpp"
@@ -34,6 +35,7 @@ struct Verb {
 constexpr Verb verbs[] = {
     {"lists"_L1, "interface.listed"_L1},       {"disconnects"_L1, "interface.disconnected"_L1}, {"finds-open"_L1, "interface.found_open"_L1},
     {"reconnects"_L1, "interface.reconnected"_L1}, {"disturbs"_L1, "interface.disturbed"_L1},   {"photographs"_L1, "photo.attached"_L1},
+    {"marks"_L1, "photo.marked"_L1},
     {"torques"_L1, "torque.applied"_L1},       {"takes-over"_L1, "torque.taken_over"_L1},       {"measures"_L1, "bonding.measured"_L1},
     {"safeties"_L1, "safetying.applied"_L1},   {"accepts"_L1, "inspection.accepted"_L1},        {"rejects"_L1, "inspection.rejected"_L1},
     {"raises"_L1, "finding.raised"_L1},        {"clears"_L1, "finding.closed"_L1},              {"hands-over"_L1, "handover.given"_L1},
@@ -205,6 +207,9 @@ Object careful(const QLatin1String kind, const core::JobState &job, const core::
         return {{u"reason"_s, u"loosened for access"_s}};
     if (kind == "photo.attached"_L1)
         return {{u"sha256"_s, core::Digest::of("picture").hex()}, {u"media_type"_s, u"image/png"_s}, {u"moment"_s, u"before"_s}};
+    if (kind == "photo.marked"_L1)
+        return {{u"sha256"_s, core::Digest::of("picture").hex()},
+                {u"marks"_s, core::json::Array{Object{{u"number"_s, core::nextMarkNumber(item && !item->photos.empty() ? item->photos.back().marks : std::vector<core::PhotoMark>())}, {u"across"_s, 500}, {u"down"_s, 250}, {u"what"_s, u"chafe mark"_s}}}}};
     if (kind == "torque.applied"_L1 && item && item->listed.torque)
         return {{u"value"_s, item->listed.torque->min.value().text()}, {u"unit"_s, item->listed.torque->min.unit()}, {u"tool"_s, u"TW1"_s}};
     if (kind == "torque.applied"_L1)

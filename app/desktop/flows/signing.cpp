@@ -3,18 +3,19 @@
 
 #include "app/desktop/flows/signing.hpp"
 
-#include <QFile>
 #include <QFormLayout>
 #include <QLineEdit>
-#include <QMimeDatabase>
 #include <QSet>
 #include <QTimer>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
 #include "app/desktop/flows/carry_key.hpp"
 #include "app/desktop/flows/look_up.hpp"
+#include "app/desktop/flows/photo_picker.hpp"
 #include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/photo_words.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "app/session/rehearsal.hpp"
 #include "core/acts/act.hpp"
@@ -99,6 +100,28 @@ Marked withMarking(FieldForm *form, const QString &label)
     return {whole, marking};
 }
 
+/// Each body with the photo as it is now.
+std::vector<core::json::Object> withPhoto(std::vector<core::json::Object> bodies, const std::optional<photos::PhotoFile> &photo)
+{
+    for (core::json::Object &body : bodies) {
+        if (!photo)
+            continue;
+        body.set(u"sha256"_s, photos::digestOf(*photo).hex());
+        body.set(u"media_type"_s, photo->mediaType);
+    }
+    return bodies;
+}
+
+QWidget *above(QWidget *upper, QWidget *lower)
+{
+    auto *whole = new QWidget;
+    auto *column = new QVBoxLayout(whole);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(upper);
+    column->addWidget(lower);
+    return whole;
+}
+
 } // namespace
 
 Signing::Signing(session::Session &session, JobFeed &feed, const core::Kinds &kinds, Ask &ask, QWidget *window)
@@ -164,29 +187,33 @@ void Signing::begin(const ActionLine &action, const std::vector<core::InterfaceI
 {
     if (!m_feed.state() || !whyNot(action, items, subject).empty())
         return;
-    std::optional<Photo> photo;
-    if (action.brings == Brings::File) {
-        photo = askPhoto();
-        if (!photo)
-            return;
-    }
-    open(planFor(action, situation(items, subject), photo));
+    open(planFor(action, situation(items, subject), {}));
 }
 
-SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation, const std::optional<Photo> &photo)
+void Signing::beginGiven(const QString &kind, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject, const Given &given)
+{
+    const auto at = std::find_if(actions().begin(), actions().end(), [&](const ActionLine &action) { return action.kind == kind; });
+    if (at == actions().end() || !m_feed.state() || m_sheet || !whyNot(*at, items, subject).empty())
+        return;
+    open(planFor(*at, situation(items, subject), given));
+    if (given.whenSigned)
+        connect(m_sheet, &SignSheet::hasSigned, this, given.whenSigned);
+}
+
+SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation, const Given &given)
 {
     const core::Act &act = *core::findAct(QString(action.kind));
     std::vector<Seed> seeds = action.seeds(situation);
-    if (photo) {
-        for (Seed &seed : seeds) {
-            seed.body.set(u"sha256"_s, core::Digest::of(photo->bytes).hex());
-            seed.body.set(u"media_type"_s, photo->mediaType);
-        }
+    for (Seed &seed : seeds) {
+        for (const auto &[name, value] : given.body.members())
+            seed.body.set(name, value);
     }
     FieldForm *form = makeForm({act.fields, seeds, action.each, m_feed.reg(), m_feed.state().get(), act.tables});
     const Marked marked = act.subject == core::SubjectSort::NewJobTool ? withMarking(form, tr("Marking on the tool")) : Marked{form, nullptr};
-    const auto drafts = [this, form, seeds, marking = marked.marking, kind = action.kind](const core::PersonId &author) {
-        std::vector<core::Draft> all = draftsOf(kind, seeds, form->bodies(), author, m_session.now());
+    PhotoPicker *picker = action.brings == Brings::File ? makePicker(given.photo, *form) : nullptr;
+    const auto bodies = [form, picker] { return picker ? withPhoto(form->bodies(), picker->photo()) : form->bodies(); };
+    const auto drafts = [this, bodies, seeds, marking = marked.marking, kind = action.kind](const core::PersonId &author) {
+        std::vector<core::Draft> all = draftsOf(kind, seeds, bodies(), author, m_session.now());
         if (marking)
             all.front().subject = marking->text().trimmed();
         return all;
@@ -204,27 +231,31 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
     plan.meaning = core::meaningInWords(QString(act.meaning));
     plan.sign = seeds.size() == 1 ? tr("Sign") : tr("Sign %n entries", nullptr, static_cast<int>(seeds.size()));
     plan.cautions = cautionsFor(situation) + act.cautions();
-    plan.form = marked.whole;
-    plan.firstGap = [form, marking = marked.marking]() -> QWidget * { return marking && marking->text().isEmpty() ? marking : form->firstGap(); };
-    plan.workings = [this, form, seeds, kind = action.kind] {
+    plan.form = picker ? above(picker, marked.whole) : marked.whole;
+    plan.firstGap = [form, picker, marking = marked.marking]() -> QWidget * {
+        if (picker && !picker->photo())
+            return picker->chooseControl();
+        return marking && marking->text().isEmpty() ? marking : form->firstGap();
+    };
+    plan.workings = [this, bodies, seeds, kind = action.kind] {
         std::vector<core::measure::Working> all;
-        const auto bodies = form->bodies();
+        const auto now = bodies();
         // What a thing comes to does not depend on who signs it.
         const core::PersonId somebody = *core::PersonId::parse(u"-");
         for (std::size_t i = 0; m_feed.state() && i < seeds.size(); ++i) {
-            if (auto working = core::workingOf(*m_feed.state(), m_feed.reg(), {somebody, m_session.now(), kind, seeds[i].subject, bodies[i]}))
+            if (auto working = core::workingOf(*m_feed.state(), m_feed.reg(), {somebody, m_session.now(), kind, seeds[i].subject, now[i]}))
                 all.push_back(*std::move(working));
         }
         return all;
     };
     plan.takeOffer = [form](const core::measure::Offer &offer) { form->fill(offer.field, offer.value); };
-    plan.words = [this, form, seeds, marking = marked.marking, &act, goesWith = std::make_shared<GoesWith>()] {
+    plan.words = [this, bodies, seeds, marking = marked.marking, &act, goesWith = std::make_shared<GoesWith>()] {
         QStringList lines;
-        const auto bodies = form->bodies();
+        const auto now = bodies();
         for (std::size_t i = 0; i < seeds.size(); ++i) {
             const QString subject = marking ? marking->text().trimmed() : m_feed.state() ? subjectInWords(act.subject, seeds[i].subject, *m_feed.state()) : QString();
             const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
-            const QString body = bodyInWords(act, bodies[i], m_feed.reg());
+            const QString body = bodyInWords(act, now[i], m_feed.reg());
             lines << (body.isEmpty() ? head : head + u'\n' + body);
             if (act.kind == "interface.disturbed"_L1)
                 lines << goesWith->of(m_feed.state(), seeds[i].subject);
@@ -232,16 +263,18 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return lines;
     };
     const std::optional<core::PersonId> looked = action.signs == Signs::WhoLooked ? situation.person : std::nullopt;
-    plan.whyNot = [this, drafts, looked](const core::PersonId &author) {
+    plan.whyNot = [this, drafts, looked, picker](const core::PersonId &author) {
+        if (picker && !picker->whyNot().empty())
+            return picker->whyNot();
         return looked && *looked != author ? core::Refusals{notTheirLook(*looked, m_feed.reg())} : refusalsOf(m_session, drafts(author));
     };
-    plan.take = [this, drafts, photo, looked](const session::Signer &signer) -> session::Signed {
+    plan.take = [this, drafts, picker, looked](const session::Signer &signer) -> session::Signed {
         if (looked && *looked != signer.person) {
             const core::Refusal no = notTheirLook(*looked, m_feed.reg());
             return tl::unexpected(session::NotSigned{{core::ErrorCode::Refused, no.sentence, {}}, {{0, {no}}}});
         }
-        if (photo) {
-            if (const auto kept = m_session.store().attachments().put(photo->bytes, photo->mediaType); !kept)
+        if (picker && picker->photo()) {
+            if (const auto kept = m_session.store().attachments().put(picker->photo()->bytes, picker->photo()->mediaType); !kept)
                 return tl::unexpected(session::NotSigned{kept.error(), {}});
         }
         return m_session.sign(*m_session.job(), drafts(signer.person), signer);
@@ -281,23 +314,13 @@ QStringList Signing::cautionsFor(const Situation &situation) const
     return cautions;
 }
 
-std::optional<Signing::Photo> Signing::askPhoto()
+/// Whatever is chosen there is judged at once, as if it had been typed.
+PhotoPicker *Signing::makePicker(const std::optional<photos::PhotoFile> &photo, FieldForm &form)
 {
-    const auto path = m_ask.fileToOpen(tr("Attach a photo"), tr("Pictures (*.png *.jpg *.jpeg *.webp)"));
-    if (!path)
-        return std::nullopt;
-    QFile file(*path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() == 0 || file.size() > db::Attachments::largest) {
-        m_ask.tell(tr("The photo was not attached"), tr("%1 cannot be read, is empty, or is larger than 64 MiB. Choose another file.").arg(*path));
-        return std::nullopt;
-    }
-    Photo photo{file.readAll(), {}};
-    photo.mediaType = QMimeDatabase().mimeTypeForData(photo.bytes).name();
-    if (!photo.mediaType.startsWith("image/"_L1)) {
-        m_ask.tell(tr("The photo was not attached"), tr("%1 is no picture.").arg(*path));
-        return std::nullopt;
-    }
-    return photo;
+    auto *picker = new PhotoPicker(m_ask, photo, [this](const core::Digest &digest) { return m_feed.state() ? attachedBefore(digest, *m_feed.state()) : QString(); });
+    connect(picker, &PhotoPicker::changed, &form, &FieldForm::edited);
+    connect(picker, &PhotoPicker::heightChanged, &form, &FieldForm::heightChanged);
+    return picker;
 }
 
 void Signing::open(SheetPlan plan)

@@ -9,11 +9,14 @@
 
 #include "app/desktop/actions.hpp"
 #include "app/desktop/ask.hpp"
+#include "app/desktop/given.hpp"
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/parts/field_form.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 
 namespace desktop {
+
+class PhotoPicker;
 
 /// Has things signed: makes the sheet, opens it over the window, and says when entries were appended.
 class Signing : public QObject, public Deeds {
@@ -28,6 +31,8 @@ public:
                const std::optional<QString> &subject = {}) override;
     std::optional<core::PersonId> person() const override { return m_session.currentSigner(); }
 
+    /// The same as begin, with what a page knows already of each entry.
+    void beginGiven(const QString &kind, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject, const Given &given);
     /// Drafts that are signed as they are, without a form: an interface list.
     void beginFixed(const QString &title, const std::vector<core::Draft> &drafts);
     /// Any other sheet: a new job, a person, a tool.
@@ -44,15 +49,11 @@ signals:
     void hasSigned(const std::vector<core::Entry> &entries);
 
 private:
-    struct Photo {
-        QByteArray bytes;
-        QString mediaType;
-    };
     std::vector<JobChoice> otherJobs() const;
     Situation situation(const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject) const;
     core::Refusals refusalsFor(const core::PersonId &person, const ActionLine &action, Situation situation) const;
-    std::optional<Photo> askPhoto();
-    SheetPlan planFor(const ActionLine &action, const Situation &situation, const std::optional<Photo> &photo);
+    SheetPlan planFor(const ActionLine &action, const Situation &situation, const Given &given);
+    PhotoPicker *makePicker(const std::optional<photos::PhotoFile> &photo, FieldForm &form);
     /// With the look-up tables of its fields.
     FieldForm *makeForm(const FieldForm::Plan &plan);
     QStringList cautionsFor(const Situation &situation) const;

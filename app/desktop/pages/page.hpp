@@ -9,6 +9,7 @@
 
 #include "app/desktop/ask.hpp"
 #include "app/desktop/deeds.hpp"
+#include "app/desktop/given.hpp"
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/selection.hpp"
 #include "core/kinds/kinds.hpp"
@@ -49,6 +50,8 @@ signals:
     void verifyWanted();
     void backupWanted();
     void holdWanted();
+    /// The sheet of an act, with what the page knows of its entry already.
+    void sheetWanted(const QString &kind, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject, const desktop::Given &given);
 
 protected:
     JobFeed &feed() const { return m_tools.feed; }

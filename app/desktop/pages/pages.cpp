@@ -16,6 +16,7 @@
 #include "app/desktop/pages/next/next_page.hpp"
 #include "app/desktop/pages/parts_and_tools/parts_and_tools_page.hpp"
 #include "app/desktop/pages/perimeter/perimeter_page.hpp"
+#include "app/desktop/pages/photos/photos_page.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/temporaries/temporaries_page.hpp"
 #include "app/desktop/pages/unit/unit_page.hpp"
@@ -50,6 +51,7 @@ const std::vector<PageLine> &pages()
         {"unit"_L1, QT_TRANSLATE_NOOP("Page", "Unit, tests"), QT_TRANSLATE_NOOP("Page", "The unit itself, its accessories and the tests"), "acts/unit.positioned"_L1, "Ctrl+U", &UnitPage::make, &UnitPage::waiting, "hold_points"_L1},
         {"parts-and-tools"_L1, QT_TRANSLATE_NOOP("Page", "Parts, tools"), QT_TRANSLATE_NOOP("Page", "Hardware, tags and tools that are counted"), "actions/tools"_L1, "Ctrl+T", &PartsAndToolsPage::make, &PartsAndToolsPage::waiting, "parts_and_tools"_L1},
         {"linked"_L1, QT_TRANSLATE_NOOP("Page", "Linked jobs"), QT_TRANSLATE_NOOP("Page", "Other jobs that are parts of this work"), "acts/job.linked"_L1, "Ctrl+D", &LinkedPage::make, &LinkedPage::waiting, "linked_jobs"_L1},
+        {"photos"_L1, QT_TRANSLATE_NOOP("Page", "Photos"), QT_TRANSLATE_NOOP("Page", "Before and after side by side, and what came in"), "acts/photo.attached"_L1, "Ctrl+M", &PhotosPage::make, &nothing, "photos"_L1},
     };
     return all;
 }

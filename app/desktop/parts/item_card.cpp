@@ -5,18 +5,37 @@
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QPixmap>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "app/desktop/parts/action_buttons.hpp"
 #include "app/desktop/parts/item_facts.hpp"
 #include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/photo_words.hpp"
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "app/photos/mark_picture.hpp"
+#include "app/photos/photo_file.hpp"
 #include "core/value/error_words.hpp"
 
 namespace desktop {
+
+namespace {
+
+QPixmap withMarks(QImage picture, const std::vector<core::PhotoMark> &marks, double size)
+{
+    picture.convertTo(QImage::Format_ARGB32_Premultiplied); // nobody paints on a picture of few colours
+    QPainter painter(&picture);
+    for (const core::PhotoMark &mark : marks)
+        photos::drawMark(painter, mark, QRectF(QPointF(), QSizeF(picture.size())), size, photos::MarkLook::Signed);
+    painter.end();
+    return QPixmap::fromImage(picture);
+}
+
+} // namespace
 
 ItemCard::ItemCard(const PageTools &tools, const std::vector<QLatin1String> &kinds, QWidget *parent)
     : QScrollArea(parent), m_tools(tools)
@@ -157,19 +176,27 @@ void ItemCard::addPhotos(const core::InterfaceState &item)
     if (item.photos.empty())
         return;
     m_below->addWidget(makeLabel(tr("Photos"), "heading", widget()));
+    const QSize most(fontMetrics().averageCharWidth() * 40, fontMetrics().height() * 12);
     for (const core::Photo &photo : item.photos) {
-        const QString caption = tr("%1: %2").arg(choiceInWords(photo.moment), photo.caption.isEmpty() ? markInWords(photo.mark, *m_tools.feed.state(), m_tools.feed.reg()) : photo.caption);
+        const QString caption = photoInWords(photo, *m_tools.feed.state(), m_tools.feed.reg());
         const auto bytes = m_tools.readAttachment ? m_tools.readAttachment(photo.digest) : core::Result<QByteArray>(core::failure(core::ErrorCode::NotFound, tr("The photo is not at hand.")));
-        QPixmap picture;
-        if (!bytes || !picture.loadFromData(*bytes)) {
-            m_below->addWidget(makeLabel(tr("%1 (%2)").arg(caption, bytes ? tr("it cannot be shown") : core::errorInWords(bytes.error())), "alarm", widget()));
+        const auto picture = bytes ? photos::upright(*bytes, most) : core::failure(bytes.error());
+        if (!picture) {
+            m_below->addWidget(makeLabel(tr("%1 (%2)").arg(caption, core::errorInWords(picture.error())), "alarm", widget()));
             continue;
         }
         auto *label = new QLabel(widget());
-        label->setPixmap(picture.scaled(fontMetrics().averageCharWidth() * 40, fontMetrics().height() * 12, Qt::KeepAspectRatio, Qt::SmoothTransformation));
+        label->setPixmap(withMarks(*picture, photo.marks, fontMetrics().height()));
+        label->setAccessibleName(caption);
         m_below->addWidget(label);
         m_below->addWidget(makeLabel(caption, "quiet", widget()));
+        for (const core::PhotoMark &mark : photo.marks)
+            m_below->addWidget(makeLabel(tr("%1  %2").arg(QString::number(mark.number), mark.what), "", widget()));
     }
+    QPushButton *beside = makeButton(tr("Before and after, side &by side"), "link", widget());
+    beside->setObjectName(QStringLiteral("sideBySide"));
+    m_below->addWidget(beside, 0, Qt::AlignLeft);
+    connect(beside, &QPushButton::clicked, this, [this, id = item.listed.id.text()] { emit photosWanted(id); });
 }
 
 } // namespace desktop

@@ -31,6 +31,10 @@ public:
     void show(const std::vector<core::InterfaceId> &items);
     ActionButtons &buttons() { return *m_actions; }
 
+signals:
+    /// The photos of the interface of that id, side by side.
+    void photosWanted(const QString &item);
+
 private:
     void showOne(const core::InterfaceState &item);
     void showMany(const std::vector<core::InterfaceId> &items);

@@ -12,6 +12,7 @@
 #include <QAbstractItemView>
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QEventLoop>
@@ -20,6 +21,7 @@
 #include <QLineEdit>
 #include <QMap>
 #include <QMenuBar>
+#include <QMimeData>
 #include <QProcess>
 #include <QPushButton>
 #include <QRegularExpression>
@@ -33,6 +35,7 @@
 #include <cstdio>
 
 #include "app/demo/scenario.hpp"
+#include "app/demo/table.hpp"
 #include "app/desktop/actions.hpp"
 #include "app/desktop/first_run/found_page.hpp"
 #include "app/desktop/flows/import_dialog.hpp"
@@ -48,6 +51,8 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/perimeter/perimeter_view.hpp"
+#include "app/desktop/pages/photos/photo_pair.hpp"
+#include "app/desktop/pages/photos/photos_page.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/verdict/packages_dialog.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
@@ -178,6 +183,7 @@ private:
     void manual(desktop::MainWindow &window);
     void perimeter(desktop::MainWindow &window, desktop::JobPlace &place);
     void figures(desktop::MainWindow &window, desktop::JobPlace &place);
+    void photos(desktop::MainWindow &window, desktop::JobPlace &place);
     void whereUsed(desktop::MainWindow &window);
     void verdict(desktop::MainWindow &window);
     void audit(desktop::JobPlace &place);
@@ -384,6 +390,64 @@ void Screens::figures(desktop::MainWindow &window, desktop::JobPlace &place)
     window.resize(window.minimumSizeHint());
     keep(window, u"figures-small"_s);
     window.resize(usual);
+}
+
+/// A photo on its sheet; before and after side by side, enlarged, with a mark that is placed; in a window as small as it goes; one that waits.
+void Screens::photos(desktop::MainWindow &window, desktop::JobPlace &place)
+{
+    place.showPage(u"photos"_s, u"SL3"_s);
+    auto *page = place.findChild<desktop::PhotosPage *>();
+    keep(window, u"photos-before-alone"_s);
+    const auto after = demo::scenarioFile(u"photo_SL3_after.png"_s);
+    QMimeData pasted;
+    pasted.setImageData(QImage::fromData(*after));
+    page->offer(pasted);
+    settle();
+    auto *sheet = window.findChild<desktop::SignSheet *>();
+    keep(*sheet, u"sheet-photo"_s);
+    sheet->findChild<QCheckBox *>(u"smaller"_s)->click();
+    sheet->findChild<QWidget *>(u"moment"_s)->findChild<QComboBox *>()->setCurrentIndex(2);
+    const auto technician = std::find_if(m_cast.begin(), m_cast.end(), [](const demo::CastMember &member) { return member.id.text() == u"novak"; });
+    if (auto *who = sheet->findChild<QPushButton *>(u"somebodyElse"_s); who->isVisible())
+        who->click();
+    sheet->findChild<QWidget *>(u"person"_s)->findChild<QLineEdit *>()->setText(technician->id.text());
+    sheet->findChild<QLineEdit *>(u"secret"_s)->setText(technician->pin);
+    keep(*sheet, u"sheet-photo-copy"_s);
+    sheet->findChild<QPushButton *>(u"sign"_s)->click();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    keep(window, u"photos-both"_s);
+    page->findChild<QPushButton *>(u"place"_s)->click();
+    auto &left = page->findChild<desktop::PhotoPair *>()->view(desktop::Side::Left);
+    for (const int key : {int(Qt::Key_Right), int(Qt::Key_Right), int(Qt::Key_Plus), int(Qt::Key_Plus)}) {
+        QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier);
+        QApplication::sendEvent(&left, &press);
+    }
+    emit left.placed({0.62, 0.63});
+    page->findChild<QLineEdit *>(u"markWords"_s)->setText(u"Chafed at the edge of the clamp"_s);
+    emit page->findChild<QLineEdit *>(u"markWords"_s)->textEdited(u"Chafed at the edge of the clamp"_s);
+    keep(window, u"photos-marking"_s);
+    page->findChild<QPushButton *>(u"photo.marked"_s)->click();
+    settle();
+    keep(*window.findChild<desktop::SignSheet *>(), u"sheet-photo-marks"_s);
+    window.findChild<desktop::SignSheet *>()->findChild<QLineEdit *>(u"secret"_s)->setText(technician->pin);
+    window.findChild<desktop::SignSheet *>()->findChild<QPushButton *>(u"sign"_s)->click();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    m_ask.folderPath = m_temp.path();
+    page->findChild<QPushButton *>(u"watch"_s)->click();
+    page->offer(pasted);
+    settle();
+    if (auto *again = window.findChild<desktop::SignSheet *>()) {
+        keep(*again, u"sheet-photo-again"_s);
+        again->reject();
+    }
+    settle();
+    keep(window, u"photos-waiting"_s);
+    const QSize usual = window.size();
+    window.resize(window.minimumSizeHint());
+    keep(window, u"photos-small"_s);
+    window.resize(usual);
+    place.showItem(*core::InterfaceId::parse(u"SL3"_s));
+    keep(window, u"list-photos"_s);
 }
 
 /// Enlarged at an item that is applied, and in a larger window.
@@ -609,6 +673,7 @@ void Screens::draw()
     }
     perimeter(window, *place);
     figures(window, *place);
+    photos(window, *place);
     setHold(window, *place);
     audit(*place);
     whereUsed(window);

@@ -11,6 +11,7 @@
 class ScriptedAsk : public desktop::Ask {
 public:
     std::optional<QString> fileToOpen(const QString &, const QString &) override { return openPath; }
+    std::optional<QString> folderToOpen(const QString &) override { return folderPath; }
     std::optional<QString> fileToSave(const QString &, const QString &, const QString &) override { return savePath; }
     bool confirm(const QString &question, const QString &, const QString &) override
     {
@@ -31,6 +32,7 @@ public:
     }
 
     std::optional<QString> openPath;
+    std::optional<QString> folderPath;
     std::optional<QString> savePath;
     std::optional<QString> printPath;
     bool confirms = true;

@@ -3,6 +3,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QMimeData>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
@@ -24,6 +25,7 @@
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/photos/photos_page.hpp"
 #include "app/desktop/pages/record/compare_dialog.hpp"
 #include "app/desktop/pages/record/progress_dialog.hpp"
 #include "app/desktop/pages/record/progress_view.hpp"
@@ -131,6 +133,7 @@ private slots:
     void looseEndLeadsToItsItem();
     void inspectorGetsTheNextItem();
     void inspectorSeesWhyNot();
+    void aPhotoThatMayNotBeAttachedSaysWhy();
     void struckEntryStaysLegible();
     void timelineIsFiltered();
     void sampleIsDrawn();
@@ -276,6 +279,30 @@ void TstPages::inspectorSeesWhyNot()
     desktop::InspectPage page(desk.tools());
     page.show();
     QCOMPARE(named<QLabel>(page, "inspection.accepted.reason")->text(), u"Ben had a hand in K1."_s);
+}
+
+void TstPages::aPhotoThatMayNotBeAttachedSaysWhy()
+{
+    Desk desk;
+    desktop::PhotosPage page(desk.tools());
+    page.resize(900, 600);
+    page.show();
+    page.chooseRow(u"D1"_s);
+    QSignalSpy wanted(&page, &desktop::Page::sheetWanted);
+    QImage picture(40, 30, QImage::Format_RGB32);
+    picture.fill(Qt::darkGreen);
+    QMimeData pasted;
+    pasted.setImageData(picture);
+    desk.deeds.refused = {{u"photo.attached"_s, u"D1 is in another job now."_s}};
+    page.offer(pasted);
+    QCOMPARE(wanted.size(), 0);
+    QCOMPARE(named<QLabel>(page, "waitingProblem")->text(), u"D1 is in another job now."_s);
+    QVERIFY(named<QLabel>(page, "waitingProblem")->isVisible());
+    // It waits, and its sheet opens once nothing stands in the way.
+    desk.deeds.refused.clear();
+    QTest::mouseClick(named<QPushButton>(page, "attachWaiting"), Qt::LeftButton);
+    QCOMPARE(wanted.size(), 1);
+    QCOMPARE(wanted.front().front().toString(), u"photo.attached"_s);
 }
 
 void TstPages::struckEntryStaysLegible()

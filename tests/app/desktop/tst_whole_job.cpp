@@ -385,14 +385,18 @@ void TstWholeJob::photoIsShownOnTheCard()
     QVERIFY(picture.save(*m_ask->openPath));
     choose({u"D1"_s});
     press(page("list"), "photo.attached");
+    QTRY_VERIFY(sheet());
+    press(*sheet(), "choosePhoto");
     QCOMPARE(sign(u"ana"_s), QString());
     const auto labels = page("list").findChildren<QLabel *>();
     QVERIFY(std::any_of(labels.begin(), labels.end(), [](const QLabel *label) { return !label->pixmap().isNull() && !label->isHidden(); }));
-    // A file that is no picture is told, and nothing opens.
+    // A file that is no picture is told, and cannot be signed.
     m_ask->openPath = m_bench->file(u"words.png"_s, "no picture");
     press(page("list"), "photo.attached");
-    QCOMPARE(m_ask->told.size(), 1);
-    QVERIFY(!sheet());
+    QTRY_VERIFY(sheet());
+    press(*sheet(), "choosePhoto");
+    QVERIFY(named<QLabel>(*sheet(), "photoProblem")->text().contains(u"words.png"));
+    QVERIFY(!named<QPushButton>(*sheet(), "sign")->isEnabled());
 }
 
 void TstWholeJob::strikeTakesBack()

@@ -77,6 +77,8 @@ private slots:
     void whatCannotBeShownIsNamed();
     void zoneByZone();
     void struckIsMarked();
+    void marksAreDrawnAndListed();
+    void marksAreSeenOnThePicture();
     void staysAnArchive();
     void hundredsStaySmall();
 
@@ -244,6 +246,51 @@ void PhotosTest::struckIsMarked()
 }
 
 /// ISO 19005-1: pictures as well.
+void PhotosTest::marksAreDrawnAndListed()
+{
+    scene::Scene scene;
+    scene.open(1);
+    const QByteArray photo = encoded(twoHalves(400, 200), "PNG");
+    attach(scene, u"E001"_s, photo, u"image/png"_s, u"as it came off"_s);
+    scene.say(u"ana"_s, u"photo.marked"_s, u"E001"_s,
+              {{u"sha256"_s, core::Digest::of(photo).hex()},
+               {u"marks"_s, core::json::Array{core::json::Object{{u"number"_s, 1}, {u"across"_s, 250}, {u"down"_s, 500}, {u"what"_s, u"chafed here"_s}},
+                                              core::json::Object{{u"number"_s, 2}, {u"across"_s, 900}, {u"down"_s, 100}, {u"what"_s, u"rivet missing"_s}}}}});
+    auto options = draft();
+    options.attachment = from({photo});
+    const QString path = write(*record::recordPdf(scene.record(), options));
+    const QString text = textOf(path);
+    const QString photos = text.mid(text.indexOf(u" Photos Zone "_s));
+    QVERIFY2(photos.contains(u"Mark 1: chafed here. Ana Ruiz, recorded"_s), qPrintable(photos.left(600)));
+    QVERIFY2(photos.contains(u"Mark 2: rivet missing."_s), qPrintable(photos.left(600)));
+    QCOMPARE(picturesIn(path).size(), 1); // the entry that marks brings no second picture
+}
+
+/// Black and white where the photo is blue: the ring around the place, and nothing where no mark is.
+void PhotosTest::marksAreSeenOnThePicture()
+{
+    const core::Mark entry{1, *core::PersonId::parse(u"ana"), core::Instant::fromMilliseconds(0)};
+    const auto colours = [](const core::Result<record::Shown> &shown, const QRect &around) {
+        const QImage image = QImage::fromData(shown->jpeg, "JPG");
+        int white = 0;
+        for (int y = around.top(); y <= around.bottom(); ++y) {
+            for (int x = around.left(); x <= around.right(); ++x)
+                white += qRed(image.pixel(x, y)) > 200 && qGreen(image.pixel(x, y)) > 200 ? 1 : 0;
+        }
+        return white;
+    };
+    const QByteArray lying = encoded(twoHalves(400, 200), "JPG");
+    QCOMPARE(colours(record::shown(lying, {400, 400}), QRect(0, 0, 400, 200)), 0);
+    const std::vector<core::PhotoMark> marks{{entry, 1, 250, 500, u"chafed"_s}};
+    const auto marked = record::shown(lying, {400, 400}, marks);
+    QVERIFY(colours(marked, QRect(70, 70, 60, 60)) > 50);
+    QCOMPARE(colours(marked, QRect(200, 0, 200, 200)), 0);
+    // On a photo that was held upright the place is one of the upright picture.
+    const auto upright = record::shown(heldAs(lying, 6), {400, 400}, {{entry, 1, 500, 250, u"chafed"_s}});
+    QVERIFY(colours(upright, QRect(70, 70, 60, 60)) > 50);
+    QCOMPARE(colours(upright, QRect(0, 200, 200, 200)), 0);
+}
+
 void PhotosTest::staysAnArchive()
 {
     QImage glass(90, 60, QImage::Format_ARGB32);

@@ -34,6 +34,7 @@ public:
 class NoAsk : public desktop::Ask {
 public:
     std::optional<QString> fileToOpen(const QString &, const QString &) override { return std::nullopt; }
+    std::optional<QString> folderToOpen(const QString &) override { return {}; }
     std::optional<QString> fileToSave(const QString &, const QString &, const QString &) override { return std::nullopt; }
     bool confirm(const QString &, const QString &, const QString &) override { return false; }
     void tell(const QString &, const QString &) override {}

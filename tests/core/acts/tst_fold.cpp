@@ -80,6 +80,10 @@ private slots:
         falls("photo without its digest", "", "Ben photographs D1 sha256=lost");
         falls("photo of what is not listed", "", "Ben photographs Z9");
 
+        fits("mark on a photo", "Ben photographs D1", "Ana marks D1");
+        falls("mark on a photo of another item", "Ben photographs K1", "Ana marks D1");
+        falls("mark on what is not listed", "Ben photographs D1", "Ana marks Z9");
+
         fits("torqued", joined, "Ana torques D1 fastener=1");
         falls("torqued while off", off, "Ana torques D1 fastener=1");
         falls("torqued, not listed", joined, "Ana torques Z9 fastener=1");

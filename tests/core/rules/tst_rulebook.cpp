@@ -251,7 +251,7 @@ private slots:
     void whatIsNotListed_data()
     {
         QTest::addColumn<QString>("act");
-        for (const char *act : {"Ana disconnects Z9", "Ben finds-open Z9", "Ana reconnects Z9 blanks_removed=0", "Ana disturbs Z9", "Ben photographs Z9", "Ana torques Z9 fastener=1",
+        for (const char *act : {"Ana disconnects Z9", "Ben finds-open Z9", "Ana reconnects Z9 blanks_removed=0", "Ana disturbs Z9", "Ben photographs Z9", "Ben marks Z9", "Ana torques Z9 fastener=1",
                                 "Ana takes-over Z9 fasteners=1 how_checked=marks", "Ana measures Z9", "Ana safeties Z9", "Cho accepts Z9", "Cho rejects Z9"})
             QTest::newRow(act) << QString::fromLatin1(act);
     }

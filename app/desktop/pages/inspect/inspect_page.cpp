@@ -56,6 +56,7 @@ InspectPage::InspectPage(const PageTools &tools, QWidget *parent) : Page(tools, 
     setFocusProxy(&m_queue->view());
     m_card->buttons().listenTo(&m_queue->view());
     connect(m_queue, &RowTable::chosenChanged, this, &InspectPage::choose);
+    connect(m_card, &ItemCard::photosWanted, this, [this](const QString &item) { emit pageWanted(u"photos"_s, item); });
     follow(&InspectPage::refresh);
     refresh();
 }

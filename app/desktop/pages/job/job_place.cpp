@@ -25,6 +25,7 @@
 #include "app/desktop/flows/sheet_export.hpp"
 #include "app/desktop/flows/set_hold.hpp"
 #include "app/desktop/pages/pages.hpp"
+#include "app/desktop/pages/photos/photos_page.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/parts/keyboard.hpp"
@@ -139,6 +140,9 @@ Page *JobPlace::pageAt(std::size_t line)
     connect(page, &Page::verifyWanted, this, &JobPlace::verify);
     connect(page, &Page::backupWanted, this, &JobPlace::backUpAsked);
     connect(page, &Page::holdWanted, this, [this] { m_signing.open(setHoldPlan(m_session, this)); });
+    connect(page, &Page::sheetWanted, this, [this](const QString &kind, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject, const Given &given) {
+        m_signing.beginGiven(kind, items, subject, given);
+    });
     return m_built[line] = page;
 }
 
@@ -228,6 +232,12 @@ void JobPlace::askImport()
 {
     if (const auto path = m_ask.fileToOpen(tr("Import the interface list"), tr("Interface list (*.csv)")))
         importList(*path);
+}
+
+void JobPlace::offerPhotos(const QMimeData &offered)
+{
+    showPage(QStringLiteral("photos"));
+    m_pages->findChild<PhotosPage *>()->offer(offered);
 }
 
 void JobPlace::importList(const QString &path)

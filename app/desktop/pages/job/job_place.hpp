@@ -11,6 +11,7 @@
 
 class QLabel;
 class QMenu;
+class QMimeData;
 class QPushButton;
 class QScrollArea;
 class QStackedWidget;
@@ -41,6 +42,8 @@ public:
     /// Reads a list, shows it, and has it signed.
     void importList(const QString &path);
     void askImport();
+    /// Photos that were dropped on the window wait on their page.
+    void offerPhotos(const QMimeData &offered);
     void exportListAsked();
     void exportLabelsAsked();
     void exportPackageAsked();

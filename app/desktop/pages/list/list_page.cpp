@@ -66,6 +66,7 @@ ListPage::ListPage(const PageTools &tools, QWidget *parent)
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(left);
     splitter->addWidget(m_card);
+    connect(m_card, &ItemCard::photosWanted, this, [this](const QString &id) { emit pageWanted(u"photos"_s, id); });
     splitter->setStretchFactor(0, 3);
     splitter->setStretchFactor(1, 2);
     auto *layout = new QHBoxLayout(this);

@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <functional>
+#include <optional>
+
+#include "app/photos/photo_file.hpp"
+#include "core/value/json.hpp"
+
+namespace desktop {
+
+/// What a page knows already of an entry whose sheet it wants.
+struct Given {
+    core::json::Object body{};                  ///< members that stand in each of its bodies
+    std::optional<photos::PhotoFile> photo{};   ///< that it attaches
+    std::function<void()> whenSigned{};
+};
+
+} // namespace desktop

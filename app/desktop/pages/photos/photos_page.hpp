@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QPixmap>
+
+#include <map>
+
+#include "app/desktop/pages/page.hpp"
+#include "app/desktop/pages/photos/photo_choice.hpp"
+#include "app/desktop/pages/photos/photo_pair.hpp"
+#include "app/photos/watched_folder.hpp"
+
+class QLabel;
+class QListWidget;
+class QMimeData;
+class QPushButton;
+
+namespace desktop {
+
+class MarkPanel;
+class RowTable;
+class WaitingPhotos;
+
+/// The photos of a job: those that wait to be attached, and those of one interface before and after, side by side, with their marks. Photos come by file,
+/// drop, paste and from a watched folder; each is asked about, and is in the store once its entry is signed.
+class PhotosPage : public Page {
+    Q_OBJECT
+
+public:
+    explicit PhotosPage(const PageTools &tools, QWidget *parent = nullptr);
+    static Page *make(const PageTools &tools, QWidget *parent) { return new PhotosPage(tools, parent); }
+
+    /// An interface, by its id; one without photos, too.
+    void chooseRow(const QString &key) override;
+    /// Has what was dropped or pasted wait; a single photo is asked about at once.
+    void offer(const QMimeData &offered);
+
+protected:
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
+
+private:
+    QWidget *makeSources();
+    QWidget *makeLeft();
+    void refresh();
+    void chooseItem(const QString &key);
+    void choosePhoto(int row);
+    void showPhotos();
+    ShownPhoto shownOf(const core::Photo *photo, const QString &none);
+    core::Result<QByteArray> bytesOf(const core::Photo &photo) const;
+    QPixmap thumbnailOf(const core::Photo &photo);
+    void forgetAllBut(const PhotoChoice &choice);
+    void showMarks();
+    void showWaiting();
+    void addFile();
+    void paste();
+    void watchOrStop();
+    void showWatched();
+    void attachFirst();
+    void place(const QPointF &at);
+    void removeMark(qint64 number);
+    void word(qint64 number, const QString &what);
+    void signMarks();
+
+    const core::InterfaceState *item() const;
+    /// The photo that marks are about, or nullptr.
+    const core::Photo *marked() const;
+    std::vector<core::PhotoMark> &draftsOf(const core::Photo &photo) { return m_drafts[photo.digest]; }
+    std::optional<core::InterfaceId> askItem();
+
+    QLabel *m_title;
+    QLabel *m_watched;
+    QPushButton *m_watch;
+    WaitingPhotos *m_waiting;
+    RowTable *m_items;
+    QListWidget *m_photos;
+    PhotoPair *m_pair;
+    MarkPanel *m_marks;
+    photos::WatchedFolder m_folder;
+    std::optional<core::InterfaceId> m_item;
+    std::optional<core::InterfaceId> m_wanted; ///< was led to, whether it has photos or not
+    qint64 m_chosenPhoto = 0;                  ///< the entry of the photo that was chosen last; 0 for none
+    std::map<core::Digest, std::vector<core::PhotoMark>> m_drafts; ///< marks that nobody signed yet, by their photo
+    std::map<core::Digest, QImage> m_decoded;      ///< those in sight
+    std::map<core::Digest, QPixmap> m_thumbnails;  ///< of the interface that is shown
+};
+
+} // namespace desktop
