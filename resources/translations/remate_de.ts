@@ -265,6 +265,14 @@
         <translation>%1&#xa;Fingerabdruck der Wurzel: %2</translation>
     </message>
     <message>
+        <source>%1&#xa;entry %2</source>
+        <translation>%1&#xa;Eintrag %2</translation>
+    </message>
+    <message>
+        <source>%1&#xa;none yet</source>
+        <translation>%1&#xa;noch keines</translation>
+    </message>
+    <message>
         <source>%1&#xa;to %2</source>
         <translation>%1&#xa;bis %2</translation>
     </message>
@@ -283,6 +291,14 @@
     <message>
         <source>%1  %2  ·  %3  ·  %4</source>
         <translation>%1  %2  ·  %3  ·  %4</translation>
+    </message>
+    <message>
+        <source>%1  %2 – %3</source>
+        <translation>%1  %2 – %3</translation>
+    </message>
+    <message>
+        <source>%1  %2 – not signed</source>
+        <translation>%1  %2 – nicht unterschrieben</translation>
     </message>
     <message>
         <source>%1  (continued)</source>
@@ -437,6 +453,10 @@
         <translation>%1 Erlaubt von %2.</translation>
     </message>
     <message>
+        <source>%1 Choose another, or say that it is meant.</source>
+        <translation>%1 Wählen Sie ein anderes, oder bestätigen Sie, dass es gemeint ist.</translation>
+    </message>
+    <message>
         <source>%1 Its row is struck by an inspector who had no hand in it; or say of it that it is not applicable.</source>
         <translation>%1 Die Zeile wird von einem Prüfer gestrichen, der nicht daran beteiligt war; oder geben Sie an, dass sie nicht zutreffend ist.</translation>
     </message>
@@ -585,8 +605,8 @@
         <translation>%1 kann noch nicht passiert werden. %2</translation>
     </message>
     <message>
-        <source>%1 cannot be read, is empty, or is larger than 64 MiB. Choose another file.</source>
-        <translation>%1 kann nicht gelesen werden, ist leer oder größer als 64 MiB. Wählen Sie eine andere Datei.</translation>
+        <source>%1 cannot be read (%2). Choose another picture.</source>
+        <translation>%1 lässt sich nicht lesen (%2). Wählen Sie ein anderes Bild.</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2</source>
@@ -607,6 +627,10 @@
     <message>
         <source>%1 carries tag "%2", and "%3" is said to be recovered. Make sure that you are at the right interface.</source>
         <translation>%1 trägt den Anhänger „%2“, und „%3“ soll zurückgenommen sein. Vergewissern Sie sich, dass Sie am richtigen Anschluss sind.</translation>
+    </message>
+    <message>
+        <source>%1 claims %2 × %3 pixels, which cannot be shown. Make the picture smaller, or choose another.</source>
+        <translation>%1 gibt %2 × %3 Bildpunkte an, die sich nicht anzeigen lassen. Verkleinern Sie das Bild, oder wählen Sie ein anderes.</translation>
     </message>
     <message>
         <source>%1 closes together with this job and has loose ends: %2. The first: %3</source>
@@ -785,6 +809,10 @@
         <translation>%1 hat Verwechselbare (%2). Zuerst werden beide Hälften von jedem gelesen und als Paar gegengeprüft, von jemandem, der keinen davon angeschlossen hat.</translation>
     </message>
     <message>
+        <source>%1 has more than %2 MiB. Make the picture smaller, or choose another.</source>
+        <translation>%1 hat mehr als %2 MiB. Verkleinern Sie das Bild, oder wählen Sie ein anderes.</translation>
+    </message>
+    <message>
         <source>%1 has no "%2".</source>
         <translation>%1 hat kein „%2“.</translation>
     </message>
@@ -795,6 +823,10 @@
     <message>
         <source>%1 has no line %2, and the other file of that ledger has.</source>
         <translation>%1 hat keine Zeile %2, und die andere Datei dieses Buchs hat sie.</translation>
+    </message>
+    <message>
+        <source>%1 has no such photo. Attach it first, then mark it.</source>
+        <translation>%1 hat kein solches Foto. Hängen Sie es erst an, dann markieren Sie es.</translation>
     </message>
     <message>
         <source>%1 has passes 1 to %2, not %3.</source>
@@ -811,6 +843,10 @@
     <message>
         <source>%1 hours</source>
         <translation>%1 Stunden</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>%1 in %2, %3 of them critical</source>
@@ -909,6 +945,10 @@
         <translation>%1 ist kritisch, und %2 war an %3 aus derselben Gruppe beteiligt.</translation>
     </message>
     <message>
+        <source>%1 is damaged and cannot be decoded. Copy it from the camera again, or choose another.</source>
+        <translation>%1 ist beschädigt und lässt sich nicht entschlüsseln. Kopieren Sie es noch einmal von der Kamera, oder wählen Sie ein anderes.</translation>
+    </message>
+    <message>
         <source>%1 is damaged and cannot be opened. It was left as it is. Keep it, and go on with the last backup.</source>
         <translation>%1 ist beschädigt und kann nicht geöffnet werden. Die Datei wurde belassen, wie sie ist. Behalten Sie sie, und arbeiten Sie mit der letzten Sicherungskopie weiter.</translation>
     </message>
@@ -923,6 +963,10 @@
     <message>
         <source>%1 is disconnected. Reconnect it first.</source>
         <translation>%1 ist gelöst. Schließen Sie es zuerst wieder an.</translation>
+    </message>
+    <message>
+        <source>%1 is empty. If it is still being copied, wait and try again.</source>
+        <translation>%1 ist leer. Wird es noch kopiert, warten Sie und versuchen Sie es erneut.</translation>
     </message>
     <message>
         <source>%1 is enough drag: at least %2 is needed.</source>
@@ -1009,8 +1053,8 @@
         <translation>%1 ist keine Zahl von Tropfen in einer Zeit. Geben Sie 0 oder mehr drops/min an.</translation>
     </message>
     <message>
-        <source>%1 is no picture.</source>
-        <translation>%1 ist kein Bild.</translation>
+        <source>%1 is no picture that can be read here. Take JPEG, PNG or WebP; a phone can be told to save JPEG.</source>
+        <translation>%1 ist kein Bild, das hier gelesen werden kann. Nehmen Sie JPEG, PNG oder WebP; ein Telefon lässt sich auf JPEG einstellen.</translation>
     </message>
     <message>
         <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
@@ -1241,6 +1285,10 @@
         <translation>%1 Minuten</translation>
     </message>
     <message>
+        <source>%1 more</source>
+        <translation>%1 weitere</translation>
+    </message>
+    <message>
         <source>%1 moves to the incoming unit, which has not been received yet.</source>
         <translation>%1 kommt an das eingehende Aggregat, und dieses wurde noch nicht angenommen.</translation>
     </message>
@@ -1431,6 +1479,10 @@
     <message>
         <source>%1 waits for its second inspection, by another person.</source>
         <translation>%1 wartet auf die zweite Prüfung, durch eine andere Person.</translation>
+    </message>
+    <message>
+        <source>%1 waits here already, under this name or another.</source>
+        <translation>%1 wartet hier schon, unter diesem oder einem anderen Namen.</translation>
     </message>
     <message>
         <source>%1 was accepted by %2. If it is worked on again, mark it disturbed first; then it is inspected again.</source>
@@ -1709,6 +1761,10 @@
         <translation>%1, %2 der mittleren aerodynamischen Flügeltiefe</translation>
     </message>
     <message>
+        <source>%1, %2 × %3 pixels, %4</source>
+        <translation>%1, %2 × %3 Bildpunkte, %4</translation>
+    </message>
+    <message>
         <source>%1, %2, %3</source>
         <translation>%1, %2, %3</translation>
     </message>
@@ -1823,6 +1879,10 @@
     <message>
         <source>%1, stopped: %2</source>
         <translation>%1, unterbrochen: %2</translation>
+    </message>
+    <message>
+        <source>%1, struck</source>
+        <translation>%1, gestrichen</translation>
     </message>
     <message>
         <source>%1, tag %2</source>
@@ -2103,6 +2163,10 @@
         </translation>
     </message>
     <message>
+        <source>&amp;Add a photo …</source>
+        <translation>Foto &amp;hinzufügen …</translation>
+    </message>
+    <message>
         <source>&amp;Add row</source>
         <translation>Zeile &amp;hinzufügen</translation>
     </message>
@@ -2215,6 +2279,10 @@
         <translation>&amp;Tasten</translation>
     </message>
     <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;Liegen lassen</translation>
+    </message>
+    <message>
         <source>&amp;Light</source>
         <translation>&amp;Hell</translation>
     </message>
@@ -2253,6 +2321,10 @@
     <message>
         <source>&amp;Open a store …</source>
         <translation>Ablage &amp;öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Other interface …</source>
+        <translation>&amp;Anderer Anschluss …</translation>
     </message>
     <message>
         <source>&amp;PIN</source>
@@ -2295,6 +2367,10 @@
         <translation>Haltepunkt &amp;setzen …</translation>
     </message>
     <message>
+        <source>&amp;Sign the marks …</source>
+        <translation>Markierungen unter&amp;schreiben …</translation>
+    </message>
+    <message>
         <source>&amp;Stop the key …</source>
         <translation>Schlüssel s&amp;perren …</translation>
     </message>
@@ -2335,6 +2411,10 @@
         <translation>&amp;Aushang: was offen ist …</translation>
     </message>
     <message>
+        <source>&amp;Watch a folder …</source>
+        <translation>&amp;Ordner beobachten …</translation>
+    </message>
+    <message>
         <source>&amp;Where used …</source>
         <translation>&amp;Wo verwendet …</translation>
     </message>
@@ -2359,6 +2439,10 @@
         <translation>(Unterschrift zweifelhaft)</translation>
     </message>
     <message>
+        <source>(what is to be looked at?)</source>
+        <translation>(worauf ist zu achten?)</translation>
+    </message>
+    <message>
         <source>1 SIGNATURE IN DOUBT</source>
         <translation>1 UNTERSCHRIFT ZWEIFELHAFT</translation>
     </message>
@@ -2381,6 +2465,10 @@
     <message>
         <source>1 minute</source>
         <translation>1 Minute</translation>
+    </message>
+    <message>
+        <source>1 more</source>
+        <translation>1 weiteres</translation>
     </message>
     <message>
         <source>1 second</source>
@@ -2791,6 +2879,10 @@
         <translation>Ein kleinster Teilstrich von %1 ist keiner eines Werkzeugs bis %2. Geben Sie an, was auf dem Werkzeug steht.</translation>
     </message>
     <message>
+        <source>A mark on a picture that nobody attached points at nothing.</source>
+        <translation>Eine Markierung auf einem Bild, das niemand angehängt hat, zeigt auf nichts.</translation>
+    </message>
+    <message>
         <source>A mate check needs the designations of both halves.</source>
         <translation>Eine Zuordnungsprüfung braucht die Bezeichnungen beider Hälften.</translation>
     </message>
@@ -3171,6 +3263,14 @@
         <translation>Ein Nullwert der Leitungen von %1 ist keiner. Stellen Sie das Messgerät mit beiden Leitungen auf einem Stück Metall auf null und messen Sie noch einmal.</translation>
     </message>
     <message>
+        <source>A&amp;ttach it to %1 …</source>
+        <translation>An %1 an&amp;hängen …</translation>
+    </message>
+    <message>
+        <source>A&amp;ttach it to …</source>
+        <translation>An&amp;hängen an …</translation>
+    </message>
+    <message>
         <source>A4</source>
         <translation>A4</translation>
     </message>
@@ -3215,6 +3315,10 @@
         <translation>Anbauteil an das eingehende Aggregat umgebaut</translation>
     </message>
     <message>
+        <source>Across, ‰</source>
+        <translation>Quer, ‰</translation>
+    </message>
+    <message>
         <source>Adapter</source>
         <translation>Adapter</translation>
     </message>
@@ -3225,6 +3329,10 @@
     <message>
         <source>Adapter, drive to fastener</source>
         <translation>Adapter, Antrieb bis Befestigungselement</translation>
+    </message>
+    <message>
+        <source>Add a photo</source>
+        <translation>Foto hinzufügen</translation>
     </message>
     <message>
         <source>After</source>
@@ -3289,6 +3397,10 @@
     <message>
         <source>All kinds of entries</source>
         <translation>Alle Arten von Einträgen</translation>
+    </message>
+    <message>
+        <source>All of &amp;it</source>
+        <translation>&amp;Ganzes Bild</translation>
     </message>
     <message>
         <source>All of it</source>
@@ -3627,6 +3739,10 @@
         <translation>Foto anhängen</translation>
     </message>
     <message>
+        <source>Attach it once more all the same</source>
+        <translation>Trotzdem noch einmal anhängen</translation>
+    </message>
+    <message>
         <source>Attachment %1 is damaged: its content was changed after it was recorded. Verify the store, and keep the backup that you have.</source>
         <translation>Anlage %1 ist beschädigt: Ihr Inhalt wurde nach dem Eintragen geändert. Verifizieren Sie die Ablage, und behalten Sie die vorhandene Sicherungskopie.</translation>
     </message>
@@ -3725,6 +3841,14 @@
     <message>
         <source>Before an isolation comes off: everybody is clear, told, and accounted for, and nothing behind it is open.</source>
         <translation>Bevor eine Freischaltung aufgehoben wird: Alle sind aus dem Gefahrenbereich, unterrichtet und vollzählig, und nichts dahinter ist offen.</translation>
+    </message>
+    <message>
+        <source>Before and after side by side, and what came in</source>
+        <translation>Vorher und nachher nebeneinander, und was hereinkam</translation>
+    </message>
+    <message>
+        <source>Before and after, side &amp;by side</source>
+        <translation>Vorher und nachher, &amp;nebeneinander</translation>
     </message>
     <message>
         <source>Before the job names its aircraft and its data, nothing can be said about it.</source>
@@ -4035,6 +4159,10 @@
         <translation>Auf Dichtheit geprüft</translation>
     </message>
     <message>
+        <source>Choose a &amp;file …</source>
+        <translation>&amp;Datei wählen …</translation>
+    </message>
+    <message>
         <source>Choose a hold point to see what it asks for.</source>
         <translation>Wählen Sie einen Haltepunkt, um zu sehen, was er verlangt.</translation>
     </message>
@@ -4055,6 +4183,10 @@
         <translation>Wählen Sie eine Person, um ihre Berechtigungen zu sehen.</translation>
     </message>
     <message>
+        <source>Choose a photo: as a file, by dropping it here, or by pasting it.</source>
+        <translation>Wählen Sie ein Foto: als Datei, durch Ablegen hier oder durch Einfügen.</translation>
+    </message>
+    <message>
         <source>Choose a row first.</source>
         <translation>Wählen Sie zuerst eine Zeile.</translation>
     </message>
@@ -4065,6 +4197,10 @@
     <message>
         <source>Choose an interface in the list. Several at once can be signed together.</source>
         <translation>Wählen Sie einen Anschluss in der Liste. Mehrere lassen sich zusammen unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Choose an interface.</source>
+        <translation>Wählen Sie einen Anschluss.</translation>
     </message>
     <message>
         <source>Choose the row to remove first.</source>
@@ -4379,6 +4515,10 @@
         <translation>Erledigt.</translation>
     </message>
     <message>
+        <source>Down, ‰</source>
+        <translation>Hinunter, ‰</translation>
+    </message>
+    <message>
         <source>Drag</source>
         <translation>Klemmdrehmoment</translation>
     </message>
@@ -4417,6 +4557,10 @@
     <message>
         <source>Drawn by</source>
         <translation>Gezogen nach</translation>
+    </message>
+    <message>
+        <source>Drop a photo here, paste it, or choose a file: JPEG, PNG or WebP.</source>
+        <translation>Legen Sie hier ein Foto ab, fügen Sie es ein oder wählen Sie eine Datei: JPEG, PNG oder WebP.</translation>
     </message>
     <message>
         <source>Drop of voltage across the bond</source>
@@ -4761,10 +4905,6 @@
     <message>
         <source>Factors: NIST SP 811 (2008) appendix B; exact by the definitions of pound, inch, US gallon and standard gravity</source>
         <translation>Faktoren: NIST SP 811 (2008) Anhang B; exakt nach den Definitionen von Pfund, Zoll, US-Gallone und Normfallbeschleunigung</translation>
-    </message>
-    <message>
-        <source>Facts</source>
-        <translation>Fakten</translation>
     </message>
     <message>
         <source>Failed: interfaces to be worked on again</source>
@@ -5636,6 +5776,10 @@
         <translation>Erneut nachzuschlagende Anschlüsse</translation>
     </message>
     <message>
+        <source>Interfaces with photos</source>
+        <translation>Anschlüsse mit Fotos</translation>
+    </message>
+    <message>
         <source>Into</source>
         <translation>In</translation>
     </message>
@@ -5976,6 +6120,10 @@
         <translation>Etiketten von %1</translation>
     </message>
     <message>
+        <source>Lar&amp;ger</source>
+        <translation>&amp;Größer</translation>
+    </message>
+    <message>
         <source>Larger (+)</source>
         <translation>Größer (+)</translation>
     </message>
@@ -6090,6 +6238,10 @@
     <message>
         <source>Least: as given</source>
         <translation>Kleinstes: wie angegeben</translation>
+    </message>
+    <message>
+        <source>Leave out what the camera wrote: place, time, device</source>
+        <translation>Weglassen, was die Kamera schrieb: Ort, Zeit, Gerät</translation>
     </message>
     <message>
         <source>Leaves with the outgoing unit</source>
@@ -6404,6 +6556,10 @@
         <translation>Instandhaltungsunterlagen revidiert</translation>
     </message>
     <message>
+        <source>Make it smaller: at most %1 pixels on the longer side</source>
+        <translation>Verkleinern: höchstens %1 Bildpunkte an der längeren Seite</translation>
+    </message>
+    <message>
         <source>Make sure of each interface by what it joins, not by its tag, and that each is as the log says, before the tags change places.</source>
         <translation>Vergewissern Sie sich bei jedem Anschluss anhand dessen, was er verbindet, nicht anhand des Anhängers, und dass jeder so ist, wie es eingetragen ist, bevor die Anhänger getauscht werden.</translation>
     </message>
@@ -6440,6 +6596,30 @@
         <translation>Reserve des Hebezeugs</translation>
     </message>
     <message>
+        <source>Mark</source>
+        <translation>Markierung</translation>
+    </message>
+    <message>
+        <source>Mark %1 lies beside the photo: both its places are 0 to 1000 thousandths.</source>
+        <translation>Markierung %1 liegt neben dem Foto: beide Lagen reichen von 0 bis 1000 Tausendstel.</translation>
+    </message>
+    <message>
+        <source>Mark %1, not signed: %2</source>
+        <translation>Markierung %1, nicht unterschrieben: %2</translation>
+    </message>
+    <message>
+        <source>Mark %1: %2</source>
+        <translation>Markierung %1: %2</translation>
+    </message>
+    <message>
+        <source>Mark %1: %2. %3, entry %4</source>
+        <translation>Markierung %1: %2. %3, Eintrag %4</translation>
+    </message>
+    <message>
+        <source>Mark a photo</source>
+        <translation>Foto markieren</translation>
+    </message>
+    <message>
         <source>Marked fasteners accepted</source>
         <translation>Markierte Befestigungselemente anerkannt</translation>
     </message>
@@ -6456,8 +6636,16 @@
         <translation>Gezählte Kennzeichnungen</translation>
     </message>
     <message>
+        <source>Marks</source>
+        <translation>Markierungen</translation>
+    </message>
+    <message>
         <source>Marks inside it, %1 apart</source>
         <translation>Teilstriche darin, im Abstand %1</translation>
+    </message>
+    <message>
+        <source>Marks on the photo</source>
+        <translation>Markierungen auf dem Foto</translation>
     </message>
     <message>
         <source>Mating faces meet without a gap.</source>
@@ -6732,6 +6920,10 @@
         <translation>Kein Befehl enthält diese Buchstaben.</translation>
     </message>
     <message>
+        <source>No copy of %1 could be made. Attach it as it is, or choose another.</source>
+        <translation>Von %1 ließ sich keine Kopie machen. Hängen Sie es an, wie es ist, oder wählen Sie ein anderes.</translation>
+    </message>
+    <message>
         <source>No crack, wear or dent shows on mount and attachment.</source>
         <translation>Aufhängung und Befestigung zeigen weder Riss noch Verschleiß noch Delle.</translation>
     </message>
@@ -6874,6 +7066,18 @@
     <message>
         <source>No page has all of these words.</source>
         <translation>Keine Seite enthält alle diese Wörter.</translation>
+    </message>
+    <message>
+        <source>No photo from after.</source>
+        <translation>Kein Foto von nachher.</translation>
+    </message>
+    <message>
+        <source>No photo from before.</source>
+        <translation>Kein Foto von vorher.</translation>
+    </message>
+    <message>
+        <source>No photo is attached in this job yet. Add one as a file, drop it here, paste it, or watch the folder that the camera copies to. It is taken once its entry is signed.</source>
+        <translation>In diesem Auftrag ist noch kein Foto angehängt. Fügen Sie eines als Datei hinzu, legen Sie es hier ab, fügen Sie es ein, oder beobachten Sie den Ordner, in den die Kamera kopiert. Übernommen ist es, sobald sein Eintrag unterschrieben ist.</translation>
     </message>
     <message>
         <source>No pin is bent, pushed back, wet or dirty.</source>
@@ -7500,6 +7704,10 @@
         <translation>Oder ziehen Sie die Datei auf dieses Fenster.</translation>
     </message>
     <message>
+        <source>Or drop photos on this page. None is taken before its entry is signed.</source>
+        <translation>Oder legen Sie Fotos auf dieser Seite ab. Keines ist übernommen, bevor sein Eintrag unterschrieben ist.</translation>
+    </message>
+    <message>
         <source>Or told by</source>
         <translation>Oder erkennbar an</translation>
     </message>
@@ -7672,6 +7880,14 @@
         <translation>Durchgänge, Prozent des Enddrehmoments</translation>
     </message>
     <message>
+        <source>Paste (Ctrl+&amp;V)</source>
+        <translation>Einfügen (Strg+&amp;V)</translation>
+    </message>
+    <message>
+        <source>Pasted picture</source>
+        <translation>Eingefügtes Bild</translation>
+    </message>
+    <message>
         <source>Pattern</source>
         <translation>Muster</translation>
     </message>
@@ -7716,8 +7932,32 @@
         <translation>Foto angehängt</translation>
     </message>
     <message>
+        <source>Photo marked</source>
+        <translation>Foto markiert</translation>
+    </message>
+    <message>
+        <source>Photo on the left</source>
+        <translation>Foto links</translation>
+    </message>
+    <message>
+        <source>Photo on the right</source>
+        <translation>Foto rechts</translation>
+    </message>
+    <message>
         <source>Photos</source>
         <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Photos of %1</source>
+        <translation>Fotos von %1</translation>
+    </message>
+    <message>
+        <source>Photos of the chosen interface</source>
+        <translation>Fotos des gewählten Anschlusses</translation>
+    </message>
+    <message>
+        <source>Photos that come into %1 from now on are asked about here.</source>
+        <translation>Nach Fotos, die von jetzt an in %1 ankommen, wird hier gefragt.</translation>
     </message>
     <message>
         <source>Picture of how many interfaces were loose over time</source>
@@ -7746,6 +7986,10 @@
     <message>
         <source>Pieces, of a kit</source>
         <translation>Stücke, bei einem Satz</translation>
+    </message>
+    <message>
+        <source>Pla&amp;ce marks</source>
+        <translation>Markierungen &amp;setzen</translation>
     </message>
     <message>
         <source>Plan a lift</source>
@@ -7866,6 +8110,10 @@
     <message>
         <source>Rate seen</source>
         <translation>Gesehene Rate</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the mark</source>
+        <translation>Markierung &amp;entfernen</translation>
     </message>
     <message>
         <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
@@ -8248,6 +8496,10 @@
         <translation>Ergebnis speichern</translation>
     </message>
     <message>
+        <source>Say for each mark what is to be looked at.</source>
+        <translation>Sagen Sie zu jeder Markierung, worauf zu achten ist.</translation>
+    </message>
+    <message>
         <source>Say for whom, and why.</source>
         <translation>Geben Sie an, für wen und warum.</translation>
     </message>
@@ -8622,6 +8874,10 @@
         <translation>Anschlagmittel im Winkel</translation>
     </message>
     <message>
+        <source>Smalle&amp;r</source>
+        <translation>&amp;Kleiner</translation>
+    </message>
+    <message>
         <source>Smaller (-)</source>
         <translation>Kleiner (-)</translation>
     </message>
@@ -8760,6 +9016,10 @@
     <message>
         <source>Stop</source>
         <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop &amp;watching</source>
+        <translation>Nicht mehr &amp;beobachten</translation>
     </message>
     <message>
         <source>Stop after the first inches, and look all round: level, free, and nothing that catches.</source>
@@ -8996,6 +9256,10 @@
     <message>
         <source>Taken up</source>
         <translation>Wieder aufgenommen</translation>
+    </message>
+    <message>
+        <source>Tap the photo where to look, or move the cross with the arrow keys and press Return.</source>
+        <translation>Tippen Sie auf die Stelle im Foto, oder bewegen Sie das Kreuz mit den Pfeiltasten und drücken Sie die Eingabetaste.</translation>
     </message>
     <message>
         <source>Target, least</source>
@@ -9566,6 +9830,10 @@
         <translation>Die Datei benennt Spalten, führt aber keinen Anschluss auf.</translation>
     </message>
     <message>
+        <source>The file tells where it was taken.</source>
+        <translation>Die Datei verrät, wo es aufgenommen wurde.</translation>
+    </message>
+    <message>
         <source>The file was not written</source>
         <translation>Die Datei wurde nicht geschrieben</translation>
     </message>
@@ -9584,6 +9852,18 @@
     <message>
         <source>The folder %1 cannot be made.</source>
         <translation>Der Ordner %1 kann nicht angelegt werden.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be watched. Choose another, or add the photos as files.</source>
+        <translation>Der Ordner %1 lässt sich nicht beobachten. Wählen Sie einen anderen, oder fügen Sie die Fotos als Dateien hinzu.</translation>
+    </message>
+    <message>
+        <source>The folder %1 is gone, so it is watched no longer. Connect the camera again, and choose its folder.</source>
+        <translation>Den Ordner %1 gibt es nicht mehr, er wird nicht länger beobachtet. Schließen Sie die Kamera wieder an und wählen Sie ihren Ordner.</translation>
+    </message>
+    <message>
+        <source>The folder is not watched</source>
+        <translation>Der Ordner wird nicht beobachtet</translation>
     </message>
     <message>
         <source>The foot of a printed record names its last entry and the hash of it. Either says what to compare with.</source>
@@ -9764,6 +10044,10 @@
     <message>
         <source>The job lists no interface; there is nothing to release.</source>
         <translation>Der Auftrag führt keinen Anschluss auf; es gibt nichts freizugeben.</translation>
+    </message>
+    <message>
+        <source>The job lists nothing that a photo could show. Import the interface list first; what waits here stays.</source>
+        <translation>Der Auftrag führt nichts auf, was ein Foto zeigen könnte. Lesen Sie erst die Anschlussliste ein; was hier wartet, bleibt.</translation>
     </message>
     <message>
         <source>The job was closed on %1 and takes no more entries. Open a follow-on job that names it.</source>
@@ -10102,6 +10386,10 @@
         <translation>Der nächste Versuch ist in %1 möglich.</translation>
     </message>
     <message>
+        <source>The number %1 cannot be used, or stands on the photo already. The next one is %2.</source>
+        <translation>Die Nummer %1 ist nicht zulässig oder steht schon auf dem Foto. Die nächste ist %2.</translation>
+    </message>
+    <message>
         <source>The number %1 in %2 would be in the band: was the scale read in another unit?</source>
         <translation>Die Zahl %1 in %2 läge im Bereich: Wurde die Skala in einer anderen Einheit abgelesen?</translation>
     </message>
@@ -10226,12 +10514,12 @@
         <translation>Das Foto liegt nicht vor.</translation>
     </message>
     <message>
-        <source>The photo was not attached</source>
-        <translation>Das Foto wurde nicht angehängt</translation>
-    </message>
-    <message>
         <source>The photos are more than 4 GiB, which is more than one package holds. Ask who looks after the program.</source>
         <translation>Die Fotos sind größer als 4 GiB, und das ist mehr, als ein Paket fasst. Fragen Sie, wer das Programm betreut.</translation>
+    </message>
+    <message>
+        <source>The picture cannot be decoded (%1).</source>
+        <translation>Das Bild lässt sich nicht entschlüsseln (%1).</translation>
     </message>
     <message>
         <source>The point nearer to the centre of gravity carries more than half.</source>
@@ -10794,12 +11082,20 @@
         <translation>Es gibt keinen Befund %1.</translation>
     </message>
     <message>
+        <source>There is no folder %1. Choose another.</source>
+        <translation>Es gibt keinen Ordner %1. Wählen Sie einen anderen.</translation>
+    </message>
+    <message>
         <source>There is no font to write the record with. Install the package fonts-dejavu-core.</source>
         <translation>Es gibt keine Schrift, mit der der Nachweis geschrieben werden könnte. Installieren Sie das Paket fonts-dejavu-core.</translation>
     </message>
     <message>
         <source>There is no interface to print a label for. Import the job's list first.</source>
         <translation>Es gibt keinen Anschluss, für den ein Etikett gedruckt werden könnte. Importieren Sie zuerst die Liste des Auftrags.</translation>
+    </message>
+    <message>
+        <source>There is no interface yet</source>
+        <translation>Es gibt noch keinen Anschluss</translation>
     </message>
     <message>
         <source>There is no kind "%1". Expected: one of %2.</source>
@@ -10814,8 +11110,20 @@
         <translation>Es gibt keine Art von Anschluss. Installieren Sie das Programm neu.</translation>
     </message>
     <message>
+        <source>There is no mark to sign. Place one on the photo.</source>
+        <translation>Es gibt keine Markierung zu unterschreiben. Setzen Sie eine auf das Foto.</translation>
+    </message>
+    <message>
         <source>There is no member "%1" in conditions or gates of hold points.</source>
         <translation>Es gibt kein Element „%1“ in Bedingungen oder Sperren von Haltepunkten.</translation>
+    </message>
+    <message>
+        <source>There is no picture in it. Copy one, then try again.</source>
+        <translation>Es ist kein Bild darin. Kopieren Sie eines, dann versuchen Sie es erneut.</translation>
+    </message>
+    <message>
+        <source>There is no picture in the clipboard. Copy one, then paste again.</source>
+        <translation>In der Zwischenablage ist kein Bild. Kopieren Sie eines, dann fügen Sie erneut ein.</translation>
     </message>
     <message>
         <source>There is no register, so nobody can be vouched for.</source>
@@ -10982,6 +11290,10 @@
         <translation>Dieser hängt von „%1“ ab, aber weder die Liste noch der Auftrag hat es.</translation>
     </message>
     <message>
+        <source>This photo is attached to %1 already, by entry %2.</source>
+        <translation>Dieses Foto ist schon an %1 angehängt, durch Eintrag %2.</translation>
+    </message>
+    <message>
         <source>This record leaves nothing due: no follow-up, no deferred finding.</source>
         <translation>Dieser Nachweis lässt nichts fällig: keine Nachprüfung, keinen zurückgestellten Befund.</translation>
     </message>
@@ -11040,6 +11352,10 @@
     <message>
         <source>This waits for the hold point %1, which was passed and has to be passed again. %2</source>
         <translation>Dies wartet auf den Haltepunkt %1, der passiert wurde und noch einmal passiert werden muss. %2</translation>
+    </message>
+    <message>
+        <source>Those are several photos. An entry attaches one: take them one by one, or drop them on the page of photos.</source>
+        <translation>Das sind mehrere Fotos. Ein Eintrag hängt eines an: Nehmen Sie sie einzeln, oder legen Sie sie auf der Seite der Fotos ab.</translation>
     </message>
     <message>
         <source>Thread series</source>
@@ -11399,6 +11715,10 @@
         <translation>Zwei Stränge, die eine starre Last halten, Reserve von 20 %: übliche Praxis</translation>
     </message>
     <message>
+        <source>Two marks of one number send two people to two places.</source>
+        <translation>Zwei Markierungen einer Nummer schicken zwei Leute an zwei Stellen.</translation>
+    </message>
+    <message>
         <source>Two of one name are one to whoever reads them.</source>
         <translation>Zwei mit gleichem Namen sind für den, der sie liest, einer.</translation>
     </message>
@@ -11580,6 +11900,14 @@
         <translation>Es wird verifiziert, worauf der Nachweis beruht</translation>
     </message>
     <message>
+        <source>Waits to be attached: %1</source>
+        <translation>Wartet aufs Anhängen: %1</translation>
+    </message>
+    <message>
+        <source>Waits to be attached: %1, and %2</source>
+        <translation>Wartet aufs Anhängen: %1, und %2</translation>
+    </message>
+    <message>
         <source>Walk-round</source>
         <translation>Rundgang</translation>
     </message>
@@ -11601,6 +11929,10 @@
     <message>
         <source>Washers stack in the order that the maintenance data shows.</source>
         <translation>Die Scheiben liegen in der Reihenfolge, die die Instandhaltungsunterlagen zeigen.</translation>
+    </message>
+    <message>
+        <source>Watch the folder of a camera or phone</source>
+        <translation>Ordner einer Kamera oder eines Telefons beobachten</translation>
     </message>
     <message>
         <source>Watched for</source>
@@ -11775,6 +12107,14 @@
         <translation>Was halb fertig ist, beenden die, die wissen, wie weit es kam.</translation>
     </message>
     <message>
+        <source>What is kept and signed is the photo as it is, SHA-256 %1….</source>
+        <translation>Aufbewahrt und unterschrieben wird das Foto, wie es ist, SHA-256 %1….</translation>
+    </message>
+    <message>
+        <source>What is kept and signed is this copy, SHA-256 %1…. The original stays where it came from and is not kept.</source>
+        <translation>Aufbewahrt und unterschrieben wird diese Kopie, SHA-256 %1…. Das Original bleibt, wo es herkam, und wird nicht aufbewahrt.</translation>
+    </message>
+    <message>
         <source>What is looked for</source>
         <translation>Was gesucht wird</translation>
     </message>
@@ -11941,6 +12281,14 @@
     <message>
         <source>What this record rests on</source>
         <translation>Worauf dieser Nachweis beruht</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Worauf zu achten ist</translation>
+    </message>
+    <message>
+        <source>What to look at, for the chosen mark</source>
+        <translation>Worauf zu achten ist, bei der gewählten Markierung</translation>
     </message>
     <message>
         <source>What to set the wrench to so that the fastener gets a torque of its band, with or without an adapter.</source>
@@ -12165,6 +12513,10 @@
     <message>
         <source>Which fasteners</source>
         <translation>Welche Befestigungselemente</translation>
+    </message>
+    <message>
+        <source>Which interface does it show?</source>
+        <translation>Welchen Anschluss zeigt es?</translation>
     </message>
     <message>
         <source>Which list</source>
@@ -13329,10 +13681,6 @@
         <translation>sie bricht ab.</translation>
     </message>
     <message>
-        <source>it cannot be shown</source>
-        <translation>es kann nicht angezeigt werden</translation>
-    </message>
-    <message>
         <source>it does not follow the entry before it.</source>
         <translation>er folgt nicht auf den Eintrag davor.</translation>
     </message>
@@ -14420,6 +14768,10 @@
     <message>
         <source>whoever makes the list</source>
         <translation>wer die Liste erstellt</translation>
+    </message>
+    <message>
+        <source>whoever marks the photo</source>
+        <translation>wer das Foto markiert</translation>
     </message>
     <message>
         <source>whoever passes the hold point</source>

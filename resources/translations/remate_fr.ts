@@ -265,6 +265,14 @@
         <translation>%1&#xa;Empreinte de la racine : %2</translation>
     </message>
     <message>
+        <source>%1&#xa;entry %2</source>
+        <translation>%1&#xa;entrée %2</translation>
+    </message>
+    <message>
+        <source>%1&#xa;none yet</source>
+        <translation>%1&#xa;aucune pour l'instant</translation>
+    </message>
+    <message>
         <source>%1&#xa;to %2</source>
         <translation>%1&#xa;à %2</translation>
     </message>
@@ -283,6 +291,14 @@
     <message>
         <source>%1  %2  ·  %3  ·  %4</source>
         <translation>%1  %2  ·  %3  ·  %4</translation>
+    </message>
+    <message>
+        <source>%1  %2 – %3</source>
+        <translation>%1  %2 – %3</translation>
+    </message>
+    <message>
+        <source>%1  %2 – not signed</source>
+        <translation>%1  %2 – non signé</translation>
     </message>
     <message>
         <source>%1  (continued)</source>
@@ -437,6 +453,10 @@
         <translation>%1 Autorisé par %2.</translation>
     </message>
     <message>
+        <source>%1 Choose another, or say that it is meant.</source>
+        <translation>%1 Choisissez-en une autre, ou confirmez que c'est voulu.</translation>
+    </message>
+    <message>
         <source>%1 Its row is struck by an inspector who had no hand in it; or say of it that it is not applicable.</source>
         <translation>%1 Sa ligne est rayée par un contrôleur qui n'y a pas participé ; ou déclarez-le non applicable.</translation>
     </message>
@@ -585,8 +605,8 @@
         <translation>%1 ne peut pas encore être franchi. %2</translation>
     </message>
     <message>
-        <source>%1 cannot be read, is empty, or is larger than 64 MiB. Choose another file.</source>
-        <translation>%1 ne peut pas être lu, est vide, ou dépasse 64 Mio. Choisissez un autre fichier.</translation>
+        <source>%1 cannot be read (%2). Choose another picture.</source>
+        <translation>%1 ne peut pas être lu (%2). Choisissez une autre image.</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2</source>
@@ -607,6 +627,10 @@
     <message>
         <source>%1 carries tag "%2", and "%3" is said to be recovered. Make sure that you are at the right interface.</source>
         <translation>%1 porte l'étiquette « %2 », et c'est « %3 » qui est dite récupérée. Assurez-vous d'être au bon raccordement.</translation>
+    </message>
+    <message>
+        <source>%1 claims %2 × %3 pixels, which cannot be shown. Make the picture smaller, or choose another.</source>
+        <translation>%1 annonce %2 × %3 pixels, ce qui ne peut pas être affiché. Réduisez l'image, ou choisissez-en une autre.</translation>
     </message>
     <message>
         <source>%1 closes together with this job and has loose ends: %2. The first: %3</source>
@@ -785,6 +809,10 @@
         <translation>%1 a des raccordements semblables (%2). Les deux moitiés de chacun sont d'abord lues et vérifiées par paire, par une personne qui n'en a raccordé aucun.</translation>
     </message>
     <message>
+        <source>%1 has more than %2 MiB. Make the picture smaller, or choose another.</source>
+        <translation>%1 dépasse %2 Mio. Réduisez l'image, ou choisissez-en une autre.</translation>
+    </message>
+    <message>
         <source>%1 has no "%2".</source>
         <translation>%1 n'a pas de « %2 ».</translation>
     </message>
@@ -795,6 +823,10 @@
     <message>
         <source>%1 has no line %2, and the other file of that ledger has.</source>
         <translation>%1 n'a pas de ligne %2, et l'autre fichier de ce registre des entrées en a une.</translation>
+    </message>
+    <message>
+        <source>%1 has no such photo. Attach it first, then mark it.</source>
+        <translation>%1 n'a pas cette photo. Joignez-la d'abord, puis marquez-la.</translation>
     </message>
     <message>
         <source>%1 has passes 1 to %2, not %3.</source>
@@ -811,6 +843,10 @@
     <message>
         <source>%1 hours</source>
         <translation>%1 heures</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 dans %2</translation>
     </message>
     <message>
         <source>%1 in %2, %3 of them critical</source>
@@ -909,6 +945,10 @@
         <translation>%1 est critique, et %2 a participé à %3 du même groupe.</translation>
     </message>
     <message>
+        <source>%1 is damaged and cannot be decoded. Copy it from the camera again, or choose another.</source>
+        <translation>%1 est endommagé et ne peut pas être décodé. Recopiez-le depuis l'appareil photo, ou choisissez-en un autre.</translation>
+    </message>
+    <message>
         <source>%1 is damaged and cannot be opened. It was left as it is. Keep it, and go on with the last backup.</source>
         <translation>%1 est endommagée et ne peut pas être ouverte. Elle a été laissée telle quelle. Gardez-la, et continuez avec la dernière sauvegarde.</translation>
     </message>
@@ -923,6 +963,10 @@
     <message>
         <source>%1 is disconnected. Reconnect it first.</source>
         <translation>%1 est débranché. Rebranchez-le d'abord.</translation>
+    </message>
+    <message>
+        <source>%1 is empty. If it is still being copied, wait and try again.</source>
+        <translation>%1 est vide. Si la copie est en cours, attendez et réessayez.</translation>
     </message>
     <message>
         <source>%1 is enough drag: at least %2 is needed.</source>
@@ -1009,8 +1053,8 @@
         <translation>%1 n'est pas un nombre de gouttes dans un temps. Donnez 0 drops/min ou plus.</translation>
     </message>
     <message>
-        <source>%1 is no picture.</source>
-        <translation>%1 n'est pas une image.</translation>
+        <source>%1 is no picture that can be read here. Take JPEG, PNG or WebP; a phone can be told to save JPEG.</source>
+        <translation>%1 n'est pas une image lisible ici. Prenez du JPEG, du PNG ou du WebP ; un téléphone peut être réglé pour enregistrer en JPEG.</translation>
     </message>
     <message>
         <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
@@ -1241,6 +1285,10 @@
         <translation>%1 minutes</translation>
     </message>
     <message>
+        <source>%1 more</source>
+        <translation>%1 autres</translation>
+    </message>
+    <message>
         <source>%1 moves to the incoming unit, which has not been received yet.</source>
         <translation>%1 passe sur l'ensemble entrant, qui n'a pas encore été réceptionné.</translation>
     </message>
@@ -1431,6 +1479,10 @@
     <message>
         <source>%1 waits for its second inspection, by another person.</source>
         <translation>%1 attend son deuxième contrôle, par une autre personne.</translation>
+    </message>
+    <message>
+        <source>%1 waits here already, under this name or another.</source>
+        <translation>%1 attend déjà ici, sous ce nom ou un autre.</translation>
     </message>
     <message>
         <source>%1 was accepted by %2. If it is worked on again, mark it disturbed first; then it is inspected again.</source>
@@ -1709,6 +1761,10 @@
         <translation>%1, %2 de la corde aérodynamique moyenne</translation>
     </message>
     <message>
+        <source>%1, %2 × %3 pixels, %4</source>
+        <translation>%1, %2 × %3 pixels, %4</translation>
+    </message>
+    <message>
         <source>%1, %2, %3</source>
         <translation>%1, %2, %3</translation>
     </message>
@@ -1823,6 +1879,10 @@
     <message>
         <source>%1, stopped: %2</source>
         <translation>%1, arrêté : %2</translation>
+    </message>
+    <message>
+        <source>%1, struck</source>
+        <translation>%1, rayé</translation>
     </message>
     <message>
         <source>%1, tag %2</source>
@@ -2103,6 +2163,10 @@
         </translation>
     </message>
     <message>
+        <source>&amp;Add a photo …</source>
+        <translation>&amp;Ajouter une photo …</translation>
+    </message>
+    <message>
         <source>&amp;Add row</source>
         <translation>&amp;Ajouter une ligne</translation>
     </message>
@@ -2215,6 +2279,10 @@
         <translation>To&amp;uches</translation>
     </message>
     <message>
+        <source>&amp;Leave it</source>
+        <translation>&amp;La laisser</translation>
+    </message>
+    <message>
         <source>&amp;Light</source>
         <translation>&amp;Clair</translation>
     </message>
@@ -2253,6 +2321,10 @@
     <message>
         <source>&amp;Open a store …</source>
         <translation>&amp;Ouvrir une base …</translation>
+    </message>
+    <message>
+        <source>&amp;Other interface …</source>
+        <translation>A&amp;utre raccordement …</translation>
     </message>
     <message>
         <source>&amp;PIN</source>
@@ -2295,6 +2367,10 @@
         <translation>&amp;Poser un point d'arrêt …</translation>
     </message>
     <message>
+        <source>&amp;Sign the marks …</source>
+        <translation>&amp;Signer les repères …</translation>
+    </message>
+    <message>
         <source>&amp;Stop the key …</source>
         <translation>Arrêter la c&amp;lé …</translation>
     </message>
@@ -2335,6 +2411,10 @@
         <translation>Feuille d'&amp;affichage : ce qui est ouvert …</translation>
     </message>
     <message>
+        <source>&amp;Watch a folder …</source>
+        <translation>&amp;Surveiller un dossier …</translation>
+    </message>
+    <message>
         <source>&amp;Where used …</source>
         <translation>&amp;Où utilisé …</translation>
     </message>
@@ -2359,6 +2439,10 @@
         <translation>(signature en doute)</translation>
     </message>
     <message>
+        <source>(what is to be looked at?)</source>
+        <translation>(que faut-il regarder ?)</translation>
+    </message>
+    <message>
         <source>1 SIGNATURE IN DOUBT</source>
         <translation>1 SIGNATURE DOUTEUSE</translation>
     </message>
@@ -2381,6 +2465,10 @@
     <message>
         <source>1 minute</source>
         <translation>1 minute</translation>
+    </message>
+    <message>
+        <source>1 more</source>
+        <translation>1 autre</translation>
     </message>
     <message>
         <source>1 second</source>
@@ -2791,6 +2879,10 @@
         <translation>Un plus petit repère de %1 n'est celui d'aucun outil jusqu'à %2. Donnez ce qui est marqué sur l'outil.</translation>
     </message>
     <message>
+        <source>A mark on a picture that nobody attached points at nothing.</source>
+        <translation>Un repère sur une image que personne n'a jointe ne désigne rien.</translation>
+    </message>
+    <message>
         <source>A mate check needs the designations of both halves.</source>
         <translation>Un contrôle d'appariement demande les désignations des deux moitiés.</translation>
     </message>
@@ -3171,6 +3263,14 @@
         <translation>Un zéro des cordons de %1 n'en est pas un. Mettez l'appareil à zéro avec les cordons sur une même pièce de métal, et mesurez à nouveau.</translation>
     </message>
     <message>
+        <source>A&amp;ttach it to %1 …</source>
+        <translation>La &amp;joindre à %1 …</translation>
+    </message>
+    <message>
+        <source>A&amp;ttach it to …</source>
+        <translation>La &amp;joindre à …</translation>
+    </message>
+    <message>
         <source>A4</source>
         <translation>A4</translation>
     </message>
@@ -3215,6 +3315,10 @@
         <translation>Accessoire transféré sur l'ensemble entrant</translation>
     </message>
     <message>
+        <source>Across, ‰</source>
+        <translation>Horizontalement, ‰</translation>
+    </message>
+    <message>
         <source>Adapter</source>
         <translation>Adaptateur</translation>
     </message>
@@ -3225,6 +3329,10 @@
     <message>
         <source>Adapter, drive to fastener</source>
         <translation>Adaptateur, carré à fixation</translation>
+    </message>
+    <message>
+        <source>Add a photo</source>
+        <translation>Ajouter une photo</translation>
     </message>
     <message>
         <source>After</source>
@@ -3289,6 +3397,10 @@
     <message>
         <source>All kinds of entries</source>
         <translation>Tous les types d'entrées</translation>
+    </message>
+    <message>
+        <source>All of &amp;it</source>
+        <translation>&amp;Toute l'image</translation>
     </message>
     <message>
         <source>All of it</source>
@@ -3627,6 +3739,10 @@
         <translation>Joindre une photo</translation>
     </message>
     <message>
+        <source>Attach it once more all the same</source>
+        <translation>La joindre tout de même une fois de plus</translation>
+    </message>
+    <message>
         <source>Attachment %1 is damaged: its content was changed after it was recorded. Verify the store, and keep the backup that you have.</source>
         <translation>La pièce jointe %1 est endommagée : son contenu a été modifié après avoir été consigné. Vérifiez la base, et gardez la sauvegarde que vous avez.</translation>
     </message>
@@ -3725,6 +3841,14 @@
     <message>
         <source>Before an isolation comes off: everybody is clear, told, and accounted for, and nothing behind it is open.</source>
         <translation>Avant de lever une consignation : tout le monde est à l'écart, prévenu et compté, et rien n'est ouvert derrière elle.</translation>
+    </message>
+    <message>
+        <source>Before and after side by side, and what came in</source>
+        <translation>Avant et après côte à côte, et ce qui est arrivé</translation>
+    </message>
+    <message>
+        <source>Before and after, side &amp;by side</source>
+        <translation>Avant et après, &amp;côte à côte</translation>
     </message>
     <message>
         <source>Before the job names its aircraft and its data, nothing can be said about it.</source>
@@ -4035,6 +4159,10 @@
         <translation>Étanchéité contrôlée</translation>
     </message>
     <message>
+        <source>Choose a &amp;file …</source>
+        <translation>Choisir un &amp;fichier …</translation>
+    </message>
+    <message>
         <source>Choose a hold point to see what it asks for.</source>
         <translation>Choisissez un point d'arrêt pour voir ce qu'il demande.</translation>
     </message>
@@ -4055,6 +4183,10 @@
         <translation>Choisissez une personne pour voir ses habilitations.</translation>
     </message>
     <message>
+        <source>Choose a photo: as a file, by dropping it here, or by pasting it.</source>
+        <translation>Choisissez une photo : par un fichier, en la déposant ici, ou en la collant.</translation>
+    </message>
+    <message>
         <source>Choose a row first.</source>
         <translation>Choisissez d'abord une ligne.</translation>
     </message>
@@ -4065,6 +4197,10 @@
     <message>
         <source>Choose an interface in the list. Several at once can be signed together.</source>
         <translation>Choisissez un raccordement dans la liste. Plusieurs à la fois peuvent être signés ensemble.</translation>
+    </message>
+    <message>
+        <source>Choose an interface.</source>
+        <translation>Choisissez un raccordement.</translation>
     </message>
     <message>
         <source>Choose the row to remove first.</source>
@@ -4379,6 +4515,10 @@
         <translation>Fait.</translation>
     </message>
     <message>
+        <source>Down, ‰</source>
+        <translation>Verticalement, ‰</translation>
+    </message>
+    <message>
         <source>Drag</source>
         <translation>Couple d'autofreinage</translation>
     </message>
@@ -4417,6 +4557,10 @@
     <message>
         <source>Drawn by</source>
         <translation>Tiré par</translation>
+    </message>
+    <message>
+        <source>Drop a photo here, paste it, or choose a file: JPEG, PNG or WebP.</source>
+        <translation>Déposez une photo ici, collez-la, ou choisissez un fichier : JPEG, PNG ou WebP.</translation>
     </message>
     <message>
         <source>Drop of voltage across the bond</source>
@@ -4761,10 +4905,6 @@
     <message>
         <source>Factors: NIST SP 811 (2008) appendix B; exact by the definitions of pound, inch, US gallon and standard gravity</source>
         <translation>Facteurs : NIST SP 811 (2008), annexe B ; exacts d'après les définitions de la livre, du pouce, du gallon US et de la pesanteur normale</translation>
-    </message>
-    <message>
-        <source>Facts</source>
-        <translation>Faits</translation>
     </message>
     <message>
         <source>Failed: interfaces to be worked on again</source>
@@ -5636,6 +5776,10 @@
         <translation>Raccordements à consulter de nouveau</translation>
     </message>
     <message>
+        <source>Interfaces with photos</source>
+        <translation>Raccordements avec photos</translation>
+    </message>
+    <message>
         <source>Into</source>
         <translation>En</translation>
     </message>
@@ -5976,6 +6120,10 @@
         <translation>Étiquettes de %1</translation>
     </message>
     <message>
+        <source>Lar&amp;ger</source>
+        <translation>A&amp;grandir</translation>
+    </message>
+    <message>
         <source>Larger (+)</source>
         <translation>Plus grand (+)</translation>
     </message>
@@ -6090,6 +6238,10 @@
     <message>
         <source>Least: as given</source>
         <translation>Minimum : tel quel</translation>
+    </message>
+    <message>
+        <source>Leave out what the camera wrote: place, time, device</source>
+        <translation>Omettre ce que l'appareil a écrit : lieu, heure, appareil</translation>
     </message>
     <message>
         <source>Leaves with the outgoing unit</source>
@@ -6404,6 +6556,10 @@
         <translation>Données d'entretien révisées</translation>
     </message>
     <message>
+        <source>Make it smaller: at most %1 pixels on the longer side</source>
+        <translation>Réduire : au plus %1 pixels sur le grand côté</translation>
+    </message>
+    <message>
         <source>Make sure of each interface by what it joins, not by its tag, and that each is as the log says, before the tags change places.</source>
         <translation>Assurez-vous de chaque raccordement par ce qu'il joint, pas par son étiquette, et que chacun est tel que le journal le dit, avant que les étiquettes changent de place.</translation>
     </message>
@@ -6440,6 +6596,30 @@
         <translation>Marge du palan</translation>
     </message>
     <message>
+        <source>Mark</source>
+        <translation>Repère</translation>
+    </message>
+    <message>
+        <source>Mark %1 lies beside the photo: both its places are 0 to 1000 thousandths.</source>
+        <translation>Le repère %1 est hors de la photo : ses deux positions vont de 0 à 1000 millièmes.</translation>
+    </message>
+    <message>
+        <source>Mark %1, not signed: %2</source>
+        <translation>Repère %1, non signé : %2</translation>
+    </message>
+    <message>
+        <source>Mark %1: %2</source>
+        <translation>Repère %1 : %2</translation>
+    </message>
+    <message>
+        <source>Mark %1: %2. %3, entry %4</source>
+        <translation>Repère %1 : %2. %3, entrée %4</translation>
+    </message>
+    <message>
+        <source>Mark a photo</source>
+        <translation>Marquer une photo</translation>
+    </message>
+    <message>
         <source>Marked fasteners accepted</source>
         <translation>Fixations repérées acceptées</translation>
     </message>
@@ -6456,8 +6636,16 @@
         <translation>Repères qui ont été comptés</translation>
     </message>
     <message>
+        <source>Marks</source>
+        <translation>Repères</translation>
+    </message>
+    <message>
         <source>Marks inside it, %1 apart</source>
         <translation>Repères compris dedans, distants de %1</translation>
+    </message>
+    <message>
+        <source>Marks on the photo</source>
+        <translation>Repères sur la photo</translation>
     </message>
     <message>
         <source>Mating faces meet without a gap.</source>
@@ -6732,6 +6920,10 @@
         <translation>Aucune commande ne contient ces lettres.</translation>
     </message>
     <message>
+        <source>No copy of %1 could be made. Attach it as it is, or choose another.</source>
+        <translation>Aucune copie de %1 n'a pu être faite. Joignez-la telle quelle, ou choisissez-en une autre.</translation>
+    </message>
+    <message>
         <source>No crack, wear or dent shows on mount and attachment.</source>
         <translation>Aucune crique, usure ou enfoncement n'apparaît sur l'attache et sa fixation.</translation>
     </message>
@@ -6874,6 +7066,18 @@
     <message>
         <source>No page has all of these words.</source>
         <translation>Aucune page ne contient tous ces mots.</translation>
+    </message>
+    <message>
+        <source>No photo from after.</source>
+        <translation>Aucune photo d'après.</translation>
+    </message>
+    <message>
+        <source>No photo from before.</source>
+        <translation>Aucune photo d'avant.</translation>
+    </message>
+    <message>
+        <source>No photo is attached in this job yet. Add one as a file, drop it here, paste it, or watch the folder that the camera copies to. It is taken once its entry is signed.</source>
+        <translation>Aucune photo n'est encore jointe dans ce chantier. Ajoutez-en une par un fichier, déposez-la ici, collez-la, ou surveillez le dossier où l'appareil copie. Elle est prise une fois son entrée signée.</translation>
     </message>
     <message>
         <source>No pin is bent, pushed back, wet or dirty.</source>
@@ -7500,6 +7704,10 @@
         <translation>Ou déposez son fichier sur cette fenêtre.</translation>
     </message>
     <message>
+        <source>Or drop photos on this page. None is taken before its entry is signed.</source>
+        <translation>Ou déposez des photos sur cette page. Aucune n'est prise avant que son entrée soit signée.</translation>
+    </message>
+    <message>
         <source>Or told by</source>
         <translation>Ou indiqué par</translation>
     </message>
@@ -7672,6 +7880,14 @@
         <translation>Passes, pour cent du couple final</translation>
     </message>
     <message>
+        <source>Paste (Ctrl+&amp;V)</source>
+        <translation>Coller (Ctrl+&amp;V)</translation>
+    </message>
+    <message>
+        <source>Pasted picture</source>
+        <translation>Image collée</translation>
+    </message>
+    <message>
         <source>Pattern</source>
         <translation>Schéma de serrage</translation>
     </message>
@@ -7716,8 +7932,32 @@
         <translation>Photo jointe</translation>
     </message>
     <message>
+        <source>Photo marked</source>
+        <translation>Photo marquée</translation>
+    </message>
+    <message>
+        <source>Photo on the left</source>
+        <translation>Photo de gauche</translation>
+    </message>
+    <message>
+        <source>Photo on the right</source>
+        <translation>Photo de droite</translation>
+    </message>
+    <message>
         <source>Photos</source>
         <translation>Photos</translation>
+    </message>
+    <message>
+        <source>Photos of %1</source>
+        <translation>Photos de %1</translation>
+    </message>
+    <message>
+        <source>Photos of the chosen interface</source>
+        <translation>Photos du raccordement choisi</translation>
+    </message>
+    <message>
+        <source>Photos that come into %1 from now on are asked about here.</source>
+        <translation>Les photos qui arrivent désormais dans %1 font l'objet d'une question ici.</translation>
     </message>
     <message>
         <source>Picture of how many interfaces were loose over time</source>
@@ -7746,6 +7986,10 @@
     <message>
         <source>Pieces, of a kit</source>
         <translation>Pièces, d'un jeu</translation>
+    </message>
+    <message>
+        <source>Pla&amp;ce marks</source>
+        <translation>&amp;Placer des repères</translation>
     </message>
     <message>
         <source>Plan a lift</source>
@@ -7866,6 +8110,10 @@
     <message>
         <source>Rate seen</source>
         <translation>Débit observé</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the mark</source>
+        <translation>&amp;Retirer le repère</translation>
     </message>
     <message>
         <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
@@ -8248,6 +8496,10 @@
         <translation>Enregistrer le verdict</translation>
     </message>
     <message>
+        <source>Say for each mark what is to be looked at.</source>
+        <translation>Dites pour chaque repère ce qu'il faut regarder.</translation>
+    </message>
+    <message>
         <source>Say for whom, and why.</source>
         <translation>Dites pour qui, et pourquoi.</translation>
     </message>
@@ -8622,6 +8874,10 @@
         <translation>Élingues en angle</translation>
     </message>
     <message>
+        <source>Smalle&amp;r</source>
+        <translation>&amp;Réduire</translation>
+    </message>
+    <message>
         <source>Smaller (-)</source>
         <translation>Plus petit (-)</translation>
     </message>
@@ -8760,6 +9016,10 @@
     <message>
         <source>Stop</source>
         <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Stop &amp;watching</source>
+        <translation>Cesser la &amp;surveillance</translation>
     </message>
     <message>
         <source>Stop after the first inches, and look all round: level, free, and nothing that catches.</source>
@@ -8996,6 +9256,10 @@
     <message>
         <source>Taken up</source>
         <translation>Repris</translation>
+    </message>
+    <message>
+        <source>Tap the photo where to look, or move the cross with the arrow keys and press Return.</source>
+        <translation>Touchez la photo à l'endroit à regarder, ou déplacez la croix avec les flèches et appuyez sur Entrée.</translation>
     </message>
     <message>
         <source>Target, least</source>
@@ -9566,6 +9830,10 @@
         <translation>Le fichier nomme des colonnes mais ne liste aucun raccordement.</translation>
     </message>
     <message>
+        <source>The file tells where it was taken.</source>
+        <translation>Le fichier indique où elle a été prise.</translation>
+    </message>
+    <message>
         <source>The file was not written</source>
         <translation>Le fichier n'a pas été écrit</translation>
     </message>
@@ -9584,6 +9852,18 @@
     <message>
         <source>The folder %1 cannot be made.</source>
         <translation>Le dossier %1 ne peut pas être créé.</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be watched. Choose another, or add the photos as files.</source>
+        <translation>Le dossier %1 ne peut pas être surveillé. Choisissez-en un autre, ou ajoutez les photos comme fichiers.</translation>
+    </message>
+    <message>
+        <source>The folder %1 is gone, so it is watched no longer. Connect the camera again, and choose its folder.</source>
+        <translation>Le dossier %1 n'existe plus, il n'est donc plus surveillé. Rebranchez l'appareil photo et choisissez son dossier.</translation>
+    </message>
+    <message>
+        <source>The folder is not watched</source>
+        <translation>Le dossier n'est pas surveillé</translation>
     </message>
     <message>
         <source>The foot of a printed record names its last entry and the hash of it. Either says what to compare with.</source>
@@ -9764,6 +10044,10 @@
     <message>
         <source>The job lists no interface; there is nothing to release.</source>
         <translation>La liste du chantier ne comporte aucun raccordement ; il n'y a rien à remettre en service.</translation>
+    </message>
+    <message>
+        <source>The job lists nothing that a photo could show. Import the interface list first; what waits here stays.</source>
+        <translation>Le chantier ne liste rien qu'une photo puisse montrer. Importez d'abord la liste des raccordements ; ce qui attend ici reste.</translation>
     </message>
     <message>
         <source>The job was closed on %1 and takes no more entries. Open a follow-on job that names it.</source>
@@ -10102,6 +10386,10 @@
         <translation>Le prochain essai est possible dans %1.</translation>
     </message>
     <message>
+        <source>The number %1 cannot be used, or stands on the photo already. The next one is %2.</source>
+        <translation>Le numéro %1 n'est pas utilisable, ou figure déjà sur la photo. Le suivant est %2.</translation>
+    </message>
+    <message>
         <source>The number %1 in %2 would be in the band: was the scale read in another unit?</source>
         <translation>Le nombre %1 en %2 serait dans la plage : l'échelle a-t-elle été lue dans une autre unité ?</translation>
     </message>
@@ -10226,12 +10514,12 @@
         <translation>La photo n'est pas disponible.</translation>
     </message>
     <message>
-        <source>The photo was not attached</source>
-        <translation>La photo n'a pas été jointe</translation>
-    </message>
-    <message>
         <source>The photos are more than 4 GiB, which is more than one package holds. Ask who looks after the program.</source>
         <translation>Les photos dépassent 4 GiB, soit plus que n'en contient un paquet. Adressez-vous à la personne qui s'occupe du programme.</translation>
+    </message>
+    <message>
+        <source>The picture cannot be decoded (%1).</source>
+        <translation>L'image ne peut pas être décodée (%1).</translation>
     </message>
     <message>
         <source>The point nearer to the centre of gravity carries more than half.</source>
@@ -10794,12 +11082,20 @@
         <translation>Il n'y a pas de constat %1.</translation>
     </message>
     <message>
+        <source>There is no folder %1. Choose another.</source>
+        <translation>Il n'y a pas de dossier %1. Choisissez-en un autre.</translation>
+    </message>
+    <message>
         <source>There is no font to write the record with. Install the package fonts-dejavu-core.</source>
         <translation>Il n'y a pas de police pour écrire le dossier. Installez le paquet fonts-dejavu-core.</translation>
     </message>
     <message>
         <source>There is no interface to print a label for. Import the job's list first.</source>
         <translation>Il n'y a aucun raccordement pour lequel imprimer une étiquette. Importez d'abord la liste du chantier.</translation>
+    </message>
+    <message>
+        <source>There is no interface yet</source>
+        <translation>Il n'y a pas encore de raccordement</translation>
     </message>
     <message>
         <source>There is no kind "%1". Expected: one of %2.</source>
@@ -10814,8 +11110,20 @@
         <translation>Il n'y a aucun type de raccordement. Réinstallez le programme.</translation>
     </message>
     <message>
+        <source>There is no mark to sign. Place one on the photo.</source>
+        <translation>Il n'y a pas de repère à signer. Placez-en un sur la photo.</translation>
+    </message>
+    <message>
         <source>There is no member "%1" in conditions or gates of hold points.</source>
         <translation>Il n'y a pas de membre « %1 » dans les conditions ou les barrières des points d'arrêt.</translation>
+    </message>
+    <message>
+        <source>There is no picture in it. Copy one, then try again.</source>
+        <translation>Il ne contient pas d'image. Copiez-en une, puis réessayez.</translation>
+    </message>
+    <message>
+        <source>There is no picture in the clipboard. Copy one, then paste again.</source>
+        <translation>Le presse-papiers ne contient pas d'image. Copiez-en une, puis collez de nouveau.</translation>
     </message>
     <message>
         <source>There is no register, so nobody can be vouched for.</source>
@@ -10982,6 +11290,10 @@
         <translation>Celui-ci dépend de « %1 », mais ni la liste ni le chantier ne l'a.</translation>
     </message>
     <message>
+        <source>This photo is attached to %1 already, by entry %2.</source>
+        <translation>Cette photo est déjà jointe à %1, par l'entrée %2.</translation>
+    </message>
+    <message>
         <source>This record leaves nothing due: no follow-up, no deferred finding.</source>
         <translation>Ce dossier ne laisse rien à faire : ni suivi, ni constat reporté.</translation>
     </message>
@@ -11040,6 +11352,10 @@
     <message>
         <source>This waits for the hold point %1, which was passed and has to be passed again. %2</source>
         <translation>Ceci attend le point d'arrêt %1, qui a été franchi et doit l'être à nouveau. %2</translation>
+    </message>
+    <message>
+        <source>Those are several photos. An entry attaches one: take them one by one, or drop them on the page of photos.</source>
+        <translation>Ce sont plusieurs photos. Une entrée en joint une : prenez-les une à une, ou déposez-les sur la page des photos.</translation>
     </message>
     <message>
         <source>Thread series</source>
@@ -11399,6 +11715,10 @@
         <translation>Deux brins qui tiennent une charge rigide, marge de 20 % : usage courant</translation>
     </message>
     <message>
+        <source>Two marks of one number send two people to two places.</source>
+        <translation>Deux repères du même numéro envoient deux personnes à deux endroits.</translation>
+    </message>
+    <message>
         <source>Two of one name are one to whoever reads them.</source>
         <translation>Deux choses de même nom n'en font qu'une pour qui les lit.</translation>
     </message>
@@ -11580,6 +11900,14 @@
         <translation>Vérification de ce sur quoi repose le dossier</translation>
     </message>
     <message>
+        <source>Waits to be attached: %1</source>
+        <translation>En attente d'être jointe : %1</translation>
+    </message>
+    <message>
+        <source>Waits to be attached: %1, and %2</source>
+        <translation>En attente d'être jointe : %1, et %2</translation>
+    </message>
+    <message>
         <source>Walk-round</source>
         <translation>Tour d'inspection</translation>
     </message>
@@ -11601,6 +11929,10 @@
     <message>
         <source>Washers stack in the order that the maintenance data shows.</source>
         <translation>Les rondelles sont empilées dans l'ordre que montrent les données d'entretien.</translation>
+    </message>
+    <message>
+        <source>Watch the folder of a camera or phone</source>
+        <translation>Surveiller le dossier d'un appareil photo ou d'un téléphone</translation>
     </message>
     <message>
         <source>Watched for</source>
@@ -11775,6 +12107,14 @@
         <translation>Ce qui est à moitié fait est terminé par ceux qui savent où cela en est.</translation>
     </message>
     <message>
+        <source>What is kept and signed is the photo as it is, SHA-256 %1….</source>
+        <translation>Ce qui est conservé et signé est la photo telle quelle, SHA-256 %1….</translation>
+    </message>
+    <message>
+        <source>What is kept and signed is this copy, SHA-256 %1…. The original stays where it came from and is not kept.</source>
+        <translation>Ce qui est conservé et signé est cette copie, SHA-256 %1…. L'original reste là d'où il vient et n'est pas conservé.</translation>
+    </message>
+    <message>
         <source>What is looked for</source>
         <translation>Ce qui est cherché</translation>
     </message>
@@ -11941,6 +12281,14 @@
     <message>
         <source>What this record rests on</source>
         <translation>Sur quoi repose ce dossier</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Ce qu'il faut regarder</translation>
+    </message>
+    <message>
+        <source>What to look at, for the chosen mark</source>
+        <translation>Ce qu'il faut regarder, pour le repère choisi</translation>
     </message>
     <message>
         <source>What to set the wrench to so that the fastener gets a torque of its band, with or without an adapter.</source>
@@ -12165,6 +12513,10 @@
     <message>
         <source>Which fasteners</source>
         <translation>Quelles fixations</translation>
+    </message>
+    <message>
+        <source>Which interface does it show?</source>
+        <translation>Quel raccordement montre-t-elle ?</translation>
     </message>
     <message>
         <source>Which list</source>
@@ -13329,10 +13681,6 @@
         <translation>il s'interrompt.</translation>
     </message>
     <message>
-        <source>it cannot be shown</source>
-        <translation>ne peut pas être affichée</translation>
-    </message>
-    <message>
         <source>it does not follow the entry before it.</source>
         <translation>elle ne fait pas suite à l'entrée qui la précède.</translation>
     </message>
@@ -14420,6 +14768,10 @@
     <message>
         <source>whoever makes the list</source>
         <translation>la personne qui établit la liste</translation>
+    </message>
+    <message>
+        <source>whoever marks the photo</source>
+        <translation>qui marque la photo</translation>
     </message>
     <message>
         <source>whoever passes the hold point</source>
