@@ -1414,6 +1414,11 @@
     </message>
     <message>
         <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>two halves</comment>
         <translation>%1 an %2</translation>
     </message>
     <message>
@@ -2808,7 +2813,7 @@
     </message>
     <message>
         <source>A leg at %1</source>
-        <translation>Ein Strang bei %1</translation>
+        <translation>Ein Strang (%1)</translation>
     </message>
     <message>
         <source>A leg carries, left / right</source>
@@ -6589,7 +6594,7 @@
     </message>
     <message>
         <source>Margin of a leg at %1</source>
-        <translation>Reserve eines Strangs bei %1</translation>
+        <translation>Reserve eines Strangs, %1</translation>
     </message>
     <message>
         <source>Margin of the hoist</source>
@@ -7405,7 +7410,7 @@
     </message>
     <message>
         <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
-        <translation>An %1 würde nichts hängen: Der Schwerpunkt liegt unter dem anderen, und die Last kann kippen.</translation>
+        <translation>Hier würde nichts hängen: %1. Der Schwerpunkt liegt unter dem anderen, und die Last kann kippen.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -8677,7 +8682,7 @@
     </message>
     <message>
         <source>Share of %1, R</source>
-        <translation>Anteil von %1, R</translation>
+        <translation>Anteil, %1, R</translation>
     </message>
     <message>
         <source>Shares and leg tension: sling makers' pages on sling angle and centre of gravity</source>
@@ -9303,7 +9308,7 @@
     </message>
     <message>
         <source>Tension of a leg at %1, T</source>
-        <translation>Kraft eines Strangs bei %1, T</translation>
+        <translation>Kraft eines Strangs, %1, T</translation>
     </message>
     <message>
         <source>Terminal covers are on, and nothing can touch the terminal.</source>
@@ -13138,12 +13143,32 @@
         <translation>angenommen von %1</translation>
     </message>
     <message>
+        <source>accessories_placed</source>
+        <translation>Zubehör untergebracht</translation>
+    </message>
+    <message>
         <source>accessory %1 not placed (%2)</source>
         <translation>Anbauteil %1 ohne Verbleib (%2)</translation>
     </message>
     <message>
         <source>accessory, not placed</source>
         <translation>Anbauteil, ohne Verbleib</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation>hinzuzurechnen</translation>
+    </message>
+    <message>
+        <source>administer</source>
+        <translation>verwalten</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>aircraft</source>
+        <translation>Luftfahrzeug</translation>
     </message>
     <message>
         <source>all</source>
@@ -13156,6 +13181,10 @@
     <message>
         <source>all kinds</source>
         <translation>alle Arten</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation>erlaubt</translation>
     </message>
     <message>
         <source>allowed where nobody else is there, %1 minutes after the work</source>
@@ -13265,8 +13294,16 @@
         <translation>vorgefunden: %1</translation>
     </message>
     <message>
+        <source>asked</source>
+        <translation>verlangt</translation>
+    </message>
+    <message>
         <source>at least one thing that an inspector looks at</source>
         <translation>mindestens eines, das ein Prüfer ansieht</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>höchstens</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -13291,6 +13328,14 @@
     <message>
         <source>batch</source>
         <translation>Charge</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation>Verschluss</translation>
     </message>
     <message>
         <source>blanks fitted: %1</source>
@@ -13319,6 +13364,10 @@
     <message>
         <source>cannot be worked out from what was entered</source>
         <translation>lässt sich aus dem Eingetragenen nicht berechnen</translation>
+    </message>
+    <message>
+        <source>cannot verify</source>
+        <translation>nicht prüfbar</translation>
     </message>
     <message>
         <source>carries %1</source>
@@ -13383,6 +13432,14 @@
     <message>
         <source>d MMM yyyy, HH:mm</source>
         <translation>d. MMM yyyy, HH:mm</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>deferred</source>
+        <translation>zurückgestellt</translation>
     </message>
     <message>
         <source>details given in entry %1</source>
@@ -13539,6 +13596,10 @@
         <translation>Befunde: %1, ausgegebene Werkzeuge: %2</translation>
     </message>
     <message>
+        <source>findings_closed</source>
+        <translation>Befunde abgeschlossen</translation>
+    </message>
+    <message>
         <source>fit</source>
         <comment>on</comment>
         <translation>anbringen</translation>
@@ -13581,8 +13642,28 @@
         <translation>aus dem Gedächtnis</translation>
     </message>
     <message>
+        <source>functional test</source>
+        <translation>Funktionstest</translation>
+    </message>
+    <message>
         <source>given to %1, NOT ACCEPTED yet</source>
         <translation>an %1 übergeben, noch NICHT ANGENOMMEN</translation>
+    </message>
+    <message>
+        <source>ground run</source>
+        <translation>Standlauf</translation>
+    </message>
+    <message>
+        <source>guarded</source>
+        <translation>mit Sicherheitsabstand</translation>
+    </message>
+    <message>
+        <source>hand tool</source>
+        <translation>Handwerkzeug</translation>
+    </message>
+    <message>
+        <source>hand-tight</source>
+        <translation>handfest</translation>
     </message>
     <message>
         <source>hang</source>
@@ -13592,6 +13673,10 @@
     <message>
         <source>hardware</source>
         <translation>Befestigungsteile</translation>
+    </message>
+    <message>
+        <source>hoist</source>
+        <translation>Hebezeug</translation>
     </message>
     <message>
         <source>hold point %1 %2</source>
@@ -13639,12 +13724,28 @@
         <translation>in ihren Worten</translation>
     </message>
     <message>
+        <source>included</source>
+        <translation>enthalten</translation>
+    </message>
+    <message>
+        <source>incoming</source>
+        <translation>eingehend</translation>
+    </message>
+    <message>
         <source>incoming for outgoing unit</source>
         <translation>eingehendes statt ausgehendes Aggregat</translation>
     </message>
     <message>
         <source>incoming unit</source>
         <translation>eingehendes Aggregat</translation>
+    </message>
+    <message>
+        <source>indicating</source>
+        <translation>anzeigend</translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation>prüfen</translation>
     </message>
     <message>
         <source>inspected</source>
@@ -13659,6 +13760,10 @@
         <translation>eigene Arbeit geprüft</translation>
     </message>
     <message>
+        <source>interfaces</source>
+        <translation>Anschlüsse</translation>
+    </message>
+    <message>
         <source>interfaces: %1 of %2</source>
         <translation>Anschlüsse: %1 von %2</translation>
     </message>
@@ -13671,6 +13776,10 @@
         <source>isolated</source>
         <comment>on_done</comment>
         <translation>freigeschaltet</translation>
+    </message>
+    <message>
+        <source>isolation</source>
+        <translation>Freischaltung</translation>
     </message>
     <message>
         <source>issued by %1</source>
@@ -13789,12 +13898,24 @@
         <translation>Aufträge: %1; ihre Einträge: %2; Einträge des Stammbuchs: %3</translation>
     </message>
     <message>
+        <source>kit</source>
+        <translation>Satz</translation>
+    </message>
+    <message>
         <source>known requirements (%1), not "%2"</source>
         <translation>bekannte Anforderungen (%1), nicht „%2“</translation>
     </message>
     <message>
+        <source>lead</source>
+        <translation>leiten</translation>
+    </message>
+    <message>
         <source>leads together %1</source>
         <translation>Messleitungen kurzgeschlossen %1</translation>
+    </message>
+    <message>
+        <source>leak check</source>
+        <translation>Dichtheitsprüfung</translation>
     </message>
     <message>
         <source>leaves with the outgoing unit: %1</source>
@@ -13813,8 +13934,16 @@
         <translation>Strang %1, %2 hoch</translation>
     </message>
     <message>
+        <source>less than</source>
+        <translation>kleiner als</translation>
+    </message>
+    <message>
         <source>less than %1</source>
         <translation>weniger als %1</translation>
+    </message>
+    <message>
+        <source>lift_planned</source>
+        <translation>Heben geplant</translation>
     </message>
     <message>
         <source>limit %1</source>
@@ -13849,6 +13978,10 @@
         <translation>betreut das Stammbuch</translation>
     </message>
     <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
         <source>loose end</source>
         <translation>offene Stelle</translation>
     </message>
@@ -13861,6 +13994,10 @@
         <translation>Kleinbuchstaben, Ziffern und Unterstriche, und die Datei danach benannt</translation>
     </message>
     <message>
+        <source>lubricated</source>
+        <translation>geschmiert</translation>
+    </message>
+    <message>
         <source>many in a short time</source>
         <translation>viele in kurzer Zeit</translation>
     </message>
@@ -13871,6 +14008,10 @@
     <message>
         <source>margin of the hoist %1, of a leg %2</source>
         <translation>Reserve des Hebezeugs %1, eines Strangs %2</translation>
+    </message>
+    <message>
+        <source>measuring tool</source>
+        <translation>Messwerkzeug</translation>
     </message>
     <message>
         <source>missing since %1, finding %2; back: %3</source>
@@ -13887,6 +14028,10 @@
     <message>
         <source>never</source>
         <translation>nie</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
     </message>
     <message>
         <source>next: fastener %1</source>
@@ -14047,12 +14192,20 @@
         <translation>Reihenfolge %1</translation>
     </message>
     <message>
+        <source>other</source>
+        <translation>anderes</translation>
+    </message>
+    <message>
         <source>out</source>
         <translation>ausgegeben</translation>
     </message>
     <message>
         <source>out of their order with a reason</source>
         <translation>außer der Reihenfolge mit einem Grund</translation>
+    </message>
+    <message>
+        <source>outgoing</source>
+        <translation>ausgehend</translation>
     </message>
     <message>
         <source>outgoing unit</source>
@@ -14069,6 +14222,10 @@
     <message>
         <source>over with the work</source>
         <translation>vorbei mit der Arbeit</translation>
+    </message>
+    <message>
+        <source>overrule</source>
+        <translation>überstimmen</translation>
     </message>
     <message>
         <source>package-%1.zip</source>
@@ -14112,6 +14269,14 @@
         <translation>Person</translation>
     </message>
     <message>
+        <source>platform</source>
+        <translation>Arbeitsbühne</translation>
+    </message>
+    <message>
+        <source>positioned</source>
+        <translation>in Position</translation>
+    </message>
+    <message>
         <source>pull</source>
         <comment>off</comment>
         <translation>ziehen</translation>
@@ -14138,6 +14303,10 @@
         <translation>bereit zum Passieren</translation>
     </message>
     <message>
+        <source>received</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
         <source>reconnect</source>
         <comment>on</comment>
         <translation>wieder anschließen</translation>
@@ -14160,6 +14329,10 @@
         <translation>eingetragen</translation>
     </message>
     <message>
+        <source>rectified</source>
+        <translation>behoben</translation>
+    </message>
+    <message>
         <source>refit</source>
         <comment>on</comment>
         <translation>wieder anbringen</translation>
@@ -14168,6 +14341,10 @@
         <source>refitted</source>
         <comment>on_done</comment>
         <translation>wieder angebracht</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>abgelehnt</translation>
     </message>
     <message>
         <source>refused: %1</source>
@@ -14214,6 +14391,10 @@
         <translation>entfernt</translation>
     </message>
     <message>
+        <source>restored</source>
+        <translation>wiederhergestellt</translation>
+    </message>
+    <message>
         <source>restored and inspected</source>
         <translation>wiederhergestellt und geprüft</translation>
     </message>
@@ -14252,6 +14433,10 @@
         <translation>Zeile nachzuschlagen</translation>
     </message>
     <message>
+        <source>safety pin</source>
+        <translation>Sicherungsstift</translation>
+    </message>
+    <message>
         <source>sample</source>
         <translation>stichprobe</translation>
     </message>
@@ -14284,6 +14469,10 @@
         <translation>Seriennummer</translation>
     </message>
     <message>
+        <source>serviced</source>
+        <translation>aufgefüllt</translation>
+    </message>
+    <message>
         <source>set to %1</source>
         <translation>eingestellt auf %1</translation>
     </message>
@@ -14298,8 +14487,24 @@
         <translation>aufgestellt</translation>
     </message>
     <message>
+        <source>setting</source>
+        <translation>auslösend</translation>
+    </message>
+    <message>
         <source>signed</source>
         <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>simple</source>
+        <translation>einfach</translation>
+    </message>
+    <message>
+        <source>slave hardware</source>
+        <translation>Hilfsbefestigung</translation>
+    </message>
+    <message>
+        <source>sling</source>
+        <translation>Anschlagmittel</translation>
     </message>
     <message>
         <source>somebody of the job other than who said so</source>
@@ -14326,8 +14531,20 @@
         <translation>hinter dem Ende des Entpackten steht etwas.</translation>
     </message>
     <message>
+        <source>sound</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>stand</source>
+        <translation>Ständer</translation>
+    </message>
+    <message>
         <source>stands</source>
         <translation>gilt</translation>
+    </message>
+    <message>
+        <source>still</source>
+        <translation>stehend</translation>
     </message>
     <message>
         <source>still attached</source>
@@ -14410,12 +14627,20 @@
         <translation>übernommen: %1</translation>
     </message>
     <message>
+        <source>temporary</source>
+        <translation>vorläufig</translation>
+    </message>
+    <message>
         <source>test %1 %2</source>
         <translation>Test %1 %2</translation>
     </message>
     <message>
         <source>test, %1</source>
         <translation>Test, %1</translation>
+    </message>
+    <message>
+        <source>tested</source>
+        <translation>getestet</translation>
     </message>
     <message>
         <source>the aircraft's end</source>
@@ -14634,6 +14859,14 @@
         <translation>Werkzeug, ausgegeben</translation>
     </message>
     <message>
+        <source>tools_counted</source>
+        <translation>Werkzeuge gezählt</translation>
+    </message>
+    <message>
+        <source>torqued</source>
+        <translation>angezogen</translation>
+    </message>
+    <message>
         <source>torqued %1 of %2</source>
         <translation>angezogen %1 von %2</translation>
     </message>
@@ -14650,8 +14883,20 @@
         <translation>gelöst, und in keiner Liste</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation>Aggregat</translation>
+    </message>
+    <message>
+        <source>untouched</source>
+        <translation>unberührt</translation>
+    </message>
+    <message>
         <source>up to %1</source>
         <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>used again</source>
+        <translation>wiederverwendet</translation>
     </message>
     <message>
         <source>verdict.txt</source>
@@ -14680,6 +14925,18 @@
     <message>
         <source>waits to be taken on here</source>
         <translation>wartet darauf, hier übernommen zu werden</translation>
+    </message>
+    <message>
+        <source>walked_round</source>
+        <translation>Rundgang gemacht</translation>
+    </message>
+    <message>
+        <source>warning tag</source>
+        <translation>Warnanhänger</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>gewogen</translation>
     </message>
     <message>
         <source>what has to be off before it</source>
@@ -14824,6 +15081,18 @@
     <message>
         <source>within</source>
         <translation>im Bereich</translation>
+    </message>
+    <message>
+        <source>within limits</source>
+        <translation>innerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation>arbeiten</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>abgenutzt</translation>
     </message>
     <message>
         <source>yes</source>

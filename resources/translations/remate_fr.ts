@@ -1417,6 +1417,11 @@
         <translation>%1 à %2</translation>
     </message>
     <message>
+        <source>%1 to %2</source>
+        <comment>two halves</comment>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
         <source>%1 to %2, %3</source>
         <translation>%1 à %2, %3</translation>
     </message>
@@ -2808,7 +2813,7 @@
     </message>
     <message>
         <source>A leg at %1</source>
-        <translation>Un brin à %1</translation>
+        <translation>Un brin (%1)</translation>
     </message>
     <message>
         <source>A leg carries, left / right</source>
@@ -6589,7 +6594,7 @@
     </message>
     <message>
         <source>Margin of a leg at %1</source>
-        <translation>Marge d'un brin à %1</translation>
+        <translation>Marge d'un brin, %1</translation>
     </message>
     <message>
         <source>Margin of the hoist</source>
@@ -7405,7 +7410,7 @@
     </message>
     <message>
         <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
-        <translation>Rien ne pendrait à %1 : le centre de gravité est sous l'autre, et la charge peut basculer.</translation>
+        <translation>Rien ne pendrait ici : %1. Le centre de gravité est sous l'autre, et la charge peut basculer.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -8677,7 +8682,7 @@
     </message>
     <message>
         <source>Share of %1, R</source>
-        <translation>Part de %1, R</translation>
+        <translation>Part, %1, R</translation>
     </message>
     <message>
         <source>Shares and leg tension: sling makers' pages on sling angle and centre of gravity</source>
@@ -9303,7 +9308,7 @@
     </message>
     <message>
         <source>Tension of a leg at %1, T</source>
-        <translation>Tension d'un brin à %1, T</translation>
+        <translation>Tension d'un brin, %1, T</translation>
     </message>
     <message>
         <source>Terminal covers are on, and nothing can touch the terminal.</source>
@@ -13138,12 +13143,32 @@
         <translation>acceptée par %1</translation>
     </message>
     <message>
+        <source>accessories_placed</source>
+        <translation>accessoires placés</translation>
+    </message>
+    <message>
         <source>accessory %1 not placed (%2)</source>
         <translation>accessoire %1 non attribué (%2)</translation>
     </message>
     <message>
         <source>accessory, not placed</source>
         <translation>accessoire, non attribué</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation>ajouté</translation>
+    </message>
+    <message>
+        <source>administer</source>
+        <translation>administrer</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>après</translation>
+    </message>
+    <message>
+        <source>aircraft</source>
+        <translation>aéronef</translation>
     </message>
     <message>
         <source>all</source>
@@ -13156,6 +13181,10 @@
     <message>
         <source>all kinds</source>
         <translation>tous les types</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation>permis</translation>
     </message>
     <message>
         <source>allowed where nobody else is there, %1 minutes after the work</source>
@@ -13265,8 +13294,16 @@
         <translation>à l'arrivée : %1</translation>
     </message>
     <message>
+        <source>asked</source>
+        <translation>demandé</translation>
+    </message>
+    <message>
         <source>at least one thing that an inspector looks at</source>
         <translation>au moins une chose que regarde un contrôleur</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>au plus</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -13291,6 +13328,14 @@
     <message>
         <source>batch</source>
         <translation>lot</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>avant</translation>
+    </message>
+    <message>
+        <source>blank</source>
+        <translation>obturateur</translation>
     </message>
     <message>
         <source>blanks fitted: %1</source>
@@ -13319,6 +13364,10 @@
     <message>
         <source>cannot be worked out from what was entered</source>
         <translation>ne peut pas être calculé d'après ce qui a été saisi</translation>
+    </message>
+    <message>
+        <source>cannot verify</source>
+        <translation>invérifiable</translation>
     </message>
     <message>
         <source>carries %1</source>
@@ -13383,6 +13432,14 @@
     <message>
         <source>d MMM yyyy, HH:mm</source>
         <translation>d MMM yyyy, HH:mm</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>endommagé</translation>
+    </message>
+    <message>
+        <source>deferred</source>
+        <translation>différé</translation>
     </message>
     <message>
         <source>details given in entry %1</source>
@@ -13539,6 +13596,10 @@
         <translation>constats : %1, outils sortis : %2</translation>
     </message>
     <message>
+        <source>findings_closed</source>
+        <translation>constats clos</translation>
+    </message>
+    <message>
         <source>fit</source>
         <comment>on</comment>
         <translation>poser</translation>
@@ -13581,8 +13642,28 @@
         <translation>de mémoire</translation>
     </message>
     <message>
+        <source>functional test</source>
+        <translation>essai fonctionnel</translation>
+    </message>
+    <message>
         <source>given to %1, NOT ACCEPTED yet</source>
         <translation>remise à %1, PAS ENCORE ACCEPTÉE</translation>
+    </message>
+    <message>
+        <source>ground run</source>
+        <translation>point fixe</translation>
+    </message>
+    <message>
+        <source>guarded</source>
+        <translation>avec bande de garde</translation>
+    </message>
+    <message>
+        <source>hand tool</source>
+        <translation>outil à main</translation>
+    </message>
+    <message>
+        <source>hand-tight</source>
+        <translation>serré à la main</translation>
     </message>
     <message>
         <source>hang</source>
@@ -13592,6 +13673,10 @@
     <message>
         <source>hardware</source>
         <translation>visserie</translation>
+    </message>
+    <message>
+        <source>hoist</source>
+        <translation>palan</translation>
     </message>
     <message>
         <source>hold point %1 %2</source>
@@ -13639,12 +13724,28 @@
         <translation>dans leurs mots</translation>
     </message>
     <message>
+        <source>included</source>
+        <translation>compris</translation>
+    </message>
+    <message>
+        <source>incoming</source>
+        <translation>entrant</translation>
+    </message>
+    <message>
         <source>incoming for outgoing unit</source>
         <translation>ensemble entrant pour ensemble sortant</translation>
     </message>
     <message>
         <source>incoming unit</source>
         <translation>ensemble entrant</translation>
+    </message>
+    <message>
+        <source>indicating</source>
+        <translation>à lecture</translation>
+    </message>
+    <message>
+        <source>inspect</source>
+        <translation>contrôler</translation>
     </message>
     <message>
         <source>inspected</source>
@@ -13659,6 +13760,10 @@
         <translation>propre travail contrôlé</translation>
     </message>
     <message>
+        <source>interfaces</source>
+        <translation>raccordements</translation>
+    </message>
+    <message>
         <source>interfaces: %1 of %2</source>
         <translation>raccordements : %1 sur %2</translation>
     </message>
@@ -13671,6 +13776,10 @@
         <source>isolated</source>
         <comment>on_done</comment>
         <translation>consigné</translation>
+    </message>
+    <message>
+        <source>isolation</source>
+        <translation>consignation</translation>
     </message>
     <message>
         <source>issued by %1</source>
@@ -13789,12 +13898,24 @@
         <translation>chantiers : %1 ; leurs entrées : %2 ; entrées du répertoire : %3</translation>
     </message>
     <message>
+        <source>kit</source>
+        <translation>lot</translation>
+    </message>
+    <message>
         <source>known requirements (%1), not "%2"</source>
         <translation>des exigences connues (%1), et non « %2 »</translation>
     </message>
     <message>
+        <source>lead</source>
+        <translation>diriger</translation>
+    </message>
+    <message>
         <source>leads together %1</source>
         <translation>cordons réunis %1</translation>
+    </message>
+    <message>
+        <source>leak check</source>
+        <translation>contrôle d'étanchéité</translation>
     </message>
     <message>
         <source>leaves with the outgoing unit: %1</source>
@@ -13813,8 +13934,16 @@
         <translation>brin %1, hauteur %2</translation>
     </message>
     <message>
+        <source>less than</source>
+        <translation>inférieur à</translation>
+    </message>
+    <message>
         <source>less than %1</source>
         <translation>moins de %1</translation>
+    </message>
+    <message>
+        <source>lift_planned</source>
+        <translation>levage préparé</translation>
     </message>
     <message>
         <source>limit %1</source>
@@ -13849,6 +13978,10 @@
         <translation>tient le répertoire</translation>
     </message>
     <message>
+        <source>loose</source>
+        <translation>desserré</translation>
+    </message>
+    <message>
         <source>loose end</source>
         <translation>point ouvert</translation>
     </message>
@@ -13861,6 +13994,10 @@
         <translation>des lettres minuscules, des chiffres et des traits de soulignement, et le fichier portant ce nom</translation>
     </message>
     <message>
+        <source>lubricated</source>
+        <translation>lubrifié</translation>
+    </message>
+    <message>
         <source>many in a short time</source>
         <translation>beaucoup en peu de temps</translation>
     </message>
@@ -13871,6 +14008,10 @@
     <message>
         <source>margin of the hoist %1, of a leg %2</source>
         <translation>marge du palan %1, d'un brin %2</translation>
+    </message>
+    <message>
+        <source>measuring tool</source>
+        <translation>outil de mesure</translation>
     </message>
     <message>
         <source>missing since %1, finding %2; back: %3</source>
@@ -13887,6 +14028,10 @@
     <message>
         <source>never</source>
         <translation>jamais</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neuf</translation>
     </message>
     <message>
         <source>next: fastener %1</source>
@@ -14047,12 +14192,20 @@
         <translation>ordre %1</translation>
     </message>
     <message>
+        <source>other</source>
+        <translation>autre</translation>
+    </message>
+    <message>
         <source>out</source>
         <translation>sorti</translation>
     </message>
     <message>
         <source>out of their order with a reason</source>
         <translation>hors de leur ordre avec un motif</translation>
+    </message>
+    <message>
+        <source>outgoing</source>
+        <translation>sortant</translation>
     </message>
     <message>
         <source>outgoing unit</source>
@@ -14069,6 +14222,10 @@
     <message>
         <source>over with the work</source>
         <translation>terminé avec le travail</translation>
+    </message>
+    <message>
+        <source>overrule</source>
+        <translation>passer outre</translation>
     </message>
     <message>
         <source>package-%1.zip</source>
@@ -14112,6 +14269,14 @@
         <translation>personne</translation>
     </message>
     <message>
+        <source>platform</source>
+        <translation>plateforme</translation>
+    </message>
+    <message>
+        <source>positioned</source>
+        <translation>positionné</translation>
+    </message>
+    <message>
         <source>pull</source>
         <comment>off</comment>
         <translation>retirer</translation>
@@ -14138,6 +14303,10 @@
         <translation>prêt à franchir</translation>
     </message>
     <message>
+        <source>received</source>
+        <translation>réceptionné</translation>
+    </message>
+    <message>
         <source>reconnect</source>
         <comment>on</comment>
         <translation>rebrancher</translation>
@@ -14160,6 +14329,10 @@
         <translation>consigné</translation>
     </message>
     <message>
+        <source>rectified</source>
+        <translation>corrigé</translation>
+    </message>
+    <message>
         <source>refit</source>
         <comment>on</comment>
         <translation>reposer</translation>
@@ -14168,6 +14341,10 @@
         <source>refitted</source>
         <comment>on_done</comment>
         <translation>reposé</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>refusé</translation>
     </message>
     <message>
         <source>refused: %1</source>
@@ -14214,6 +14391,10 @@
         <translation>retiré</translation>
     </message>
     <message>
+        <source>restored</source>
+        <translation>remis en état</translation>
+    </message>
+    <message>
         <source>restored and inspected</source>
         <translation>remis en état et contrôlé</translation>
     </message>
@@ -14252,6 +14433,10 @@
         <translation>ligne à consulter</translation>
     </message>
     <message>
+        <source>safety pin</source>
+        <translation>goupille de sécurité</translation>
+    </message>
+    <message>
         <source>sample</source>
         <translation>sample</translation>
     </message>
@@ -14284,6 +14469,10 @@
         <translation>numéro de série</translation>
     </message>
     <message>
+        <source>serviced</source>
+        <translation>plein fait</translation>
+    </message>
+    <message>
         <source>set to %1</source>
         <translation>réglé à %1</translation>
     </message>
@@ -14298,8 +14487,24 @@
         <translation>mis en place</translation>
     </message>
     <message>
+        <source>setting</source>
+        <translation>à réglage</translation>
+    </message>
+    <message>
         <source>signed</source>
         <translation>signé</translation>
+    </message>
+    <message>
+        <source>simple</source>
+        <translation>simple</translation>
+    </message>
+    <message>
+        <source>slave hardware</source>
+        <translation>visserie provisoire</translation>
+    </message>
+    <message>
+        <source>sling</source>
+        <translation>élingue</translation>
     </message>
     <message>
         <source>somebody of the job other than who said so</source>
@@ -14326,8 +14531,20 @@
         <translation>quelque chose se trouve après la fin de ce en quoi il se décompresse.</translation>
     </message>
     <message>
+        <source>sound</source>
+        <translation>en bon état</translation>
+    </message>
+    <message>
+        <source>stand</source>
+        <translation>support</translation>
+    </message>
+    <message>
         <source>stands</source>
         <translation>valable</translation>
+    </message>
+    <message>
+        <source>still</source>
+        <translation>immobile</translation>
     </message>
     <message>
         <source>still attached</source>
@@ -14410,12 +14627,20 @@
         <translation>pris en charge : %1</translation>
     </message>
     <message>
+        <source>temporary</source>
+        <translation>provisoire</translation>
+    </message>
+    <message>
         <source>test %1 %2</source>
         <translation>essai %1 %2</translation>
     </message>
     <message>
         <source>test, %1</source>
         <translation>essai, %1</translation>
+    </message>
+    <message>
+        <source>tested</source>
+        <translation>essayé</translation>
     </message>
     <message>
         <source>the aircraft's end</source>
@@ -14634,6 +14859,14 @@
         <translation>outil, sorti</translation>
     </message>
     <message>
+        <source>tools_counted</source>
+        <translation>outils comptés</translation>
+    </message>
+    <message>
+        <source>torqued</source>
+        <translation>serré au couple</translation>
+    </message>
+    <message>
         <source>torqued %1 of %2</source>
         <translation>serrés au couple : %1 sur %2</translation>
     </message>
@@ -14650,8 +14883,20 @@
         <translation>déposé, et sur aucune liste</translation>
     </message>
     <message>
+        <source>unit</source>
+        <translation>ensemble</translation>
+    </message>
+    <message>
+        <source>untouched</source>
+        <translation>non touché</translation>
+    </message>
+    <message>
         <source>up to %1</source>
         <translation>jusqu'au %1</translation>
+    </message>
+    <message>
+        <source>used again</source>
+        <translation>réutilisé</translation>
     </message>
     <message>
         <source>verdict.txt</source>
@@ -14680,6 +14925,18 @@
     <message>
         <source>waits to be taken on here</source>
         <translation>attend d'être pris en charge ici</translation>
+    </message>
+    <message>
+        <source>walked_round</source>
+        <translation>tour d'inspection fait</translation>
+    </message>
+    <message>
+        <source>warning tag</source>
+        <translation>étiquette d'avertissement</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>pesé</translation>
     </message>
     <message>
         <source>what has to be off before it</source>
@@ -14824,6 +15081,18 @@
     <message>
         <source>within</source>
         <translation>dans la bande</translation>
+    </message>
+    <message>
+        <source>within limits</source>
+        <translation>dans les limites</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation>travailler</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>usé</translation>
     </message>
     <message>
         <source>yes</source>

@@ -50,7 +50,7 @@ void addRestoration(std::vector<Fact> &facts, const core::Restoration &restorati
     if (!restoration.sealBatch.isEmpty())
         parts << ItemFacts::tr("seal %1, batch %2").arg(restoration.sealPart, restoration.sealBatch);
     if (!restoration.aircraftHalf.isEmpty())
-        parts << ItemFacts::tr("%1 to %2").arg(restoration.aircraftHalf, restoration.unitHalf);
+        parts << ItemFacts::tr("%1 to %2", "two halves").arg(restoration.aircraftHalf, restoration.unitHalf);
     if (!restoration.hardware.empty())
         parts << hardwareInWords(restoration.hardware);
     facts.push_back({ItemFacts::tr("Reconnected"), parts.join(QStringLiteral(" · ")), markInWords(restoration.mark, job, reg)});
@@ -233,7 +233,7 @@ std::vector<Fact> listedAbout(const core::InterfaceState &item, const core::Kind
     add(ItemFacts::tr("Hardware"), hardwareInWords(listed.hardware));
     add(ItemFacts::tr("Safetying"), listed.safetying);
     if (!listed.aircraftHalf.isEmpty() || !listed.unitHalf.isEmpty())
-        add(ItemFacts::tr("Halves"), ItemFacts::tr("%1 to %2").arg(listed.aircraftHalf, listed.unitHalf));
+        add(ItemFacts::tr("Halves"), ItemFacts::tr("%1 to %2", "two halves").arg(listed.aircraftHalf, listed.unitHalf));
     if (listed.inspections > 1)
         add(ItemFacts::tr("Inspections"), ItemFacts::tr("%1, by different persons").arg(listed.inspections));
     add(ItemFacts::tr("Look-alikes"), listed.twinGroup);

@@ -14,6 +14,7 @@
 #include <QXmlStreamReader>
 
 #include <algorithm>
+#include <functional>
 #include <set>
 
 #include "app/demo/scenario.hpp"
@@ -30,6 +31,8 @@
 #include "app/desktop/parts/words.hpp"
 #include "app/language/spoken.hpp"
 #include "core/acts/act.hpp"
+#include "core/calculations/calculation.hpp"
+#include "core/holds/condition.hpp"
 #include "core/list/interface_list.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
@@ -111,6 +114,7 @@ private slots:
     void choosersKeepTheRecordsWords();
     void exportsTheSameList();
     void everyTextIsInTheCatalogue();
+    void choicesAreInTheCatalogue();
     void unitsAreOfTwoSorts();
 
 private:
@@ -413,6 +417,35 @@ void TstLanguage::everyTextIsInTheCatalogue()
     QVERIFY(words.said().size() > 300);
     for (const QString &text : words.said())
         QVERIFY2(known.contains(text), qPrintable(text));
+}
+
+/// The words of the record that a form offers to choose from are said in words of the screen.
+void TstLanguage::choicesAreInTheCatalogue()
+{
+    const std::set<QString> known = catalogue();
+    std::set<QString> missing;
+    const std::function<void(const std::vector<core::Field> &)> look = [&](const std::vector<core::Field> &fields) {
+        for (const core::Field &field : fields) {
+            for (const QLatin1String choice : field.choices) {
+                if (!known.contains(choice))
+                    missing.insert(choice);
+            }
+            look(field.columns);
+        }
+    };
+    for (const core::Act &act : core::acts())
+        look(act.fields);
+    for (const core::Calculation &calculation : core::calculations())
+        look(calculation.fields);
+    for (const core::ConditionKind &kind : core::conditionKinds()) {
+        std::vector<QLatin1String> words = kind.stages;
+        words.push_back(kind.what);
+        for (const QLatin1String word : words) {
+            if (!known.contains(word))
+                missing.insert(word);
+        }
+    }
+    QCOMPARE(QStringList(missing.begin(), missing.end()), QStringList());
 }
 
 /// Newton metres are one sort of unit, an engine is another: German and French have two words.
