@@ -211,6 +211,10 @@ void MainWindow::take(StorePlace place)
     session.setTell([this](const QString &sentence) { QTimer::singleShot(0, this, [this, sentence] { m_ask.tell(tr("About your key"), sentence); }); });
     m_feed = new JobFeed(this);
     m_signing = new Signing(session, *m_feed, m_kinds, m_ask, this);
+    if (m_begun) {
+        m_begun->dropOld(session.now());
+        m_signing->keepBegun(*m_begun);
+    }
     m_start = new StartPage(m_stack);
     m_stack->addWidget(m_start);
     connect(m_start, &StartPage::jobChosen, this, &MainWindow::openJob);

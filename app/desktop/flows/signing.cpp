@@ -12,6 +12,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/begun/form_name.hpp"
 #include "app/desktop/flows/carry_key.hpp"
 #include "app/desktop/flows/look_up.hpp"
 #include "app/desktop/parts/labels.hpp"
@@ -79,6 +80,15 @@ private:
     std::shared_ptr<const core::JobState> m_job; ///< of which the lines are
     QStringList m_lines;
 };
+
+/// What the entries are about, and which part of it.
+QStringList partsOf(const std::vector<Seed> &seeds)
+{
+    QStringList parts;
+    for (const Seed &seed : seeds)
+        parts << seed.subject.value_or(QString()) + (seed.part.isEmpty() ? seed.part : u' ' + seed.part);
+    return parts;
+}
 
 /// A form with a line above it for what is marked on the thing.
 struct Marked {
@@ -192,6 +202,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return all;
     };
     SheetPlan plan;
+    plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds));
     plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
         plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));
@@ -306,6 +317,7 @@ void Signing::open(SheetPlan plan)
         m_sheet->raise();
         return;
     }
+    plan.begun = m_begun;
     m_sheet = new SignSheet(m_session, std::move(plan), m_window);
     connect(m_sheet, &SignSheet::hasSigned, this, &Signing::hasSigned);
     connect(m_sheet, &SignSheet::keyWanted, this, [this] {
@@ -358,6 +370,7 @@ void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
         return std::vector<core::Draft>{{author, m_session.now(), kind, subject(), form->bodies().front()}};
     };
     SheetPlan plan{verbOf(act), core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}, {}, {}};
+    plan.keptAs = formName(m_session, {}, kind, partsOf(seeds));
     plan.firstGap = [form, id = id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
     plan.words = [this, form, subject, &act] {
         return QStringList{tr("%1: %2").arg(subject().value_or(QString()), doneOf(act)) + u'\n' + bodyInWords(act, form->bodies().front(), m_session.reg())};
