@@ -15,6 +15,7 @@
 #include "app/desktop/begun/form_name.hpp"
 #include "app/desktop/flows/carry_key.hpp"
 #include "app/desktop/flows/look_up.hpp"
+#include "app/desktop/parts/entry_words.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "app/session/rehearsal.hpp"
@@ -80,6 +81,16 @@ private:
     std::shared_ptr<const core::JobState> m_job; ///< of which the lines are
     QStringList m_lines;
 };
+
+/// Which entry a strike names; nothing where it is no strike. A number alone is no name that anybody signs for.
+QString struckInWords(const core::JobState &job, QLatin1String kind, const core::json::Object &body)
+{
+    const core::json::Value *entry = kind == "entry.struck"_L1 ? body.find(u"entry") : nullptr;
+    const qint64 seq = entry && entry->integer() ? *entry->integer() : 0;
+    if (seq < 1 || seq > static_cast<qint64>(job.lines.size()))
+        return {};
+    return Signing::tr("It strikes: %1").arg(entryInWords(job, job.lines[static_cast<std::size_t>(seq - 1)]));
+}
 
 /// What the entries are about, and which part of it.
 QStringList partsOf(const std::vector<Seed> &seeds)
@@ -237,6 +248,8 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
             const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
             const QString body = bodyInWords(act, bodies[i], m_feed.reg());
             lines << (body.isEmpty() ? head : head + u'\n' + body);
+            if (const QString struck = m_feed.state() ? struckInWords(*m_feed.state(), act.kind, bodies[i]) : QString(); !struck.isEmpty())
+                lines << struck;
             if (act.kind == "interface.disturbed"_L1)
                 lines << goesWith->of(m_feed.state(), seeds[i].subject);
         }

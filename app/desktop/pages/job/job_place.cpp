@@ -26,12 +26,14 @@
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
+#include "app/desktop/parts/entry_words.hpp"
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/seam.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "app/session/verify_store.hpp"
+#include "core/job/last_own.hpp"
 #include "core/value/counted.hpp"
 #include "core/value/error_words.hpp"
 
@@ -210,6 +212,27 @@ void JobPlace::refresh()
     m_loose->setProperty("isLoose", loose > 0);
     m_loose->style()->unpolish(m_loose);
     m_loose->style()->polish(m_loose);
+}
+
+void JobPlace::strikeLastAsked()
+{
+    const auto person = m_signing.person();
+    if (!person) {
+        m_ask.tell(tr("Whose entry?"), tr("Nobody is signed in, so nobody's last entry is meant. Choose the entry on the page Record (Ctrl+6), and strike it there."));
+        return;
+    }
+    const core::Line *line = core::lastOwnEntry(*m_feed.state(), *person);
+    if (!line) {
+        m_ask.tell(tr("There is nothing to strike"), tr("%1 has no entry in this job that stands.").arg(m_feed.reg().nameOf(*person)));
+        return;
+    }
+    const ActionLine &strike = actionFor(QLatin1String("entry.struck"));
+    const QString subject = QString::number(line->seq);
+    const core::Refusals refusals = m_signing.whyNot(strike, {}, subject);
+    if (refusals.empty())
+        m_signing.begin(strike, {}, subject);
+    else
+        m_ask.tell(tr("The last entry is not struck"), tr("%1\n\n%2").arg(entryInWords(*m_feed.state(), *line), refusalsInWords(refusals)));
 }
 
 void JobPlace::askImport()
