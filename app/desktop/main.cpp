@@ -66,6 +66,7 @@ int main(int argc, char **argv)
     desktop::AskInWindows ask;
     desktop::MainWindow window(ask, *kinds, {session::systemClock(), core::everydayCost, std::chrono::minutes(preferences.idleMinutes)}, preferences);
     ask.setParent(&window);
+    window.keepBegunForms(logging::stateFolder(QProcessEnvironment::systemEnvironment()) + QStringLiteral("/begun"));
     QObject::connect(&window, &desktop::MainWindow::appearanceChosen, &app, [&app](desktop::Appearance appearance) { desktop::applyAppearance(app, appearance); });
     QObject::connect(&window, &desktop::MainWindow::languageChosen, &app, [&words](language::Language language) { words.speak(language); });
     QObject::connect(&window, &desktop::MainWindow::noticeShown, &app,

@@ -230,6 +230,10 @@ void MainWindow::makePages()
 {
     m_feed = new JobFeed(this);
     m_signing = new Signing(*m_place.session, *m_feed, m_kinds, m_ask, this);
+    if (m_begun) {
+        m_begun->dropOld(m_place.session->now());
+        m_signing->keepBegun(*m_begun);
+    }
     m_start = new StartPage(m_stack);
     m_stack->addWidget(m_start);
     connect(m_start, &StartPage::jobChosen, this, &MainWindow::openJob);

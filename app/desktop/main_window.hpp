@@ -10,6 +10,7 @@
 #include <optional>
 
 #include "app/desktop/ask.hpp"
+#include "app/desktop/begun/begun_forms.hpp"
 #include "app/desktop/preferences.hpp"
 #include "app/desktop/scan/scanner_keys.hpp"
 #include "app/desktop/store_place.hpp"
@@ -41,6 +42,8 @@ public:
     MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, Preferences preferences, QWidget *parent = nullptr);
     ~MainWindow() override;
 
+    /// From now on what is typed into forms is kept in that folder until it is signed. Before a store is opened.
+    void keepBegunForms(const QString &folder) { m_begun.emplace(folder); }
     /// Opens a store and shows its jobs; says why when it cannot.
     void openStore(const QString &path);
     void openJob(const core::LedgerId &job);
@@ -111,6 +114,7 @@ private:
     const core::Kinds &m_kinds;
     SessionMaker m_maker;
     Preferences m_preferences;
+    std::optional<BegunForms> m_begun;
     StorePlace m_place;
     QTimer m_watch;
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show

@@ -43,6 +43,10 @@ void MainWindow::makeMenus()
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
+    QMenu *edit = m_menus->addMenu(tr("&Edit"));
+    // A line of text takes the same keys for itself while somebody types into it.
+    ofJob(edit->addAction(tr("&Strike my last entry …"), QKeySequence::Undo, this, [this] { m_job->strikeLastAsked(); }));
+
     QMenu *go = m_menus->addMenu(tr("&Go"));
     ofStore(go->addAction(tr("&Jobs"), QKeySequence(QStringLiteral("Ctrl+J")), this, &MainWindow::showStart));
     ofStore(go->addAction(tr("&People and tools"), QKeySequence(QStringLiteral("Ctrl+P")), this, &MainWindow::showPeople));

@@ -9,6 +9,7 @@
 #include <QPlainTextEdit>
 #include <QVBoxLayout>
 
+#include "app/desktop/begun/form_name.hpp"
 #include "app/desktop/parts/field_form.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/person_field.hpp"
@@ -89,6 +90,7 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
         return core::Draft{author, session.now(), u"job.opened"_s, {}, std::move(body)};
     };
     SheetPlan plan{NewJob::tr("New job"), core::meaningInWords(QString(act.meaning)), NewJob::tr("Open the job and sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    plan.keptAs = formName(session, {}, "job.opened"_L1);
     plan.firstGap = [=] { return form->firstGap(); };
     plan.words = [=, &session, &act] {
         QStringList lines{doneOf(act) + u'\n' + bodyInWords(act, form->bodies().front(), session.reg())};

@@ -9,6 +9,7 @@
 
 #include <memory>
 
+#include "app/desktop/begun/form_name.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/person_field.hpp"
 #include "app/session/people.hpp"
@@ -94,6 +95,7 @@ SheetPlan enrolPlan(session::Session &session, QWidget *parent)
         return session::NewPerson{*personId, name->text().trimmed(), secret->secret(), identity->text().trimmed()};
     };
     SheetPlan plan{NewKey::tr("Enrol a person"), core::meaningInWords(u"recorded"), NewKey::tr("Enrol and sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    plan.keptAs = formName(session, {}, "person.enrolled"_L1);
     plan.firstGap = [=] { return firstEmpty({id, name, identity, secret->first(), secret->second()}); };
     plan.words = [=] { return QStringList{NewKey::tr("%1 (%2) is enrolled with a key of their own, opened by their PIN.").arg(name->text(), id->text())}; };
     plan.whyNot = [=, &session](const core::PersonId &by) -> core::Refusals {

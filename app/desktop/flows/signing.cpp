@@ -11,9 +11,11 @@
 
 #include <algorithm>
 
+#include "app/desktop/begun/form_name.hpp"
 #include "app/desktop/flows/carry_key.hpp"
 #include "app/desktop/flows/look_up.hpp"
 #include "app/desktop/flows/photo_picker.hpp"
+#include "app/desktop/parts/entry_words.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/photo_words.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -80,6 +82,25 @@ private:
     std::shared_ptr<const core::JobState> m_job; ///< of which the lines are
     QStringList m_lines;
 };
+
+/// Which entry a strike names; nothing where it is no strike. A number alone is no name that anybody signs for.
+QString struckInWords(const core::JobState &job, QLatin1String kind, const core::json::Object &body)
+{
+    const core::json::Value *entry = kind == "entry.struck"_L1 ? body.find(u"entry") : nullptr;
+    const qint64 seq = entry && entry->integer() ? *entry->integer() : 0;
+    if (seq < 1 || seq > static_cast<qint64>(job.lines.size()))
+        return {};
+    return Signing::tr("It strikes: %1").arg(entryInWords(job, job.lines[static_cast<std::size_t>(seq - 1)]));
+}
+
+/// What the entries are about, and which part of it.
+QStringList partsOf(const std::vector<Seed> &seeds)
+{
+    QStringList parts;
+    for (const Seed &seed : seeds)
+        parts << seed.subject.value_or(QString()) + (seed.part.isEmpty() ? seed.part : u' ' + seed.part);
+    return parts;
+}
 
 /// A form with a line above it for what is marked on the thing.
 struct Marked {
@@ -219,6 +240,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return all;
     };
     SheetPlan plan;
+    plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds));
     plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
         plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));
@@ -257,6 +279,8 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
             const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
             const QString body = bodyInWords(act, now[i], m_feed.reg());
             lines << (body.isEmpty() ? head : head + u'\n' + body);
+            if (const QString struck = m_feed.state() ? struckInWords(*m_feed.state(), act.kind, bodies[i]) : QString(); !struck.isEmpty())
+                lines << struck;
             if (act.kind == "interface.disturbed"_L1)
                 lines << goesWith->of(m_feed.state(), seeds[i].subject);
         }
@@ -330,6 +354,7 @@ void Signing::open(SheetPlan plan)
         m_sheet->raise();
         return;
     }
+    plan.begun = m_begun;
     m_sheet = new SignSheet(m_session, std::move(plan), m_window);
     connect(m_sheet, &SignSheet::hasSigned, this, &Signing::hasSigned);
     connect(m_sheet, &SignSheet::keyWanted, this, [this] {
@@ -382,6 +407,7 @@ void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
         return std::vector<core::Draft>{{author, m_session.now(), kind, subject(), form->bodies().front()}};
     };
     SheetPlan plan{verbOf(act), core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}, {}, {}};
+    plan.keptAs = formName(m_session, {}, kind, partsOf(seeds));
     plan.firstGap = [form, id = id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
     plan.words = [this, form, subject, &act] {
         return QStringList{tr("%1: %2").arg(subject().value_or(QString()), doneOf(act)) + u'\n' + bodyInWords(act, form->bodies().front(), m_session.reg())};

@@ -37,6 +37,8 @@ public:
     void beginFixed(const QString &title, const std::vector<core::Draft> &drafts);
     /// Any other sheet: a new job, a person, a tool.
     void open(SheetPlan plan);
+    /// From now on what is typed into a form is kept there until it is signed. They live longer than this.
+    void keepBegun(const BegunForms &forms) { m_begun = &forms; }
     /// Leaves the signer's key for another station, and shows the code.
     void carryKey();
     /// Takes a key over at this station.
@@ -63,6 +65,7 @@ private:
     const core::Kinds &m_kinds;
     Ask &m_ask;
     QWidget *m_window;
+    const BegunForms *m_begun = nullptr;
     QPointer<SignSheet> m_sheet;
 };
 

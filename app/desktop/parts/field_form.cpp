@@ -52,7 +52,7 @@ FieldForm::FieldForm(const Plan &plan, QWidget *parent) : QWidget(parent), m_see
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     auto *usual = formIn(column);
-    auto *more = new QPushButton(tr("&More details"), this);
+    auto *more = m_more = new QPushButton(tr("&More details"), this);
     more->setProperty("role", "link");
     more->setCheckable(true);
     more->setAutoDefault(false);
@@ -100,7 +100,7 @@ void FieldForm::addShared(const Plan &plan, const core::Field &field, QFormLayou
     if (std::any_of(plan.tables.begin(), plan.tables.end(), [&](const core::FromTable &from) { return from.field == field.name; }))
         addTableButton(*editor, name, labelOf(field));
     addFieldRow(isUsual ? usual : seldom, field, labelOf(field), editor);
-    bind(editor, {editor, name, labelOf(field), std::nullopt, isUsual});
+    bind(editor, {editor, name, labelOf(field), std::nullopt, isUsual, field.type == core::FieldType::Statements});
 }
 
 void FieldForm::addTableButton(FieldEditor &editor, const QString &name, const QString &label)
@@ -131,7 +131,7 @@ void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t 
     const QString label = tr("%1, %2").arg(of, midSentence(labelOf(field)));
     tellName(*editor->control(), label);
     addFieldRow(into, field, label, editor);
-    bind(editor, {editor, name, label, seed, true});
+    bind(editor, {editor, name, label, seed, true, field.type == core::FieldType::Statements});
 }
 
 void FieldForm::bind(FieldEditor *editor, Bound bound)
@@ -179,6 +179,29 @@ void FieldForm::fill(const QString &name, const core::json::Value &value)
     for (const Bound &bound : m_bound) {
         if (bound.name == name)
             bound.editor->setValue(value);
+    }
+}
+
+void FieldForm::addTyped(core::json::Object &typed) const
+{
+    for (const Bound &bound : m_bound) {
+        if (bound.isStated)
+            continue;
+        const core::json::Value value = bound.editor->value().value_or(QString());
+        // Digits as they were typed: there may be more of them than an entry takes.
+        typed.set(bound.editor->objectName(), value.integer() ? core::json::Value(QString::number(*value.integer())) : value);
+    }
+}
+
+void FieldForm::typeAgain(const core::json::Object &typed)
+{
+    for (const Bound &bound : m_bound) {
+        const core::json::Value *value = bound.isStated ? nullptr : typed.find(bound.editor->objectName());
+        if (!value)
+            continue;
+        bound.editor->setValue(*value);
+        if (!bound.isNeeded)
+            m_more->setChecked(true);
     }
 }
 

@@ -11,6 +11,7 @@
 #include "core/acts/act.hpp"
 
 class QFormLayout;
+class QPushButton;
 class QVBoxLayout;
 
 namespace desktop {
@@ -38,6 +39,10 @@ public:
     std::vector<core::json::Object> bodies() const;
     /// Puts a value into every field of that name, as if it had been typed.
     void fill(const QString &name, const core::json::Value &value);
+    /// Adds what stands in each field, by the editor's name; empty text for nothing. Without statements, which are ticked by whoever signs.
+    void addTyped(core::json::Object &typed) const;
+    /// Puts back what addTyped() gave, whichever of it is there; the seldom fields show where one of them is.
+    void typeAgain(const core::json::Object &typed);
     /// Nothing is asked.
     bool isEmpty() const { return m_bound.empty(); }
     /// The first field that must be filled and is not, or nullptr.
@@ -61,6 +66,7 @@ private:
         QString label;
         std::optional<std::size_t> seed; ///< nothing: of all
         bool isNeeded;
+        bool isStated; ///< statements that somebody looked
     };
     void addShared(const Plan &plan, const core::Field &field, QFormLayout *usual, QFormLayout *seldom);
     void addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into);
@@ -68,6 +74,7 @@ private:
     void bind(FieldEditor *editor, Bound bound);
     void goOn(FieldEditor *from);
 
+    QPushButton *m_more = nullptr;
     std::vector<Seed> m_seeds;
     std::vector<Bound> m_bound;
 };

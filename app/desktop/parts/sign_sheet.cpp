@@ -22,6 +22,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/begun/begun_band.hpp"
 #include "app/desktop/parts/field_form.hpp"
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
@@ -57,6 +58,7 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
     column->addWidget(makeLabel(m_plan.title, "title", this));
     if (!m_plan.about.isEmpty())
         column->addWidget(makeLabel(m_plan.about, "quiet", this));
+    addBegun(column);
     addBody(column);
     addWords(column);
     addWho(column);
@@ -98,9 +100,30 @@ void SignSheet::start()
 {
     resize(0, 0); // before anybody sized it, it is as small as what it holds
     fit();
+    goToFirst();
+}
+
+void SignSheet::goToFirst()
+{
+    if (m_begun && m_begun->isOffering()) {
+        giveKeyboard(*m_begun->firstControl());
+        return;
+    }
     QWidget *gap = m_plan.firstGap ? m_plan.firstGap() : nullptr;
     QWidget *first = gap ? gap : m_known ? static_cast<QWidget *>(m_secret) : m_person;
     giveKeyboard(*first);
+}
+
+void SignSheet::addBegun(QVBoxLayout *column)
+{
+    if (!m_plan.form || !m_plan.keptAs || !m_plan.begun)
+        return;
+    m_begun = new BegunBand(*m_plan.begun, *m_plan.keptAs, *m_plan.form, m_session.clock(), this);
+    column->addWidget(m_begun);
+    connect(m_begun, &BegunBand::answered, this, [this] {
+        judge();
+        goToFirst();
+    });
 }
 
 /// What to mind, the form, and what it comes to.
@@ -312,6 +335,9 @@ void SignSheet::judge()
         askWho();
         return;
     }
+    const bool isOffering = m_begun && m_begun->isOffering();
+    if (m_begun)
+        m_begun->typed();
     showWorking();
     const QStringList words = m_plan.words();
     m_words->clear();
@@ -329,8 +355,8 @@ void SignSheet::judge()
         refusals = m_plan.whyNot(*person);
     if (!person)
         m_takeKey->hide();
-    sayProblem(refusalsInWords(refusals));
-    m_sign->setEnabled(person && refusals.empty() && !m_secret->text().isEmpty());
+    sayProblem(isOffering ? tr("Say above first whether you take up what was begun or discard it.") : refusalsInWords(refusals));
+    m_sign->setEnabled(person && !isOffering && refusals.empty() && !m_secret->text().isEmpty());
     if (isVisible())
         QTimer::singleShot(0, this, &SignSheet::fit); // what was said may need more room than before
 }
@@ -346,12 +372,21 @@ void SignSheet::sign()
     m_isDone = done.has_value();
     m_secret->clear();
     if (done) {
+        if (m_begun)
+            m_begun->finish();
         emit hasSigned(*done);
         accept();
         return;
     }
     m_secret->setFocus(Qt::OtherFocusReason);
     sayProblem(problemOf(done.error()));
+}
+
+void SignSheet::reject()
+{
+    if (m_begun)
+        m_begun->finish();
+    QDialog::reject();
 }
 
 } // namespace desktop

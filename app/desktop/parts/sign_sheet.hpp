@@ -7,6 +7,7 @@
 
 #include <functional>
 
+#include "app/desktop/begun/begun_forms.hpp"
 #include "app/session/session.hpp"
 #include "core/measure/working.hpp"
 #include "core/rules/refusal.hpp"
@@ -23,6 +24,7 @@ class QVBoxLayout;
 
 namespace desktop {
 
+class BegunBand;
 class PersonField;
 
 /// All that a signature needs to know about what is signed.
@@ -39,6 +41,8 @@ struct SheetPlan {
     std::function<core::Refusals(const core::PersonId &)> whyNot;         ///< if this person signed it as it stands
     std::function<session::Signed(const session::Signer &)> take;         ///< signs and appends
     bool needsKeyHere = true;                                             ///< whether the signer's key must be at this station already
+    std::optional<FormName> keptAs{};                                     ///< under which what is typed is kept until it is signed; nothing: it is not kept
+    const BegunForms *begun = nullptr;                                    ///< where
     QString about{};                                                      ///< aircraft, unit and work order, so that nobody signs for the wrong one; empty outside a job
 };
 
@@ -52,6 +56,8 @@ public:
 
     /// The state moved: ask again.
     void judge();
+    /// Nothing is signed, and what was typed is given up.
+    void reject() override;
 
 signals:
     void hasSigned(const std::vector<core::Entry> &entries);
@@ -59,6 +65,7 @@ signals:
     void keyWanted();
 
 private:
+    void addBegun(QVBoxLayout *column);
     void addBody(QVBoxLayout *column);
     void addForm();
     void addWorking();
@@ -73,11 +80,13 @@ private:
     void sign();
     void fit();
     void start();
+    void goToFirst();
 
     session::Session &m_session;
     SheetPlan m_plan;
     std::optional<core::PersonId> m_known; ///< signs with the PIN alone
     bool m_isDone = false;
+    BegunBand *m_begun = nullptr; ///< where what is typed is kept
     QScrollArea *m_body = nullptr;
     QBoxLayout *m_bodyColumns = nullptr;
     QFrame *m_worked = nullptr;

@@ -4,7 +4,8 @@
 """signs_by_screen_reader.py REMATE REMATE-CLI FOLDER
 
 Somebody who sees no screen puts a connector back on: the real program, worked from another process through the
-accessibility bus and the keyboard alone. What the entry says is then asked of the command line.
+accessibility bus and the keyboard alone. It is killed half-way, and what was typed is taken up again. What the entry says is then asked
+of the command line.
 
 What every control owes whoever cannot see it: WCAG 2.2, 4.1.2 (name, role, value), 2.1.1 (keyboard), 2.4.3 (focus order).
 """
@@ -14,6 +15,7 @@ import io
 import json
 import os
 import re
+import shutil
 import subprocess
 import sys
 
@@ -21,6 +23,7 @@ from desk import desk, running
 
 REMATE, CLI, FOLDER = sys.argv[1:]
 STORE = os.path.join(FOLDER, "demo.remate")
+BEGUN = os.path.join(os.environ["XDG_STATE_HOME"], "remate", "begun")
 JOB = "WO-2207-14"
 ITEM, NAME = "W05", "Fuel flow transmitter"
 SIGNER = "novak"
@@ -38,6 +41,7 @@ def make_demo():
     for left in (STORE, STORE + "-wal", STORE + "-shm"):
         if os.path.exists(left):
             os.remove(left)
+    shutil.rmtree(BEGUN, ignore_errors=True)
     for line in cli("demo", STORE).splitlines():
         if line.startswith(SIGNER + " "):
             _, pin, rest = line.split(maxsplit=2)
@@ -138,18 +142,38 @@ class Shift:
         return self.reader.wait_for("a sheet", lambda: next(
             (node for node in self.reader.children(self.app) if self.reader.role(node) == "dialog" and self.reader.is_showing(node)), None))
 
-    def sign(self, row, name, pin):
+    def begin(self):
         reader = self.reader
         self.reports.forget()
         reader.press(reader.find(self.window, "push button", "Reconnect"))
         sheet = self.sheet()
         assert reader.name(sheet) == f"Reconnect: {ITEM} {NAME}", reader.name(sheet)
+        return sheet
+
+    def begin_and_be_killed(self, process):
+        """The program dies under the hands of whoever types."""
+        reader = self.reader
+        sheet = self.begin()
         self.keyboard_is_at('text "Tag recovered"', sheet)
         self.look_round("the sheet", sheet)
+        reader.type_into(reader.find(sheet, "text", "Tag recovered"), "23")
+        reader.wait_for("what was typed to be kept", lambda: any(file.endswith(".json") for file in os.listdir(BEGUN)) if os.path.isdir(BEGUN) else False)
+        process.kill()
+        process.wait(reader.PATIENCE)
+
+    def take_up_and_sign(self, row, name, pin):
+        reader = self.reader
+        sheet = self.begin()
+        self.keyboard_is_at('push button "Take it up"', sheet)
+        self.look_round("the sheet that was begun", sheet)
+        tag = reader.find(sheet, "text", "Tag recovered")
+        assert reader.text_of(tag) == "", f"filled in unasked: {reader.text_of(tag)}"
+        reader.press(reader.find(sheet, "push button", "Take it up"))
+        reader.wait_for("what was typed before", lambda: reader.text_of(tag) == "23")
         assert reader.found(sheet, "label", "Isolate and tag the electrical power first"), "the caution is not told"
         sign = reader.find(sheet, "push button", "Sign")
         assert not reader.has(sign, reader.Atspi.StateType.ENABLED), "it can be signed before anybody said who signs"
-        typed = {"Tag recovered": "23", "Blanks removed from the aircraft's end": "0", "Aircraft half": row["aircraft_half"], "Unit half": row["unit_half"]}
+        typed = {"Blanks removed from the aircraft's end": "0", "Aircraft half": row["aircraft_half"], "Unit half": row["unit_half"]}
         for label, text in typed.items():
             reader.type_into(reader.find(sheet, "text", label), text)
         reader.type_into(reader.find(sheet, "text", "Who signs"), name)
@@ -200,9 +224,17 @@ def main():
             shift.look_at_every_page()
             shift.read_loose_ends()
             shift.choose()
-            shift.sign(row, name, pin)
-            assert not shift.faults, "\n".join(sorted(set(shift.faults)))
-            shift.quit()
+            shift.begin_and_be_killed(process)
+        with running([REMATE, STORE]) as process:
+            again = Shift(reader, process)
+            again.open_job()
+            again.read_loose_ends()
+            again.choose()
+            again.take_up_and_sign(row, name, pin)
+            faults = sorted(set(shift.faults + again.faults))
+            assert not faults, "\n".join(faults)
+            assert os.listdir(BEGUN) == [], "what was signed is still kept as begun"
+            again.quit()
             left = process.wait(reader.PATIENCE)
     assert left == 0, f"the program ended with {left}"
     check_the_store(row)

@@ -28,12 +28,14 @@
 #include "app/desktop/pages/photos/photos_page.hpp"
 #include "app/desktop/pages/record/record_page.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
+#include "app/desktop/parts/entry_words.hpp"
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/seam.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
 #include "app/session/verify_store.hpp"
+#include "core/job/last_own.hpp"
 #include "core/value/counted.hpp"
 #include "core/value/error_words.hpp"
 
@@ -226,6 +228,27 @@ void JobPlace::fitRail()
     for (const QPushButton *button : m_rail)
         widest = std::max(widest, button->sizeHint().width() + m_railArea->verticalScrollBar()->sizeHint().width() + 2 * fontMetrics().averageCharWidth());
     m_railArea->setFixedWidth(widest);
+}
+
+void JobPlace::strikeLastAsked()
+{
+    const auto person = m_signing.person();
+    if (!person) {
+        m_ask.tell(tr("Whose entry?"), tr("Nobody is signed in, so nobody's last entry is meant. Choose the entry on the page Record (Ctrl+6), and strike it there."));
+        return;
+    }
+    const core::Line *line = core::lastOwnEntry(*m_feed.state(), *person);
+    if (!line) {
+        m_ask.tell(tr("There is nothing to strike"), tr("%1 has no entry in this job that stands.").arg(m_feed.reg().nameOf(*person)));
+        return;
+    }
+    const ActionLine &strike = actionFor(QLatin1String("entry.struck"));
+    const QString subject = QString::number(line->seq);
+    const core::Refusals refusals = m_signing.whyNot(strike, {}, subject);
+    if (refusals.empty())
+        m_signing.begin(strike, {}, subject);
+    else
+        m_ask.tell(tr("The last entry is not struck"), tr("%1\n\n%2").arg(entryInWords(*m_feed.state(), *line), refusalsInWords(refusals)));
 }
 
 void JobPlace::askImport()

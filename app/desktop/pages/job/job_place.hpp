@@ -51,6 +51,8 @@ public:
     void exportSheetAsked(core::SheetSort sort);
     void verify();
     void backUpAsked();
+    /// Begins to strike the last entry of whoever signed last; says why where it may not be struck.
+    void strikeLastAsked();
 
 private:
     QWidget *makeHead();

@@ -1,0 +1,487 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QProcess>
+#include <QPushButton>
+#include <QTest>
+
+#include "app/desktop/begun/begun_forms.hpp"
+#include "app/desktop/flows/new_job.hpp"
+#include "app/desktop/flows/new_key.hpp"
+#include "app/desktop/flows/set_hold.hpp"
+#include "app/desktop/flows/signing.hpp"
+#include "app/desktop/job_feed.hpp"
+#include "app/desktop/parts/sign_sheet.hpp"
+#include "resources/resources.hpp"
+#include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/scripted_ask.hpp"
+
+using namespace Qt::StringLiterals;
+using core::json::arrayOf;
+using core::json::Object;
+
+namespace {
+
+template <class Widget>
+Widget *named(const QWidget &in, const QString &name)
+{
+    auto *found = in.findChild<Widget *>(name);
+    if (!found)
+        qFatal("no widget %s", qPrintable(name));
+    return found;
+}
+
+core::InterfaceId item(const char *id) { return *core::InterfaceId::parse(QString::fromLatin1(id)); }
+
+/// The line, text or box of that name, or the one in the editor of that name.
+void type(const QWidget &sheet, const QString &field, const QString &text)
+{
+    auto *control = named<QWidget>(sheet, field);
+    for (QWidget *one : QList<QWidget *>{control} + control->findChildren<QWidget *>()) {
+        if (auto *line = qobject_cast<QLineEdit *>(one)) {
+            line->setText(text);
+            return;
+        }
+        if (auto *edit = qobject_cast<QPlainTextEdit *>(one)) {
+            edit->setPlainText(text);
+            return;
+        }
+        if (auto *box = qobject_cast<QComboBox *>(one)) {
+            const int at = box->findData(text);
+            if (box->isEditable()) {
+                box->setEditText(text);
+                return;
+            }
+            QVERIFY2(at >= 0, qPrintable(text));
+            box->setCurrentIndex(at);
+            return;
+        }
+    }
+    QFAIL(qPrintable(field));
+}
+
+QString shown(const QWidget &sheet, const QString &field)
+{
+    auto *control = named<QWidget>(sheet, field);
+    for (QWidget *one : QList<QWidget *>{control} + control->findChildren<QWidget *>()) {
+        if (auto *line = qobject_cast<QLineEdit *>(one))
+            return line->text();
+        if (auto *edit = qobject_cast<QPlainTextEdit *>(one))
+            return edit->toPlainText();
+        if (auto *box = qobject_cast<QComboBox *>(one))
+            return box->currentData().toString();
+    }
+    return u"no such field"_s;
+}
+
+QByteArray all(const QString &folder)
+{
+    QByteArray bytes;
+    for (const QFileInfo &file : QDir(folder).entryInfoList(QDir::Files | QDir::Hidden)) {
+        QFile read(file.filePath());
+        if (read.open(QIODevice::ReadOnly))
+            bytes += read.readAll();
+    }
+    return bytes;
+}
+
+qsizetype filesIn(const QString &folder) { return QDir(folder).entryList({u"*.json"_s}, QDir::Files).size(); }
+
+/// A program's windows over a store, with a folder for what was begun. What goes away without a word, as a killed program does.
+class Window {
+public:
+    Window(const QString &store, const QString &folder, const std::optional<core::LedgerId> &job, session::Clock clock, const core::Kinds &kinds) : m_forms(folder)
+    {
+        auto opened = db::Store::open(store, db::Access::ReadWrite);
+        if (!opened)
+            qFatal("%s", qPrintable(opened.error().message));
+        m_store = *std::move(opened);
+        session = std::make_unique<session::Session>(*m_store, std::move(clock), core::leastCost);
+        if (!session->refresh() || (job && !session->openJob(*job)))
+            qFatal("the bench cannot be read");
+        if (job)
+            feed.take(session->state(), session->said(), session->reg());
+        m_window = std::make_unique<QWidget>();
+        m_window->show();
+        signing = new desktop::Signing(*session, feed, kinds, m_ask, m_window.get());
+        signing->keepBegun(m_forms);
+    }
+
+    desktop::SignSheet *sheet() const { return m_window->findChild<desktop::SignSheet *>(); }
+    QWidget *window() const { return m_window.get(); }
+    bool isOffered() const { return sheet() && named<QPushButton>(*sheet(), u"takeUp"_s)->isVisibleTo(sheet()); }
+    void press(const QString &button) const { named<QPushButton>(*sheet(), button)->click(); }
+    QString problem() const { return named<QLabel>(*sheet(), u"problem"_s)->text(); }
+    void close()
+    {
+        sheet()->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    /// Signs as that person.
+    void sign(const QString &who)
+    {
+        type(*sheet(), u"person"_s, who);
+        type(*sheet(), u"secret"_s, Bench::pinOf(who));
+        press(u"sign"_s);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+
+    std::unique_ptr<db::Store> m_store;
+    std::unique_ptr<session::Session> session;
+    desktop::JobFeed feed;
+    desktop::Signing *signing = nullptr;
+
+private:
+    desktop::BegunForms m_forms;
+    ScriptedAsk m_ask;
+    std::unique_ptr<QWidget> m_window;
+};
+
+} // namespace
+
+/// What somebody typed and did not sign: it outlives the program, is offered and never signed by itself, and holds no secret.
+class TestBegun : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init();
+    void cleanup();
+    void aFolderThatCannotBeWrittenIsTold();
+    void eachFormIsTakenUp_data();
+    void eachFormIsTakenUp();
+    void itIsOfOneFormAlone();
+    void nothingIsSignedBeforeAnybodyAnswered();
+    void whatIsDiscardedIsGone();
+    void cancelGivesItUp();
+    void signedMeansGone();
+    void nobodyTypedNobodyIsAsked();
+    void noSecretIsWritten();
+    void ticksAreNotTakenUp();
+    void aDamagedFileIsToldOnTheSheet();
+    void killedWhileTyping();
+
+private:
+    std::unique_ptr<Window> open(bool withJob = true) { return std::make_unique<Window>(m_bench->path(), folder(), withJob ? m_job : std::nullopt, m_bench->clock(), m_bench->kinds()); }
+    QString folder() const { return m_folder->filePath(u"begun"_s); }
+    void disconnect(Window &window, const char *id);
+
+    std::unique_ptr<QTemporaryDir> m_folder;
+    std::unique_ptr<Bench> m_bench;
+    std::optional<core::LedgerId> m_job;
+};
+
+void TestBegun::init()
+{
+    m_folder = std::make_unique<QTemporaryDir>();
+    m_bench = std::make_unique<Bench>();
+    QCOMPARE(m_bench->trouble(), QString());
+    const auto session = m_bench->another();
+    m_job = m_bench->openJob(*session);
+    QVERIFY2(m_job, qPrintable(m_bench->trouble()));
+    for (const QString &id : {u"D1"_s, u"D2"_s})
+        QCOMPARE(Bench::say(*session, *m_job, u"ana"_s, u"interface.listed"_s, id, {{u"name"_s, id}, {u"kind"_s, u"duct"_s}, {u"zone"_s, u"Left"_s}}), QString());
+    QCOMPARE(Bench::say(*session, *m_job, u"ana"_s, u"hold.set"_s, u"free"_s,
+                        {{u"title"_s, u"All free"_s}, {u"authority"_s, u"lead"_s}, {u"conditions"_s, core::json::Array()}, {u"gates"_s, core::json::Array{Object{{u"act"_s, u"job.closed"_s}}}},
+                         {u"statements"_s, arrayOf({u"The hoist has the load."_s, u"Nobody stands under it."_s})}}), QString());
+}
+
+void TestBegun::cleanup()
+{
+    m_bench.reset();
+    m_folder.reset();
+}
+
+void TestBegun::disconnect(Window &window, const char *id) { window.signing->begin(desktop::actionFor("interface.disconnected"_L1), {item(id)}); }
+
+void TestBegun::aFolderThatCannotBeWrittenIsTold()
+{
+    QFile file(folder()); // a file is where the folder should be
+    QVERIFY(file.open(QIODevice::WriteOnly));
+    auto window = open();
+    disconnect(*window, "D1");
+    type(*window->sheet(), u"remarks"_s, u"Half a sentence"_s);
+    QTRY_VERIFY(named<QLabel>(*window->sheet(), u"begunText"_s)->text().contains(folder()));
+    window->sign(u"ana"_s); // the work goes on
+}
+
+void TestBegun::eachFormIsTakenUp_data()
+{
+    using Typed = QList<QPair<QString, QString>>;
+    QTest::addColumn<QString>("form");
+    QTest::addColumn<Typed>("typed");
+    QTest::addRow("one interface") << u"interface.disconnected"_s << Typed{{u"tag"_s, u"17"_s}, {u"remarks"_s, u"Cushion worn, und"_s}, {u"as_found"_s, u"worn"_s}};
+    QTest::addRow("a number that is none yet") << u"interface.disconnected"_s << Typed{{u"blanks_fitted"_s, u"1o"_s}};
+    QTest::addRow("a number beyond what an entry takes") << u"interface.disconnected"_s << Typed{{u"blanks_fitted"_s, u"9007199254740993"_s}};
+    QTest::addRow("a new job") << u"job.opened"_s << Typed{{u"title"_s, u"Propeller change"_s}, {u"zones"_s, u"Left: Ana\nRi"_s}};
+    QTest::addRow("a hold point of its own") << u"hold.set"_s << Typed{{u"holdId"_s, u"last-look"_s}, {u"title"_s, u"Last lo"_s}, {u"statements"_s, u"Rags are out.\nNob"_s}};
+    QTest::addRow("a hold point of the standard set, changed") << u"hold.set"_s << Typed{{u"standardHold"_s, u"start"_s}, {u"title"_s, u"Safe to begin at the pyl"_s}};
+    QTest::addRow("a person") << u"person.enrolled"_s << Typed{{u"newId"_s, u"eve"_s}, {u"newName"_s, u"Eve Tor"_s}};
+}
+
+void TestBegun::eachFormIsTakenUp()
+{
+    using Typed = QList<QPair<QString, QString>>;
+    QFETCH(QString, form);
+    QFETCH(Typed, typed);
+    const auto begin = [&](Window &window) {
+        if (form == u"job.opened")
+            window.signing->open(desktop::newJobPlan(*window.session, window.window()));
+        else if (form == u"hold.set")
+            window.signing->open(desktop::setHoldPlan(*window.session, window.window()));
+        else if (form == u"person.enrolled")
+            window.signing->open(desktop::enrolPlan(*window.session, window.window()));
+        else
+            disconnect(window, "D1");
+    };
+    QStringList fresh;
+    {
+        auto window = open();
+        begin(*window);
+        QVERIFY(!window->isOffered());
+        for (const auto &[field, text] : typed)
+            fresh << shown(*window->sheet(), field);
+        for (const auto &[field, text] : typed)
+            type(*window->sheet(), field, text);
+        QElapsedTimer since;
+        since.start();
+        QTRY_COMPARE(filesIn(folder()), 1);
+        QVERIFY2(since.elapsed() < 900, "kept some hundred milliseconds after typing");
+    }
+    auto window = open();
+    begin(*window);
+    QVERIFY(window->isOffered());
+    for (int i = 0; i < typed.size(); ++i)
+        QCOMPARE(shown(*window->sheet(), typed[i].first), fresh[i]); // nothing is filled in unasked
+    window->press(u"takeUp"_s);
+    QVERIFY(!window->isOffered());
+    for (const auto &[field, text] : typed)
+        QCOMPARE(shown(*window->sheet(), field), text);
+}
+
+void TestBegun::itIsOfOneFormAlone()
+{
+    {
+        auto window = open();
+        disconnect(*window, "D1");
+        type(*window->sheet(), u"tag"_s, u"17"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    auto window = open();
+    disconnect(*window, "D2");
+    QVERIFY(!window->isOffered());
+    window->close();
+    window->signing->begin(desktop::actionFor("finding.raised"_L1), {item("D1")});
+    QVERIFY(!window->isOffered());
+    window->close();
+    disconnect(*window, "D1");
+    QVERIFY(window->isOffered());
+}
+
+void TestBegun::nothingIsSignedBeforeAnybodyAnswered()
+{
+    {
+        auto window = open();
+        disconnect(*window, "D1");
+        type(*window->sheet(), u"tag"_s, u"17"_s);
+        type(*window->sheet(), u"blanks_fitted"_s, u"2"_s);
+        type(*window->sheet(), u"as_found"_s, u"sound"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    auto window = open();
+    const auto before = window->session->said().size();
+    disconnect(*window, "D1");
+    window->sign(u"ana"_s);
+    QCOMPARE(window->session->said().size(), before);
+    QVERIFY(!named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
+    QVERIFY2(window->problem().contains(u"take up"), qPrintable(window->problem()));
+    // Away and back without an answer: it is still there.
+    window->close();
+    disconnect(*window, "D1");
+    QVERIFY(window->isOffered());
+    window->press(u"takeUp"_s);
+    QVERIFY(named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
+    window->sign(u"ana"_s);
+    QCOMPARE(window->session->said().size(), before + 1);
+    QCOMPARE(window->session->said().back().body.text(u"tag"), u"17"_s);
+}
+
+void TestBegun::whatIsDiscardedIsGone()
+{
+    {
+        auto window = open();
+        disconnect(*window, "D1");
+        type(*window->sheet(), u"tag"_s, u"17"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    auto window = open();
+    disconnect(*window, "D1");
+    window->press(u"discard"_s);
+    QCOMPARE(filesIn(folder()), 0);
+    QVERIFY(shown(*window->sheet(), u"tag"_s) != u"17"_s);
+    QVERIFY(named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
+}
+
+void TestBegun::cancelGivesItUp()
+{
+    auto window = open();
+    disconnect(*window, "D1");
+    type(*window->sheet(), u"tag"_s, u"17"_s);
+    QTRY_COMPARE(filesIn(folder()), 1);
+    window->close();
+    QCOMPARE(filesIn(folder()), 0);
+    disconnect(*window, "D1");
+    type(*window->sheet(), u"tag"_s, u"18"_s);
+    window->close(); // before it was kept: nor does it come later
+    QTest::qWait(400);
+    QCOMPARE(filesIn(folder()), 0);
+}
+
+void TestBegun::signedMeansGone()
+{
+    auto window = open();
+    disconnect(*window, "D1");
+    type(*window->sheet(), u"tag"_s, u"17"_s);
+    type(*window->sheet(), u"blanks_fitted"_s, u"2"_s);
+    type(*window->sheet(), u"as_found"_s, u"sound"_s);
+    QTRY_COMPARE(filesIn(folder()), 1);
+    const auto before = window->session->said().size();
+    window->sign(u"ana"_s);
+    QCOMPARE(window->session->said().size(), before + 1);
+    QCOMPARE(filesIn(folder()), 0);
+}
+
+/// What the form was filled in with beforehand is no typing; nor is what was typed and taken back.
+void TestBegun::nobodyTypedNobodyIsAsked()
+{
+    auto window = open();
+    disconnect(*window, "D1");
+    const QString tag = shown(*window->sheet(), u"tag"_s);
+    QTest::qWait(400);
+    QCOMPARE(filesIn(folder()), 0);
+    type(*window->sheet(), u"tag"_s, u"17"_s);
+    QTRY_COMPARE(filesIn(folder()), 1);
+    type(*window->sheet(), u"tag"_s, tag);
+    QTRY_COMPARE(filesIn(folder()), 0);
+}
+
+void TestBegun::noSecretIsWritten()
+{
+    const QString secret = u"7351-open-sesame"_s;
+    auto window = open();
+    disconnect(*window, "D1");
+    type(*window->sheet(), u"tag"_s, u"17"_s);
+    type(*window->sheet(), u"person"_s, u"ana"_s);
+    type(*window->sheet(), u"secret"_s, secret);
+    QTRY_COMPARE(filesIn(folder()), 1);
+    QTest::qWait(400);
+    QVERIFY(all(folder()).contains("17"));
+    QVERIFY(!all(folder()).contains(secret.toUtf8()));
+    window->close();
+    window->signing->open(desktop::enrolPlan(*window->session, window->window()));
+    type(*window->sheet(), u"newName"_s, u"Eve Tor"_s);
+    type(*window->sheet(), u"newSecret"_s, secret);
+    type(*window->sheet(), u"newSecretAgain"_s, secret);
+    QTRY_COMPARE(filesIn(folder()), 1);
+    QTest::qWait(400);
+    QVERIFY(all(folder()).contains("Eve Tor"));
+    QVERIFY(!all(folder()).contains(secret.toUtf8()));
+}
+
+/// A tick says that its signer looked, and who takes the form up may be somebody else.
+void TestBegun::ticksAreNotTakenUp()
+{
+    const auto begin = [](Window &window) { window.signing->begin(desktop::actionFor("hold.passed"_L1), {}, u"free"_s); };
+    {
+        auto window = open();
+        begin(*window);
+        QVERIFY(window->sheet());
+        named<QCheckBox>(*window->sheet(), u"statement.0"_s)->setChecked(true);
+        type(*window->sheet(), u"remarks"_s, u"Told at the n"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+        QVERIFY(!all(folder()).contains("hoist"));
+    }
+    auto window = open();
+    begin(*window);
+    window->press(u"takeUp"_s);
+    QCOMPARE(shown(*window->sheet(), u"remarks"_s), u"Told at the n"_s);
+    QVERIFY(!named<QCheckBox>(*window->sheet(), u"statement.0"_s)->isChecked());
+}
+
+void TestBegun::aDamagedFileIsToldOnTheSheet()
+{
+    {
+        auto window = open();
+        disconnect(*window, "D1");
+        type(*window->sheet(), u"tag"_s, u"17"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    QFile file(QDir(folder()).entryInfoList(QDir::Files).front().filePath());
+    QVERIFY(file.resize(file.size() / 2));
+    auto window = open();
+    disconnect(*window, "D1");
+    QVERIFY(!window->isOffered());
+    const QString told = named<QLabel>(*window->sheet(), u"begunText"_s)->text();
+    QVERIFY2(told.contains(u"set aside"), qPrintable(told));
+    QVERIFY(named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
+}
+
+/// A program of its own that is killed (SIGKILL) while somebody types into it.
+void TestBegun::killedWhileTyping()
+{
+    QProcess other;
+    other.setProcessChannelMode(QProcess::ForwardedErrorChannel);
+    other.start(QCoreApplication::applicationFilePath(), {u"--type-until-killed"_s, m_bench->path(), folder(), m_job->text()});
+    QVERIFY(other.waitForReadyRead(60'000));
+    QTRY_COMPARE_WITH_TIMEOUT(filesIn(folder()), 1, 20'000);
+    QTRY_VERIFY(all(folder()).contains("Chafed where it passes"));
+    other.kill();
+    QVERIFY(other.waitForFinished(20'000));
+    QCOMPARE(other.exitStatus(), QProcess::CrashExit);
+
+    auto window = open();
+    const auto before = window->session->said().size();
+    disconnect(*window, "D1");
+    QVERIFY(window->isOffered());
+    window->press(u"takeUp"_s);
+    QCOMPARE(shown(*window->sheet(), u"remarks"_s), u"Chafed where it passes"_s);
+    QCOMPARE(window->session->said().size(), before); // the killed one signed nothing
+}
+
+namespace {
+
+/// Types into a sheet, says so, and waits for its end.
+int typeUntilKilled(const QString &store, const QString &folder, const QString &job)
+{
+    const auto kinds = resources::loadKinds();
+    if (!kinds || !core::readyCryptography())
+        return 1;
+    Window window(store, folder, *core::LedgerId::parse(job), session::systemClock(), *kinds);
+    window.signing->begin(desktop::actionFor("interface.disconnected"_L1), {item("D1")});
+    type(*window.sheet(), u"remarks"_s, u"Chafed where it passes"_s);
+    std::puts("typed");
+    std::fflush(stdout);
+    return QApplication::exec();
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    QApplication app(argc, argv);
+    const QStringList arguments = QCoreApplication::arguments();
+    if (arguments.value(1) == u"--type-until-killed")
+        return typeUntilKilled(arguments[2], arguments[3], arguments[4]);
+    TestBegun test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "tst_begun.moc"
