@@ -241,6 +241,10 @@
         <translation>„Ausgeführt um“ muss zwischen der Eröffnung des Auftrags und jetzt liegen.</translation>
     </message>
     <message>
+        <source>%1&#xa;&#xa;%2</source>
+        <translation>%1&#xa;&#xa;%2</translation>
+    </message>
+    <message>
         <source>%1&#xa;&#xa;It works once, until %2, beside your PIN. It is not shown again.</source>
         <translation>%1&#xa;&#xa;Er gilt einmal, bis %2, zusammen mit Ihrer PIN. Er wird nicht noch einmal angezeigt.</translation>
     </message>
@@ -815,6 +819,10 @@
     <message>
         <source>%1 has no "%2".</source>
         <translation>%1 hat kein „%2“.</translation>
+    </message>
+    <message>
+        <source>%1 has no entry in this job that stands.</source>
+        <translation>%1 hat in diesem Auftrag keinen Eintrag, der gilt.</translation>
     </message>
     <message>
         <source>%1 has no field "%2"; it has %3.</source>
@@ -1758,6 +1766,10 @@
         <translation>%1, %2 (%3)</translation>
     </message>
     <message>
+        <source>%1, %2 (entry %3)</source>
+        <translation>%1, %2 (Eintrag %3)</translation>
+    </message>
+    <message>
         <source>%1, %2 at arm %3, moment %4</source>
         <translation>%1, %2 am Hebelarm %3, Moment %4</translation>
     </message>
@@ -2208,12 +2220,20 @@
         <translation>&amp;Dunkel</translation>
     </message>
     <message>
+        <source>&amp;Discard it</source>
+        <translation>&amp;Verwerfen</translation>
+    </message>
+    <message>
         <source>&amp;Do</source>
         <translation>&amp;Tun</translation>
     </message>
     <message>
         <source>&amp;Draw</source>
         <translation>&amp;Ziehen</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>&amp;Empty all fields</source>
@@ -2378,6 +2398,10 @@
     <message>
         <source>&amp;Stop the key …</source>
         <translation>Schlüssel s&amp;perren …</translation>
+    </message>
+    <message>
+        <source>&amp;Strike my last entry …</source>
+        <translation>Meinen letzten Eintrag &amp;streichen …</translation>
     </message>
     <message>
         <source>&amp;Struck only</source>
@@ -5957,6 +5981,10 @@
         <translation>Er steht an Stelle %1 und gibt sich als Nummer %2 aus.</translation>
     </message>
     <message>
+        <source>It strikes: %1</source>
+        <translation>Gestrichen wird: %1</translation>
+    </message>
+    <message>
         <source>It was sent to %1, which has not taken it on yet.</source>
         <translation>Es wurde an %1 abgegeben und dort noch nicht übernommen.</translation>
     </message>
@@ -7187,6 +7215,10 @@
     <message>
         <source>Nobody is signed in</source>
         <translation>Niemand ist angemeldet</translation>
+    </message>
+    <message>
+        <source>Nobody is signed in, so nobody's last entry is meant. Choose the entry on the page Record (Ctrl+6), and strike it there.</source>
+        <translation>Niemand ist angemeldet, also ist niemandes letzter Eintrag gemeint. Wählen Sie den Eintrag auf der Seite Nachweis (Strg+6), und streichen Sie ihn dort.</translation>
     </message>
     <message>
         <source>Nobody knows later what became of a bolt of which nothing was said.</source>
@@ -8501,6 +8533,10 @@
         <translation>Ergebnis speichern</translation>
     </message>
     <message>
+        <source>Say above first whether you take up what was begun or discard it.</source>
+        <translation>Sagen Sie oben zuerst, ob Sie das Begonnene aufnehmen oder verwerfen.</translation>
+    </message>
+    <message>
         <source>Say for each mark what is to be looked at.</source>
         <translation>Sagen Sie zu jeder Markierung, worauf zu achten ist.</translation>
     </message>
@@ -8927,6 +8963,14 @@
         <translation>Etwas steht vor, zwischen oder hinter den Teilen der ZIP-Datei.</translation>
     </message>
     <message>
+        <source>Something was typed here before and not signed, but %1 cannot be read and cannot be set aside. Look at the rights of its folder. Fill in the form anew; nothing that was signed is touched.</source>
+        <translation>Hier wurde früher etwas getippt und nicht unterschrieben, aber %1 lässt sich weder lesen noch beiseitelegen. Sehen Sie nach den Rechten des Ordners. Füllen Sie das Formular neu aus; nichts Unterschriebenes ist berührt.</translation>
+    </message>
+    <message>
+        <source>Something was typed here before and not signed, but it cannot be read any more. It was set aside as %1. Fill in the form anew; nothing that was signed is touched.</source>
+        <translation>Hier wurde früher etwas getippt und nicht unterschrieben, aber es lässt sich nicht mehr lesen. Es wurde als %1 beiseitegelegt. Füllen Sie das Formular neu aus; nichts Unterschriebenes ist berührt.</translation>
+    </message>
+    <message>
         <source>Sort</source>
         <translation>Sorte</translation>
     </message>
@@ -9205,6 +9249,10 @@
     <message>
         <source>Take another revision</source>
         <translation>Andere Revision übernehmen</translation>
+    </message>
+    <message>
+        <source>Take it &amp;up</source>
+        <translation>&amp;Aufnehmen</translation>
     </message>
     <message>
         <source>Take it up</source>
@@ -10153,6 +10201,10 @@
     <message>
         <source>The last day on which the tool was known to be right lies before today; usually it is that of its last good calibration.</source>
         <translation>Der letzte Tag, an dem das Werkzeug bekanntermaßen in Ordnung war, liegt vor heute; meist ist es der seiner letzten guten Kalibrierung.</translation>
+    </message>
+    <message>
+        <source>The last entry is not struck</source>
+        <translation>Der letzte Eintrag wird nicht gestrichen</translation>
     </message>
     <message>
         <source>The last entry of this ledger (number %1) is damaged. Nothing more can be recorded in it. Verify the store, and go on with the last backup.</source>
@@ -11179,6 +11231,10 @@
         <translation>Es gibt nichts zu unterschreiben.</translation>
     </message>
     <message>
+        <source>There is nothing to strike</source>
+        <translation>Es gibt nichts zu streichen</translation>
+    </message>
+    <message>
         <source>There is something else than a file of that name. Choose another name.</source>
         <translation>Unter diesem Namen gibt es etwas anderes als eine Datei. Wählen Sie einen anderen Namen.</translation>
     </message>
@@ -11357,6 +11413,10 @@
     <message>
         <source>This waits for the hold point %1, which was passed and has to be passed again. %2</source>
         <translation>Dies wartet auf den Haltepunkt %1, der passiert wurde und noch einmal passiert werden muss. %2</translation>
+    </message>
+    <message>
+        <source>This was begun at this computer and not signed; the last of it was typed on %1. Take it up where it was left and look through all of it, or discard it.</source>
+        <translation>Dies wurde an diesem Rechner begonnen und nicht unterschrieben; zuletzt getippt am %1. Nehmen Sie es dort auf, wo es liegen blieb, und sehen Sie alles durch, oder verwerfen Sie es.</translation>
     </message>
     <message>
         <source>Those are several photos. An entry attaches one: take them one by one, or drop them on the page of photos.</source>
@@ -12400,6 +12460,10 @@
         <translation>Was gestrichen wurde und was damit entfallen ist.</translation>
     </message>
     <message>
+        <source>What was typed here stays in %1, which cannot be removed (%2). Remove it by hand.</source>
+        <translation>Was hier getippt wurde, bleibt in %1, das sich nicht entfernen lässt (%2). Entfernen Sie es von Hand.</translation>
+    </message>
+    <message>
         <source>What was undone</source>
         <translation>Was gelöst wurde</translation>
     </message>
@@ -12418,6 +12482,10 @@
     <message>
         <source>What you sign</source>
         <translation>Was Sie unterschreiben</translation>
+    </message>
+    <message>
+        <source>What you type here is not kept if the program ends: %1 cannot be written (%2). Make room or mend the rights of the folder, or sign before you leave.</source>
+        <translation>Was Sie hier tippen, bleibt nicht erhalten, wenn das Programm endet: %1 lässt sich nicht schreiben (%2). Schaffen Sie Platz oder berichtigen Sie die Rechte des Ordners, oder unterschreiben Sie, bevor Sie gehen.</translation>
     </message>
     <message>
         <source>What, and where</source>
@@ -12662,6 +12730,10 @@
     <message>
         <source>Whose</source>
         <translation>Wessen</translation>
+    </message>
+    <message>
+        <source>Whose entry?</source>
+        <translation>Wessen Eintrag?</translation>
     </message>
     <message>
         <source>Whose hands were there stays known, unless it never was so.</source>
@@ -14653,6 +14725,10 @@
     <message>
         <source>the drag of the nuts</source>
         <translation>das Klemmmoment der Muttern</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
     </message>
     <message>
         <source>the halves</source>

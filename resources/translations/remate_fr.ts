@@ -241,6 +241,10 @@
         <translation>« Fait à » doit se situer entre l'ouverture du chantier et maintenant.</translation>
     </message>
     <message>
+        <source>%1&#xa;&#xa;%2</source>
+        <translation>%1&#xa;&#xa;%2</translation>
+    </message>
+    <message>
         <source>%1&#xa;&#xa;It works once, until %2, beside your PIN. It is not shown again.</source>
         <translation>%1&#xa;&#xa;Il sert une seule fois, jusqu'au %2, en plus de votre PIN. Il n'est plus affiché ensuite.</translation>
     </message>
@@ -815,6 +819,10 @@
     <message>
         <source>%1 has no "%2".</source>
         <translation>%1 n'a pas de « %2 ».</translation>
+    </message>
+    <message>
+        <source>%1 has no entry in this job that stands.</source>
+        <translation>%1 n'a dans ce chantier aucune entrée en vigueur.</translation>
     </message>
     <message>
         <source>%1 has no field "%2"; it has %3.</source>
@@ -1758,6 +1766,10 @@
         <translation>%1, %2 (%3)</translation>
     </message>
     <message>
+        <source>%1, %2 (entry %3)</source>
+        <translation>%1, %2 (entrée %3)</translation>
+    </message>
+    <message>
         <source>%1, %2 at arm %3, moment %4</source>
         <translation>%1, %2 au bras %3, moment %4</translation>
     </message>
@@ -2208,12 +2220,20 @@
         <translation>S&amp;ombre</translation>
     </message>
     <message>
+        <source>&amp;Discard it</source>
+        <translation>L'a&amp;bandonner</translation>
+    </message>
+    <message>
         <source>&amp;Do</source>
         <translation>Ac&amp;tions</translation>
     </message>
     <message>
         <source>&amp;Draw</source>
         <translation>&amp;Tirer</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>É&amp;dition</translation>
     </message>
     <message>
         <source>&amp;Empty all fields</source>
@@ -2378,6 +2398,10 @@
     <message>
         <source>&amp;Stop the key …</source>
         <translation>Arrêter la c&amp;lé …</translation>
+    </message>
+    <message>
+        <source>&amp;Strike my last entry …</source>
+        <translation>&amp;Rayer ma dernière entrée …</translation>
     </message>
     <message>
         <source>&amp;Struck only</source>
@@ -5957,6 +5981,10 @@
         <translation>Elle se trouve à la place %1 et dit être le numéro %2.</translation>
     </message>
     <message>
+        <source>It strikes: %1</source>
+        <translation>Elle raye : %1</translation>
+    </message>
+    <message>
         <source>It was sent to %1, which has not taken it on yet.</source>
         <translation>Il a été envoyé à %1, qui ne l'a pas encore pris en charge.</translation>
     </message>
@@ -7187,6 +7215,10 @@
     <message>
         <source>Nobody is signed in</source>
         <translation>Personne n'est connecté</translation>
+    </message>
+    <message>
+        <source>Nobody is signed in, so nobody's last entry is meant. Choose the entry on the page Record (Ctrl+6), and strike it there.</source>
+        <translation>Personne n'est identifié, il n'y a donc pas de dernière entrée. Choisissez l'entrée sur la page Dossier (Ctrl+6), et rayez-la là.</translation>
     </message>
     <message>
         <source>Nobody knows later what became of a bolt of which nothing was said.</source>
@@ -8501,6 +8533,10 @@
         <translation>Enregistrer le verdict</translation>
     </message>
     <message>
+        <source>Say above first whether you take up what was begun or discard it.</source>
+        <translation>Dites d'abord ci-dessus si vous reprenez ce qui était commencé ou l'abandonnez.</translation>
+    </message>
+    <message>
         <source>Say for each mark what is to be looked at.</source>
         <translation>Dites pour chaque repère ce qu'il faut regarder.</translation>
     </message>
@@ -8927,6 +8963,14 @@
         <translation>Quelque chose se trouve avant, entre ou après les parties du fichier ZIP.</translation>
     </message>
     <message>
+        <source>Something was typed here before and not signed, but %1 cannot be read and cannot be set aside. Look at the rights of its folder. Fill in the form anew; nothing that was signed is touched.</source>
+        <translation>Quelque chose avait été saisi ici sans être signé, mais %1 ne peut être ni lu ni mis de côté. Vérifiez les droits de son dossier. Remplissez le formulaire à nouveau ; rien de signé n'est touché.</translation>
+    </message>
+    <message>
+        <source>Something was typed here before and not signed, but it cannot be read any more. It was set aside as %1. Fill in the form anew; nothing that was signed is touched.</source>
+        <translation>Quelque chose avait été saisi ici sans être signé, mais ce n'est plus lisible. Mis de côté sous %1. Remplissez le formulaire à nouveau ; rien de signé n'est touché.</translation>
+    </message>
+    <message>
         <source>Sort</source>
         <translation>Sorte</translation>
     </message>
@@ -9205,6 +9249,10 @@
     <message>
         <source>Take another revision</source>
         <translation>Prendre une autre révision</translation>
+    </message>
+    <message>
+        <source>Take it &amp;up</source>
+        <translation>Le re&amp;prendre</translation>
     </message>
     <message>
         <source>Take it up</source>
@@ -10153,6 +10201,10 @@
     <message>
         <source>The last day on which the tool was known to be right lies before today; usually it is that of its last good calibration.</source>
         <translation>Le dernier jour où l'outil était connu comme juste précède aujourd'hui ; c'est en général celui de son dernier étalonnage satisfaisant.</translation>
+    </message>
+    <message>
+        <source>The last entry is not struck</source>
+        <translation>La dernière entrée n'est pas rayée</translation>
     </message>
     <message>
         <source>The last entry of this ledger (number %1) is damaged. Nothing more can be recorded in it. Verify the store, and go on with the last backup.</source>
@@ -11179,6 +11231,10 @@
         <translation>Il n'y a rien à signer.</translation>
     </message>
     <message>
+        <source>There is nothing to strike</source>
+        <translation>Il n'y a rien à rayer</translation>
+    </message>
+    <message>
         <source>There is something else than a file of that name. Choose another name.</source>
         <translation>Il y a sous ce nom autre chose qu'un fichier. Choisissez un autre nom.</translation>
     </message>
@@ -11357,6 +11413,10 @@
     <message>
         <source>This waits for the hold point %1, which was passed and has to be passed again. %2</source>
         <translation>Ceci attend le point d'arrêt %1, qui a été franchi et doit l'être à nouveau. %2</translation>
+    </message>
+    <message>
+        <source>This was begun at this computer and not signed; the last of it was typed on %1. Take it up where it was left and look through all of it, or discard it.</source>
+        <translation>Ceci a été commencé sur cet ordinateur et non signé ; dernière saisie le %1. Reprenez là où c'était resté et relisez le tout, ou abandonnez.</translation>
     </message>
     <message>
         <source>Those are several photos. An entry attaches one: take them one by one, or drop them on the page of photos.</source>
@@ -12400,6 +12460,10 @@
         <translation>Ce qui a été rayé, et ce qui est tombé avec.</translation>
     </message>
     <message>
+        <source>What was typed here stays in %1, which cannot be removed (%2). Remove it by hand.</source>
+        <translation>Ce qui a été saisi ici reste dans %1, qui ne peut pas être supprimé (%2). Supprimez-le à la main.</translation>
+    </message>
+    <message>
         <source>What was undone</source>
         <translation>Ce qui a été déposé</translation>
     </message>
@@ -12418,6 +12482,10 @@
     <message>
         <source>What you sign</source>
         <translation>Ce que vous signez</translation>
+    </message>
+    <message>
+        <source>What you type here is not kept if the program ends: %1 cannot be written (%2). Make room or mend the rights of the folder, or sign before you leave.</source>
+        <translation>Ce que vous saisissez ici n'est pas conservé si le programme se termine : %1 ne peut pas être écrit (%2). Faites de la place ou corrigez les droits du dossier, ou signez avant de partir.</translation>
     </message>
     <message>
         <source>What, and where</source>
@@ -12662,6 +12730,10 @@
     <message>
         <source>Whose</source>
         <translation>À qui</translation>
+    </message>
+    <message>
+        <source>Whose entry?</source>
+        <translation>L'entrée de qui ?</translation>
     </message>
     <message>
         <source>Whose hands were there stays known, unless it never was so.</source>
@@ -14653,6 +14725,10 @@
     <message>
         <source>the drag of the nuts</source>
         <translation>le couple d'autofreinage des écrous</translation>
+    </message>
+    <message>
+        <source>the folder cannot be made</source>
+        <translation>le dossier ne peut pas être créé</translation>
     </message>
     <message>
         <source>the halves</source>
