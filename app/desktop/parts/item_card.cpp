@@ -193,7 +193,7 @@ void ItemCard::addPhotos(const core::InterfaceState &item)
         for (const core::PhotoMark &mark : photo.marks)
             m_below->addWidget(makeLabel(tr("%1  %2").arg(QString::number(mark.number), mark.what), "", widget()));
     }
-    QPushButton *beside = makeButton(tr("Before and after, side &by side"), "link", widget());
+    QPushButton *beside = makeButton(tr("Before and after, side by side"), "link", widget());
     beside->setObjectName(QStringLiteral("sideBySide"));
     m_below->addWidget(beside, 0, Qt::AlignLeft);
     connect(beside, &QPushButton::clicked, this, [this, id = item.listed.id.text()] { emit photosWanted(id); });

@@ -259,9 +259,16 @@ void TstPhotos::severalWaitOneByOne()
     press(page(), "attachWaiting");
     QCOMPARE(sign(u"ana"_s), QString());
     QTRY_VERIFY(told("waiting").contains(u"b.jpg"));
+    // What somebody has in their hand goes first.
+    m_ask->openPath = file(u"c.jpg"_s, photoOf(100, 100));
+    press(page(), "addPhoto");
+    QTRY_VERIFY(sheet());
+    QVERIFY(named<QLabel>(*sheet(), "photoFacts")->text().startsWith(u"c.jpg"));
+    QCOMPARE(sign(u"ana"_s), QString());
+    QTRY_VERIFY(told("waiting").contains(u"b.jpg"));
     press(page(), "leaveWaiting");
     QCOMPARE(told("waiting"), QString());
-    QCOMPARE(photosOf(u"C1"_s).size(), 1);
+    QCOMPARE(photosOf(u"C1"_s).size(), 2);
 }
 
 void TstPhotos::pastedOnThePage()

@@ -4,7 +4,6 @@
 #include "app/desktop/pages/photos/photos_page.hpp"
 
 #include <QApplication>
-#include <QClipboard>
 #include <QDragEnterEvent>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -16,7 +15,6 @@
 #include <QShortcut>
 #include <QSplitter>
 #include <QTableView>
-#include <QUrl>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -24,6 +22,7 @@
 
 #include "app/desktop/actions.hpp"
 #include "app/desktop/pages/photos/mark_panel.hpp"
+#include "app/desktop/pages/photos/photo_intake.hpp"
 #include "app/desktop/pages/photos/waiting_photos.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/photo_words.hpp"
@@ -63,7 +62,7 @@ PhotosPage::PhotosPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     setAcceptDrops(true);
     auto *column = new QVBoxLayout(this);
     m_title = makeLabel(tr("Photos"), "title", this);
-    m_waiting = new WaitingPhotos(this);
+    m_intake = new PhotoIntake(tools.ask, this);
     m_pair = new PhotoPair(this);
     m_marks = new MarkPanel(this);
     auto *right = new QWidget(this);
@@ -77,18 +76,17 @@ PhotosPage::PhotosPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     splitter->addWidget(right);
     splitter->setStretchFactor(1, 1);
     column->addWidget(m_title);
-    column->addWidget(makeSources());
-    column->addWidget(m_waiting);
+    column->addWidget(m_intake);
     column->addWidget(splitter, 1);
     setFocusProxy(&m_items->view());
 
     auto *pasteKey = new QShortcut(QKeySequence(QKeySequence::Paste), this);
     pasteKey->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(pasteKey, &QShortcut::activated, this, &PhotosPage::paste);
+    connect(pasteKey, &QShortcut::activated, m_intake, &PhotoIntake::paste);
     connect(m_items, &RowTable::chosenChanged, this, &PhotosPage::chooseItem);
     connect(m_photos, &QListWidget::currentRowChanged, this, &PhotosPage::choosePhoto);
-    connect(m_waiting, &WaitingPhotos::attachWanted, this, &PhotosPage::attachFirst);
-    connect(m_waiting, &WaitingPhotos::changed, this, &PhotosPage::showWaiting);
+    connect(m_intake, &PhotoIntake::attachWanted, this, &PhotosPage::attachFirst);
+    connect(m_intake, &PhotoIntake::changed, this, &PhotosPage::showWaiting);
     connect(m_pair, &PhotoPair::activeChanged, this, &PhotosPage::showMarks);
     connect(m_pair, &PhotoPair::placed, this, &PhotosPage::place);
     connect(m_marks, &MarkPanel::markingToggled, this, [this](bool isMarking) {
@@ -100,43 +98,15 @@ PhotosPage::PhotosPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     connect(m_marks, &MarkPanel::wordsDone, this, [this] { m_pair->view(m_pair->active()).setFocus(Qt::OtherFocusReason); });
     connect(m_marks, &MarkPanel::removeWanted, this, &PhotosPage::removeMark);
     connect(m_marks, &MarkPanel::signWanted, this, &PhotosPage::signMarks);
-    connect(&m_folder, &photos::WatchedFolder::arrived, this, [this](const QString &path) { (void)m_waiting->addFile(path); });
-    connect(&m_folder, &photos::WatchedFolder::lost, this, [this](const QString &path) {
-        m_waiting->say(tr("The folder %1 is gone, so it is watched no longer. Connect the camera again, and choose its folder.").arg(path));
-        showWatched();
-    });
     connect(&selection(), &Selection::changed, this, [this] {
         if (selection().isSingle())
             m_wanted = selection().items().front();
         refresh();
     });
     follow(&PhotosPage::refresh);
-    showWatched();
     if (selection().isSingle())
         m_wanted = selection().items().front();
     refresh();
-}
-
-QWidget *PhotosPage::makeSources()
-{
-    auto *bar = new QWidget(this);
-    auto *row = new QHBoxLayout(bar);
-    row->setContentsMargins(0, 0, 0, 0);
-    QPushButton *add = makeButton(tr("&Add a photo …"), "", bar);
-    add->setObjectName(u"addPhoto"_s);
-    QPushButton *fromClipboard = makeButton(tr("Paste (Ctrl+&V)"), "", bar);
-    fromClipboard->setObjectName(u"paste"_s);
-    m_watch = makeButton({}, "", bar);
-    m_watch->setObjectName(u"watch"_s);
-    m_watched = makeLabel({}, "quiet", bar);
-    m_watched->setObjectName(u"watched"_s);
-    for (QPushButton *button : {add, fromClipboard, m_watch})
-        row->addWidget(button);
-    row->addWidget(m_watched, 1);
-    connect(add, &QPushButton::clicked, this, &PhotosPage::addFile);
-    connect(fromClipboard, &QPushButton::clicked, this, &PhotosPage::paste);
-    connect(m_watch, &QPushButton::clicked, this, &PhotosPage::watchOrStop);
-    return bar;
 }
 
 QWidget *PhotosPage::makeLeft()
@@ -369,8 +339,8 @@ void PhotosPage::signMarks()
 
 void PhotosPage::showWaiting()
 {
-    const QString known = m_waiting->isEmpty() || !feed().state() ? QString() : attachedBefore(m_waiting->firstDigest(), *feed().state());
-    m_waiting->show(m_item ? m_item->text() : QString(), known);
+    const QString known = m_intake->waiting().isEmpty() || !feed().state() ? QString() : attachedBefore(m_intake->waiting().firstDigest(), *feed().state());
+    m_intake->waiting().show(m_item ? m_item->text() : QString(), known);
 }
 
 std::optional<core::InterfaceId> PhotosPage::askItem()
@@ -388,84 +358,31 @@ std::optional<core::InterfaceId> PhotosPage::askItem()
 
 void PhotosPage::attachFirst()
 {
-    const auto photo = m_waiting->first();
+    const auto photo = m_intake->waiting().first();
     if (!photo) {
         const QString problem = photo.error().message;
-        m_waiting->drop(m_waiting->firstDigest());
-        m_waiting->say(problem);
+        m_intake->waiting().drop(m_intake->waiting().firstDigest());
+        m_intake->waiting().say(problem);
         return;
     }
     const auto id = m_item ? m_item : askItem();
     if (!id)
         return;
     if (const QString no = refusalsInWords(deeds().whyNot(actionFor("photo.attached"_L1), {*id})); !no.isEmpty()) {
-        m_waiting->say(no);
+        m_intake->waiting().say(no);
         return;
     }
     Given given{{}, *photo, {}};
-    given.whenSigned = [page = QPointer<PhotosPage>(this), digest = m_waiting->firstDigest(), to = *id] {
+    given.whenSigned = [page = QPointer<PhotosPage>(this), digest = m_intake->waiting().firstDigest(), to = *id] {
         if (!page)
             return;
-        page->m_waiting->drop(digest);
+        page->m_intake->waiting().drop(digest);
         page->chooseRow(to.text());
     };
     emit sheetWanted(u"photo.attached"_s, {*id}, std::nullopt, given);
 }
 
-void PhotosPage::offer(const QMimeData &offered)
-{
-    int came = 0;
-    int added = 0;
-    const auto count = [&](bool isAdded) {
-        ++came;
-        added += isAdded ? 1 : 0;
-    };
-    for (const QUrl &url : offered.urls()) {
-        if (url.isLocalFile())
-            count(m_waiting->addFile(url.toLocalFile()));
-    }
-    if (came == 0) {
-        for (const auto &photo : photos::photosIn(offered, tr("Pasted picture"))) {
-            if (!photo)
-                m_waiting->say(photo.error().message);
-            count(photo && m_waiting->add(*photo));
-        }
-    }
-    if (came == 0)
-        m_waiting->say(tr("There is no picture in the clipboard. Copy one, then paste again."));
-    if (came == 1 && added == 1)
-        attachFirst();
-}
-
-void PhotosPage::paste()
-{
-    if (const QMimeData *offered = QApplication::clipboard()->mimeData())
-        offer(*offered);
-}
-
-void PhotosPage::addFile()
-{
-    if (const auto path = tools().ask.fileToOpen(tr("Add a photo"), tr("Pictures (*.png *.jpg *.jpeg *.webp)")); path && m_waiting->addFile(*path))
-        attachFirst();
-}
-
-void PhotosPage::watchOrStop()
-{
-    if (!m_folder.path().isEmpty()) {
-        m_folder.stop();
-    } else if (const auto path = tools().ask.folderToOpen(tr("Watch the folder of a camera or phone"))) {
-        if (const auto watching = m_folder.watch(*path); !watching)
-            tools().ask.tell(tr("The folder is not watched"), core::errorInWords(watching.error()));
-    }
-    showWatched();
-}
-
-void PhotosPage::showWatched()
-{
-    const bool isWatching = !m_folder.path().isEmpty();
-    m_watch->setText(isWatching ? tr("Stop &watching") : tr("&Watch a folder …"));
-    m_watched->setText(isWatching ? tr("Photos that come into %1 from now on are asked about here.").arg(m_folder.path()) : tr("Or drop photos on this page. None is taken before its entry is signed."));
-}
+void PhotosPage::offer(const QMimeData &offered) { m_intake->offer(offered); }
 
 void PhotosPage::dragEnterEvent(QDragEnterEvent *event)
 {

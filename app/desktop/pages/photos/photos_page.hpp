@@ -10,18 +10,16 @@
 #include "app/desktop/pages/page.hpp"
 #include "app/desktop/pages/photos/photo_choice.hpp"
 #include "app/desktop/pages/photos/photo_pair.hpp"
-#include "app/photos/watched_folder.hpp"
 
 class QLabel;
 class QListWidget;
 class QMimeData;
-class QPushButton;
 
 namespace desktop {
 
 class MarkPanel;
+class PhotoIntake;
 class RowTable;
-class WaitingPhotos;
 
 /// The photos of a job: those that wait to be attached, and those of one interface before and after, side by side, with their marks. Photos come by file,
 /// drop, paste and from a watched folder; each is asked about, and is in the store once its entry is signed.
@@ -42,7 +40,6 @@ protected:
     void dropEvent(QDropEvent *event) override;
 
 private:
-    QWidget *makeSources();
     QWidget *makeLeft();
     void refresh();
     void chooseItem(const QString &key);
@@ -54,10 +51,6 @@ private:
     void forgetAllBut(const PhotoChoice &choice);
     void showMarks();
     void showWaiting();
-    void addFile();
-    void paste();
-    void watchOrStop();
-    void showWatched();
     void attachFirst();
     void place(const QPointF &at);
     void removeMark(qint64 number);
@@ -71,14 +64,11 @@ private:
     std::optional<core::InterfaceId> askItem();
 
     QLabel *m_title;
-    QLabel *m_watched;
-    QPushButton *m_watch;
-    WaitingPhotos *m_waiting;
+    PhotoIntake *m_intake;
     RowTable *m_items;
     QListWidget *m_photos;
     PhotoPair *m_pair;
     MarkPanel *m_marks;
-    photos::WatchedFolder m_folder;
     std::optional<core::InterfaceId> m_item;
     std::optional<core::InterfaceId> m_wanted; ///< was led to, whether it has photos or not
     qint64 m_chosenPhoto = 0;                  ///< the entry of the photo that was chosen last; 0 for none

@@ -84,6 +84,12 @@ void WaitingPhotos::drop(const core::Digest &digest)
     emit changed();
 }
 
+void WaitingPhotos::bringLastToFront()
+{
+    std::rotate(m_waiting.begin(), std::prev(m_waiting.end()), m_waiting.end());
+    emit changed();
+}
+
 void WaitingPhotos::say(const QString &problem)
 {
     m_problem->setText(problem);

@@ -29,6 +29,8 @@ public:
     core::Digest firstDigest() const { return m_waiting.front().digest; }
     bool isEmpty() const { return m_waiting.empty(); }
     void drop(const core::Digest &digest);
+    /// The one that came last goes before all others: somebody has it in their hand.
+    void bringLastToFront();
     /// Where the first would go: `SL3`; empty while no interface is chosen. `known` says that it was attached before, and where.
     void show(const QString &item, const QString &known);
     /// Something came that is no photo, or went wrong.
