@@ -3876,8 +3876,8 @@
         <translation>Vorher und nachher nebeneinander, und was hereinkam</translation>
     </message>
     <message>
-        <source>Before and after, side &amp;by side</source>
-        <translation>Vorher und nachher, &amp;nebeneinander</translation>
+        <source>Before and after, side by side</source>
+        <translation>Vorher und nachher, nebeneinander</translation>
     </message>
     <message>
         <source>Before the job names its aircraft and its data, nothing can be said about it.</source>

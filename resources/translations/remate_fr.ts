@@ -3876,8 +3876,8 @@
         <translation>Avant et après côte à côte, et ce qui est arrivé</translation>
     </message>
     <message>
-        <source>Before and after, side &amp;by side</source>
-        <translation>Avant et après, &amp;côte à côte</translation>
+        <source>Before and after, side by side</source>
+        <translation>Avant et après, côte à côte</translation>
     </message>
     <message>
         <source>Before the job names its aircraft and its data, nothing can be said about it.</source>
