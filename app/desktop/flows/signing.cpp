@@ -279,7 +279,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
             const QString head = subject.isEmpty() ? doneOf(act) : tr("%1: %2").arg(subject, doneOf(act));
             const QString body = bodyInWords(act, now[i], m_feed.reg());
             lines << (body.isEmpty() ? head : head + u'\n' + body);
-            if (const QString struck = m_feed.state() ? struckInWords(*m_feed.state(), act.kind, bodies[i]) : QString(); !struck.isEmpty())
+            if (const QString struck = m_feed.state() ? struckInWords(*m_feed.state(), act.kind, now[i]) : QString(); !struck.isEmpty())
                 lines << struck;
             if (act.kind == "interface.disturbed"_L1)
                 lines << goesWith->of(m_feed.state(), seeds[i].subject);
