@@ -32,6 +32,18 @@ void write(const QString &path, const QByteArray &bytes)
         qFatal("%s cannot be written", qPrintable(path));
 }
 
+/// The script in a folder of its own, with nothing to translate yet.
+void setUp(const QTemporaryDir &folder)
+{
+    QDir(folder.path()).mkpath(u"packaging"_s);
+    if (!QFile::copy(sourceFolder() + u"/packaging/texts"_s, folder.filePath(u"packaging/texts"_s)))
+        qFatal("packaging/texts cannot be copied");
+    for (const QString &empty : {u"core"_s, u"db"_s, u"app"_s, u"resources/kinds"_s, u"resources/translations"_s})
+        QDir(folder.path()).mkpath(empty);
+}
+
+void writeCode(const QTemporaryDir &folder, const QByteArray &code) { write(folder.filePath(u"core/a.cpp"_s), "class A { void f(int n); };\nvoid A::f(int n)\n{\n    " + code + "\n}\n"); }
+
 } // namespace
 
 /// That the screens are translated whole, and that the check of it sees what is not.
@@ -42,6 +54,8 @@ private slots:
     void everythingIsTranslated();
     void faultsAreNamed_data();
     void faultsAreNamed();
+    void countingIsAskedAnew_data();
+    void countingIsAskedAnew();
 };
 
 void TstTexts::everythingIsTranslated()
@@ -74,12 +88,8 @@ void TstTexts::faultsAreNamed()
     QFETCH(QString, said);
     const QTemporaryDir folder;
     const auto in = [&](const QString &name) { return folder.filePath(name); };
-    write(in(u"packaging/texts"_s), {});
-    QFile::remove(in(u"packaging/texts"_s));
-    QVERIFY(QFile::copy(sourceFolder() + u"/packaging/texts"_s, in(u"packaging/texts"_s)));
-    write(in(u"core/a.cpp"_s), "class A { void f(int n); };\nvoid A::f(int n)\n{\n    " + code + "\n}\n");
-    for (const QString &empty : {u"db"_s, u"app"_s, u"resources/kinds"_s, u"resources/translations"_s})
-        QDir().mkpath(in(empty));
+    setUp(folder);
+    writeCode(folder, code);
     QCOMPARE(ran(in(u"packaging/texts"_s), {}), u"0 "_s);
     write(in(u"de.json"_s), taken);
     const QString took = ran(in(u"packaging/texts"_s), {u"--take"_s, u"de"_s, in(u"de.json"_s)});
@@ -94,6 +104,42 @@ void TstTexts::faultsAreNamed()
         QCOMPARE(all, QString());
     else
         QVERIFY2(all.contains(said), qPrintable(all));
+}
+
+void TstTexts::countingIsAskedAnew_data()
+{
+    QTest::addColumn<QByteArray>("before");
+    QTest::addColumn<QByteArray>("taken");
+    QTest::addColumn<QByteArray>("after");
+    QTest::addColumn<bool>("isAsked");
+    const QByteArray plain = R"(tr("Off");)";
+    const QByteArray counting = R"(tr("Off", nullptr, n);)";
+    const QByteArray one = R"({"Off": "Ab"})";
+    const QByteArray two = R"({"Off": ["Ab", "Alle ab"]})";
+    QTest::addRow("begins to count") << plain << one << counting << true;
+    QTest::addRow("counts no more") << counting << two << plain << true;
+    QTest::addRow("counts as before") << counting << two << counting << false;
+    QTest::addRow("counts as little as before") << plain << one << plain << false;
+}
+
+/// What was translated for a text that counted nothing says nothing of one and many, and the other way round.
+void TstTexts::countingIsAskedAnew()
+{
+    QFETCH(QByteArray, before);
+    QFETCH(QByteArray, taken);
+    QFETCH(QByteArray, after);
+    QFETCH(bool, isAsked);
+    const QTemporaryDir folder;
+    const QString texts = folder.filePath(u"packaging/texts"_s);
+    setUp(folder);
+    writeCode(folder, before);
+    write(folder.filePath(u"de.json"_s), taken);
+    QCOMPARE(ran(texts, {u"--take"_s, u"de"_s, folder.filePath(u"de.json"_s)}), u"0 "_s);
+    writeCode(folder, after);
+    QCOMPARE(ran(texts, {u"--missing"_s, u"de"_s}).contains(u"Off"), isAsked);
+    QCOMPARE(ran(texts, {}), u"0 "_s);
+    QCOMPARE(ran(texts, {u"--check"_s}).contains(u"remate_de.ts: not translated: “Off”"), isAsked);
+    QCOMPARE(ran(texts, {u"--missing"_s, u"de"_s}).contains(u"Off"), isAsked);
 }
 
 QTEST_GUILESS_MAIN(TstTexts)

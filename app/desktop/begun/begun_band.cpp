@@ -92,7 +92,10 @@ void BegunBand::typed()
 
 void BegunBand::keep()
 {
-    const core::json::Object now = changedSince(m_before, typedIn(m_form));
+    // All of it once anything is otherwise: what was set back to how the form began may be filled in anew by what else was chosen.
+    core::json::Object now = typedIn(m_form);
+    if (now == m_before)
+        now = {};
     if (now == m_kept)
         return;
     const auto done = now.isEmpty() ? m_forms.drop(m_name) : m_forms.keep(m_name, {m_clock(), now});

@@ -19,7 +19,7 @@ struct FormName {
     QString store; ///< ledger of its register
     QString job;   ///< its ledger; empty for acts of the register and for a job that is only opened
     QString act;
-    QStringList subjects; ///< in the form's order
+    QStringList subjects; ///< in the form's order, and what else it is about: an entry, a photo
     bool operator==(const FormName &) const = default;
 };
 

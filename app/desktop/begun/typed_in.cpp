@@ -8,6 +8,8 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 
+#include <algorithm>
+
 #include "app/desktop/parts/field_form.hpp"
 
 namespace desktop {
@@ -35,6 +37,13 @@ std::vector<Control *> besides(const QWidget &whole)
     return found;
 }
 
+std::vector<QCheckBox *> boxesBeside(const QWidget &whole)
+{
+    std::vector<QCheckBox *> boxes = besides<QCheckBox>(whole);
+    boxes.erase(std::remove_if(boxes.begin(), boxes.end(), [](const QCheckBox *box) { return box->property(confirms).toBool(); }), boxes.end());
+    return boxes;
+}
+
 bool isSecret(const QLineEdit &line) { return line.echoMode() != QLineEdit::Normal || (line.inputMethodHints() & Qt::ImhSensitiveData) != 0; }
 
 } // namespace
@@ -44,7 +53,7 @@ Object typedIn(const QWidget &whole)
     Object typed;
     for (const QComboBox *box : besides<QComboBox>(whole))
         typed.set(box->objectName(), box->currentText());
-    for (const QCheckBox *box : besides<QCheckBox>(whole))
+    for (const QCheckBox *box : boxesBeside(whole))
         typed.set(box->objectName(), box->isChecked());
     for (const QLineEdit *line : besides<QLineEdit>(whole)) {
         if (!isSecret(*line))
@@ -59,17 +68,6 @@ Object typedIn(const QWidget &whole)
     return typed;
 }
 
-Object changedSince(const Object &before, const Object &now)
-{
-    Object changed;
-    for (const auto &[name, value] : now.members()) {
-        const Value *was = before.find(name);
-        if (!was || !(*was == value))
-            changed.set(name, value);
-    }
-    return changed;
-}
-
 void typeInto(QWidget &whole, const Object &typed)
 {
     const auto textOf = [&](const QWidget &control) {
@@ -81,7 +79,7 @@ void typeInto(QWidget &whole, const Object &typed)
         if (const QString *text = textOf(*box))
             box->setCurrentText(*text);
     }
-    for (QCheckBox *box : besides<QCheckBox>(whole)) {
+    for (QCheckBox *box : boxesBeside(whole)) {
         const Value *value = typed.find(box->objectName());
         if (value && value->boolean())
             box->setChecked(*value->boolean());

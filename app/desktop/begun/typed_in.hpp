@@ -9,12 +9,12 @@ class QWidget;
 
 namespace desktop {
 
-/// What stands in the fields of a form now, by their names: those of its FieldForm, and each named line, text and box beside it.
-/// Nothing of what is typed unseen (a PIN), nor ticks that say that somebody looked: whoever signs looks again.
-core::json::Object typedIn(const QWidget &form);
+/// A property of boxes, true on one whose tick says that something is meant all the same.
+inline constexpr char confirms[] = "confirms";
 
-/// What of `now` is otherwise than it was before: what somebody typed.
-core::json::Object changedSince(const core::json::Object &before, const core::json::Object &now);
+/// What stands in the fields of a form now, by their names: those of its FieldForm, and each named line, text and box beside it.
+/// Nothing of what is typed unseen (a PIN), nor ticks that say that somebody looked or means it: whoever signs says so again.
+core::json::Object typedIn(const QWidget &form);
 
 /// Types it again. Names that the form does not have are left out.
 void typeInto(QWidget &form, const core::json::Object &typed);

@@ -16,6 +16,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "app/desktop/begun/typed_in.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/photos/bare_copy.hpp"
@@ -83,6 +84,7 @@ void PhotoPicker::makeChoices()
     m_smaller->setObjectName(u"smaller"_s);
     m_again = new QCheckBox(tr("Attach it once more all the same"), this);
     m_again->setObjectName(u"again"_s);
+    m_again->setProperty(confirms, true);
     connect(m_bare, &QCheckBox::toggled, this, &PhotoPicker::makeCopy);
     connect(m_smaller, &QCheckBox::toggled, this, [this](bool isOn) {
         {

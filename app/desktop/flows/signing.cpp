@@ -102,6 +102,17 @@ QStringList partsOf(const std::vector<Seed> &seeds)
     return parts;
 }
 
+/// What tells two forms apart whose entries are about the same: an entry that is struck, a photo that is marked or attached.
+QStringList besidesIn(const ActionLine &action, const Situation &situation, const std::optional<photos::PhotoFile> &photo)
+{
+    QStringList besides;
+    if (action.over == Over::Subject && situation.subject)
+        besides << *situation.subject;
+    if (photo)
+        besides << photos::digestOf(*photo).hex();
+    return besides;
+}
+
 /// A form with a line above it for what is marked on the thing.
 struct Marked {
     QWidget *whole;
@@ -240,7 +251,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return all;
     };
     SheetPlan plan;
-    plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds));
+    plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds) + besidesIn(action, situation, given.photo));
     plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
         plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));

@@ -34,6 +34,13 @@ QFormLayout *formIn(QVBoxLayout *column)
     return form;
 }
 
+/// Empty text for nothing. Digits as they were typed: there may be more of them than an entry takes.
+core::json::Value typedIn(const FieldEditor &editor)
+{
+    const core::json::Value value = editor.value().value_or(QString());
+    return value.integer() ? core::json::Value(QString::number(*value.integer())) : value;
+}
+
 /// A table of lines takes the whole width, under its label; everything else stands beside it.
 void addFieldRow(QFormLayout *form, const core::Field &field, const QString &label, FieldEditor *editor)
 {
@@ -187,9 +194,7 @@ void FieldForm::addTyped(core::json::Object &typed) const
     for (const Bound &bound : m_bound) {
         if (bound.isStated)
             continue;
-        const core::json::Value value = bound.editor->value().value_or(QString());
-        // Digits as they were typed: there may be more of them than an entry takes.
-        typed.set(bound.editor->objectName(), value.integer() ? core::json::Value(QString::number(*value.integer())) : value);
+        typed.set(bound.editor->objectName(), typedIn(*bound.editor));
     }
 }
 
@@ -197,7 +202,7 @@ void FieldForm::typeAgain(const core::json::Object &typed)
 {
     for (const Bound &bound : m_bound) {
         const core::json::Value *value = bound.isStated ? nullptr : typed.find(bound.editor->objectName());
-        if (!value)
+        if (!value || *value == typedIn(*bound.editor))
             continue;
         bound.editor->setValue(*value);
         if (!bound.isNeeded)

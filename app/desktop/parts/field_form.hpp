@@ -41,7 +41,7 @@ public:
     void fill(const QString &name, const core::json::Value &value);
     /// Adds what stands in each field, by the editor's name; empty text for nothing. Without statements, which are ticked by whoever signs.
     void addTyped(core::json::Object &typed) const;
-    /// Puts back what addTyped() gave, whichever of it is there; the seldom fields show where one of them is.
+    /// Puts back what addTyped() gave, whichever of it is there; the seldom fields show where one of them is otherwise than it stands.
     void typeAgain(const core::json::Object &typed);
     /// Nothing is asked.
     bool isEmpty() const { return m_bound.empty(); }

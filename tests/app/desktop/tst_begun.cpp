@@ -2,17 +2,22 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QApplication>
+#include <QBuffer>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QProcess>
 #include <QPushButton>
+#include <QTableWidget>
 #include <QTest>
+
+#include <array>
 
 #include "app/desktop/begun/begun_forms.hpp"
 #include "app/desktop/flows/new_job.hpp"
@@ -94,6 +99,18 @@ QByteArray all(const QString &folder)
     return bytes;
 }
 
+/// A photo of that colour all over.
+photos::PhotoFile pictureOf(Qt::GlobalColor colour)
+{
+    QImage picture(40, 30, QImage::Format_RGB32);
+    picture.fill(colour);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    if (!buffer.open(QIODevice::WriteOnly) || !picture.save(&buffer, "PNG"))
+        qFatal("no picture");
+    return {u"IMG_1.png"_s, bytes, u"image/png"_s};
+}
+
 qsizetype filesIn(const QString &folder) { return QDir(folder).entryList({u"*.json"_s}, QDir::Files).size(); }
 
 /// A program's windows over a store, with a folder for what was begun. What goes away without a word, as a killed program does.
@@ -159,6 +176,8 @@ private slots:
     void eachFormIsTakenUp_data();
     void eachFormIsTakenUp();
     void itIsOfOneFormAlone();
+    void itIsOfOnePhotoOrEntryAlone_data();
+    void itIsOfOnePhotoOrEntryAlone();
     void nothingIsSignedBeforeAnybodyAnswered();
     void whatIsDiscardedIsGone();
     void cancelGivesItUp();
@@ -166,6 +185,7 @@ private slots:
     void nobodyTypedNobodyIsAsked();
     void noSecretIsWritten();
     void ticksAreNotTakenUp();
+    void whatIsConfirmedIsConfirmedAgain();
     void aDamagedFileIsToldOnTheSheet();
     void killedWhileTyping();
 
@@ -173,6 +193,8 @@ private:
     std::unique_ptr<Window> open(bool withJob = true) { return std::make_unique<Window>(m_bench->path(), folder(), withJob ? m_job : std::nullopt, m_bench->clock(), m_bench->kinds()); }
     QString folder() const { return m_folder->filePath(u"begun"_s); }
     void disconnect(Window &window, const char *id);
+    /// Attaches it to D1 as another program would. What was refused.
+    QString attach(const photos::PhotoFile &photo);
 
     std::unique_ptr<QTemporaryDir> m_folder;
     std::unique_ptr<Bench> m_bench;
@@ -202,6 +224,14 @@ void TestBegun::cleanup()
 
 void TestBegun::disconnect(Window &window, const char *id) { window.signing->begin(desktop::actionFor("interface.disconnected"_L1), {item(id)}); }
 
+QString TestBegun::attach(const photos::PhotoFile &photo)
+{
+    const auto session = m_bench->another();
+    if (!session->openJob(*m_job) || !session->store().attachments().put(photo.bytes, photo.mediaType))
+        return u"the photo is not kept"_s;
+    return Bench::say(*session, *m_job, u"ben"_s, u"photo.attached"_s, u"D1"_s, {{u"sha256"_s, photos::digestOf(photo).hex()}, {u"media_type"_s, photo.mediaType}, {u"moment"_s, u"before"_s}});
+}
+
 void TestBegun::aFolderThatCannotBeWrittenIsTold()
 {
     QFile file(folder()); // a file is where the folder should be
@@ -224,6 +254,7 @@ void TestBegun::eachFormIsTakenUp_data()
     QTest::addRow("a new job") << u"job.opened"_s << Typed{{u"title"_s, u"Propeller change"_s}, {u"zones"_s, u"Left: Ana\nRi"_s}};
     QTest::addRow("a hold point of its own") << u"hold.set"_s << Typed{{u"holdId"_s, u"last-look"_s}, {u"title"_s, u"Last lo"_s}, {u"statements"_s, u"Rags are out.\nNob"_s}};
     QTest::addRow("a hold point of the standard set, changed") << u"hold.set"_s << Typed{{u"standardHold"_s, u"start"_s}, {u"title"_s, u"Safe to begin at the pyl"_s}};
+    QTest::addRow("a hold point of the standard set, its statements cleared") << u"hold.set"_s << Typed{{u"standardHold"_s, u"start"_s}, {u"statements"_s, QString()}};
     QTest::addRow("a person") << u"person.enrolled"_s << Typed{{u"newId"_s, u"eve"_s}, {u"newName"_s, u"Eve Tor"_s}};
 }
 
@@ -283,6 +314,52 @@ void TestBegun::itIsOfOneFormAlone()
     QVERIFY(!window->isOffered());
     window->close();
     disconnect(*window, "D1");
+    QVERIFY(window->isOffered());
+}
+
+void TestBegun::itIsOfOnePhotoOrEntryAlone_data()
+{
+    QTest::addColumn<QString>("act");
+    QTest::addRow("attached") << u"photo.attached"_s;
+    QTest::addRow("marked") << u"photo.marked"_s;
+    QTest::addRow("struck") << u"entry.struck"_s;
+}
+
+/// Two photos of one interface, and two entries of one job.
+void TestBegun::itIsOfOnePhotoOrEntryAlone()
+{
+    QFETCH(QString, act);
+    const std::array pictures{pictureOf(Qt::darkGreen), pictureOf(Qt::darkRed)};
+    for (const photos::PhotoFile &photo : pictures) {
+        if (act != u"photo.attached")
+            QCOMPARE(attach(photo), QString());
+    }
+    const auto begin = [&](Window &window, std::size_t which) {
+        if (act == u"photo.attached")
+            window.signing->beginGiven(act, {item("D1")}, {}, {{}, pictures[which], {}});
+        else if (act == u"photo.marked")
+            window.signing->begin(desktop::actionFor("photo.marked"_L1), {item("D1")}, photos::digestOf(pictures[which]).hex());
+        else
+            window.signing->begin(desktop::actionFor("entry.struck"_L1), {}, QString::number(window.feed.state()->item(item("D1"))->photos.at(which).mark.seq));
+        return window.sheet() != nullptr;
+    };
+    {
+        auto window = open();
+        QVERIFY(begin(*window, 0));
+        if (act == u"photo.marked") {
+            named<QPushButton>(*window->sheet(), u"addRow"_s)->click();
+            auto *rows = named<QWidget>(*window->sheet(), u"marks"_s)->findChild<QTableWidget *>();
+            rows->item(0, 3)->setText(u"Chafed"_s);
+        } else {
+            type(*window->sheet(), act == u"photo.attached" ? u"caption"_s : u"reason"_s, u"Chafed"_s);
+        }
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    auto window = open();
+    QVERIFY(begin(*window, 1));
+    QVERIFY(!window->isOffered());
+    window->close();
+    QVERIFY(begin(*window, 0));
     QVERIFY(window->isOffered());
 }
 
@@ -414,6 +491,32 @@ void TestBegun::ticksAreNotTakenUp()
     window->press(u"takeUp"_s);
     QCOMPARE(shown(*window->sheet(), u"remarks"_s), u"Told at the n"_s);
     QVERIFY(!named<QCheckBox>(*window->sheet(), u"statement.0"_s)->isChecked());
+}
+
+/// Nor is a tick that something is meant all the same.
+void TestBegun::whatIsConfirmedIsConfirmedAgain()
+{
+    const photos::PhotoFile photo = pictureOf(Qt::darkGreen);
+    QCOMPARE(attach(photo), QString());
+    const auto begin = [&](Window &window) {
+        window.signing->beginGiven(u"photo.attached"_s, {item("D1")}, {}, {{}, photo, {}});
+        return window.sheet() != nullptr;
+    };
+    {
+        auto window = open();
+        QVERIFY(begin(*window));
+        named<QCheckBox>(*window->sheet(), u"again"_s)->setChecked(true);
+        named<QCheckBox>(*window->sheet(), u"bare"_s)->setChecked(true);
+        type(*window->sheet(), u"caption"_s, u"Chafed"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    auto window = open();
+    QVERIFY(begin(*window));
+    QVERIFY(window->isOffered());
+    window->press(u"takeUp"_s);
+    QCOMPARE(shown(*window->sheet(), u"caption"_s), u"Chafed"_s);
+    QVERIFY(named<QCheckBox>(*window->sheet(), u"bare"_s)->isChecked()); // a choice, no confirmation
+    QVERIFY(!named<QCheckBox>(*window->sheet(), u"again"_s)->isChecked());
 }
 
 void TestBegun::aDamagedFileIsToldOnTheSheet()

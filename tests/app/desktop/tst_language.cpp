@@ -323,6 +323,13 @@ void TstLanguage::formsStartTheSame()
             }
         };
         for (const desktop::ActionLine &action : desktop::actions()) {
+            if (action.kind == "photo.marked"_L1) { // about a photo of an interface
+                for (const core::InterfaceState &item : job.items) {
+                    for (const core::Photo &photo : item.photos)
+                        start(action, {job, reg, {item.listed.id}, {}, session.now(), photo.digest.hex()});
+                }
+                continue;
+            }
             if (action.over == desktop::Over::Subject) {
                 for (const auto &subject : subjects)
                     start(action, {job, reg, {}, {}, session.now(), subject});
@@ -335,6 +342,7 @@ void TstLanguage::formsStartTheSame()
     };
     const QStringList plain = bodies();
     QVERIFY(plain.size() > 1000);
+    QVERIFY(std::any_of(plain.begin(), plain.end(), [](const QString &line) { return line.startsWith(u"photo.marked "); }));
     const MarkedWords words;
     const QStringList marked = bodies();
     QCOMPARE(marked.size(), plain.size());
