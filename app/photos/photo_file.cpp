@@ -24,7 +24,7 @@ struct Sort {
 
 const std::vector<Sort> &sorts()
 {
-    static const std::vector<Sort> all = {{"jpeg", "image/jpeg"_L1}, {"png", "image/png"_L1}, {"webp", "image/webp"_L1}};
+    static const std::vector<Sort> all = {{"jpeg", "image/jpeg"_L1}, {"png", "image/png"_L1}};
     return all;
 }
 
@@ -45,7 +45,7 @@ constexpr QSize glance(64, 64);
 bool endsLikeAPhoto(const QString &path)
 {
     const QString ending = QFileInfo(path).suffix().toLower();
-    return ending == u"jpg" || ending == u"jpeg" || ending == u"png" || ending == u"webp";
+    return ending == u"jpg" || ending == u"jpeg" || ending == u"png";
 }
 
 core::Result<PhotoFile> photoFrom(const QString &name, const QByteArray &bytes)
@@ -61,7 +61,7 @@ core::Result<PhotoFile> photoFrom(const QString &name, const QByteArray &bytes)
     const QByteArray format = reader.format();
     const auto sort = std::find_if(sorts().begin(), sorts().end(), [&](const Sort &one) { return one.format == format; });
     if (sort == sorts().end())
-        return no(tr("%1 is no picture that can be read here. Take JPEG, PNG or WebP; a phone can be told to save JPEG.").arg(name));
+        return no(tr("%1 is no picture that can be read here. Take JPEG or PNG; a phone can be told to save JPEG.").arg(name));
     const QSize size = reader.size();
     if (static_cast<qint64>(size.width()) * size.height() > mostPixels)
         return no(tr("%1 claims %2 × %3 pixels, which cannot be shown. Make the picture smaller, or choose another.").arg(name, QString::number(size.width()), QString::number(size.height())));

@@ -28,10 +28,10 @@ constexpr qint64 mostBytes = 64LL * 1024 * 1024;
 /// The largest picture that is decoded, twice what cameras of the trade make. A file of a few bytes may claim any size.
 constexpr qint64 mostPixels = 120'000'000;
 
-/// Endings of files that are looked at: JPEG, PNG, WebP.
+/// Endings of files that are looked at: JPEG, PNG. The record prints these, and every machine decodes them.
 bool endsLikeAPhoto(const QString &path);
 
-/// Takes bytes for a picture. BadInput, with the name in it and what to do instead: empty, too large, no JPEG, PNG or WebP, more pixels than are
+/// Takes bytes for a picture. BadInput, with the name in it and what to do instead: empty, too large, neither JPEG nor PNG, more pixels than are
 /// decoded, damaged.
 core::Result<PhotoFile> photoFrom(const QString &name, const QByteArray &bytes);
 /// The same for a file, which stays as it is. Io as well, when it cannot be read.

@@ -68,8 +68,10 @@ void PhotoFilesTest::whatIsTaken_data()
     QTest::newRow("JPEG") << jpeg << u"image/jpeg"_s << true;
     QTest::newRow("PNG") << png << u"image/png"_s << true;
     QTest::newRow("nothing") << QByteArray() << u"empty"_s << false;
-    QTest::newRow("words") << QByteArray("no picture at all") << u"JPEG, PNG or WebP"_s << false;
-    QTest::newRow("GIF") << QByteArray("GIF89a\1\0\1\0\0\0\0;", 14) << u"JPEG, PNG or WebP"_s << false;
+    QTest::newRow("words") << QByteArray("no picture at all") << u"JPEG or PNG"_s << false;
+    QTest::newRow("GIF") << QByteArray("GIF89a\1\0\1\0\0\0\0;", 14) << u"JPEG or PNG"_s << false;
+    // A WebP (RFC 9649, section 2.7, whose layout of 1 × 1 pixel is written from memory): signed, it would have no place on paper, so it is refused.
+    QTest::newRow("WebP") << QByteArray("RIFF\x1a\0\0\0WEBPVP8L\x0d\0\0\0\x2f\0\0\0\x10\x07\x10\x11\x11\x88\x88\xfe\x07\0", 34) << u"JPEG or PNG"_s << false;
     QTest::newRow("PNG cut off") << png.first(60) << u"damaged"_s << false;
     QTest::newRow("as large as can be, but a lie") << pngThatClaims(12'000, 10'000) << u"damaged"_s << false;
     QTest::newRow("larger than can be shown") << pngThatClaims(12'000, 10'001) << u"12000 × 10001 pixels"_s << false;
@@ -199,6 +201,7 @@ void PhotoFilesTest::droppedAndPasted_data()
     QTest::addColumn<QStringList>("taken"); // names, or the word "no"
     QTest::newRow("a file") << QStringList{u"a.jpg"_s} << QByteArray() << false << true << QStringList{u"a.jpg image/jpeg"_s};
     QTest::newRow("three, one of them words") << QStringList{u"a.jpg"_s, u"words.png"_s, u"b.png"_s} << QByteArray() << false << true << QStringList{u"a.jpg image/jpeg"_s, u"no"_s, u"b.png image/png"_s};
+    QTest::newRow("what is not printed") << QStringList{u"c.webp"_s} << QByteArray() << false << false << QStringList{u"no"_s};
     QTest::newRow("a list") << QStringList{u"list.csv"_s} << QByteArray() << false << false << QStringList{u"no"_s};
     QTest::newRow("a picture") << QStringList() << QByteArray() << true << true << QStringList{u"pasted image/png"_s};
     QTest::newRow("a picture with its bytes") << QStringList() << camera::jpegOf(camera::twoHalves(20, 10)) << true << true << QStringList{u"pasted image/jpeg"_s};
@@ -218,7 +221,7 @@ void PhotoFilesTest::droppedAndPasted()
         return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size();
     };
     QVERIFY(write(u"a.jpg"_s, camera::jpegOf(camera::twoHalves(20, 10))) && write(u"b.png"_s, camera::pngOf(camera::twoHalves(20, 10))));
-    QVERIFY(write(u"words.png"_s, "words") && write(u"list.csv"_s, "id,name"));
+    QVERIFY(write(u"words.png"_s, "words") && write(u"list.csv"_s, "id,name") && write(u"c.webp"_s, "RIFF"));
     QMimeData data;
     QList<QUrl> urls;
     for (const QString &file : files)
