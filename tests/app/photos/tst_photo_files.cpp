@@ -20,9 +20,9 @@ namespace {
 bool isReddish(QRgb colour) { return qRed(colour) > 150 && qBlue(colour) < 100; }
 
 /// A PNG (ISO/IEC 15948, section 11.2.2) that claims such a size; its picture data stay those of a small one. CRC by section 5.3 and annex D.
-QByteArray pngThatClaims(quint32 width, quint32 height)
+QByteArray pngThatClaims(quint32 width, quint32 height, QImage::Format format = QImage::Format_RGB32)
 {
-    QByteArray png = camera::pngOf(camera::twoHalves(8, 8));
+    QByteArray png = camera::pngOf(camera::twoHalves(8, 8).convertToFormat(format));
     qToBigEndian(width, png.data() + 16);
     qToBigEndian(height, png.data() + 20);
     quint32 crc = 0xffffffff;
@@ -50,6 +50,8 @@ private slots:
     void tellsWhereItWasTaken();
     void aBareCopyHoldsThePictureAlone_data();
     void aBareCopyHoldsThePictureAlone();
+    void aLargePictureIsTakenWhole_data();
+    void aLargePictureIsTakenWhole();
     void aCopyIsAnotherFile();
     void droppedAndPasted_data();
     void droppedAndPasted();
@@ -75,6 +77,8 @@ void PhotoFilesTest::whatIsTaken_data()
     QTest::newRow("PNG cut off") << png.first(60) << u"damaged"_s << false;
     QTest::newRow("as large as can be, but a lie") << pngThatClaims(12'000, 10'000) << u"damaged"_s << false;
     QTest::newRow("larger than can be shown") << pngThatClaims(12'000, 10'001) << u"12000 × 10001 pixels"_s << false;
+    QTest::newRow("16 bits a colour, as large as can be, but a lie") << pngThatClaims(12'000, 5'000, QImage::Format_RGBX64) << u"damaged"_s << false;
+    QTest::newRow("16 bits a colour, larger") << pngThatClaims(12'000, 5'001, QImage::Format_RGBX64) << u"12000 × 5001 pixels"_s << false;
     QTest::newRow("more than a store keeps in one piece") << jpeg + QByteArray(photos::mostBytes - jpeg.size() + 1, 'x') << u"64 MiB"_s << false;
     QTest::newRow("just as much") << jpeg + QByteArray(photos::mostBytes - jpeg.size(), 'x') << u"image/jpeg"_s << true;
 }
@@ -179,6 +183,27 @@ void PhotoFilesTest::aBareCopyHoldsThePictureAlone()
         QCOMPARE(photos::uprightSize(bytes), size);
     QVERIFY(picture.text().isEmpty());
     QCOMPARE(isReddish(picture.pixel(picture.width() / 2, picture.height() - 4)) && !isReddish(picture.pixel(picture.width() / 2, 4)), isRedAtTheBottom);
+}
+
+/// 36 million pixels, as a camera of the trade makes: at four bytes each that is more than the 128 MiB that QImageReader allows by itself (Qt 6, documentation
+/// of QImageReader::setAllocationLimit). The same colour everywhere leaves few bytes.
+void PhotoFilesTest::aLargePictureIsTakenWhole_data()
+{
+    QTest::addColumn<QByteArray>("bytes");
+    QImage image(6000, 6000, QImage::Format_RGB32);
+    image.fill(Qt::red);
+    QTest::newRow("JPEG") << camera::jpegOf(image);
+    QTest::newRow("PNG") << camera::pngOf(image);
+}
+
+void PhotoFilesTest::aLargePictureIsTakenWhole()
+{
+    QFETCH(QByteArray, bytes);
+    const auto photo = photos::photoFrom(u"IMG_10.jpg"_s, bytes);
+    QVERIFY2(photo, qPrintable(photo ? QString() : photo.error().message));
+    const auto copy = photos::bareCopy(*photo, std::nullopt);
+    QVERIFY2(copy, qPrintable(copy ? QString() : copy.error().message));
+    QCOMPARE(photos::uprightSize(copy->bytes), QSize(6000, 6000));
 }
 
 void PhotoFilesTest::aCopyIsAnotherFile()
