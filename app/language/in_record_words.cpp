@@ -3,11 +3,14 @@
 
 #include "app/language/in_record_words.hpp"
 
+#include <utility>
+
 namespace language {
 
 namespace {
 
-// Of the thread: a record is packed in a thread of its own, while the screens go on in the language of whoever looks at them.
+// Of the thread, as a scope is: what another thread says meanwhile is not within it. The desktop writes its records in the thread of its screens, which
+// are therefore drawn within the scope wherever nobody made one of the screens' words.
 thread_local int depth = 0;
 
 } // namespace
@@ -15,5 +18,8 @@ thread_local int depth = 0;
 InRecordWords::InRecordWords() { ++depth; }
 InRecordWords::~InRecordWords() { --depth; }
 bool InRecordWords::now() { return depth > 0; }
+
+InScreenWords::InScreenWords() : m_depth(std::exchange(depth, 0)) {}
+InScreenWords::~InScreenWords() { depth = m_depth; }
 
 } // namespace language

@@ -19,4 +19,17 @@ public:
     static bool now();
 };
 
+/// While one lives, its thread speaks the language of the screens again, within whatever scope of the record's words it was made. Made around what a
+/// person sees while a record is written: the progress, for which the screens are drawn and refreshed, and what went wrong.
+class InScreenWords {
+public:
+    InScreenWords();
+    ~InScreenWords();
+    InScreenWords(const InScreenWords &) = delete;
+    InScreenWords &operator=(const InScreenWords &) = delete;
+
+private:
+    int m_depth; ///< of the scopes around it
+};
+
 } // namespace language

@@ -114,8 +114,10 @@ core::Result<void> draw(QIODevice &device, const std::vector<Sheet> &sheets, con
     writer.setTitle(audit.title);
     writer.setCreator(u"Remate"_s);
     QPainter painter;
-    if (!painter.begin(&writer))
+    if (!painter.begin(&writer)) {
+        const language::InScreenWords screen;
         return core::failure(core::ErrorCode::Io, tr("The file could not be begun. Choose another folder and export again."));
+    }
     const PageFrame frame = frameOf(size);
     Pages pages(painter, faces, frame);
     for (std::size_t page = 0; page < sheets.size(); ++page) {

@@ -4,13 +4,14 @@
 #include "app/record/photo.hpp"
 
 #include <QBuffer>
-#include <QColorSpace>
 #include <QCoreApplication>
 #include <QImage>
 #include <QImageReader>
 #include <QPainter>
 
 #include "app/photos/mark_picture.hpp"
+#include "app/photos/on_white.hpp"
+#include "app/photos/photo_file.hpp"
 
 namespace record {
 
@@ -33,17 +34,6 @@ void drawMarks(QImage &image, const std::vector<core::PhotoMark> &marks)
         photos::drawMark(painter, mark, QRectF(QPointF(), QSizeF(image.size())), markSize, photos::MarkLook::Signed);
 }
 
-/// What is see-through would break PDF/A-1b (ISO 19005-1 section 6.4).
-QImage onWhite(QImage image)
-{
-    if (image.colorSpace().isValid())
-        image.convertToColorSpace(QColorSpace(QColorSpace::SRgb));
-    QImage opaque(image.size(), QImage::Format_RGB32);
-    opaque.fill(Qt::white);
-    QPainter(&opaque).drawImage(0, 0, image);
-    return opaque;
-}
-
 } // namespace
 
 core::Result<Shown> shown(const QByteArray &bytes, QSize most, const std::vector<core::PhotoMark> &marks)
@@ -56,18 +46,13 @@ core::Result<Shown> shown(const QByteArray &bytes, QSize most, const std::vector
     if (format != "jpeg" && format != "png")
         return core::failure(core::ErrorCode::BadInput, tr("It is neither JPEG nor PNG, and stays in the store alone."));
     const QSize size = reader.size();
-    if (size.isEmpty() || static_cast<qint64>(size.width()) * size.height() > mostPixels)
+    if (size.isEmpty() || static_cast<qint64>(size.width()) * size.height() > photos::mostPixels)
         return core::failure(core::ErrorCode::BadInput, tr("It claims %1 × %2 pixels, more than is drawn here, and stays in the store alone.").arg(QString::number(size.width()), QString::number(size.height())));
-    reader.setAutoTransform(true);
-    // Scaled before it is turned, so a photo that lay on its side is measured lying.
-    const QSize lying = reader.transformation() & QImageIOHandler::TransformationRotate90 ? most.transposed() : most;
-    if (size.width() > lying.width() || size.height() > lying.height())
-        reader.setScaledSize(size.scaled(lying, Qt::KeepAspectRatio).expandedTo({1, 1}));
-    const QImage image = reader.read();
+    const QImage image = photos::decoded(reader, most);
     if (image.isNull())
         return core::failure(core::ErrorCode::BadInput, tr("It cannot be decoded (%1), and stays in the store alone.").arg(reader.errorString()));
     Shown photo{{}, image.size()};
-    QImage picture = onWhite(image);
+    QImage picture = photos::onWhite(image); // what is see-through would break PDF/A-1b (ISO 19005-1 section 6.4)
     drawMarks(picture, marks);
     QBuffer out(&photo.jpeg);
     out.open(QIODevice::WriteOnly);

@@ -19,9 +19,6 @@ struct Shown {
     QSize pixels;
 };
 
-/// The largest photo that is looked at: 120 million pixels, twice what cameras of the trade make. A file of a few bytes may claim any size.
-constexpr qint64 mostPixels = 120'000'000;
-
 /// Reads a JPEG or PNG, turned as its camera was held, and makes it no larger than `most`, so that hundreds of them leave the record small.
 /// `marks` are drawn on it; the numbers need a QGuiApplication.
 /// BadInput, in words that go under the place where the photo would be: no such picture, too large, cannot be decoded.

@@ -25,8 +25,20 @@ namespace {
 
 QString tr(const char *text) { return QCoreApplication::translate("Record", text); }
 
+/// Whoever watches an export has screens that go on meanwhile.
+Progress inScreenWords(const Progress &progress)
+{
+    if (!progress)
+        return {};
+    return [&progress](int page, int pages) {
+        const language::InScreenWords screen;
+        return progress(page, pages);
+    };
+}
+
 tl::unexpected<core::Error> cancelled()
 {
+    const language::InScreenWords screen;
     return core::failure(core::ErrorCode::Cancelled, tr("The export was cancelled; no file was written."));
 }
 
@@ -95,23 +107,25 @@ void setUp(QPdfWriter &writer, PageSize size)
     writer.setPageLayout(QPageLayout(paper, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
 }
 
-core::Result<void> draw(QIODevice &device, const std::vector<Sheet> &sheets, const Typefaces &faces, const core::JobRecord &job, const RecordOptions &options)
+core::Result<void> draw(QIODevice &device, const std::vector<Sheet> &sheets, const Typefaces &faces, const core::JobRecord &job, PageSize size, const Progress &progress)
 {
-    const PageFrame frame = frameOf(options.pageSize);
+    const PageFrame frame = frameOf(size);
     const Running running{runningHead(job), runningFoot(job), job.isClosed() ? QString() : tr("NOT CLOSED")};
     const int pages = static_cast<int>(sheets.size());
     QPdfWriter writer(&device);
-    setUp(writer, options.pageSize);
+    setUp(writer, size);
     QPainter painter;
-    if (!painter.begin(&writer))
+    if (!painter.begin(&writer)) {
+        const language::InScreenWords screen;
         return core::failure(core::ErrorCode::Io, tr("The record could not be begun. Choose another folder and export again."));
+    }
     for (int page = 1; page <= pages; ++page) {
         if (page > 1)
             writer.newPage();
         drawHead(painter, faces, frame, running);
         drawSheet(painter, faces, sheets[static_cast<std::size_t>(page - 1)]);
         drawFoot(painter, faces, frame, running, tr("Page %1 of %2").arg(page).arg(pages));
-        if (options.progress && options.progress(page, pages) == Going::Cancel)
+        if (progress && progress(page, pages) == Going::Cancel)
             return cancelled();
     }
     return {};
@@ -141,16 +155,19 @@ core::Result<QByteArray> recordPdf(const core::JobRecord &job, const RecordOptio
     const auto faces = Typefaces::find();
     if (!faces)
         return core::failure(faces.error());
+    const Progress progress = inScreenWords(options.progress);
     const language::InRecordWords english;
-    Flow flow(frameOf(options.pageSize), *faces, options.progress);
+    Flow flow(frameOf(options.pageSize), *faces, progress);
     setContents(flow, job, options.attachment);
     if (flow.isCancelled())
         return cancelled();
     QBuffer drawn;
     drawn.open(QIODevice::WriteOnly);
-    if (const auto done = draw(drawn, flow.takeSheets(), *faces, job, options); !done)
+    if (const auto done = draw(drawn, flow.takeSheets(), *faces, job, options.pageSize, progress); !done)
         return core::failure(done.error());
-    return finished(drawn.data(), particularsOf(job), flow.bookmarks());
+    const Particulars particulars = particularsOf(job);
+    const language::InScreenWords screen; // the words of the record are all said
+    return finished(drawn.data(), particulars, flow.bookmarks());
 }
 
 core::Result<void> writeRecord(const core::JobRecord &job, const QString &path, const RecordOptions &options)

@@ -27,7 +27,8 @@ enum class WhenOpen {
 
 enum class Going { On, Cancel };
 
-/// Told about each page; `pages` is 0 while the pages are being laid out and their number is not known. Returns whether to go on.
+/// Told about each page; `pages` is 0 while the pages are being laid out and their number is not known. Returns whether to go on. Called in the language
+/// of the screens, while the record is written in its own.
 using Progress = std::function<Going(int page, int pages)>;
 
 /// Fetches the bytes of an attachment. What it answers instead of them, in words, is printed in the place of the photo.

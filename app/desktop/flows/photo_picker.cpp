@@ -111,7 +111,7 @@ core::Refusals PhotoPicker::whyNot() const
 
 void PhotoPicker::choose()
 {
-    if (const auto path = m_ask.fileToOpen(tr("Attach a photo"), tr("Pictures (*.png *.jpg *.jpeg *.webp)")))
+    if (const auto path = m_ask.fileToOpen(tr("Attach a photo"), tr("Pictures (*.png *.jpg *.jpeg)")))
         takePhoto(photos::readPhoto(*path));
 }
 
@@ -173,7 +173,7 @@ void PhotoPicker::show()
     m_signed->setVisible(m_photo.has_value());
     m_place->setVisible(m_photo && photos::tellsPlace(m_photo->bytes));
     m_again->setVisible(!m_known.isEmpty());
-    m_facts->setText(m_photo ? factsOf(*m_photo) : tr("Drop a photo here, paste it, or choose a file: JPEG, PNG or WebP."));
+    m_facts->setText(m_photo ? factsOf(*m_photo) : tr("Drop a photo here, paste it, or choose a file: JPEG or PNG."));
     if (m_photo) {
         const QString digest = photos::digestOf(*m_photo).hex().left(16);
         m_signed->setText(m_bare->isChecked() ? tr("What is kept and signed is this copy, SHA-256 %1…. The original stays where it came from and is not kept.").arg(digest)

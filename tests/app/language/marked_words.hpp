@@ -21,6 +21,6 @@ public:
     std::set<QString> said() const;
 
 private:
-    mutable QMutex m_lock; ///< records are written by threads of their own
+    mutable QMutex m_lock; ///< what is said may be asked for by several threads
     mutable std::set<QString> m_said;
 };

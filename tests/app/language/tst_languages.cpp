@@ -86,6 +86,10 @@ void TstLanguages::theRecordSpeaksEnglish()
         QCOMPARE(QCoreApplication::translate("Anywhere", "Disconnect"), u"Disconnect"_s);
         {
             const language::InRecordWords within;
+            const language::InScreenWords screen;
+            QCOMPARE(QCoreApplication::translate("Anywhere", "Disconnect"), german);
+            const language::InRecordWords again;
+            QCOMPARE(QCoreApplication::translate("Anywhere", "Disconnect"), u"Disconnect"_s);
         }
         QCOMPARE(QCoreApplication::translate("Anywhere", "Disconnect"), u"Disconnect"_s);
     }

@@ -96,6 +96,9 @@ private slots:
     void foldsToTheSame();
     void packageIsTheSame();
     void recordIsTheSame();
+    void screensGoOnInTheirWords();
+    void whatWentWrongIsToldInTheScreensWords_data();
+    void whatWentWrongIsToldInTheScreensWords();
     void listIsTheSame();
     void auditsAreTheSame();
     void storeIsSound();
@@ -174,6 +177,56 @@ void TstRecordWords::recordIsTheSame()
     QVERIFY(written(u"marked"_s));
     QVERIFY(contentOf(file(u"plain.pdf"_s)) == contentOf(file(u"marked.pdf"_s)));
     QCOMPARE(contentOf(file(u"marked.csv"_s)), contentOf(file(u"plain.csv"_s)));
+}
+
+/// While a record is written the screens are drawn and refreshed in the same thread, whenever it tells how far it is.
+void TstRecordWords::screensGoOnInTheirWords()
+{
+    const auto job = session::soundRecordOf(*m_english->store, m_english->played->job, *m_kinds);
+    QVERIFY(job);
+    const auto plain = record::recordPdf(*job);
+    QVERIFY(plain);
+    const MarkedWords words;
+    QStringList seen;
+    const auto look = [&seen] {
+        if (const QString said = QCoreApplication::translate("Page", "Disconnect"); !seen.contains(said))
+            seen << said;
+    };
+    bool isLaid = false;
+    bool isDrawn = false;
+    const auto watched = record::recordPdf(*job, {.progress = [&](int, int pages) {
+                                                      (pages > 0 ? isDrawn : isLaid) = true;
+                                                      look();
+                                                      return record::Going::On;
+                                                  }});
+    QVERIFY(watched && isLaid && isDrawn);
+    QVERIFY(*watched == *plain);
+    QCOMPARE(seen, QStringList{u"⟦Disconnect⟧"_s});
+    seen.clear();
+    QVERIFY(package::writePackage(*m_english->store, m_english->played->job, *m_kinds, file(u"watched.zip"_s), {record::PageSize::A4, record::WhenOpen::Refuse, [&](qint64, qint64) {
+                                                                                                                    look();
+                                                                                                                    return true;
+                                                                                                                }}));
+    QCOMPARE(seen, QStringList{u"⟦Disconnect⟧"_s});
+}
+
+void TstRecordWords::whatWentWrongIsToldInTheScreensWords_data()
+{
+    QTest::addColumn<bool>("isDrawn");
+    QTest::addRow("stopped while the pages are laid out") << false;
+    QTest::addRow("stopped while they are drawn") << true;
+}
+
+void TstRecordWords::whatWentWrongIsToldInTheScreensWords()
+{
+    QFETCH(bool, isDrawn);
+    const auto job = session::soundRecordOf(*m_english->store, m_english->played->job, *m_kinds);
+    QVERIFY(job);
+    const MarkedWords words;
+    const auto stopped = record::recordPdf(*job, {.progress = [&](int, int pages) { return isDrawn == (pages > 0) ? record::Going::Cancel : record::Going::On; }});
+    QVERIFY(!stopped);
+    QCOMPARE(stopped.error().code, core::ErrorCode::Cancelled);
+    QVERIFY2(stopped.error().message.startsWith(u'⟦'), qPrintable(stopped.error().message));
 }
 
 /// Out, and in again.

@@ -93,7 +93,7 @@ void PhotoIntake::paste()
 
 void PhotoIntake::addFile()
 {
-    if (const auto path = m_ask.fileToOpen(tr("Add a photo"), tr("Pictures (*.png *.jpg *.jpeg *.webp)")); path && m_waiting->addFile(*path))
+    if (const auto path = m_ask.fileToOpen(tr("Add a photo"), tr("Pictures (*.png *.jpg *.jpeg)")); path && m_waiting->addFile(*path))
         attachLast();
 }
 

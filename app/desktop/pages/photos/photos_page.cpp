@@ -38,7 +38,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-/// Enough for the greatest enlargement that shows more than blur, and a tenth of what a decoder may ask for.
+/// Enough for the greatest enlargement that shows more than blur, and a fifth of the largest that is taken.
 constexpr QSize mostShown(5000, 5000);
 
 qint64 thousandths(double part) { return std::clamp<qint64>(std::llround(part * static_cast<double>(core::wholePicture)), 0, core::wholePicture); }
