@@ -1061,8 +1061,8 @@
         <translation>%1 ist keine Zahl von Tropfen in einer Zeit. Geben Sie 0 oder mehr drops/min an.</translation>
     </message>
     <message>
-        <source>%1 is no picture that can be read here. Take JPEG, PNG or WebP; a phone can be told to save JPEG.</source>
-        <translation>%1 ist kein Bild, das hier gelesen werden kann. Nehmen Sie JPEG, PNG oder WebP; ein Telefon lässt sich auf JPEG einstellen.</translation>
+        <source>%1 is no picture that can be read here. Take JPEG or PNG; a phone can be told to save JPEG.</source>
+        <translation>%1 ist kein Bild, das hier gelesen werden kann. Nehmen Sie JPEG oder PNG; ein Telefon lässt sich auf JPEG einstellen.</translation>
     </message>
     <message>
         <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
@@ -4588,8 +4588,8 @@
         <translation>Gezogen nach</translation>
     </message>
     <message>
-        <source>Drop a photo here, paste it, or choose a file: JPEG, PNG or WebP.</source>
-        <translation>Legen Sie hier ein Foto ab, fügen Sie es ein oder wählen Sie eine Datei: JPEG, PNG oder WebP.</translation>
+        <source>Drop a photo here, paste it, or choose a file: JPEG or PNG.</source>
+        <translation>Legen Sie hier ein Foto ab, fügen Sie es ein oder wählen Sie eine Datei: JPEG oder PNG.</translation>
     </message>
     <message>
         <source>Drop of voltage across the bond</source>
@@ -8009,8 +8009,8 @@
         <translation>Bild, wer was wann unterschrieb; die Tabelle darunter sagt dasselbe</translation>
     </message>
     <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.webp)</source>
-        <translation>Bilder (*.png *.jpg *.jpeg *.webp)</translation>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg)</translation>
     </message>
     <message>
         <source>Pieces</source>

@@ -1061,8 +1061,8 @@
         <translation>%1 n'est pas un nombre de gouttes dans un temps. Donnez 0 drops/min ou plus.</translation>
     </message>
     <message>
-        <source>%1 is no picture that can be read here. Take JPEG, PNG or WebP; a phone can be told to save JPEG.</source>
-        <translation>%1 n'est pas une image lisible ici. Prenez du JPEG, du PNG ou du WebP ; un téléphone peut être réglé pour enregistrer en JPEG.</translation>
+        <source>%1 is no picture that can be read here. Take JPEG or PNG; a phone can be told to save JPEG.</source>
+        <translation>%1 n'est pas une image lisible ici. Prenez du JPEG ou du PNG ; un téléphone peut être réglé pour enregistrer en JPEG.</translation>
     </message>
     <message>
         <source>%1 is no quantity to fill in. Give a volume of 0 or more, with its unit.</source>
@@ -4588,8 +4588,8 @@
         <translation>Tiré par</translation>
     </message>
     <message>
-        <source>Drop a photo here, paste it, or choose a file: JPEG, PNG or WebP.</source>
-        <translation>Déposez une photo ici, collez-la, ou choisissez un fichier : JPEG, PNG ou WebP.</translation>
+        <source>Drop a photo here, paste it, or choose a file: JPEG or PNG.</source>
+        <translation>Déposez une photo ici, collez-la, ou choisissez un fichier : JPEG ou PNG.</translation>
     </message>
     <message>
         <source>Drop of voltage across the bond</source>
@@ -8009,8 +8009,8 @@
         <translation>Vue de qui a signé quoi, quand ; la table ci-dessous dit la même chose</translation>
     </message>
     <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.webp)</source>
-        <translation>Images (*.png *.jpg *.jpeg *.webp)</translation>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Images (*.png *.jpg *.jpeg)</translation>
     </message>
     <message>
         <source>Pieces</source>
