@@ -92,6 +92,8 @@ private slots:
     void emptyPageSaysWhatComesHere();
     void droppedOnThePageAndSigned();
     void droppedOnTheWindow();
+    void droppedForWhatIsChosenNow_data();
+    void droppedForWhatIsChosenNow();
     void severalWaitOneByOne();
     void pastedOnThePage();
     void nothingToPasteIsTold();
@@ -246,6 +248,45 @@ void TstPhotos::droppedOnTheWindow()
     QCOMPARE(m_ask->told, QStringList());
     QCOMPARE(sign(u"ana"_s), QString());
     QCOMPARE(photosOf(u"D1"_s), QStringList{u"before image/jpeg"_s});
+}
+
+void TstPhotos::droppedForWhatIsChosenNow_data()
+{
+    QTest::addColumn<QStringList>("withPhotos"); // C1 is chosen after D1; E1 is a third
+    QTest::addColumn<bool>("isPageShown");
+    for (const bool isPageShown : {false, true}) {
+        const char *where = isPageShown ? "on the page" : "on the list";
+        QTest::addRow("none has photos, chosen %s", where) << QStringList() << isPageShown;
+        QTest::addRow("the one before has one, chosen %s", where) << QStringList{u"D1"_s} << isPageShown;
+        QTest::addRow("the one before goes and another has one, chosen %s", where) << QStringList{u"E1"_s} << isPageShown;
+        QTest::addRow("all have one, chosen %s", where) << QStringList{u"D1"_s, u"C1"_s, u"E1"_s} << isPageShown;
+    }
+}
+
+/// The page was shown with one interface, and another was chosen since: a photo must not be signed for the first.
+void TstPhotos::droppedForWhatIsChosenNow()
+{
+    QFETCH(QStringList, withPhotos);
+    QFETCH(bool, isPageShown);
+    QCOMPARE(Bench::say(*m_other, *m_job, u"ana"_s, u"interface.listed"_s, u"E1"_s, {{u"name"_s, u"Earth lead"_s}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"Left"_s}}), QString());
+    m_window->look();
+    for (int i = 0; i < withPhotos.size(); ++i)
+        QCOMPARE(attach(withPhotos.at(i), photoOf(100 + 10 * i, 50), u"before"_s), QString());
+    go("photos", "D1");
+    QCOMPARE(named<desktop::RowTable>(page(), "items")->chosen(), u"D1"_s);
+    if (!isPageShown)
+        go("list");
+    place().choose({*core::InterfaceId::parse(u"C1"_s)});
+    QCOMPARE(place().chosen(), std::vector{*core::InterfaceId::parse(u"C1"_s)});
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(file(u"IMG_1.jpg"_s, photoOf(400, 200)))});
+    QVERIFY(drop(*m_window, data));
+    QCOMPARE(named<desktop::RowTable>(page(), "items")->chosen(), u"C1"_s);
+    QTRY_VERIFY(sheet());
+    QCOMPARE(sign(u"ana"_s), QString());
+    for (const QString &id : {u"D1"_s, u"C1"_s, u"E1"_s})
+        QCOMPARE(photosOf(id).size(), (withPhotos.contains(id) ? 1 : 0) + (id == u"C1" ? 1 : 0));
+    QCOMPARE(place().chosen(), std::vector{*core::InterfaceId::parse(u"C1"_s)});
 }
 
 void TstPhotos::severalWaitOneByOne()

@@ -100,8 +100,9 @@ PhotosPage::PhotosPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     connect(m_marks, &MarkPanel::signWanted, this, &PhotosPage::signMarks);
     connect(&selection(), &Selection::changed, this, [this] {
         if (selection().isSingle())
-            m_wanted = selection().items().front();
-        refresh();
+            chooseRow(selection().items().front().text());
+        else
+            refresh();
     });
     follow(&PhotosPage::refresh);
     if (selection().isSingle())
@@ -145,10 +146,17 @@ void PhotosPage::refresh()
         if (!one.photos.empty() || m_wanted == one.listed.id)
             rows.push_back({one.listed.id.text(), {one.listed.id.text(), one.photos.empty() ? tr("%1\nnone yet").arg(one.listed.name) : tr("%1\n%2").arg(one.listed.name, photosCounted(one.photos))}});
     }
-    m_items->take(rows);
-    if (m_items->chosen().isEmpty() && !rows.empty())
-        m_items->choose(m_wanted && m_items->model().rowOf(m_wanted->text()) >= 0 ? m_wanted->text() : rows.front().key);
-    m_item = core::InterfaceId::parse(m_items->chosen());
+    {
+        // Where the row that was chosen goes, the list takes one beside it, which nobody chose.
+        const QSignalBlocker quiet(m_items);
+        m_items->take(rows);
+        const auto hasRow = [this](const std::optional<core::InterfaceId> &id) { return id && m_items->model().rowOf(id->text()) >= 0; };
+        if (hasRow(m_item))
+            m_items->choose(m_item->text());
+        else if (!rows.empty())
+            m_items->choose(hasRow(m_wanted) ? m_wanted->text() : rows.front().key);
+    }
+    turnTo(core::InterfaceId::parse(m_items->chosen()));
     showPhotos();
     showWaiting();
 }
@@ -158,6 +166,8 @@ void PhotosPage::chooseRow(const QString &key)
     m_wanted = core::InterfaceId::parse(key);
     refresh();
     m_items->choose(key);
+    if (isVisible() && m_item && m_item == m_wanted)
+        selection().choose({*m_item}); // it may have been shown before without anybody's choice
 }
 
 void PhotosPage::chooseItem(const QString &key)
@@ -165,14 +175,21 @@ void PhotosPage::chooseItem(const QString &key)
     const auto id = core::InterfaceId::parse(key);
     if (!id || id == m_item)
         return;
-    m_item = id;
-    m_chosenPhoto = 0;
-    m_thumbnails.clear();
-    m_marks->stopMarking();
+    turnTo(id);
     showPhotos();
     showWaiting();
     if (isVisible())
         selection().choose({*id});
+}
+
+void PhotosPage::turnTo(const std::optional<core::InterfaceId> &id)
+{
+    if (id == m_item)
+        return;
+    m_item = id;
+    m_chosenPhoto = 0;
+    m_thumbnails.clear();
+    m_marks->stopMarking();
 }
 
 void PhotosPage::choosePhoto(int row)

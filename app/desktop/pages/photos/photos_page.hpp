@@ -43,6 +43,7 @@ private:
     QWidget *makeLeft();
     void refresh();
     void chooseItem(const QString &key);
+    void turnTo(const std::optional<core::InterfaceId> &id);
     void choosePhoto(int row);
     void showPhotos();
     ShownPhoto shownOf(const core::Photo *photo, const QString &none);
