@@ -100,6 +100,9 @@ private slots:
     void comesIntoTheWatchedFolder();
     void theFolderIsGone();
     void chosenDroppedAndPastedOnTheSheet();
+    void whatIsNotAttachedWaitsOn();
+    void aCopyThatCannotBeMade();
+    void aCaptionIsShownAsItIs();
     void whatIsNoPhotoIsNamed();
     void theSamePhotoTwice();
     void withoutWhereItWasTaken();
@@ -421,6 +424,52 @@ void TstPhotos::chosenDroppedAndPastedOnTheSheet()
     QTest::keyClick(named<QLineEdit>(*sheet(), "secret"), Qt::Key_Return);
     QTRY_COMPARE(photosOf(u"D1"_s), QStringList{u"before image/png"_s});
     QCOMPARE(item(u"D1"_s)->photos.front().digest, pasted);
+}
+
+void TstPhotos::whatIsNotAttachedWaitsOn()
+{
+    go("photos", "D1");
+    QApplication::clipboard()->setImage(camera::twoHalves(60, 30));
+    press(page(), "paste");
+    QTRY_VERIFY(sheet());
+    // Another is chosen on the sheet, so the pasted one was not attached.
+    m_ask->openPath = file(u"IMG_1.jpg"_s, photoOf(400, 200));
+    press(*sheet(), "choosePhoto");
+    QCOMPARE(sign(u"ana"_s), QString());
+    QCOMPARE(photosOf(u"D1"_s), QStringList{u"before image/jpeg"_s});
+    QVERIFY2(told("waiting").contains(u"Pasted picture"), qPrintable(told("waiting")));
+    // A copy of it counts.
+    press(page(), "attachWaiting");
+    QTRY_VERIFY(sheet());
+    named<QCheckBox>(*sheet(), "bare")->click();
+    QCOMPARE(sign(u"ana"_s), QString());
+    QCOMPARE(photosOf(u"D1"_s).size(), 2);
+    QTRY_COMPARE(told("waiting"), QString());
+}
+
+/// Of a photo that was cut off within, as from a card that was pulled out, no copy may be made; the alarm goes once none is wanted.
+void TstPhotos::aCopyThatCannotBeMade()
+{
+    desktop::PhotoPicker picker(*m_ask, photos::PhotoFile{u"IMG_1.jpg"_s, photoOf(400, 200).first(40), u"image/jpeg"_s}, [](const core::Digest &) { return QString(); });
+    const auto *problem = named<QLabel>(picker, "photoProblem");
+    QVERIFY(problem->text().isEmpty());
+    named<QCheckBox>(picker, "bare")->click();
+    QVERIFY(!problem->text().isEmpty());
+    QVERIFY(!picker.photo());
+    named<QCheckBox>(picker, "bare")->click();
+    QCOMPARE(problem->text(), QString());
+    QVERIFY(picker.photo());
+}
+
+void TstPhotos::aCaptionIsShownAsItIs()
+{
+    const QByteArray photo = photoOf(400, 200);
+    QVERIFY(m_other->store().attachments().put(photo, u"image/jpeg"_s));
+    QCOMPARE(Bench::say(*m_other, *m_job, u"ben"_s, u"photo.attached"_s, u"D1"_s, {{u"sha256"_s, core::Digest::of(photo).hex()}, {u"media_type"_s, u"image/jpeg"_s}, {u"moment"_s, u"before"_s}, {u"caption"_s, u"worn by 5 %1 of %2"_s}}), QString());
+    m_window->look();
+    go("photos", "D1");
+    const QString row = named<QListWidget>(page(), "photos")->item(0)->text();
+    QCOMPARE(row, u"Before: worn by 5 %1 of %2\nentry "_s + QString::number(item(u"D1"_s)->photos.front().mark.seq));
 }
 
 void TstPhotos::whatIsNoPhotoIsNamed()

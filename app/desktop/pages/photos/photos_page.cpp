@@ -265,7 +265,7 @@ void PhotosPage::showPhotos()
         const QSignalBlocker quiet(m_photos);
         m_photos->clear();
         for (const core::Photo &photo : all) {
-            auto *row = new QListWidgetItem(tr("%1\nentry %2").arg(photoInWords(photo, *feed().state(), feed().reg())).arg(photo.mark.seq), m_photos);
+            auto *row = new QListWidgetItem(tr("%1\nentry %2").arg(photoInWords(photo, *feed().state(), feed().reg()), QString::number(photo.mark.seq)), m_photos);
             row->setIcon(thumbnailOf(photo));
         }
         if (chosen != all.end())
@@ -345,7 +345,7 @@ void PhotosPage::signMarks()
     m_marks->stopMarking();
     const core::Digest digest = photo->digest;
     Given given{{{u"sha256"_s, digest.hex()}, {u"marks"_s, core::linesOf(draftsOf(*photo))}}, std::nullopt, {}};
-    given.whenSigned = [page = QPointer<PhotosPage>(this), digest] {
+    given.whenSigned = [page = QPointer<PhotosPage>(this), digest](const std::optional<core::Digest> &) {
         if (!page)
             return;
         page->m_drafts.erase(digest);
@@ -390,10 +390,12 @@ void PhotosPage::attachFirst()
         return;
     }
     Given given{{}, *photo, {}};
-    given.whenSigned = [page = QPointer<PhotosPage>(this), digest = m_intake->waiting().firstDigest(), to = *id] {
+    // A file may have changed since it came, and another photo may be chosen on the sheet: what waits goes only where it was attached.
+    given.whenSigned = [page = QPointer<PhotosPage>(this), digest = m_intake->waiting().firstDigest(), offered = photos::digestOf(*photo), to = *id](const std::optional<core::Digest> &original) {
         if (!page)
             return;
-        page->m_intake->waiting().drop(digest);
+        if (original)
+            page->m_intake->waiting().drop(*original == offered ? digest : *original);
         page->chooseRow(to.text());
     };
     emit sheetWanted(u"photo.attached"_s, {*id}, std::nullopt, given);
