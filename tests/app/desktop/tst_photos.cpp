@@ -28,6 +28,7 @@
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/scan/scanner_keys.hpp"
 #include "app/photos/exif_place.hpp"
+#include "core/job/photo_marks.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 #include "tests/app/photos/camera.hpp"
@@ -113,6 +114,8 @@ private slots:
     void markedByMouse();
     void markedByKeyboard();
     void aMarkIsTakenAway();
+    void draftsMakeWayForAMarkSignedMeanwhile();
+    void draftsStayWithTheirInterface();
     void theCardLeadsToThePage();
     void controlsAreNamedAndCanBeHit();
 
@@ -676,6 +679,42 @@ void TstPhotos::aMarkIsTakenAway()
     QCOMPARE(named<QListWidget>(page(), "marks")->count(), 0);
     go("photos", "D1");
     QVERIFY(named<QListWidget>(page(), "marks")->item(0)->text().contains(u"seal"));
+}
+
+void TstPhotos::draftsMakeWayForAMarkSignedMeanwhile()
+{
+    QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
+    go("photos", "D1");
+    press(page(), "place");
+    ::press(view(Side::Left), Qt::Key_Return);
+    type(*named<QLineEdit>(page(), "markWords"), u"se"_s);
+    const core::Mark nobody{0, *core::PersonId::parse(u"ben"), core::Instant::fromMilliseconds(0)};
+    QCOMPARE(Bench::say(*m_other, *m_job, u"ben"_s, u"photo.marked"_s, u"D1"_s, {{u"sha256"_s, core::Digest::of(photoOf(400, 200)).hex()}, {u"marks"_s, core::linesOf({{nobody, 1, 10, 20, u"nut"_s}})}}), QString());
+    m_window->look();
+    QTRY_COMPARE(view(Side::Left).shown().marks.size(), 1u);
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
+    QCOMPARE(view(Side::Left).shown().drafts.front().number, 2);
+    // Whoever is typing goes on.
+    QCOMPARE(named<QLineEdit>(page(), "markWords")->text(), u"se"_s);
+    type(*named<QLineEdit>(page(), "markWords"), u"al"_s);
+    press(page(), "photo.marked");
+    QCOMPARE(sign(u"ana"_s), QString());
+    QCOMPARE(photosOf(u"D1"_s), QStringList{u"before image/jpeg; 1 at 10,20 nut; 2 at 500,500 seal"_s});
+}
+
+/// The same picture may show two interfaces.
+void TstPhotos::draftsStayWithTheirInterface()
+{
+    QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
+    QCOMPARE(attach(u"C1"_s, photoOf(400, 200), u"before"_s), QString());
+    go("photos", "D1");
+    press(page(), "place");
+    ::press(view(Side::Left), Qt::Key_Return);
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
+    go("photos", "C1");
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 0u);
+    go("photos", "D1");
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
 }
 
 void TstPhotos::theCardLeadsToThePage()

@@ -287,6 +287,13 @@ const core::Photo *PhotosPage::marked() const
     return m_pair->active() == Side::Left ? choice.left : choice.right;
 }
 
+std::vector<core::PhotoMark> &PhotosPage::draftsOf(const core::Photo &photo)
+{
+    std::vector<core::PhotoMark> &drafts = m_drafts[{*m_item, photo.digest}];
+    drafts = core::numberedBeside(photo.marks, std::move(drafts));
+    return drafts;
+}
+
 void PhotosPage::showMarks()
 {
     const core::Photo *photo = marked();
@@ -345,10 +352,10 @@ void PhotosPage::signMarks()
     m_marks->stopMarking();
     const core::Digest digest = photo->digest;
     Given given{{{u"sha256"_s, digest.hex()}, {u"marks"_s, core::linesOf(draftsOf(*photo))}}, std::nullopt, {}};
-    given.whenSigned = [page = QPointer<PhotosPage>(this), digest](const std::optional<core::Digest> &) {
+    given.whenSigned = [page = QPointer<PhotosPage>(this), on = std::pair(*m_item, digest)](const std::optional<core::Digest> &) {
         if (!page)
             return;
-        page->m_drafts.erase(digest);
+        page->m_drafts.erase(on);
         page->showPhotos();
     };
     emit sheetWanted(u"photo.marked"_s, {*m_item}, digest.hex(), given);

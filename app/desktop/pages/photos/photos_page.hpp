@@ -61,7 +61,8 @@ private:
     const core::InterfaceState *item() const;
     /// The photo that marks are about, or nullptr.
     const core::Photo *marked() const;
-    std::vector<core::PhotoMark> &draftsOf(const core::Photo &photo) { return m_drafts[photo.digest]; }
+    /// Of the interface that is shown; their numbers make way for marks that were signed meanwhile.
+    std::vector<core::PhotoMark> &draftsOf(const core::Photo &photo);
     std::optional<core::InterfaceId> askItem();
 
     QLabel *m_title;
@@ -73,7 +74,7 @@ private:
     std::optional<core::InterfaceId> m_item;
     std::optional<core::InterfaceId> m_wanted; ///< was led to, whether it has photos or not
     qint64 m_chosenPhoto = 0;                  ///< the entry of the photo that was chosen last; 0 for none
-    std::map<core::Digest, std::vector<core::PhotoMark>> m_drafts; ///< marks that nobody signed yet, by their photo
+    std::map<std::pair<core::InterfaceId, core::Digest>, std::vector<core::PhotoMark>> m_drafts; ///< marks that nobody signed yet, by interface and photo
     std::map<core::Digest, QImage> m_decoded;      ///< those in sight
     std::map<core::Digest, QPixmap> m_thumbnails;  ///< of the interface that is shown
 };
