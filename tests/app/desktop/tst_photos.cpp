@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QAction>
 #include <QApplication>
 #include <QCheckBox>
 #include <QClipboard>
@@ -9,6 +10,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
+#include <QPointer>
 #include <QPushButton>
 #include <QTableView>
 #include <QTemporaryDir>
@@ -116,6 +118,8 @@ private slots:
     void aMarkIsTakenAway();
     void draftsMakeWayForAMarkSignedMeanwhile();
     void draftsStayWithTheirInterface();
+    void nothingUnderWayIsLostUnasked_data();
+    void nothingUnderWayIsLostUnasked();
     void theCardLeadsToThePage();
     void controlsAreNamedAndCanBeHit();
 
@@ -715,6 +719,60 @@ void TstPhotos::draftsStayWithTheirInterface()
     QCOMPARE(view(Side::Left).shown().drafts.size(), 0u);
     go("photos", "D1");
     QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
+}
+
+void TstPhotos::nothingUnderWayIsLostUnasked_data()
+{
+    QTest::addColumn<QString>("what");
+    QTest::addColumn<bool>("isAsked");
+    QTest::newRow("a photo that was attached") << u""_s << false;
+    QTest::newRow("a pasted picture") << u"pasted"_s << true;
+    QTest::newRow("a mark without words") << u"mark"_s << true;
+    QTest::newRow("a mark taken away") << u"no mark"_s << false;
+    QTest::newRow("a watched folder") << u"folder"_s << true;
+}
+
+void TstPhotos::nothingUnderWayIsLostUnasked()
+{
+    QFETCH(QString, what);
+    QFETCH(bool, isAsked);
+    const QTemporaryDir camera;
+    QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
+    go("photos", "D1");
+    if (what == u"pasted") {
+        QApplication::clipboard()->setImage(camera::twoHalves(60, 30));
+        press(page(), "paste");
+        QTRY_VERIFY(sheet());
+        sheet()->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QTRY_VERIFY(!sheet());
+        QVERIFY(told("waiting").contains(u"Pasted picture"));
+    } else if (what.contains(u"mark")) {
+        press(page(), "place");
+        ::press(view(Side::Left), Qt::Key_Return);
+        if (what == u"no mark")
+            press(page(), "removeMark");
+    } else if (what == u"folder") {
+        m_ask->folderPath = camera.path();
+        press(page(), "watch");
+    }
+    m_ask->confirms = false;
+    QPointer<desktop::PhotosPage> before = &page();
+    QVERIFY(before);
+    if (isAsked) {
+        named<QAction>(*m_window, "language.de")->trigger();
+        QTRY_COMPARE(m_ask->asked, QStringList{u"Change the language?"_s});
+        QVERIFY(before);
+        m_ask->asked.clear();
+    }
+    m_window->openStore(m_bench->path());
+    QCOMPARE(m_ask->asked, isAsked ? QStringList{u"Leave this store?"_s} : QStringList());
+    QCOMPARE(before.isNull(), !isAsked);
+    if (!isAsked)
+        return;
+    m_ask->confirms = true;
+    m_window->openStore(m_bench->path());
+    QVERIFY(!before);
 }
 
 void TstPhotos::theCardLeadsToThePage()

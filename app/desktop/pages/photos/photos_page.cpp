@@ -408,6 +408,11 @@ void PhotosPage::attachFirst()
     emit sheetWanted(u"photo.attached"_s, {*id}, std::nullopt, given);
 }
 
+bool PhotosPage::isAnythingUnsigned() const
+{
+    return m_intake->isAnythingExpected() || std::any_of(m_drafts.begin(), m_drafts.end(), [](const auto &drafts) { return !drafts.second.empty(); });
+}
+
 void PhotosPage::offer(const QMimeData &offered) { m_intake->offer(offered); }
 
 void PhotosPage::dragEnterEvent(QDragEnterEvent *event)

@@ -32,6 +32,8 @@ public:
 
     /// An interface, by its id; one without photos, too.
     void chooseRow(const QString &key) override;
+    /// Photos that wait, marks, and a folder that is watched.
+    bool isAnythingUnsigned() const override;
     /// Has what was dropped or pasted wait; a single photo is asked about at once.
     void offer(const QMimeData &offered);
 
