@@ -736,7 +736,7 @@ void TstPhotos::nothingUnderWayIsLostUnasked()
 {
     QFETCH(QString, what);
     QFETCH(bool, isAsked);
-    const QTemporaryDir camera;
+    const QTemporaryDir folder;
     QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
     go("photos", "D1");
     if (what == u"pasted") {
@@ -753,7 +753,7 @@ void TstPhotos::nothingUnderWayIsLostUnasked()
         if (what == u"no mark")
             press(page(), "removeMark");
     } else if (what == u"folder") {
-        m_ask->folderPath = camera.path();
+        m_ask->folderPath = folder.path();
         press(page(), "watch");
     }
     m_ask->confirms = false;

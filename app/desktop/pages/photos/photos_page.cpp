@@ -151,10 +151,9 @@ void PhotosPage::refresh()
         const QSignalBlocker quiet(m_items);
         m_items->take(rows);
         const auto hasRow = [this](const std::optional<core::InterfaceId> &id) { return id && m_items->model().rowOf(id->text()) >= 0; };
-        if (hasRow(m_item))
-            m_items->choose(m_item->text());
-        else if (!rows.empty())
-            m_items->choose(hasRow(m_wanted) ? m_wanted->text() : rows.front().key);
+        const QString key = hasRow(m_item) ? m_item->text() : hasRow(m_wanted) ? m_wanted->text() : rows.empty() ? QString() : rows.front().key;
+        if (key != m_items->chosen())
+            m_items->choose(key);
     }
     turnTo(core::InterfaceId::parse(m_items->chosen()));
     showPhotos();
