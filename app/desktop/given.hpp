@@ -15,7 +15,8 @@ namespace desktop {
 struct Given {
     core::json::Object body{};                  ///< members that stand in each of its bodies
     std::optional<photos::PhotoFile> photo{};   ///< that it attaches
-    std::function<void()> whenSigned{};
+    /// Told which photo was attached, the original where it was a copy; nothing where the entry attaches none.
+    std::function<void(const std::optional<core::Digest> &original)> whenSigned{};
 };
 
 } // namespace desktop

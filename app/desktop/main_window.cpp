@@ -129,10 +129,18 @@ QWidget *MainWindow::makeCorner(QWidget *parent)
     return m_corner;
 }
 
+bool MainWindow::mayLosePages(const QString &question, const QString &yes)
+{
+    return !m_job || !m_job->isAnythingUnsigned()
+           || m_ask.confirm(question, tr("What is typed or marked on the pages and not signed is lost. Photos that wait are not attached, and no folder is watched any more. What was signed stands."), yes);
+}
+
+bool MainWindow::mayLeaveStore() { return mayLosePages(tr("Leave this store?"), tr("Leave the store")); }
+
 void MainWindow::newStore()
 {
     const auto path = m_ask.fileToSave(tr("New store"), QStringLiteral("jobs.remate"), tr("Store (*.remate)"));
-    if (!path)
+    if (!path || !mayLeaveStore())
         return;
     auto place = createPlace(*path, m_maker);
     if (!place)
@@ -188,7 +196,7 @@ void MainWindow::openStore(const QString &path)
     auto place = openPlace(path, m_maker);
     if (!place)
         m_ask.tell(tr("The store was not opened"), core::errorInWords(place.error()));
-    else
+    else if (mayLeaveStore())
         take(*std::move(place));
 }
 

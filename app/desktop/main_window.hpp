@@ -84,6 +84,9 @@ private:
     void openDemo();
     void askPackage();
     void showPackages();
+    /// Whether the pages may go: asks the question where photos, marks or a watched folder would go with them.
+    bool mayLosePages(const QString &question, const QString &yes);
+    bool mayLeaveStore();
     void take(StorePlace place);
     void makePages();
     void leave();

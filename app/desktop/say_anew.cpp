@@ -55,7 +55,14 @@ void MainWindow::chooseLanguage(language::Language language)
     const bool isBusy = isASheetOpen(*this);
     if (isBusy)
         m_ask.tell(tr("The language was not changed"), tr("Sign or close the sheet that is open, then choose the language again."));
-    if (isBusy || (isAnythingTyped(*this) && !m_ask.confirm(tr("Change the language?"), tr("What is typed on the pages and not signed is lost. What was signed stands."), tr("Change the language")))) {
+    const auto isMeant = [this] {
+        const QString question = tr("Change the language?");
+        const QString yes = tr("Change the language");
+        if (m_job && m_job->isAnythingUnsigned())
+            return mayLosePages(question, yes);
+        return !isAnythingTyped(*this) || m_ask.confirm(question, tr("What is typed on the pages and not signed is lost. What was signed stands."), yes);
+    };
+    if (isBusy || !isMeant()) {
         findChild<QAction *>(QStringLiteral("language.") + QLatin1String(language::lineOf(m_preferences.spoken(QLocale::system())).code))->setChecked(true);
         return;
     }

@@ -16,7 +16,10 @@ using namespace Qt::StringLiterals;
 bool mayHoldPhotos(const QMimeData &data)
 {
     const QList<QUrl> urls = data.urls();
-    return data.hasImage() || std::any_of(urls.begin(), urls.end(), [](const QUrl &url) { return url.isLocalFile() && endsLikeAPhoto(url.toLocalFile()); });
+    // A file manager offers a picture of the icon as well, of a list or a store, too.
+    if (std::any_of(urls.begin(), urls.end(), [](const QUrl &url) { return url.isLocalFile(); }))
+        return std::any_of(urls.begin(), urls.end(), [](const QUrl &url) { return url.isLocalFile() && endsLikeAPhoto(url.toLocalFile()); });
+    return data.hasImage();
 }
 
 std::vector<core::Result<PhotoFile>> photosIn(const QMimeData &data, const QString &name)

@@ -11,7 +11,7 @@ class QMimeData;
 
 namespace photos {
 
-/// Whether what is dropped or pasted may be photos: files that end like one, or a picture.
+/// Whether what is dropped or pasted may be photos: files that end like one, or a picture where there is no file.
 bool mayHoldPhotos(const QMimeData &data);
 
 /// The photos in what was dropped or pasted, each by itself, or why it is none. Bytes of a picture are taken as they are where they are offered as JPEG or

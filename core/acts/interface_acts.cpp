@@ -111,7 +111,10 @@ bool attachPhoto(JobState &job, const Statement &said)
     InterfaceState *item = itemOf(job, said);
     if (!digest || !item)
         return false;
-    const Photo photo{markOf(said), *digest, said.body.text(u"media_type"), said.body.text(u"caption"), said.body.text(u"moment")};
+    Photo photo{markOf(said), *digest, said.body.text(u"media_type"), said.body.text(u"caption"), said.body.text(u"moment")};
+    // Marks are on the picture, so attached once more it has those that stand.
+    if (const auto known = std::find_if(item->photos.begin(), item->photos.end(), [&](const Photo &one) { return one.digest == *digest; }); known != item->photos.end())
+        photo.marks = known->marks;
     item->photos.push_back(photo);
     const auto id = FindingId::parse(said.body.text(u"finding"));
     const auto finding = std::find_if(job.findings.begin(), job.findings.end(), [&](const Finding &one) { return id && one.id == *id; });

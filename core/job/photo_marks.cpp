@@ -38,4 +38,14 @@ qint64 nextMarkNumber(const std::vector<PhotoMark> &marks)
     return highest == marks.end() ? 1 : highest->number + 1;
 }
 
+std::vector<PhotoMark> numberedBeside(std::vector<PhotoMark> standing, std::vector<PhotoMark> drafts)
+{
+    for (PhotoMark &draft : drafts) {
+        if (std::any_of(standing.begin(), standing.end(), [&](const PhotoMark &one) { return one.number == draft.number; }))
+            draft.number = nextMarkNumber(standing);
+        standing.push_back(draft);
+    }
+    return drafts;
+}
+
 } // namespace core

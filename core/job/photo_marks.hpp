@@ -20,4 +20,8 @@ json::Array linesOf(const std::vector<PhotoMark> &marks);
 /// The number for the next mark on a photo: one more than the highest that stands.
 qint64 nextMarkNumber(const std::vector<PhotoMark> &marks);
 
+/// Marks that nobody signed yet, in their order, beside those that stand on the photo by now: each keeps its number unless that is taken, and then gets the
+/// next one.
+std::vector<PhotoMark> numberedBeside(std::vector<PhotoMark> standing, std::vector<PhotoMark> drafts);
+
 } // namespace core

@@ -100,6 +100,8 @@ void PhotoPicker::makeChoices()
 
 QWidget *PhotoPicker::chooseControl() const { return m_choose; }
 
+std::optional<core::Digest> PhotoPicker::original() const { return m_original ? std::optional(photos::digestOf(*m_original)) : std::nullopt; }
+
 core::Refusals PhotoPicker::whyNot() const
 {
     if (!m_photo)
@@ -147,10 +149,12 @@ void PhotoPicker::takePhoto(const core::Result<photos::PhotoFile> &photo)
 void PhotoPicker::makeCopy()
 {
     m_photo = m_original;
+    m_problem->clear(); // the photo as it is needs no copy that cannot be made
     if (m_original && (m_bare->isChecked() || m_smaller->isChecked())) {
         const auto copy = photos::bareCopy(*m_original, m_smaller->isChecked() ? std::optional(smallerSide) : std::nullopt);
         m_photo = copy ? std::optional(*copy) : std::nullopt;
-        m_problem->setText(copy ? QString() : copy.error().message);
+        if (!copy)
+            m_problem->setText(copy.error().message);
     }
     m_known = m_original ? m_attachedBefore(photos::digestOf(*m_original)) : QString();
     if (m_known.isEmpty() && m_photo)

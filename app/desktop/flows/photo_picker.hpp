@@ -32,6 +32,8 @@ public:
 
     /// As it will be attached; nothing before one was chosen.
     const std::optional<photos::PhotoFile> &photo() const { return m_photo; }
+    /// Of which it may be a copy; nothing before one was chosen.
+    std::optional<core::Digest> original() const;
     /// That there is none yet, or that it was attached before and nobody said that it is meant.
     core::Refusals whyNot() const;
     /// Where the keyboard begins while there is no photo.

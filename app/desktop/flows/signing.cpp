@@ -229,7 +229,10 @@ void Signing::beginGiven(const QString &kind, const std::vector<core::InterfaceI
         return;
     open(planFor(*at, situation(items, subject), given));
     if (given.whenSigned)
-        connect(m_sheet, &SignSheet::hasSigned, this, given.whenSigned);
+        connect(m_sheet, &SignSheet::hasSigned, this, [whenSigned = given.whenSigned, sheet = m_sheet.data()] {
+            const auto *picker = sheet->findChild<PhotoPicker *>();
+            whenSigned(picker ? picker->original() : std::nullopt);
+        });
 }
 
 SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation, const Given &given)

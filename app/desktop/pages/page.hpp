@@ -38,6 +38,8 @@ public:
 
     /// Makes a row the chosen one, where the page has rows and one of that key.
     virtual void chooseRow(const QString &) {}
+    /// Whether something is under way here that is kept nowhere, and is lost with the page; text in its fields apart.
+    virtual bool isAnythingUnsigned() const { return false; }
 
 signals:
     /// Lead to the page of that name, and there to the row of that key.

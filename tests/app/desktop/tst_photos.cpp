@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QAction>
 #include <QApplication>
 #include <QCheckBox>
 #include <QClipboard>
@@ -9,6 +10,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMimeData>
+#include <QPointer>
 #include <QPushButton>
 #include <QTableView>
 #include <QTemporaryDir>
@@ -28,6 +30,7 @@
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/scan/scanner_keys.hpp"
 #include "app/photos/exif_place.hpp"
+#include "core/job/photo_marks.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 #include "tests/app/photos/camera.hpp"
@@ -92,12 +95,17 @@ private slots:
     void emptyPageSaysWhatComesHere();
     void droppedOnThePageAndSigned();
     void droppedOnTheWindow();
+    void droppedForWhatIsChosenNow_data();
+    void droppedForWhatIsChosenNow();
     void severalWaitOneByOne();
     void pastedOnThePage();
     void nothingToPasteIsTold();
     void comesIntoTheWatchedFolder();
     void theFolderIsGone();
     void chosenDroppedAndPastedOnTheSheet();
+    void whatIsNotAttachedWaitsOn();
+    void aCopyThatCannotBeMade();
+    void aCaptionIsShownAsItIs();
     void whatIsNoPhotoIsNamed();
     void theSamePhotoTwice();
     void withoutWhereItWasTaken();
@@ -108,6 +116,10 @@ private slots:
     void markedByMouse();
     void markedByKeyboard();
     void aMarkIsTakenAway();
+    void draftsMakeWayForAMarkSignedMeanwhile();
+    void draftsStayWithTheirInterface();
+    void nothingUnderWayIsLostUnasked_data();
+    void nothingUnderWayIsLostUnasked();
     void theCardLeadsToThePage();
     void controlsAreNamedAndCanBeHit();
 
@@ -248,6 +260,45 @@ void TstPhotos::droppedOnTheWindow()
     QCOMPARE(photosOf(u"D1"_s), QStringList{u"before image/jpeg"_s});
 }
 
+void TstPhotos::droppedForWhatIsChosenNow_data()
+{
+    QTest::addColumn<QStringList>("withPhotos"); // C1 is chosen after D1; E1 is a third
+    QTest::addColumn<bool>("isPageShown");
+    for (const bool isPageShown : {false, true}) {
+        const char *where = isPageShown ? "on the page" : "on the list";
+        QTest::addRow("none has photos, chosen %s", where) << QStringList() << isPageShown;
+        QTest::addRow("the one before has one, chosen %s", where) << QStringList{u"D1"_s} << isPageShown;
+        QTest::addRow("the one before goes and another has one, chosen %s", where) << QStringList{u"E1"_s} << isPageShown;
+        QTest::addRow("all have one, chosen %s", where) << QStringList{u"D1"_s, u"C1"_s, u"E1"_s} << isPageShown;
+    }
+}
+
+/// The page was shown with one interface, and another was chosen since: a photo must not be signed for the first.
+void TstPhotos::droppedForWhatIsChosenNow()
+{
+    QFETCH(QStringList, withPhotos);
+    QFETCH(bool, isPageShown);
+    QCOMPARE(Bench::say(*m_other, *m_job, u"ana"_s, u"interface.listed"_s, u"E1"_s, {{u"name"_s, u"Earth lead"_s}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"Left"_s}}), QString());
+    m_window->look();
+    for (int i = 0; i < withPhotos.size(); ++i)
+        QCOMPARE(attach(withPhotos.at(i), photoOf(100 + 10 * i, 50), u"before"_s), QString());
+    go("photos", "D1");
+    QCOMPARE(named<desktop::RowTable>(page(), "items")->chosen(), u"D1"_s);
+    if (!isPageShown)
+        go("list");
+    place().choose({*core::InterfaceId::parse(u"C1"_s)});
+    QCOMPARE(place().chosen(), std::vector{*core::InterfaceId::parse(u"C1"_s)});
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(file(u"IMG_1.jpg"_s, photoOf(400, 200)))});
+    QVERIFY(drop(*m_window, data));
+    QCOMPARE(named<desktop::RowTable>(page(), "items")->chosen(), u"C1"_s);
+    QTRY_VERIFY(sheet());
+    QCOMPARE(sign(u"ana"_s), QString());
+    for (const QString &id : {u"D1"_s, u"C1"_s, u"E1"_s})
+        QCOMPARE(photosOf(id).size(), (withPhotos.contains(id) ? 1 : 0) + (id == u"C1" ? 1 : 0));
+    QCOMPARE(place().chosen(), std::vector{*core::InterfaceId::parse(u"C1"_s)});
+}
+
 void TstPhotos::severalWaitOneByOne()
 {
     go("photos", "C1");
@@ -380,6 +431,52 @@ void TstPhotos::chosenDroppedAndPastedOnTheSheet()
     QTest::keyClick(named<QLineEdit>(*sheet(), "secret"), Qt::Key_Return);
     QTRY_COMPARE(photosOf(u"D1"_s), QStringList{u"before image/png"_s});
     QCOMPARE(item(u"D1"_s)->photos.front().digest, pasted);
+}
+
+void TstPhotos::whatIsNotAttachedWaitsOn()
+{
+    go("photos", "D1");
+    QApplication::clipboard()->setImage(camera::twoHalves(60, 30));
+    press(page(), "paste");
+    QTRY_VERIFY(sheet());
+    // Another is chosen on the sheet, so the pasted one was not attached.
+    m_ask->openPath = file(u"IMG_1.jpg"_s, photoOf(400, 200));
+    press(*sheet(), "choosePhoto");
+    QCOMPARE(sign(u"ana"_s), QString());
+    QCOMPARE(photosOf(u"D1"_s), QStringList{u"before image/jpeg"_s});
+    QVERIFY2(told("waiting").contains(u"Pasted picture"), qPrintable(told("waiting")));
+    // A copy of it counts.
+    press(page(), "attachWaiting");
+    QTRY_VERIFY(sheet());
+    named<QCheckBox>(*sheet(), "bare")->click();
+    QCOMPARE(sign(u"ana"_s), QString());
+    QCOMPARE(photosOf(u"D1"_s).size(), 2);
+    QTRY_COMPARE(told("waiting"), QString());
+}
+
+/// Of a photo that was cut off within, as from a card that was pulled out, no copy may be made; the alarm goes once none is wanted.
+void TstPhotos::aCopyThatCannotBeMade()
+{
+    desktop::PhotoPicker picker(*m_ask, photos::PhotoFile{u"IMG_1.jpg"_s, photoOf(400, 200).first(40), u"image/jpeg"_s}, [](const core::Digest &) { return QString(); });
+    const auto *problem = named<QLabel>(picker, "photoProblem");
+    QVERIFY(problem->text().isEmpty());
+    named<QCheckBox>(picker, "bare")->click();
+    QVERIFY(!problem->text().isEmpty());
+    QVERIFY(!picker.photo());
+    named<QCheckBox>(picker, "bare")->click();
+    QCOMPARE(problem->text(), QString());
+    QVERIFY(picker.photo());
+}
+
+void TstPhotos::aCaptionIsShownAsItIs()
+{
+    const QByteArray photo = photoOf(400, 200);
+    QVERIFY(m_other->store().attachments().put(photo, u"image/jpeg"_s));
+    QCOMPARE(Bench::say(*m_other, *m_job, u"ben"_s, u"photo.attached"_s, u"D1"_s, {{u"sha256"_s, core::Digest::of(photo).hex()}, {u"media_type"_s, u"image/jpeg"_s}, {u"moment"_s, u"before"_s}, {u"caption"_s, u"worn by 5 %1 of %2"_s}}), QString());
+    m_window->look();
+    go("photos", "D1");
+    const QString row = named<QListWidget>(page(), "photos")->item(0)->text();
+    QCOMPARE(row, u"Before: worn by 5 %1 of %2\nentry "_s + QString::number(item(u"D1"_s)->photos.front().mark.seq));
 }
 
 void TstPhotos::whatIsNoPhotoIsNamed()
@@ -586,6 +683,96 @@ void TstPhotos::aMarkIsTakenAway()
     QCOMPARE(named<QListWidget>(page(), "marks")->count(), 0);
     go("photos", "D1");
     QVERIFY(named<QListWidget>(page(), "marks")->item(0)->text().contains(u"seal"));
+}
+
+void TstPhotos::draftsMakeWayForAMarkSignedMeanwhile()
+{
+    QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
+    go("photos", "D1");
+    press(page(), "place");
+    ::press(view(Side::Left), Qt::Key_Return);
+    type(*named<QLineEdit>(page(), "markWords"), u"se"_s);
+    const core::Mark nobody{0, *core::PersonId::parse(u"ben"), core::Instant::fromMilliseconds(0)};
+    QCOMPARE(Bench::say(*m_other, *m_job, u"ben"_s, u"photo.marked"_s, u"D1"_s, {{u"sha256"_s, core::Digest::of(photoOf(400, 200)).hex()}, {u"marks"_s, core::linesOf({{nobody, 1, 10, 20, u"nut"_s}})}}), QString());
+    m_window->look();
+    QTRY_COMPARE(view(Side::Left).shown().marks.size(), 1u);
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
+    QCOMPARE(view(Side::Left).shown().drafts.front().number, 2);
+    // Whoever is typing goes on.
+    QCOMPARE(named<QLineEdit>(page(), "markWords")->text(), u"se"_s);
+    type(*named<QLineEdit>(page(), "markWords"), u"al"_s);
+    press(page(), "photo.marked");
+    QCOMPARE(sign(u"ana"_s), QString());
+    QCOMPARE(photosOf(u"D1"_s), QStringList{u"before image/jpeg; 1 at 10,20 nut; 2 at 500,500 seal"_s});
+}
+
+/// The same picture may show two interfaces.
+void TstPhotos::draftsStayWithTheirInterface()
+{
+    QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
+    QCOMPARE(attach(u"C1"_s, photoOf(400, 200), u"before"_s), QString());
+    go("photos", "D1");
+    press(page(), "place");
+    ::press(view(Side::Left), Qt::Key_Return);
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
+    go("photos", "C1");
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 0u);
+    go("photos", "D1");
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
+}
+
+void TstPhotos::nothingUnderWayIsLostUnasked_data()
+{
+    QTest::addColumn<QString>("what");
+    QTest::addColumn<bool>("isAsked");
+    QTest::newRow("a photo that was attached") << u""_s << false;
+    QTest::newRow("a pasted picture") << u"pasted"_s << true;
+    QTest::newRow("a mark without words") << u"mark"_s << true;
+    QTest::newRow("a mark taken away") << u"no mark"_s << false;
+    QTest::newRow("a watched folder") << u"folder"_s << true;
+}
+
+void TstPhotos::nothingUnderWayIsLostUnasked()
+{
+    QFETCH(QString, what);
+    QFETCH(bool, isAsked);
+    const QTemporaryDir folder;
+    QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
+    go("photos", "D1");
+    if (what == u"pasted") {
+        QApplication::clipboard()->setImage(camera::twoHalves(60, 30));
+        press(page(), "paste");
+        QTRY_VERIFY(sheet());
+        sheet()->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QTRY_VERIFY(!sheet());
+        QVERIFY(told("waiting").contains(u"Pasted picture"));
+    } else if (what.contains(u"mark")) {
+        press(page(), "place");
+        ::press(view(Side::Left), Qt::Key_Return);
+        if (what == u"no mark")
+            press(page(), "removeMark");
+    } else if (what == u"folder") {
+        m_ask->folderPath = folder.path();
+        press(page(), "watch");
+    }
+    m_ask->confirms = false;
+    QPointer<desktop::PhotosPage> before = &page();
+    QVERIFY(before);
+    if (isAsked) {
+        named<QAction>(*m_window, "language.de")->trigger();
+        QTRY_COMPARE(m_ask->asked, QStringList{u"Change the language?"_s});
+        QVERIFY(before);
+        m_ask->asked.clear();
+    }
+    m_window->openStore(m_bench->path());
+    QCOMPARE(m_ask->asked, isAsked ? QStringList{u"Leave this store?"_s} : QStringList());
+    QCOMPARE(before.isNull(), !isAsked);
+    if (!isAsked)
+        return;
+    m_ask->confirms = true;
+    m_window->openStore(m_bench->path());
+    QVERIFY(!before);
 }
 
 void TstPhotos::theCardLeadsToThePage()

@@ -231,6 +231,9 @@ void PhotoFilesTest::droppedAndPasted_data()
     QTest::newRow("a picture") << QStringList() << QByteArray() << true << true << QStringList{u"pasted image/png"_s};
     QTest::newRow("a picture with its bytes") << QStringList() << camera::jpegOf(camera::twoHalves(20, 10)) << true << true << QStringList{u"pasted image/jpeg"_s};
     QTest::newRow("a file and its icon") << QStringList{u"a.jpg"_s} << QByteArray() << true << true << QStringList{u"a.jpg image/jpeg"_s};
+    QTest::newRow("a list and its icon") << QStringList{u"list.csv"_s} << QByteArray() << true << false << QStringList{u"no"_s};
+    QTest::newRow("a store and its icon") << QStringList{u"jobs.remate"_s} << QByteArray() << true << false << QStringList{u"no"_s};
+    QTest::newRow("a store and its icon with its bytes") << QStringList{u"jobs.remate"_s} << camera::jpegOf(camera::twoHalves(20, 10)) << true << false << QStringList{u"no"_s};
     QTest::newRow("nothing") << QStringList() << QByteArray() << false << false << QStringList();
 }
 
@@ -246,7 +249,7 @@ void PhotoFilesTest::droppedAndPasted()
         return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size();
     };
     QVERIFY(write(u"a.jpg"_s, camera::jpegOf(camera::twoHalves(20, 10))) && write(u"b.png"_s, camera::pngOf(camera::twoHalves(20, 10))));
-    QVERIFY(write(u"words.png"_s, "words") && write(u"list.csv"_s, "id,name") && write(u"c.webp"_s, "RIFF"));
+    QVERIFY(write(u"words.png"_s, "words") && write(u"list.csv"_s, "id,name") && write(u"c.webp"_s, "RIFF") && write(u"jobs.remate"_s, "SQLite format 3"));
     QMimeData data;
     QList<QUrl> urls;
     for (const QString &file : files)

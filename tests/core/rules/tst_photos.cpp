@@ -64,6 +64,8 @@ private slots:
         row("below the photo", photo, u"Ana marks D1"_s + marksOf({markAt(1, 1000, 1001)}), "photo.marks");
         row("no mark", photo, u"Ana marks D1"_s + marksOf({}), "photo.marks");
         row("the number of a mark that was struck", marked + u"; Ana strikes entry=13"_s, "Ben marks D1", "");
+        row("on the photo attached again, the next number", marked + u"; Ben photographs D1"_s, u"Ana marks D1"_s + marksOf({markAt(2, 0, 0)}), "");
+        row("on the photo attached again, a number that stands", marked + u"; Ben photographs D1"_s, u"Ana marks D1"_s + marksOf({markAt(1, 0, 0)}), "photo.marks");
         row("a mark without words", photo, u"Ana marks D1 marks=[{\"number\":1,\"across\":1,\"down\":1}]"_s, "form.value");
         row("a photo of a finding on it", "Ben raises F9 interface=D1", "Ben photographs D1 finding=F9", "");
         row("a photo of a finding on another", "Ben raises F9 interface=K1", "Ben photographs D1 finding=F9", "finding.photo");
@@ -83,6 +85,18 @@ private slots:
         QCOMPARE(story.job().lines[12].standing, core::Standing::Fallen);
     }
 
+    void attachedAgainItHasItsMarks()
+    {
+        Story story(u"Ben photographs D1; Ana marks D1; Ben photographs D1; Ben photographs D1 sha256="_s + core::Digest::of("other").hex());
+        QCOMPARE(story.refusedBy(), QString());
+        QCOMPARE(marksShown(story.job().item(*core::InterfaceId::parse(u"D1"))->photos), u"1 at 500,250 chafe mark (entry 13)\n1 at 500,250 chafe mark (entry 13)\n"_s);
+        // On the same picture on another item are marks of its own.
+        story.tell(u"Ben photographs K1"_s);
+        QCOMPARE(story.refusedBy(), QString());
+        QCOMPARE(story.job().item(*core::InterfaceId::parse(u"K1"))->photos.size(), 1u);
+        QCOMPARE(marksShown(story.job().item(*core::InterfaceId::parse(u"K1"))->photos), QString());
+    }
+
     void aFindingsPhotoHasItsMarks()
     {
         Story story(u"Ben raises F9 interface=D1; Ben photographs D1 finding=F9; Ana marks D1"_s);
@@ -95,6 +109,34 @@ private slots:
         QCOMPARE(core::nextMarkNumber({}), 1);
         const core::Mark entry{1, *core::PersonId::parse(u"ana"), core::Instant::fromMilliseconds(0)};
         QCOMPARE(core::nextMarkNumber({{entry, 4, 0, 0, u"a"_s}, {entry, 2, 0, 0, u"b"_s}}), 5);
+    }
+
+    /// Drafts that stand while another station signs.
+    void draftsMakeWay_data()
+    {
+        QTest::addColumn<QList<int>>("standing");
+        QTest::addColumn<QList<int>>("drafts");
+        QTest::addColumn<QList<int>>("numbers");
+        QTest::newRow("none") << QList<int>{1} << QList<int>{} << QList<int>{};
+        QTest::newRow("nothing signed") << QList<int>{} << QList<int>{1, 2} << QList<int>{1, 2};
+        QTest::newRow("another number signed") << QList<int>{1} << QList<int>{2, 3} << QList<int>{2, 3};
+        QTest::newRow("the first signed") << QList<int>{1} << QList<int>{1, 2} << QList<int>{2, 3};
+        QTest::newRow("both signed") << QList<int>{1, 2} << QList<int>{1, 2} << QList<int>{3, 4};
+        QTest::newRow("the second signed") << QList<int>{2} << QList<int>{1, 2} << QList<int>{1, 3};
+    }
+    void draftsMakeWay()
+    {
+        const core::Mark entry{1, *core::PersonId::parse(u"ana"), core::Instant::fromMilliseconds(0)};
+        const auto marks = [&](const QList<int> &numbers) {
+            std::vector<core::PhotoMark> all;
+            for (const int number : numbers)
+                all.push_back({entry, number, 0, 0, u"a"_s});
+            return all;
+        };
+        QFETCH(QList<int>, standing);
+        QFETCH(QList<int>, drafts);
+        QFETCH(QList<int>, numbers);
+        QVERIFY(core::numberedBeside(marks(standing), marks(drafts)) == marks(numbers));
     }
 
     void zEveryRuleWasSeenRefusing() { m_table.everyRuleWasSeen(); }

@@ -18,6 +18,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/flows/label_flow.hpp"
 #include "app/desktop/flows/long_work.hpp"
@@ -163,6 +165,11 @@ void JobPlace::showPage(const QString &name, const QString &row)
 }
 
 QString JobPlace::shownPage() const { return m_pages->currentWidget()->objectName(); }
+
+bool JobPlace::isAnythingUnsigned() const
+{
+    return std::any_of(m_built.begin(), m_built.end(), [](const Page *page) { return page && page->isAnythingUnsigned(); });
+}
 
 QString JobPlace::manualPage() const
 {

@@ -33,6 +33,8 @@ public:
     QString shownPage() const;
     const std::vector<core::InterfaceId> &chosen() const { return m_selection.items(); }
     void choose(const std::vector<core::InterfaceId> &items) { m_selection.choose(items); }
+    /// Whether a page has something under way that is lost with it.
+    bool isAnythingUnsigned() const;
     /// The page of the manual that tells of what is shown.
     QString manualPage() const;
     /// Chooses an interface of the job and shows it on the list.

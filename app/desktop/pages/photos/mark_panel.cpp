@@ -25,6 +25,17 @@ constexpr int mostRows = 4; ///< in sight at once
 
 bool isDraft(const MarkRow &row) { return row.signedBy.isEmpty(); }
 
+/// A draft may have made way for a mark that was signed meanwhile: then it is known by its place.
+qint64 numberNow(const MarkRow &before, const std::vector<MarkRow> &rows)
+{
+    const auto isThere = [&](const MarkRow &row) { return isDraft(row) && row.mark.across == before.mark.across && row.mark.down == before.mark.down; };
+    const auto isStill = [&](const MarkRow &row) { return isThere(row) && row.mark.number == before.mark.number; };
+    if (!isDraft(before) || std::any_of(rows.begin(), rows.end(), isStill))
+        return before.mark.number;
+    const auto at = std::find_if(rows.begin(), rows.end(), isThere);
+    return at == rows.end() ? before.mark.number : at->mark.number;
+}
+
 QString wordsOf(const MarkRow &row)
 {
     const QString number = QString::number(row.mark.number);
@@ -86,8 +97,7 @@ const MarkRow *MarkPanel::current() const
 
 void MarkPanel::show(const QString &photo, const std::vector<MarkRow> &rows, const QString &whyNot)
 {
-    const MarkRow *before = current();
-    const auto number = before ? std::optional(before->mark.number) : std::nullopt;
+    const auto before = current() ? std::optional(*current()) : std::nullopt;
     m_rows = rows;
     m_whyNot = whyNot;
     m_list->setAccessibleDescription(photo);
@@ -104,8 +114,8 @@ void MarkPanel::show(const QString &photo, const std::vector<MarkRow> &rows, con
     m_list->setFixedHeight(height);
     m_list->setVisible(!rows.empty());
     m_place->setEnabled(!photo.isEmpty());
-    if (number)
-        chooseNumber(*number);
+    if (before)
+        chooseNumber(numberNow(*before, rows));
     judge();
 }
 

@@ -60,6 +60,8 @@ QWidget *PhotoIntake::makeSources()
     return bar;
 }
 
+bool PhotoIntake::isAnythingExpected() const { return !m_waiting->isEmpty() || !m_folder.path().isEmpty(); }
+
 void PhotoIntake::offer(const QMimeData &offered)
 {
     int came = 0;

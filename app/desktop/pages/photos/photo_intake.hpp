@@ -25,6 +25,8 @@ public:
 
     /// Those that wait.
     WaitingPhotos &waiting() { return *m_waiting; }
+    /// Whether a photo waits, or may come into a folder that is watched.
+    bool isAnythingExpected() const;
     /// Has what was dropped or pasted wait; a single photo is wanted to be attached at once.
     void offer(const QMimeData &offered);
     void paste();

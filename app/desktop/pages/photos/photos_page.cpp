@@ -100,8 +100,9 @@ PhotosPage::PhotosPage(const PageTools &tools, QWidget *parent) : Page(tools, pa
     connect(m_marks, &MarkPanel::signWanted, this, &PhotosPage::signMarks);
     connect(&selection(), &Selection::changed, this, [this] {
         if (selection().isSingle())
-            m_wanted = selection().items().front();
-        refresh();
+            chooseRow(selection().items().front().text());
+        else
+            refresh();
     });
     follow(&PhotosPage::refresh);
     if (selection().isSingle())
@@ -145,10 +146,16 @@ void PhotosPage::refresh()
         if (!one.photos.empty() || m_wanted == one.listed.id)
             rows.push_back({one.listed.id.text(), {one.listed.id.text(), one.photos.empty() ? tr("%1\nnone yet").arg(one.listed.name) : tr("%1\n%2").arg(one.listed.name, photosCounted(one.photos))}});
     }
-    m_items->take(rows);
-    if (m_items->chosen().isEmpty() && !rows.empty())
-        m_items->choose(m_wanted && m_items->model().rowOf(m_wanted->text()) >= 0 ? m_wanted->text() : rows.front().key);
-    m_item = core::InterfaceId::parse(m_items->chosen());
+    {
+        // Where the row that was chosen goes, the list takes one beside it, which nobody chose.
+        const QSignalBlocker quiet(m_items);
+        m_items->take(rows);
+        const auto hasRow = [this](const std::optional<core::InterfaceId> &id) { return id && m_items->model().rowOf(id->text()) >= 0; };
+        const QString key = hasRow(m_item) ? m_item->text() : hasRow(m_wanted) ? m_wanted->text() : rows.empty() ? QString() : rows.front().key;
+        if (key != m_items->chosen())
+            m_items->choose(key);
+    }
+    turnTo(core::InterfaceId::parse(m_items->chosen()));
     showPhotos();
     showWaiting();
 }
@@ -158,6 +165,8 @@ void PhotosPage::chooseRow(const QString &key)
     m_wanted = core::InterfaceId::parse(key);
     refresh();
     m_items->choose(key);
+    if (isVisible() && m_item && m_item == m_wanted)
+        selection().choose({*m_item}); // it may have been shown before without anybody's choice
 }
 
 void PhotosPage::chooseItem(const QString &key)
@@ -165,14 +174,21 @@ void PhotosPage::chooseItem(const QString &key)
     const auto id = core::InterfaceId::parse(key);
     if (!id || id == m_item)
         return;
-    m_item = id;
-    m_chosenPhoto = 0;
-    m_thumbnails.clear();
-    m_marks->stopMarking();
+    turnTo(id);
     showPhotos();
     showWaiting();
     if (isVisible())
         selection().choose({*id});
+}
+
+void PhotosPage::turnTo(const std::optional<core::InterfaceId> &id)
+{
+    if (id == m_item)
+        return;
+    m_item = id;
+    m_chosenPhoto = 0;
+    m_thumbnails.clear();
+    m_marks->stopMarking();
 }
 
 void PhotosPage::choosePhoto(int row)
@@ -248,7 +264,7 @@ void PhotosPage::showPhotos()
         const QSignalBlocker quiet(m_photos);
         m_photos->clear();
         for (const core::Photo &photo : all) {
-            auto *row = new QListWidgetItem(tr("%1\nentry %2").arg(photoInWords(photo, *feed().state(), feed().reg())).arg(photo.mark.seq), m_photos);
+            auto *row = new QListWidgetItem(tr("%1\nentry %2").arg(photoInWords(photo, *feed().state(), feed().reg()), QString::number(photo.mark.seq)), m_photos);
             row->setIcon(thumbnailOf(photo));
         }
         if (chosen != all.end())
@@ -268,6 +284,13 @@ const core::Photo *PhotosPage::marked() const
             choice = withPhoto(choice, photo);
     }
     return m_pair->active() == Side::Left ? choice.left : choice.right;
+}
+
+std::vector<core::PhotoMark> &PhotosPage::draftsOf(const core::Photo &photo)
+{
+    std::vector<core::PhotoMark> &drafts = m_drafts[{*m_item, photo.digest}];
+    drafts = core::numberedBeside(photo.marks, std::move(drafts));
+    return drafts;
 }
 
 void PhotosPage::showMarks()
@@ -328,10 +351,10 @@ void PhotosPage::signMarks()
     m_marks->stopMarking();
     const core::Digest digest = photo->digest;
     Given given{{{u"sha256"_s, digest.hex()}, {u"marks"_s, core::linesOf(draftsOf(*photo))}}, std::nullopt, {}};
-    given.whenSigned = [page = QPointer<PhotosPage>(this), digest] {
+    given.whenSigned = [page = QPointer<PhotosPage>(this), on = std::pair(*m_item, digest)](const std::optional<core::Digest> &) {
         if (!page)
             return;
-        page->m_drafts.erase(digest);
+        page->m_drafts.erase(on);
         page->showPhotos();
     };
     emit sheetWanted(u"photo.marked"_s, {*m_item}, digest.hex(), given);
@@ -373,13 +396,20 @@ void PhotosPage::attachFirst()
         return;
     }
     Given given{{}, *photo, {}};
-    given.whenSigned = [page = QPointer<PhotosPage>(this), digest = m_intake->waiting().firstDigest(), to = *id] {
+    // A file may have changed since it came, and another photo may be chosen on the sheet: what waits goes only where it was attached.
+    given.whenSigned = [page = QPointer<PhotosPage>(this), digest = m_intake->waiting().firstDigest(), offered = photos::digestOf(*photo), to = *id](const std::optional<core::Digest> &original) {
         if (!page)
             return;
-        page->m_intake->waiting().drop(digest);
+        if (original)
+            page->m_intake->waiting().drop(*original == offered ? digest : *original);
         page->chooseRow(to.text());
     };
     emit sheetWanted(u"photo.attached"_s, {*id}, std::nullopt, given);
+}
+
+bool PhotosPage::isAnythingUnsigned() const
+{
+    return m_intake->isAnythingExpected() || std::any_of(m_drafts.begin(), m_drafts.end(), [](const auto &drafts) { return !drafts.second.empty(); });
 }
 
 void PhotosPage::offer(const QMimeData &offered) { m_intake->offer(offered); }

@@ -32,6 +32,8 @@ public:
 
     /// An interface, by its id; one without photos, too.
     void chooseRow(const QString &key) override;
+    /// Photos that wait, marks, and a folder that is watched.
+    bool isAnythingUnsigned() const override;
     /// Has what was dropped or pasted wait; a single photo is asked about at once.
     void offer(const QMimeData &offered);
 
@@ -43,6 +45,7 @@ private:
     QWidget *makeLeft();
     void refresh();
     void chooseItem(const QString &key);
+    void turnTo(const std::optional<core::InterfaceId> &id);
     void choosePhoto(int row);
     void showPhotos();
     ShownPhoto shownOf(const core::Photo *photo, const QString &none);
@@ -60,7 +63,8 @@ private:
     const core::InterfaceState *item() const;
     /// The photo that marks are about, or nullptr.
     const core::Photo *marked() const;
-    std::vector<core::PhotoMark> &draftsOf(const core::Photo &photo) { return m_drafts[photo.digest]; }
+    /// Of the interface that is shown; their numbers make way for marks that were signed meanwhile.
+    std::vector<core::PhotoMark> &draftsOf(const core::Photo &photo);
     std::optional<core::InterfaceId> askItem();
 
     QLabel *m_title;
@@ -72,7 +76,7 @@ private:
     std::optional<core::InterfaceId> m_item;
     std::optional<core::InterfaceId> m_wanted; ///< was led to, whether it has photos or not
     qint64 m_chosenPhoto = 0;                  ///< the entry of the photo that was chosen last; 0 for none
-    std::map<core::Digest, std::vector<core::PhotoMark>> m_drafts; ///< marks that nobody signed yet, by their photo
+    std::map<std::pair<core::InterfaceId, core::Digest>, std::vector<core::PhotoMark>> m_drafts; ///< marks that nobody signed yet, by interface and photo
     std::map<core::Digest, QImage> m_decoded;      ///< those in sight
     std::map<core::Digest, QPixmap> m_thumbnails;  ///< of the interface that is shown
 };
