@@ -6277,6 +6277,14 @@
         <translation>Weglassen, was die Kamera schrieb: Ort, Zeit, Gerät</translation>
     </message>
     <message>
+        <source>Leave the store</source>
+        <translation>Ablage verlassen</translation>
+    </message>
+    <message>
+        <source>Leave this store?</source>
+        <translation>Diese Ablage verlassen?</translation>
+    </message>
+    <message>
         <source>Leaves with the outgoing unit</source>
         <translation>Geht mit dem ausgehenden Aggregat ab</translation>
     </message>
@@ -12254,6 +12262,10 @@
     <message>
         <source>What is typed on the pages and not signed is lost. What was signed stands.</source>
         <translation>Was auf den Seiten eingetippt und nicht unterschrieben ist, geht verloren. Was unterschrieben wurde, bleibt.</translation>
+    </message>
+    <message>
+        <source>What is typed or marked on the pages and not signed is lost. Photos that wait are not attached, and no folder is watched any more. What was signed stands.</source>
+        <translation>Was auf den Seiten eingetippt oder markiert und nicht unterschrieben ist, geht verloren. Wartende Fotos werden nicht angehängt, und kein Ordner wird mehr beobachtet. Was unterschrieben wurde, bleibt.</translation>
     </message>
     <message>
         <source>What is wrong</source>

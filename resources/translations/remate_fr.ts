@@ -6277,6 +6277,14 @@
         <translation>Omettre ce que l'appareil a écrit : lieu, heure, appareil</translation>
     </message>
     <message>
+        <source>Leave the store</source>
+        <translation>Quitter la base</translation>
+    </message>
+    <message>
+        <source>Leave this store?</source>
+        <translation>Quitter cette base ?</translation>
+    </message>
+    <message>
         <source>Leaves with the outgoing unit</source>
         <translation>Part avec l'ensemble sortant</translation>
     </message>
@@ -12254,6 +12262,10 @@
     <message>
         <source>What is typed on the pages and not signed is lost. What was signed stands.</source>
         <translation>Ce qui est saisi dans les pages sans être signé sera perdu. Ce qui a été signé reste.</translation>
+    </message>
+    <message>
+        <source>What is typed or marked on the pages and not signed is lost. Photos that wait are not attached, and no folder is watched any more. What was signed stands.</source>
+        <translation>Ce qui est saisi ou repéré dans les pages sans être signé sera perdu. Les photos en attente ne seront pas jointes, et aucun dossier ne sera plus surveillé. Ce qui a été signé reste.</translation>
     </message>
     <message>
         <source>What is wrong</source>
