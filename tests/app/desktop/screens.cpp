@@ -401,6 +401,7 @@ void Screens::photos(desktop::MainWindow &window, desktop::JobPlace &place)
     const auto after = demo::scenarioFile(u"photo_SL3_after.png"_s);
     QMimeData pasted;
     pasted.setImageData(QImage::fromData(*after));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the sheets that were signed before
     page->offer(pasted);
     settle();
     auto *sheet = window.findChild<desktop::SignSheet *>();
