@@ -42,6 +42,7 @@ void PhotoPair::makeSide(Side side, QGridLayout &grid)
     view->setObjectName(side == Side::Left ? u"left"_s : u"right"_s);
     QLabel *words = makeLabel({}, "", this);
     words->setObjectName(side == Side::Left ? u"leftWords"_s : u"rightWords"_s);
+    words->hide();
     grid.addWidget(words, 0, gridColumn, Qt::AlignBottom);
     grid.addWidget(view, 1, gridColumn);
     grid.setColumnStretch(gridColumn, 1);
@@ -76,6 +77,7 @@ QWidget *PhotoPair::makeButtons()
 void PhotoPair::show(Side side, ShownPhoto photo)
 {
     m_words[at(side)]->setText(photo.picture.isNull() ? QString() : photo.words);
+    m_words[at(side)]->setVisible(!m_words[at(side)]->text().isEmpty()); // an empty line is one more stop for a screen reader
     m_views[at(side)]->show(std::move(photo));
 }
 
