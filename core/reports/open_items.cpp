@@ -3,18 +3,17 @@
 
 #include "core/reports/open_items.hpp"
 
-#include <QCoreApplication>
 #include <QStringList>
 
 #include <algorithm>
+
+#include "core/value/in_words.hpp"
 
 namespace core {
 
 namespace {
 
 using namespace Qt::StringLiterals;
-
-QString inWords(const char *text) { return QCoreApplication::translate("Report", text); }
 
 /// What may be handed over beside interfaces: the member that names it, the one that tells more, and the words.
 struct OpenSort {

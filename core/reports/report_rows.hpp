@@ -3,19 +3,16 @@
 
 #pragma once
 
-#include <QCoreApplication>
 #include <QString>
 
 #include <set>
 
 #include "core/reports/report.hpp"
 #include "core/reports/timeline.hpp"
+#include "core/value/in_words.hpp"
 
 /// What the reports of this folder share in making their rows.
 namespace core::reporting {
-
-/// A sentence of a report, translated in context "Report".
-inline QString inWords(const char *text) { return QCoreApplication::translate("Report", text); }
 
 /// The name and id of a person as the register of that entry had them: `Ben Ortiz (ben)`.
 QString personText(const Register &reg, const PersonId &id);

@@ -3,15 +3,11 @@
 
 #pragma once
 
-#include <QCoreApplication>
-
 #include "core/reports/one_page.hpp"
+#include "core/value/in_words.hpp"
 
 /// What the sheets of one page share in being made.
 namespace core::sheets {
-
-/// A sentence of a sheet, translated in context "Sheet".
-inline QString inWords(const char *text) { return QCoreApplication::translate("Sheet", text); }
 
 /// Free texts have no limit of their own; a page has.
 constexpr qsizetype mostOfAName = 60;
