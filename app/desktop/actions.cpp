@@ -210,6 +210,7 @@ core::json::Value anyValue(const core::Field &field, const Situation &s)
     case core::FieldType::Person: return s.reg.people.empty() ? u"-"_s : s.reg.people.begin()->first.text();
     case core::FieldType::Tool: return s.reg.tools.empty() ? u"-"_s : s.reg.tools.begin()->first.text();
     case core::FieldType::Digest:
+    case core::FieldType::DigestElsewhere:
     case core::FieldType::PublicKey: return core::Digest().hex();
     case core::FieldType::Texts:
     case core::FieldType::Statements:

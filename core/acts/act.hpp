@@ -31,7 +31,8 @@ enum class FieldType {
     Interface,
     Tool,
     Job,    ///< another job, by its ledger
-    Digest,
+    Digest,         ///< of an attachment, which the store keeps
+    DigestElsewhere, ///< of a file that the store does not keep
     PublicKey,
     Texts,
     Statements, ///< texts that a person ticks one by one, from those that the thing in question asks for

@@ -111,7 +111,7 @@ bool attachPhoto(JobState &job, const Statement &said)
     InterfaceState *item = itemOf(job, said);
     if (!digest || !item)
         return false;
-    Photo photo{markOf(said), *digest, said.body.text(u"media_type"), said.body.text(u"caption"), said.body.text(u"moment")};
+    Photo photo{markOf(said), *digest, said.body.text(u"media_type"), said.body.text(u"caption"), said.body.text(u"moment"), Digest::parse(said.body.text(u"copy_of"))};
     // Marks are on the picture, so attached once more it has those that stand.
     if (const auto known = std::find_if(item->photos.begin(), item->photos.end(), [&](const Photo &one) { return one.digest == *digest; }); known != item->photos.end())
         photo.marks = known->marks;
@@ -232,7 +232,8 @@ std::vector<Act> interfaceActs()
           field("media_type"_L1, FieldType::Text, Needed::Always, QT_TRANSLATE_NOOP("Field", "File type")),
           field("caption"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Caption")),
           choice("moment"_L1, Needed::Always, QT_TRANSLATE_NOOP("Field", "Taken"), {"before"_L1, "after"_L1, "other"_L1}),
-          field("finding"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Of the finding"))},
+          field("finding"_L1, FieldType::Text, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Of the finding")),
+          field("copy_of"_L1, FieldType::DigestElsewhere, Needed::IfKnown, QT_TRANSLATE_NOOP("Field", "Copy of, by digest"))},
          &attachPhoto, &noCautions, {}},
     };
 }

@@ -64,6 +64,7 @@ json::Value valueOf(const Field &field, const QString &text)
     case FieldType::Tool:
     case FieldType::Job:
     case FieldType::Digest:
+    case FieldType::DigestElsewhere:
     case FieldType::PublicKey:
     case FieldType::People:
     case FieldType::Interfaces:

@@ -136,6 +136,7 @@ struct Photo {
     QString mediaType;
     QString caption;
     QString moment; ///< `before`, `after`, `other`
+    std::optional<Digest> copyOf{}; ///< the file that it was made from, which is kept elsewhere
     std::vector<PhotoMark> marks{}; ///< in the order of their entries
     bool operator==(const Photo &) const = default;
 };

@@ -141,6 +141,7 @@ CellValue cellValue(const Field &field, const csv::Field &cell)
     case FieldType::Tool:
     case FieldType::Job:
     case FieldType::Digest:
+    case FieldType::DigestElsewhere:
     case FieldType::PublicKey: return otherIn(field, text);
     case FieldType::Records: return linesIn(field, text);
     case FieldType::Statements: return expected(text, tr("nothing: a list cannot hold this"));

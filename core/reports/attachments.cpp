@@ -89,7 +89,9 @@ QString markText(const JobRecord &record, const PhotoMark &mark)
 
 QString attachmentProof(const JobRecord &record, const NamedAttachment &named)
 {
-    return inWords(QT_TRANSLATE_NOOP("Report", "%1. SHA-256 %2…")).arg(signedText(record, markOf(named.entry->said)), named.digest.hex().left(16));
+    const QString proof = inWords(QT_TRANSLATE_NOOP("Report", "%1. SHA-256 %2…")).arg(signedText(record, markOf(named.entry->said)), named.digest.hex().left(16));
+    const QString original = named.entry->said.body.text(u"copy_of");
+    return original.isEmpty() ? proof : inWords(QT_TRANSLATE_NOOP("Report", "%1 Copy of a file with SHA-256 %2…")).arg(proof, original.left(16));
 }
 
 } // namespace core

@@ -111,6 +111,7 @@ QString valueText(const Field &field, const json::Value &value, const Register &
     case FieldType::Tool: return toolText(text, reg);
     case FieldType::Moment: return momentIn(text);
     case FieldType::Digest:
+    case FieldType::DigestElsewhere:
     case FieldType::PublicKey: return beginningOf(text);
     case FieldType::Text:
     case FieldType::Integer:

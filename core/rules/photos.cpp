@@ -52,7 +52,17 @@ std::optional<Refusal> marksCanBeTold(const Case &c)
     return std::nullopt;
 }
 
+std::optional<Refusal> copyIsAnotherFile(const Case &c)
+{
+    const QString of = c.text(u"copy_of");
+    if (of.isEmpty() || of != c.text(u"sha256"))
+        return std::nullopt;
+    return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "The photo is said to be a copy of itself. Name the file that it was made from, or say nothing where it is the file itself.")),
+                   inWords(QT_TRANSLATE_NOOP("Rule", "whoever attaches the photo")));
+}
+
 const Rule photoThere{"photo.there"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A mark on a picture that nobody attached points at nothing."), &photoIsOnTheItem};
+const Rule photoCopy{"photo.copy"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Whoever compares the copy with its original has to know which file that is."), &copyIsAnotherFile};
 const Rule photoMarks{"photo.marks"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two marks of one number send two people to two places."), &marksCanBeTold};
 
 } // namespace core::rules

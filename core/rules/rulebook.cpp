@@ -85,7 +85,7 @@ const JobPages &jobPages()
         {"condition.cleared", {&listed, &takesPart, &conditionStands, &conditionWorker, &conditionRepaired}},
         {"work.stopped", {&listed, &ofTheCrew, &mayWork, &breakSeen, &breakUnderWay}},
         {"work.resumed", {&listed, &ofTheCrew, &mayWork, &breakThere}},
-        {"photo.attached", {&listed, &takesPart, &findingOfPhoto}},
+        {"photo.attached", {&listed, &takesPart, &findingOfPhoto, &photoCopy}},
         {"photo.marked", {&listed, &takesPart, &photoThere, &photoMarks}},
         {"torque.applied", {&listed, &ofTheCrew, &mayWork, &lateEntry, &breakSeen, &measuredWhenJoined, &disturbedBeforeMoreWork, &torqueAsked, &fastener, &torquePass, &torqueTakenOver, &fastenerOnce, &torqueOrder, &torqueDrag, &torqueDragKept, &torqueNut, &wrenchAdapter, &wrenchSetting, &torqueBand, &torqueTurn, &toolCalibrated, &toolRange}},
         {"torque.taken_over", {&listed, &ofTheCrew, &mayWork, &breakSeen, &measuredWhenJoined, &takeOver}},

@@ -461,6 +461,10 @@
         <translation>%1 Wählen Sie ein anderes, oder bestätigen Sie, dass es gemeint ist.</translation>
     </message>
     <message>
+        <source>%1 Copy of a file with SHA-256 %2…</source>
+        <translation>%1 Kopie einer Datei mit SHA-256 %2…</translation>
+    </message>
+    <message>
         <source>%1 Its row is struck by an inspector who had no hand in it; or say of it that it is not applicable.</source>
         <translation>%1 Die Zeile wird von einem Prüfer gestrichen, der nicht daran beteiligt war; oder geben Sie an, dass sie nicht zutreffend ist.</translation>
     </message>
@@ -2644,6 +2648,10 @@
         <translation>In diesem Feld steht ein Steuerzeichen. Entfernen Sie es.</translation>
     </message>
     <message>
+        <source>A copy of this photo is attached to %1 already, by entry %2.</source>
+        <translation>Eine Kopie dieses Fotos ist schon an %1 angehängt, durch Eintrag %2.</translation>
+    </message>
+    <message>
         <source>A correction on paper does not change what is in the joint.</source>
         <translation>Eine Berichtigung auf dem Papier ändert nicht, was in der Verbindung ist.</translation>
     </message>
@@ -4358,6 +4366,10 @@
     <message>
         <source>Convert a unit</source>
         <translation>Einheit umrechnen</translation>
+    </message>
+    <message>
+        <source>Copy of, by digest</source>
+        <translation>Kopie von (Prüfsumme)</translation>
     </message>
     <message>
         <source>Correct the list</source>
@@ -10579,6 +10591,10 @@
         <translation>Das Foto liegt nicht vor.</translation>
     </message>
     <message>
+        <source>The photo is said to be a copy of itself. Name the file that it was made from, or say nothing where it is the file itself.</source>
+        <translation>Das Foto soll eine Kopie seiner selbst sein. Die Datei nennen, aus der es gemacht wurde, oder nichts angeben, wenn es die Datei selbst ist.</translation>
+    </message>
+    <message>
         <source>The photos are more than 4 GiB, which is more than one package holds. Ask who looks after the program.</source>
         <translation>Die Fotos sind größer als 4 GiB, und das ist mehr, als ein Paket fasst. Fragen Sie, wer das Programm betreut.</translation>
     </message>
@@ -12184,8 +12200,8 @@
         <translation>Aufbewahrt und unterschrieben wird das Foto, wie es ist, SHA-256 %1….</translation>
     </message>
     <message>
-        <source>What is kept and signed is this copy, SHA-256 %1…. The original stays where it came from and is not kept.</source>
-        <translation>Aufbewahrt und unterschrieben wird diese Kopie, SHA-256 %1…. Das Original bleibt, wo es herkam, und wird nicht aufbewahrt.</translation>
+        <source>What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….</source>
+        <translation>Aufbewahrt und unterschrieben wird diese Kopie, SHA-256 %1…. Das Original wird nicht aufbewahrt und bleibt, wo es herkam; der Eintrag nennt seine SHA-256, %2….</translation>
     </message>
     <message>
         <source>What is looked for</source>
@@ -12702,6 +12718,10 @@
     <message>
         <source>Who was authorised and which tool was in date is asked for the moment of the entry.</source>
         <translation>Wer berechtigt und welches Werkzeug gültig kalibriert war, wird für den Zeitpunkt des Eintrags gefragt.</translation>
+    </message>
+    <message>
+        <source>Whoever compares the copy with its original has to know which file that is.</source>
+        <translation>Wer die Kopie mit ihrem Original vergleicht, muss wissen, welche Datei das ist.</translation>
     </message>
     <message>
         <source>Whoever could cut a link could inspect their own work behind it.</source>

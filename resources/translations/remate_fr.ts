@@ -461,6 +461,10 @@
         <translation>%1 Choisissez-en une autre, ou confirmez que c'est voulu.</translation>
     </message>
     <message>
+        <source>%1 Copy of a file with SHA-256 %2…</source>
+        <translation>%1 Copie d'un fichier de SHA-256 %2…</translation>
+    </message>
+    <message>
         <source>%1 Its row is struck by an inspector who had no hand in it; or say of it that it is not applicable.</source>
         <translation>%1 Sa ligne est rayée par un contrôleur qui n'y a pas participé ; ou déclarez-le non applicable.</translation>
     </message>
@@ -2644,6 +2648,10 @@
         <translation>Un caractère de commande se trouve dans ce champ. Retirez-le.</translation>
     </message>
     <message>
+        <source>A copy of this photo is attached to %1 already, by entry %2.</source>
+        <translation>Une copie de cette photo est déjà jointe à %1, par l'entrée %2.</translation>
+    </message>
+    <message>
         <source>A correction on paper does not change what is in the joint.</source>
         <translation>Une correction sur le papier ne change pas ce qui est dans l'assemblage.</translation>
     </message>
@@ -4358,6 +4366,10 @@
     <message>
         <source>Convert a unit</source>
         <translation>Convertir une unité</translation>
+    </message>
+    <message>
+        <source>Copy of, by digest</source>
+        <translation>Copie de (empreinte)</translation>
     </message>
     <message>
         <source>Correct the list</source>
@@ -10579,6 +10591,10 @@
         <translation>La photo n'est pas disponible.</translation>
     </message>
     <message>
+        <source>The photo is said to be a copy of itself. Name the file that it was made from, or say nothing where it is the file itself.</source>
+        <translation>La photo est donnée comme une copie d'elle-même. Indiquer le fichier dont elle est tirée, ou ne rien indiquer si c'est le fichier lui-même.</translation>
+    </message>
+    <message>
         <source>The photos are more than 4 GiB, which is more than one package holds. Ask who looks after the program.</source>
         <translation>Les photos dépassent 4 GiB, soit plus que n'en contient un paquet. Adressez-vous à la personne qui s'occupe du programme.</translation>
     </message>
@@ -12184,8 +12200,8 @@
         <translation>Ce qui est conservé et signé est la photo telle quelle, SHA-256 %1….</translation>
     </message>
     <message>
-        <source>What is kept and signed is this copy, SHA-256 %1…. The original stays where it came from and is not kept.</source>
-        <translation>Ce qui est conservé et signé est cette copie, SHA-256 %1…. L'original reste là d'où il vient et n'est pas conservé.</translation>
+        <source>What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….</source>
+        <translation>Ce qui est conservé et signé est cette copie, SHA-256 %1…. L'original n'est pas conservé et reste là d'où il vient ; l'entrée indique son SHA-256, %2….</translation>
     </message>
     <message>
         <source>What is looked for</source>
@@ -12702,6 +12718,10 @@
     <message>
         <source>Who was authorised and which tool was in date is asked for the moment of the entry.</source>
         <translation>Qui était habilité et quel outil était en cours de validité se demande pour le moment de l'entrée.</translation>
+    </message>
+    <message>
+        <source>Whoever compares the copy with its original has to know which file that is.</source>
+        <translation>Qui compare la copie à son original doit savoir de quel fichier il s'agit.</translation>
     </message>
     <message>
         <source>Whoever could cut a link could inspect their own work behind it.</source>

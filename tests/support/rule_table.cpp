@@ -43,7 +43,7 @@ const std::vector<Topic> &topics()
           "weight.once"_L1, "weight.as-lifted"_L1, "servicing.band"_L1, "weight.balance"_L1, "leak.asked-for"_L1, "leak.told"_L1, "leak.after-torque"_L1,
           "leak.limit"_L1}},
         {"photos"_L1,
-         {"photo.there"_L1, "photo.marks"_L1, "finding.photo"_L1}},
+         {"photo.there"_L1, "photo.marks"_L1, "photo.copy"_L1, "finding.photo"_L1}},
         {"reinspection"_L1,
          {"reinspection.allowed"_L1, "reinspection.own-work"_L1, "reinspection.nobody-else"_L1, "reinspection.approver"_L1, "reinspection.pause"_L1}},
         {"revision"_L1,

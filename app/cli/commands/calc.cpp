@@ -103,6 +103,7 @@ QString takes(const core::Field &field)
     case core::FieldType::Tool:
     case core::FieldType::Job:
     case core::FieldType::Digest:
+    case core::FieldType::DigestElsewhere:
     case core::FieldType::PublicKey:
     case core::FieldType::People:
     case core::FieldType::Interfaces:

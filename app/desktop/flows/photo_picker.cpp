@@ -180,7 +180,7 @@ void PhotoPicker::show()
     m_facts->setText(m_photo ? factsOf(*m_photo) : tr("Drop a photo here, paste it, or choose a file: JPEG or PNG."));
     if (m_photo) {
         const QString digest = photos::digestOf(*m_photo).hex().left(16);
-        m_signed->setText(m_bare->isChecked() ? tr("What is kept and signed is this copy, SHA-256 %1…. The original stays where it came from and is not kept.").arg(digest)
+        m_signed->setText(m_bare->isChecked() ? tr("What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….").arg(digest, original()->hex().left(16))
                                               : tr("What is kept and signed is the photo as it is, SHA-256 %1….").arg(digest));
     }
     const double ratio = devicePixelRatioF();

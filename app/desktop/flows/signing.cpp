@@ -133,13 +133,16 @@ Marked withMarking(FieldForm *form, const QString &label)
 }
 
 /// Each body with the photo as it is now.
-std::vector<core::json::Object> withPhoto(std::vector<core::json::Object> bodies, const std::optional<photos::PhotoFile> &photo)
+std::vector<core::json::Object> withPhoto(std::vector<core::json::Object> bodies, const PhotoPicker &picker)
 {
+    if (!picker.photo())
+        return bodies;
+    const core::Digest digest = photos::digestOf(*picker.photo());
     for (core::json::Object &body : bodies) {
-        if (!photo)
-            continue;
-        body.set(u"sha256"_s, photos::digestOf(*photo).hex());
-        body.set(u"media_type"_s, photo->mediaType);
+        body.set(u"sha256"_s, digest.hex());
+        body.set(u"media_type"_s, picker.photo()->mediaType);
+        if (picker.original() != digest)
+            body.set(u"copy_of"_s, picker.original()->hex());
     }
     return bodies;
 }
@@ -246,7 +249,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
     FieldForm *form = makeForm({act.fields, seeds, action.each, m_feed.reg(), m_feed.state().get(), act.tables});
     const Marked marked = act.subject == core::SubjectSort::NewJobTool ? withMarking(form, tr("Marking on the tool")) : Marked{form, nullptr};
     PhotoPicker *picker = action.brings == Brings::File ? makePicker(given.photo, *form) : nullptr;
-    const auto bodies = [form, picker] { return picker ? withPhoto(form->bodies(), picker->photo()) : form->bodies(); };
+    const auto bodies = [form, picker] { return picker ? withPhoto(form->bodies(), *picker) : form->bodies(); };
     const auto drafts = [this, bodies, seeds, marking = marked.marking, kind = action.kind](const core::PersonId &author) {
         std::vector<core::Draft> all = draftsOf(kind, seeds, bodies(), author, m_session.now());
         if (marking)

@@ -351,6 +351,7 @@ FieldEditor *FieldEditor::make(const core::Field &field, const core::Register &r
     case FieldType::Statements: return seed.statements.empty() ? nullptr : new StatementsEditor(seed.statements, parent);
     case FieldType::People: return new PeopleEditor(field, reg, parent);
     case FieldType::Digest:
+    case FieldType::DigestElsewhere:
     case FieldType::PublicKey: return nullptr;
     case FieldType::Records: return field.columns.empty() ? nullptr : new LinesEditor(field, parent);
     }

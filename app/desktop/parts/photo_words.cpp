@@ -29,6 +29,8 @@ QString attachedBefore(const core::Digest &digest, const core::JobState &job)
         for (const core::Photo &photo : item.photos) {
             if (photo.digest == digest)
                 return tr("This photo is attached to %1 already, by entry %2.").arg(item.listed.id.text()).arg(photo.mark.seq);
+            if (photo.copyOf == digest)
+                return tr("A copy of this photo is attached to %1 already, by entry %2.").arg(item.listed.id.text()).arg(photo.mark.seq);
         }
     }
     return {};

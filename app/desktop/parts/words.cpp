@@ -89,6 +89,7 @@ QString valueInWords(const core::Field &field, const core::json::Value &value, c
 {
     switch (field.type) {
     case core::FieldType::Digest:
+    case core::FieldType::DigestElsewhere:
     case core::FieldType::PublicKey: return {};
     case core::FieldType::Records: return linesInWords(field, value, reg);
     case core::FieldType::Choice: return value.string() ? choiceInWords(*value.string()) : QString();

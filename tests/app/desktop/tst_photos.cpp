@@ -444,6 +444,7 @@ void TstPhotos::whatIsNotAttachedWaitsOn()
     press(*sheet(), "choosePhoto");
     QCOMPARE(sign(u"ana"_s), QString());
     QCOMPARE(photosOf(u"D1"_s), QStringList{u"before image/jpeg"_s});
+    QCOMPARE(item(u"D1"_s)->photos.front().copyOf, std::nullopt); // as it is
     QVERIFY2(told("waiting").contains(u"Pasted picture"), qPrintable(told("waiting")));
     // A copy of it counts.
     press(page(), "attachWaiting");
@@ -530,6 +531,12 @@ void TstPhotos::withoutWhereItWasTaken()
     QVERIFY(kept);
     QVERIFY(!photos::tellsPlace(*kept) && !kept->contains("Exif") && !kept->contains(camera::latitudeBytes()));
     QVERIFY(!m_other->store().attachments().exists(core::Digest::of(taken)).value_or(true));
+    // What it was made from is named, and known when it comes again.
+    QCOMPARE(item(u"D1"_s)->photos.front().copyOf, std::optional(core::Digest::of(taken)));
+    press(page(), "addPhoto");
+    QTRY_VERIFY(sheet());
+    const QString no = sign(u"ana"_s);
+    QVERIFY2(no.startsWith(u"A copy of this photo is attached to D1 already, by entry "), qPrintable(no));
 }
 
 void TstPhotos::sideBySideThroughOneLens()

@@ -73,6 +73,7 @@ private slots:
     void uprightAndSmall();
     void seeThroughBecomesWhite();
     void shownWithItsProof();
+    void aCopyNamesItsOriginal();
     void whatCannotBeShownIsNamed_data();
     void whatCannotBeShownIsNamed();
     void zoneByZone();
@@ -100,10 +101,12 @@ namespace {
 
 record::RecordOptions draft() { return {.pageSize = record::PageSize::A4, .whenOpen = record::WhenOpen::MarkAsDraft}; }
 
-void attach(scene::Scene &scene, const QString &item, const QByteArray &bytes, const QString &mediaType, const QString &caption)
+void attach(scene::Scene &scene, const QString &item, const QByteArray &bytes, const QString &mediaType, const QString &caption, const QByteArray &copyOf = {})
 {
-    scene.say(u"ana"_s, u"photo.attached"_s, item,
-              {{u"sha256"_s, core::Digest::of(bytes).hex()}, {u"media_type"_s, mediaType}, {u"caption"_s, caption}, {u"moment"_s, u"before"_s}});
+    core::json::Object body{{u"sha256"_s, core::Digest::of(bytes).hex()}, {u"media_type"_s, mediaType}, {u"caption"_s, caption}, {u"moment"_s, u"before"_s}};
+    if (!copyOf.isEmpty())
+        body.set(u"copy_of"_s, core::Digest::of(copyOf).hex());
+    scene.say(u"ana"_s, u"photo.attached"_s, item, body);
 }
 
 record::FetchAttachment from(const QList<QByteArray> &kept)
@@ -179,6 +182,23 @@ void PhotosTest::shownWithItsProof()
     // Page, number, kind, width, height, colour, components, bits, encoding.
     QVERIFY2(QRegularExpression(u"image +670 +44[67] +rgb +3 +8 +jpeg"_s).match(pictures.first()).hasMatch(), qPrintable(pictures.first()));
     QVERIFY(!text.contains(u"is not shown"_s));
+}
+
+/// Of a copy the record names the file that it was made from, and asks for no such file.
+void PhotosTest::aCopyNamesItsOriginal()
+{
+    const QByteArray original = encoded(twoHalves(3000, 2000), "JPG");
+    const QByteArray copy = encoded(twoHalves(300, 200), "JPG");
+    scene::Scene scene;
+    scene.open(1);
+    attach(scene, u"E001"_s, copy, u"image/jpeg"_s, u"Clamp ear"_s, original);
+    attach(scene, u"E001"_s, original, u"image/jpeg"_s, u"All of it"_s);
+    auto options = draft();
+    options.attachment = from({copy, original});
+    const QString text = textOf(write(*record::recordPdf(scene.record(), options)));
+    const QString named = u"SHA-256 %1… Copy of a file with SHA-256 %2…"_s.arg(core::Digest::of(copy).hex().left(16), core::Digest::of(original).hex().left(16));
+    QVERIFY2(text.contains(named), qPrintable(text));
+    QCOMPARE(text.count(u"Copy of a file"_s), 1);
 }
 
 void PhotosTest::whatCannotBeShownIsNamed_data()
