@@ -69,7 +69,7 @@ private slots:
         row("a mark without words", photo, u"Ana marks D1 marks=[{\"number\":1,\"across\":1,\"down\":1}]"_s, "form.value");
         row("a copy", "", photo + u" copy_of="_s + core::Digest::of("as the camera wrote it").hex(), "");
         row("a copy of itself", "", photo + u" sha256="_s + core::Digest::of("same").hex() + u" copy_of="_s + core::Digest::of("same").hex(), "photo.copy");
-        row("a copy of what is no digest", "", photo + u" copy_of=the-original", "form.value");
+        row("a copy of what is no digest", "", photo + u" copy_of=the-original"_s, "form.value");
         row("a photo of a finding on it", "Ben raises F9 interface=D1", "Ben photographs D1 finding=F9", "");
         row("a photo of a finding on another", "Ben raises F9 interface=K1", "Ben photographs D1 finding=F9", "finding.photo");
     }
