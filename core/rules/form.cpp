@@ -137,8 +137,8 @@ QString whatIsExpected(const Field &field)
     case FieldType::Interface: return inWords(QT_TRANSLATE_NOOP("Rule", "an interface's id"));
     case FieldType::Tool: return inWords(QT_TRANSLATE_NOOP("Rule", "a tool's id"));
     case FieldType::Job: return inWords(QT_TRANSLATE_NOOP("Rule", "the ledger of a job"));
-    case FieldType::Digest:
-    case FieldType::DigestElsewhere: return inWords(QT_TRANSLATE_NOOP("Rule", "a SHA-256 digest in 64 lower-case hex digits"));
+    case FieldType::DigestElsewhere: return inWords(QT_TRANSLATE_NOOP("Rule", "the SHA-256 digest of a file that is kept elsewhere, in 64 lower-case hex digits"));
+    case FieldType::Digest: return inWords(QT_TRANSLATE_NOOP("Rule", "a SHA-256 digest in 64 lower-case hex digits"));
     case FieldType::PublicKey: return inWords(QT_TRANSLATE_NOOP("Rule", "an Ed25519 public key in 64 lower-case hex digits"));
     case FieldType::Statements: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of texts, each of them looked at and confirmed"));
     case FieldType::Texts: return inWords(QT_TRANSLATE_NOOP("Rule", "a list of texts"));

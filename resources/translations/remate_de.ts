@@ -14747,6 +14747,10 @@
         <translation>getestet</translation>
     </message>
     <message>
+        <source>the SHA-256 digest of a file that is kept elsewhere, in 64 lower-case hex digits</source>
+        <translation>die SHA-256-Prüfsumme einer anderswo aufbewahrten Datei in 64 kleingeschriebenen Hexadezimalziffern</translation>
+    </message>
+    <message>
         <source>the aircraft's end</source>
         <translation>das Ende am Luftfahrzeug</translation>
     </message>

@@ -14747,6 +14747,10 @@
         <translation>essayé</translation>
     </message>
     <message>
+        <source>the SHA-256 digest of a file that is kept elsewhere, in 64 lower-case hex digits</source>
+        <translation>l'empreinte SHA-256 d'un fichier conservé ailleurs, en 64 chiffres hexadécimaux minuscules</translation>
+    </message>
+    <message>
         <source>the aircraft's end</source>
         <translation>le côté avion</translation>
     </message>
