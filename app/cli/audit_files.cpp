@@ -37,16 +37,21 @@ Option csvOption() { return value("csv"_L1, "FILE", QT_TRANSLATE_NOOP("Cli", "Wr
 Option pdfOption() { return value("pdf"_L1, "FILE", QT_TRANSLATE_NOOP("Cli", "Write all of it as PDF, with what was asked.")); }
 Option paperOption() { return value("paper"_L1, "PAPER", QT_TRANSLATE_NOOP("Cli", "a4 or letter; a4 when left out.")); }
 
+core::Result<record::PageSize> paperIn(const Arguments &arguments)
+{
+    const QString named = arguments.textIfGiven(u"paper"_s).value_or(u"a4"_s);
+    const auto paper = record::parsePageSize(named);
+    if (!paper)
+        return core::failure(core::ErrorCode::BadInput, tr("\"%1\" is no paper: a4 or letter.").arg(named));
+    return *paper;
+}
+
 core::Result<AuditFiles> auditFilesIn(const Arguments &arguments)
 {
-    AuditFiles files{arguments.textIfGiven(u"csv"_s), arguments.textIfGiven(u"pdf"_s)};
-    if (const auto named = arguments.textIfGiven(u"paper"_s)) {
-        const auto paper = record::parsePageSize(*named);
-        if (!paper)
-            return core::failure(core::ErrorCode::BadInput, tr("\"%1\" is no paper: a4 or letter.").arg(*named));
-        files.paper = *paper;
-    }
-    return files;
+    const auto paper = paperIn(arguments);
+    if (!paper)
+        return core::failure(paper.error());
+    return AuditFiles{arguments.textIfGiven(u"csv"_s), arguments.textIfGiven(u"pdf"_s), *paper};
 }
 
 QString auditInWords(const core::AuditTable &table, RowInWords rowInWords)

@@ -25,6 +25,9 @@ Option csvOption();
 Option pdfOption();
 Option paperOption();
 
+/// What paperOption() was given. BadInput for a paper that is none.
+core::Result<record::PageSize> paperIn(const Arguments &arguments);
+
 /// BadInput for a paper that is none.
 core::Result<AuditFiles> auditFilesIn(const Arguments &arguments);
 

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QDir>
 
+#include "app/cli/audit_files.hpp"
 #include "app/cli/opened.hpp"
 #include "app/cli/terminal_progress.hpp"
 #include "app/package/package_writer.hpp"
@@ -23,11 +24,10 @@ QString tr(const char *text) { return QCoreApplication::translate("Cli", text); 
 
 core::Result<record::RecordOptions> optionsIn(const Arguments &arguments)
 {
-    const QString paper = arguments.has(u"paper"_s) ? arguments.text(u"paper"_s).toLower() : u"a4"_s;
-    if (paper != u"a4" && paper != u"letter")
-        return core::failure(core::ErrorCode::BadInput, tr("\"%1\" is no paper: a4 or letter.").arg(paper));
-    return record::RecordOptions{.pageSize = paper == u"a4" ? record::PageSize::A4 : record::PageSize::Letter,
-                                 .whenOpen = arguments.has(u"draft"_s) ? record::WhenOpen::MarkAsDraft : record::WhenOpen::Refuse};
+    const auto paper = paperIn(arguments);
+    if (!paper)
+        return core::failure(paper.error());
+    return record::RecordOptions{.pageSize = *paper, .whenOpen = arguments.has(u"draft"_s) ? record::WhenOpen::MarkAsDraft : record::WhenOpen::Refuse};
 }
 
 core::Result<Answer> intoFolder(Opened &opened, const QString &folder, record::RecordOptions options)
@@ -85,7 +85,7 @@ Command exportCommand()
     return {"export"_L1,
             QT_TRANSLATE_NOOP("Cli", "Write a job's record: as a package that anybody can check, or as PDF and CSV alone."),
             {storeOption(), value("package"_L1, "FILE", QT_TRANSLATE_NOOP("Cli", "Write the record package to this file, all that was signed with it.")), value("to"_L1, "FOLDER", QT_TRANSLATE_NOOP("Cli", "Write PDF and CSV into this folder; made when missing.")), jobOption(),
-             value("paper"_L1, "PAPER", QT_TRANSLATE_NOOP("Cli", "a4 or letter; a4 when left out.")),
+             paperOption(),
              flag("draft"_L1, QT_TRANSLATE_NOOP("Cli", "Also for a job that is not closed; every page says so."))},
             Fonts::Needed,
             &run};

@@ -53,9 +53,9 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     const auto size = sizeIn(arguments);
     if (!size)
         return core::failure(size.error());
-    const auto files = auditFilesIn(arguments);
-    if (!files)
-        return core::failure(files.error());
+    const auto paper = paperIn(arguments);
+    if (!paper)
+        return core::failure(paper.error());
     auto opened = openJob(arguments, context, db::Access::ReadOnly);
     if (!opened)
         return core::failure(opened.error());
@@ -63,7 +63,7 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
     if (!wanted)
         return core::failure(wanted.error());
     const QString path = arguments.text(u"to"_s);
-    const auto written = labels::writeLabels(*wanted, path, **size, files->paper);
+    const auto written = labels::writeLabels(*wanted, path, **size, *paper);
     if (!written)
         return core::failure(written.error());
     return Answer{Exit::Good, tr("Wrote %1\nLabels: %2, sheets: %3. Print at 100 %, not fitted to the page.").arg(path).arg(written->labels).arg(written->sheets),

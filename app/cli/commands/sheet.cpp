@@ -32,18 +32,18 @@ core::Result<Answer> run(const Arguments &arguments, const Context &context)
 {
     if (arguments.has(u"wall"_s) == arguments.has(u"handover"_s))
         return core::failure(core::ErrorCode::BadInput, tr("Say which sheet: --wall for what is open now, or --handover for the person who comes."));
-    const auto files = auditFilesIn(arguments); // for the paper alone
-    if (!files)
-        return core::failure(files.error());
+    const auto paper = paperIn(arguments);
+    if (!paper)
+        return core::failure(paper.error());
     auto opened = openJob(arguments, context, db::Access::ReadOnly);
     if (!opened)
         return core::failure(opened.error());
     const auto job = opened->session->state();
     const core::OnePage page = core::sheetOf(arguments.has(u"wall"_s) ? core::SheetSort::Wall : core::SheetSort::Handover, *job, opened->session->reg(), opened->session->now());
     const QString path = arguments.text(u"to"_s);
-    if (const auto written = record::writeOnePagePdf(page, path, files->paper); !written)
+    if (const auto written = record::writeOnePagePdf(page, path, *paper); !written)
         return core::failure(written.error());
-    const qint64 left = leftOut(page, record::roomFor(page, files->paper).value_or(0));
+    const qint64 left = leftOut(page, record::roomFor(page, *paper).value_or(0));
     const QString words = left == 0 ? QString() : u'\n' + tr("Without room on the page, and counted there: %1").arg(left);
     return Answer{Exit::Good, tr("Wrote %1").arg(path) + words, {{u"sheet"_s, path}, {u"entries"_s, static_cast<qint64>(job->said.size())}, {u"left_out"_s, left}}};
 }

@@ -110,6 +110,7 @@ private slots:
     void everyCodeIsReadBesideItsWords();
     void dirtyCodesAreRead_data();
     void dirtyCodesAreRead();
+    void theManualTellsEachSize();
     void wordsKeepToTheirLabel_data();
     void wordsKeepToTheirLabel();
     void longNameIsCut();
@@ -208,6 +209,24 @@ void TestLabels::dirtyCodesAreRead()
     QVERIFY(image.save(path(u"dirty.png"_s)));
     const programs::Ran ran = programs::run(u"zbarimg"_s, {u"--quiet"_s, u"--nodbus"_s, u"--raw"_s, path(u"dirty.png"_s)});
     QCOMPARE(ran.output.trimmed(), read);
+}
+
+/// The table that somebody reads who buys paper.
+void TestLabels::theManualTellsEachSize()
+{
+    QFile page(qEnvironmentVariable("REMATE_SOURCE_DIR") + u"/resources/manual/labels.md"_s);
+    QVERIFY2(page.open(QIODevice::ReadOnly), qPrintable(page.fileName()));
+    const QStringList lines = QString::fromUtf8(page.readAll()).split(u'\n');
+    QStringList told;
+    std::copy_if(lines.begin(), lines.end(), std::back_inserter(told), [](const QString &line) { return QRegularExpression(u"^\\| \\d"_s).match(line).hasMatch(); });
+    const auto fits = [](const labels::LabelSize &size, record::PageSize paper) {
+        const labels::Grid grid = labels::gridOf(size, paper);
+        return u"%1 × %2"_s.arg(grid.columns).arg(grid.rows);
+    };
+    QStringList so;
+    for (const labels::LabelSize &size : labels::labelSizes())
+        so << u"| %1 × %2 | %3 | %4 |"_s.arg(size.width).arg(size.height).arg(fits(size, record::PageSize::A4), fits(size, record::PageSize::Letter));
+    QCOMPARE(told, so);
 }
 
 void TestLabels::wordsKeepToTheirLabel_data()

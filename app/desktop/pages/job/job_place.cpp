@@ -82,8 +82,10 @@ QWidget *JobPlace::makeHead()
     m_title = makeLabel({}, "heading", head);
     m_facts = makeLabel({}, "quiet", head);
     m_seam = new Seam(head);
+    words->addStretch(); // the two stand together beside the count, which is higher
     words->addWidget(m_title);
     words->addWidget(m_facts);
+    words->addStretch();
     layout->addLayout(words, 1);
     m_loose = makeButton({}, "count", head);
     m_loose->setObjectName(QStringLiteral("looseCount"));
