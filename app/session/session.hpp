@@ -68,6 +68,8 @@ public:
     /// What the rules would say if this were signed now; empty when it would be admitted. Acts of the register are asked of
     /// the register, all others of the opened job. The draft's own `at` is passed over: the clock's moment counts.
     core::Refusals ask(const core::Draft &draft) const;
+    /// Why they could not be signed whatever the rules say: NotFound for an attachment that the store does not hold, Io where it cannot be asked.
+    std::optional<core::Error> missingAttachment(const std::vector<core::Draft> &drafts) const;
 
     /// Signs drafts with one signature: one entry each, all appended or none. Each is admitted on the state that those
     /// before it leave. Their `at` becomes the moment of signing. The secret is tried only after every draft was admitted, so

@@ -146,14 +146,9 @@ std::vector<core::Digest> attachmentsNamedIn(const std::vector<core::Draft> &dra
 
 } // namespace
 
-/// What stands in the way of any signature under these drafts, whoever gives it. An attachment is kept before it is named: an entry that
-/// names what nobody holds could never be proved.
-std::optional<core::Error> Session::whyNotNow(const std::vector<core::Draft> &drafts)
+/// An attachment is kept before it is named: an entry that names what nobody holds could never be proved.
+std::optional<core::Error> Session::missingAttachment(const std::vector<core::Draft> &drafts) const
 {
-    if (const auto fault = faultOf(drafts))
-        return fault;
-    if (m_store.access() == db::Access::ReadOnly)
-        return openForReadingOnly();
     for (const core::Digest &named : attachmentsNamedIn(drafts)) {
         const auto isKept = m_store.attachments().exists(named);
         if (!isKept)
@@ -162,6 +157,16 @@ std::optional<core::Error> Session::whyNotNow(const std::vector<core::Draft> &dr
             return core::Error{core::ErrorCode::NotFound, tr("The store does not hold the attachment %1. Attach the file itself, in the window. Nothing was signed.").arg(named.hex())};
     }
     return std::nullopt;
+}
+
+/// What stands in the way of any signature under these drafts, whoever gives it.
+std::optional<core::Error> Session::whyNotNow(const std::vector<core::Draft> &drafts)
+{
+    if (const auto fault = faultOf(drafts))
+        return fault;
+    if (m_store.access() == db::Access::ReadOnly)
+        return openForReadingOnly();
+    return missingAttachment(drafts);
 }
 
 /// Brings the folds up to now, and the ledger among them when it is there already.

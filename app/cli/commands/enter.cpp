@@ -146,6 +146,10 @@ Answer rehearse(const session::Session &session, const std::vector<DraftLine> &l
     session::Rehearsal rehearsal(session);
     Outcomes outcomes;
     for (const DraftLine &line : lines) {
+        if (const auto missing = session.missingAttachment({line.draft})) {
+            outcomes.stopped(line, *missing);
+            break;
+        }
         if (const auto working = rehearsal.workingOf(line.draft))
             outcomes.worked(*core::findAct(line.draft.kind), *working);
         if (const auto refusals = rehearsal.take(line.draft); !refusals.empty())

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -51,6 +52,7 @@ private slots:
     void names();
     void laterLinesSeeEarlierOnes();
     void dryRunSignsNothing();
+    void dryRunMissesAnAttachment();
     void nothingIsEnteredFromABadFile();
     void stopsAtAWrongPin();
     void refusedLineAsksForNoPin();
@@ -136,6 +138,27 @@ void TstEnter::dryRunSignsNothing()
     QCOMPARE(good.exit, 0);
     // What a reading works out to is shown before anybody signs.
     QVERIFY2(good.out.contains("Torque asked for: 3 to 4 N·m") && good.out.contains("3.5 N·m is accepted."), good.out.constData());
+}
+
+/// What would stop the signing stops the rehearsal at the same line.
+void TstEnter::dryRunMissesAnAttachment()
+{
+    const auto photo = [](const QString &digest) {
+        return uR"({"author":"novak","kind":"photo.attached","subject":"D1","body":{"sha256":"%1","media_type":"image/png","moment":"after"}})"_s.arg(digest).toUtf8();
+    };
+    const auto named = [&](const QByteArray &draft, const QStringList &also) {
+        const Said said = remateCli(QStringList{u"enter"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--json"_s} + also, lines({draft.constData(), goodTorque}));
+        return said.json().find(u"error") ? said.json().find(u"error")->object()->text(u"code") : QString::number(said.exit);
+    };
+    const QByteArray unknown = photo(QString(64, u'0'));
+    QCOMPARE(named(unknown, {u"--dry-run"_s}), u"not_found"_s);
+    QCOMPARE(named(unknown, {u"--pins"_s, pins()}), u"not_found"_s);
+    QCOMPARE(entries(), m_before);
+    // One that the store holds.
+    const Said all = remateCli({u"show"_s, store(), u"--job"_s, u"WO-2207-14"_s, u"--entries"_s, u"--json"_s});
+    const auto held = QRegularExpression(u"\"sha256\":\"([0-9a-f]{64})\""_s).match(QString::fromUtf8(all.out));
+    QVERIFY(held.hasMatch());
+    QCOMPARE(named(photo(held.captured(1)), {u"--dry-run"_s}), u"0"_s);
 }
 
 void TstEnter::nothingIsEnteredFromABadFile()
