@@ -10,12 +10,12 @@ target_compile_options(house INTERFACE
     -Wall -Wextra -Wpedantic -Werror
     -Wconversion -Wno-sign-conversion
     -Wmissing-field-initializers -Wnon-virtual-dtor -Woverloaded-virtual
-    -Wimplicit-fallthrough -Wswitch)
+    -Wimplicit-fallthrough -Wswitch -Wshadow)
 
-# Where files are compiled together, each shadows names of the others: only GCC can tell these from those of one function.
-# It takes them for headers, in which a type of their own would be another in every file.
+# GCC takes files that are compiled together for headers, in which a type of their own would be another in every file. And
+# each shadows names of the others to it: there it tells those of one function, and clang all.
 set(together $<BOOL:$<TARGET_PROPERTY:compiled_together>>)
-target_compile_options(house INTERFACE $<$<NOT:${together}>:-Wshadow> $<$<AND:${together},$<CXX_COMPILER_ID:GNU>>:-Wshadow=local;-Wno-subobject-linkage>)
+target_compile_options(house INTERFACE $<$<AND:${together},$<CXX_COMPILER_ID:GNU>>:-Wno-shadow;-Wshadow=local;-Wno-subobject-linkage>)
 
 target_compile_definitions(house INTERFACE
     QT_NO_FOREACH QT_NO_CAST_TO_ASCII QT_NO_URL_CAST_FROM_STRING QT_NO_NARROWING_CONVERSIONS_IN_CONNECT

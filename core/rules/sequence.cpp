@@ -101,7 +101,7 @@ std::optional<Refusal> isNotAccepted(const Case &c)
     return refusal(c, inWords(QT_TRANSLATE_NOOP("Rule", "%1 was accepted by %2. If it is worked on again, mark it disturbed first; then it is inspected again.")).arg(c.itemName(), c.reg.nameOf(c.item->acceptances.back().by)), technician());
 }
 
-const Rule listed{"sequence.listed"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is not on the list is not missed at the end."), &itemIsListed};
+const Rule onTheList{"sequence.listed"_L1, QT_TRANSLATE_NOOP("RuleWhy", "What is not on the list is not missed at the end."), &itemIsListed};
 const Rule disconnectedOnce{"sequence.disconnected-once"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Two people logging the same disconnection means that one of them undid something else."), &isNotAlreadyOff};
 const Rule accessOff{"sequence.access"_L1, QT_TRANSLATE_NOOP("RuleWhy", "Whatever is in front was taken off first; if the log says otherwise, it lacks an entry."), &accessIsClear};
 const Rule reconnectedWhenOff{"sequence.reconnected-when-off"_L1, QT_TRANSLATE_NOOP("RuleWhy", "A reconnection without a disconnection hides one that nobody logged."), &isOff};

@@ -23,6 +23,6 @@ std::optional<Refusal> isJoined(const Case &c);
 /// After an acceptance no more work is done on an item unless it is said to be disturbed, which voids the acceptance.
 std::optional<Refusal> isNotAccepted(const Case &c);
 
-extern const Rule listed, disconnectedOnce, accessOff, reconnectedWhenOff, inspectedBeforeCover, measuredWhenJoined, disturbedBeforeMoreWork;
+extern const Rule onTheList, disconnectedOnce, accessOff, reconnectedWhenOff, inspectedBeforeCover, measuredWhenJoined, disturbedBeforeMoreWork;
 
 } // namespace core::rules
