@@ -14468,6 +14468,10 @@
     </message>
     <message>
         <source>release</source>
+        <translation>freigeben</translation>
+    </message>
+    <message>
+        <source>release</source>
         <comment>off</comment>
         <translation>lösen</translation>
     </message>

@@ -14468,6 +14468,10 @@
     </message>
     <message>
         <source>release</source>
+        <translation>prononcer la remise en service</translation>
+    </message>
+    <message>
+        <source>release</source>
         <comment>off</comment>
         <translation>libérer</translation>
     </message>

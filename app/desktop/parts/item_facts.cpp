@@ -35,7 +35,7 @@ void addRemoval(std::vector<Fact> &facts, const core::Removal &removal, const co
     for (const core::MissingBlanks &missing : removal.blanksMissing)
         parts << ItemFacts::tr("BLANK MISSING: %1, finding %2").arg(missing.count).arg(missing.finding.text());
     if (!removal.asFound.isEmpty())
-        parts << ItemFacts::tr("as found: %1").arg(choiceInWords(removal.asFound).toLower());
+        parts << ItemFacts::tr("as found: %1").arg(choiceMidSentence(removal.asFound));
     if (!removal.hardware.empty())
         parts << ItemFacts::tr("came off: %1").arg(hardwareInWords(removal.hardware));
     facts.push_back({removal.foundOpen ? ItemFacts::tr("Found open") : ItemFacts::tr("Disconnected"), parts.join(QStringLiteral(" · ")), markInWords(removal.mark, job, reg)});
@@ -146,7 +146,7 @@ QString tighteningInWords(const core::TorqueSpec &spec)
     if (spec.turn)
         parts << ItemFacts::tr("then turned %1° to %2°").arg(spec.turn->least.text(), spec.turn->most.text());
     if (!spec.condition.isEmpty())
-        parts << choiceInWords(spec.condition).toLower();
+        parts << choiceMidSentence(spec.condition);
     if (!spec.thread.isEmpty())
         parts << spec.thread;
     return parts.join(QStringLiteral(" · "));

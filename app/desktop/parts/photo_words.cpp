@@ -42,7 +42,7 @@ QString photosCounted(const std::vector<core::Photo> &photos)
     for (const QString &moment : {QStringLiteral("before"), QStringLiteral("after"), QStringLiteral("other")}) {
         const auto count = std::count_if(photos.begin(), photos.end(), [&](const core::Photo &photo) { return photo.moment == moment; });
         if (count > 0)
-            parts << tr("%1 %2").arg(QString::number(count), QCoreApplication::translate("Choice", moment.toUtf8().constData())); // as each language writes it within a sentence
+            parts << tr("%1 %2").arg(QString::number(count), choiceMidSentence(moment));
     }
     return parts.join(QStringLiteral(", "));
 }

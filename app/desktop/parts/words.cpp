@@ -59,9 +59,11 @@ QString labelOf(const core::Field &field)
     return field.type == core::FieldType::Unit ? QCoreApplication::translate("Field", field.label, unitOfMeasurement[1]) : QCoreApplication::translate("Field", field.label);
 }
 
+QString choiceMidSentence(QStringView choice) { return QCoreApplication::translate("Choice", choice.toUtf8().constData()); }
+
 QString choiceInWords(QStringView choice)
 {
-    QString words = QCoreApplication::translate("Choice", choice.toUtf8().constData());
+    QString words = choiceMidSentence(choice);
     if (!words.isEmpty())
         words[0] = words[0].toUpper();
     return words;

@@ -17,7 +17,10 @@ namespace desktop {
 QString verbOf(const core::Act &act);
 QString doneOf(const core::Act &act);
 QString labelOf(const core::Field &field);
+/// A choice of a form as a cell or a line begins with it.
 QString choiceInWords(QStringView choice);
+/// The same within a sentence, as each language writes it there.
+QString choiceMidSentence(QStringView choice);
 QString itemInWords(const core::InterfaceState &item);
 
 /// `2 Mar 2026, 08:14 UTC`. Records are kept in UTC, so screens show it too.

@@ -43,7 +43,7 @@ QString stateInWords(const core::HoldStanding &standing)
 
 QString signerInWords(const core::HoldPoint &hold)
 {
-    const QString authority = Words::tr("authority to %1").arg(choiceInWords(hold.authority).toLower());
+    const QString authority = Words::tr("authority to %1").arg(choiceMidSentence(hold.authority));
     return hold.isIndependent ? Words::tr("%1, no hand in it").arg(authority) : authority;
 }
 

@@ -36,7 +36,7 @@ QString authoritiesOf(const core::Register &reg, const core::PersonId &person, c
             return one.person == person && one.authority == authority && !one.withdrawn && one.from <= now.utcDate() && (!one.until || *one.until >= now.utcDate());
         });
         if (may || (authority == core::Authority::Administer && reg.root == person))
-            words << choiceInWords(core::authorityText(authority)).toLower();
+            words << choiceMidSentence(core::authorityText(authority));
     }
     return words.join(u", "_s);
 }
