@@ -81,16 +81,26 @@ private:
 };
 
 /// All texts that packaging/texts found.
-std::set<QString> catalogue()
+enum class Uses { All, Plain };
+
+/// The English of the catalogue; plain: of what has no comment that says which use is meant, so is found without one.
+std::set<QString> catalogue(Uses uses = Uses::All)
 {
     std::set<QString> sources;
+    QString source;
     QFile file(qEnvironmentVariable("REMATE_SOURCE_DIR") + u"/resources/translations/remate_de.ts"_s);
     if (!file.open(QIODevice::ReadOnly))
         return sources;
     QXmlStreamReader reader(&file);
     while (!reader.atEnd()) {
-        if (reader.readNext() == QXmlStreamReader::StartElement && reader.name() == u"source")
-            sources.insert(reader.readElementText());
+        if (reader.readNext() != QXmlStreamReader::StartElement)
+            continue;
+        if (reader.name() == u"source")
+            source = reader.readElementText();
+        else if (reader.name() == u"comment" && uses == Uses::Plain)
+            source.clear();
+        else if (reader.name() == u"translation")
+            sources.insert(source);
     }
     return sources;
 }
@@ -430,7 +440,7 @@ void TstLanguage::everyTextIsInTheCatalogue()
 /// The words of the record that a form offers to choose from are said in words of the screen.
 void TstLanguage::choicesAreInTheCatalogue()
 {
-    const std::set<QString> known = catalogue();
+    const std::set<QString> known = catalogue(Uses::Plain);
     std::set<QString> missing;
     const std::function<void(const std::vector<core::Field> &)> look = [&](const std::vector<core::Field> &fields) {
         for (const core::Field &field : fields) {
