@@ -26,6 +26,7 @@
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
+#include "core/job/loose_ends.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
@@ -178,6 +179,8 @@ private slots:
     void itIsOfOneFormAlone();
     void itIsOfOnePhotoOrEntryAlone_data();
     void itIsOfOnePhotoOrEntryAlone();
+    void itIsOfOneHandoverAlone_data();
+    void itIsOfOneHandoverAlone();
     void nothingIsSignedBeforeAnybodyAnswered();
     void whatIsDiscardedIsGone();
     void cancelGivesItUp();
@@ -361,6 +364,49 @@ void TestBegun::itIsOfOnePhotoOrEntryAlone()
     window->close();
     QVERIFY(begin(*window, 0));
     QVERIFY(window->isOffered());
+}
+
+void TestBegun::itIsOfOneHandoverAlone_data()
+{
+    QTest::addColumn<QString>("act");
+    QTest::addColumn<QString>("field");
+    QTest::addRow("accepted") << u"handover.accepted"_s << u"remarks"_s;
+    QTest::addRow("refused") << u"handover.refused"_s << u"reason"_s;
+}
+
+/// What was typed about one shift's handover is not offered for the next one's.
+void TestBegun::itIsOfOneHandoverAlone()
+{
+    QFETCH(QString, act);
+    QFETCH(QString, field);
+    const auto other = m_bench->another();
+    QVERIFY(other->openJob(*m_job));
+    const auto handOver = [&] {
+        return Bench::say(*other, *m_job, u"ana"_s, u"handover.given"_s, {}, {{u"to"_s, u"ben"_s}, {u"open"_s, core::openAtHandover(*other->state())}});
+    };
+    const auto begin = [&](Window &window) {
+        window.signing->begin(desktop::actionFor(QLatin1String(act.toLatin1())), {});
+        return window.sheet() != nullptr;
+    };
+    QCOMPARE(handOver(), QString());
+    const qint64 first = static_cast<qint64>(other->said().size());
+    {
+        auto window = open();
+        QVERIFY(begin(*window));
+        type(*window->sheet(), field, u"The sling is on its hook"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    {
+        auto window = open();
+        QVERIFY(begin(*window));
+        QVERIFY(window->isOffered());
+    }
+    QCOMPARE(Bench::say(*other, *m_job, u"ben"_s, u"handover.refused"_s, {}, {{u"given"_s, first}, {u"reason"_s, u"Nobody walked round."_s}}), QString());
+    QCOMPARE(handOver(), QString());
+    auto window = open();
+    QVERIFY(begin(*window));
+    QVERIFY(!window->isOffered());
+    QCOMPARE(shown(*window->sheet(), field), QString());
 }
 
 void TestBegun::nothingIsSignedBeforeAnybodyAnswered()
