@@ -4,6 +4,7 @@
 #include "app/desktop/main_window.hpp"
 
 #include <QApplication>
+#include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -309,16 +310,28 @@ void MainWindow::newJob() { m_signing->open(newJobPlan(*m_store->session(), null
 
 void MainWindow::openJob(const core::LedgerId &job)
 {
+    const bool isAnother = m_job && m_store->session()->job() != job;
+    if (isAnother && !mayLosePages(tr("Open another job?"), tr("Open the other job")))
+        return;
     if (const auto opened = m_store->session()->openJob(job); !opened) {
         m_ask.tell(tr("The job was not opened"), core::errorInWords(opened.error()));
         return;
     }
+    if (isAnother)
+        leaveJob();
     feedJob();
     showNotice();
     if (!m_job)
         makeJob();
     showJob();
     m_job->showPage(QStringLiteral("list"));
+}
+
+/// Nothing that waits on the pages of one job may be met on those of another: its photos, marks and words would be signed for the wrong aircraft.
+void MainWindow::leaveJob()
+{
+    delete m_job;
+    m_job = nullptr;
 }
 
 void MainWindow::makeJob()
@@ -348,8 +361,9 @@ void MainWindow::afterSigning(const std::vector<core::Entry> &entries)
         return;
     }
     const core::Statement &first = entries.front().said;
+    // Once the sheet is gone: another job is not opened before anybody was asked.
     if (first.kind == u"job.opened")
-        openJob(first.ledger);
+        QTimer::singleShot(0, this, [this, job = first.ledger] { openJob(job); });
     statusBar()->showMessage(tr("Signed by %1, entries: %2").arg(m_store->session()->reg().nameOf(first.author)).arg(entries.size()), 8000);
 }
 
@@ -435,6 +449,14 @@ bool MainWindow::eventFilter(QObject *watched, QEvent *event)
     if (m_store->session() && (event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
         m_store->session()->touch();
     return QMainWindow::eventFilter(watched, event);
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    if (mayLosePages(tr("Close the program?"), tr("Close the program")))
+        QMainWindow::closeEvent(event);
+    else
+        event->ignore();
 }
 
 void MainWindow::showEvent(QShowEvent *event)

@@ -46,6 +46,7 @@ public:
     void keepBegunForms(const QString &folder) { m_begun.emplace(folder); }
     /// Opens a store and shows its jobs; says why when it cannot.
     void openStore(const QString &path);
+    /// Asks first where photos, marks or a watched folder of the job that is open would go with its pages.
     void openJob(const core::LedgerId &job);
     /// Verifies a record package and shows the verdict; no store needs to be open.
     void openPackage(const QString &path);
@@ -64,6 +65,7 @@ signals:
 protected:
     bool event(QEvent *event) override;
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void closeEvent(QCloseEvent *event) override;
     void showEvent(QShowEvent *event) override;
     void dragEnterEvent(QDragEnterEvent *event) override;
     void dropEvent(QDropEvent *event) override;
@@ -99,6 +101,7 @@ private:
     /// The open job, whatever was shown before it.
     void showJob();
     void makeJob();
+    void leaveJob();
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();

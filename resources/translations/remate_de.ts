@@ -4288,6 +4288,14 @@
         <translation>Auftrag abschließen</translation>
     </message>
     <message>
+        <source>Close the program</source>
+        <translation>Programm schließen</translation>
+    </message>
+    <message>
+        <source>Close the program?</source>
+        <translation>Das Programm schließen?</translation>
+    </message>
+    <message>
         <source>Closed</source>
         <translation>Abgeschlossen</translation>
     </message>
@@ -7733,6 +7741,10 @@
         <translation>Offen und halb erledigt bei jeder Übergabe</translation>
     </message>
     <message>
+        <source>Open another job?</source>
+        <translation>Einen anderen Auftrag öffnen?</translation>
+    </message>
+    <message>
         <source>Open now, by zone</source>
         <translation>Jetzt offen, nach Bereich</translation>
     </message>
@@ -7747,6 +7759,10 @@
     <message>
         <source>Open the job of the label first</source>
         <translation>Zuerst den Auftrag des Etiketts öffnen</translation>
+    </message>
+    <message>
+        <source>Open the other job</source>
+        <translation>Den anderen Auftrag öffnen</translation>
     </message>
     <message>
         <source>Opened</source>

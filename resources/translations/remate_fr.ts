@@ -4288,6 +4288,14 @@
         <translation>Clore le chantier</translation>
     </message>
     <message>
+        <source>Close the program</source>
+        <translation>Fermer le programme</translation>
+    </message>
+    <message>
+        <source>Close the program?</source>
+        <translation>Fermer le programme ?</translation>
+    </message>
+    <message>
         <source>Closed</source>
         <translation>Clos</translation>
     </message>
@@ -7733,6 +7741,10 @@
         <translation>Ouvert et à moitié fait à chaque passation</translation>
     </message>
     <message>
+        <source>Open another job?</source>
+        <translation>Ouvrir un autre chantier ?</translation>
+    </message>
+    <message>
         <source>Open now, by zone</source>
         <translation>Ouvert maintenant, par zone</translation>
     </message>
@@ -7747,6 +7759,10 @@
     <message>
         <source>Open the job of the label first</source>
         <translation>Ouvrez d'abord le chantier de l'étiquette</translation>
+    </message>
+    <message>
+        <source>Open the other job</source>
+        <translation>Ouvrir l'autre chantier</translation>
     </message>
     <message>
         <source>Opened</source>
