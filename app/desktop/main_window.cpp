@@ -33,7 +33,7 @@
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/notice_band.hpp"
 #include "app/desktop/parts/signer_bar.hpp"
-#include "app/desktop/scan/scanned.hpp"
+#include "app/desktop/scan/other_job_band.hpp"
 #include "app/language/in_record_words.hpp"
 #include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
@@ -73,6 +73,9 @@ void MainWindow::build()
     column->setSpacing(0);
     m_notice = new NoticeBand(centre);
     column->addWidget(m_notice);
+    m_otherJob = new OtherJobBand(centre);
+    column->addWidget(m_otherJob);
+    connect(m_otherJob, &OtherJobBand::openWanted, this, &MainWindow::openScanned);
     m_stack = new QStackedWidget(centre);
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
@@ -121,6 +124,7 @@ void MainWindow::leavePlace()
 {
     m_watch.stop();
     leavePages();
+    m_otherJob->dismiss();
     (void)m_notice->show(std::nullopt);
 }
 
@@ -317,6 +321,7 @@ void MainWindow::openJob(const core::LedgerId &job)
         m_ask.tell(tr("The job was not opened"), core::errorInWords(opened.error()));
         return;
     }
+    m_otherJob->dismiss();
     if (isAnother)
         leaveJob();
     feedJob();
@@ -395,14 +400,26 @@ bool MainWindow::takeScan(const QString &text, ScannerKeys::Focus focus)
     if (!m_store->session())
         return false;
     const auto job = m_job ? m_store->session()->state() : nullptr;
-    const ScanAnswer answer = answerToScan(text, job.get(), shown(), focus);
-    if (answer.show) {
+    const auto jobsOf = [this](const QString &workOrder) { return m_store->jobsOf(workOrder); };
+    const ScanAnswer answer = answerToScan(text, job.get(), jobsOf, shown(), focus);
+    if (answer.isForUs())
+        m_otherJob->dismiss();
+    if (answer.offer) {
+        m_otherJob->offer(*answer.offer);
+    } else if (answer.show) {
         showJob();
         m_job->showItem(*answer.show);
     } else if (answer.isForUs()) {
         m_ask.tell(answer.title, answer.words);
     }
     return answer.isForUs();
+}
+
+void MainWindow::openScanned(const OtherJob &other)
+{
+    openJob(other.job);
+    if (m_job && m_store->session()->job() == other.job)
+        (void)takeScan(other.scanned, ScannerKeys::Focus::Elsewhere);
 }
 
 void MainWindow::showNotice()

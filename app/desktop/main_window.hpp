@@ -28,6 +28,7 @@ class JobPlace;
 class ManualWindow;
 class NoticeBand;
 class OpenStore;
+class OtherJobBand;
 class PeoplePage;
 class SignerBar;
 class Signing;
@@ -107,6 +108,8 @@ private:
     void feedJob();
     Shown shown() const;
     bool takeScan(const QString &text, ScannerKeys::Focus focus);
+    /// Opens the job of a label, and shows its interface.
+    void openScanned(const OtherJob &other);
     void showNotice();
     void showWho();
     void lock();
@@ -120,6 +123,7 @@ private:
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
     std::optional<core::PersonId> m_signer; ///< as the pages know it
     NoticeBand *m_notice = nullptr;
+    OtherJobBand *m_otherJob = nullptr;
     QStackedWidget *m_stack = nullptr;
     CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
     QPointer<QWidget> m_beforeCalculator;

@@ -20,6 +20,17 @@ OpenStore::OpenStore(Ask &ask, const core::Kinds &kinds, SessionMaker maker, May
 {
 }
 
+std::vector<core::LedgerId> OpenStore::jobsOf(const QString &workOrder) const
+{
+    std::vector<core::LedgerId> found;
+    const auto rows = session() ? session()->jobs() : std::vector<session::JobRow>();
+    for (const session::JobRow &row : rows ? *rows : std::vector<session::JobRow>()) {
+        if (row.summary.workOrder == workOrder)
+            found.push_back(row.ledger);
+    }
+    return found;
+}
+
 void OpenStore::askNew()
 {
     const auto path = m_ask.fileToSave(tr("New store"), QStringLiteral("jobs.remate"), tr("Store (*.remate)"));

@@ -29,6 +29,8 @@ public:
     /// While one is open.
     db::Store &store() const { return *m_place.store; }
     const SessionMaker &maker() const { return m_maker; }
+    /// The jobs with that work order; none while no store is open or it cannot be read now.
+    std::vector<core::LedgerId> jobsOf(const QString &workOrder) const;
 
     void askNew();
     void askOpen();

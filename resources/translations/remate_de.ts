@@ -321,6 +321,14 @@
         <translation>%1 %2</translation>
     </message>
     <message>
+        <source>%1 %2 No job of this store has that work order. Open the store that has it, or look whether the label hangs in the right place.</source>
+        <translation>%1 %2 Kein Auftrag dieser Ablage hat diesen Arbeitsauftrag. Öffnen Sie die Ablage, die ihn enthält, oder prüfen Sie, ob das Etikett an der richtigen Stelle hängt.</translation>
+    </message>
+    <message>
+        <source>%1 %2 Several jobs of this store have that work order. Open the one that is meant, and scan again.</source>
+        <translation>%1 %2 Mehrere Aufträge dieser Ablage haben diesen Arbeitsauftrag. Öffnen Sie den gemeinten und scannen Sie noch einmal.</translation>
+    </message>
+    <message>
         <source>%1 %2, %3</source>
         <translation>%1 %2, %3</translation>
     </message>
@@ -485,10 +493,6 @@
         <translation>%1 OFFEN</translation>
     </message>
     <message>
-        <source>%1 Open that job, then scan again.</source>
-        <translation>%1 Öffnen Sie diesen Auftrag und scannen Sie dann erneut.</translation>
-    </message>
-    <message>
         <source>%1 Pass %2 of %3 is not finished.</source>
         <translation>%1 Durchgang %2 von %3 ist nicht fertig.</translation>
     </message>
@@ -503,10 +507,6 @@
     <message>
         <source>%1 Take it up by signature, then work on.</source>
         <translation>%1 Nehmen Sie die Arbeit mit Unterschrift auf und arbeiten Sie dann weiter.</translation>
-    </message>
-    <message>
-        <source>%1 The open job is %2. Open the other one and scan again, or look whether the label hangs in the right place.</source>
-        <translation>%1 Geöffnet ist der Auftrag %2. Öffnen Sie den anderen und scannen Sie erneut, oder sehen Sie nach, ob das Etikett an der richtigen Stelle hängt.</translation>
     </message>
     <message>
         <source>%1 UTC</source>
@@ -2344,6 +2344,10 @@
         <translation>&amp;Öffnen</translation>
     </message>
     <message>
+        <source>&amp;Open %1 and show %2</source>
+        <translation>%1 ö&amp;ffnen und %2 zeigen</translation>
+    </message>
+    <message>
         <source>&amp;Open a package file …</source>
         <translation>Paketdatei &amp;öffnen …</translation>
     </message>
@@ -2398,6 +2402,10 @@
     <message>
         <source>&amp;Sign the marks …</source>
         <translation>Markierungen unter&amp;schreiben …</translation>
+    </message>
+    <message>
+        <source>&amp;Stay here</source>
+        <translation>&amp;Hier bleiben</translation>
     </message>
     <message>
         <source>&amp;Stop the key …</source>
@@ -5961,10 +5969,6 @@
         <translation>Es ist keine ZIP-Datei: Sie ist zu kurz.</translation>
     </message>
     <message>
-        <source>It is of %1 of %2.</source>
-        <translation>Sie umfasst %1 von %2.</translation>
-    </message>
-    <message>
         <source>It is open, dry and not kinked.</source>
         <translation>Sie ist offen, trocken und nicht geknickt.</translation>
     </message>
@@ -9027,6 +9031,10 @@
         <translation>Quellen: %1</translation>
     </message>
     <message>
+        <source>Space opens it.</source>
+        <translation>Die Leertaste öffnet ihn.</translation>
+    </message>
+    <message>
         <source>Space, while the list has the keyboard. One at a time.</source>
         <translation>Leertaste, während die Liste die Tastatur hat. Einzeln nacheinander.</translation>
     </message>
@@ -10215,6 +10223,10 @@
         <translation>Das Etikett gehört zu einem anderen Auftrag</translation>
     </message>
     <message>
+        <source>The label names %1 of %2.</source>
+        <translation>Auf dem Etikett steht %1 von %2.</translation>
+    </message>
+    <message>
         <source>The labels were exported</source>
         <translation>Die Etiketten wurden exportiert</translation>
     </message>
@@ -10501,6 +10513,10 @@
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
         <translation>Der eine Bolzen, den jeder den anderen überließ, reißt heraus, was er hält.</translation>
+    </message>
+    <message>
+        <source>The open job is %1.</source>
+        <translation>Offen ist der Auftrag %1.</translation>
     </message>
     <message>
         <source>The outgoing unit</source>

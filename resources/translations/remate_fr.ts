@@ -321,6 +321,14 @@
         <translation>%1 %2</translation>
     </message>
     <message>
+        <source>%1 %2 No job of this store has that work order. Open the store that has it, or look whether the label hangs in the right place.</source>
+        <translation>%1 %2 Aucun chantier de cette base ne porte cet ordre de travail. Ouvrez la base qui le contient, ou vérifiez que l'étiquette est à la bonne place.</translation>
+    </message>
+    <message>
+        <source>%1 %2 Several jobs of this store have that work order. Open the one that is meant, and scan again.</source>
+        <translation>%1 %2 Plusieurs chantiers de cette base portent cet ordre de travail. Ouvrez celui qui convient, puis scannez de nouveau.</translation>
+    </message>
+    <message>
         <source>%1 %2, %3</source>
         <translation>%1 %2, %3</translation>
     </message>
@@ -485,10 +493,6 @@
         <translation>%1 OUVERTS</translation>
     </message>
     <message>
-        <source>%1 Open that job, then scan again.</source>
-        <translation>%1 Ouvrez ce chantier, puis scannez de nouveau.</translation>
-    </message>
-    <message>
         <source>%1 Pass %2 of %3 is not finished.</source>
         <translation>%1 La passe %2 sur %3 n'est pas terminée.</translation>
     </message>
@@ -503,10 +507,6 @@
     <message>
         <source>%1 Take it up by signature, then work on.</source>
         <translation>%1 Reprenez-le par signature, puis poursuivez le travail.</translation>
-    </message>
-    <message>
-        <source>%1 The open job is %2. Open the other one and scan again, or look whether the label hangs in the right place.</source>
-        <translation>%1 Le chantier ouvert est %2. Ouvrez l'autre et scannez de nouveau, ou vérifiez que l'étiquette est posée au bon endroit.</translation>
     </message>
     <message>
         <source>%1 UTC</source>
@@ -2344,6 +2344,10 @@
         <translation>&amp;Ouvrir</translation>
     </message>
     <message>
+        <source>&amp;Open %1 and show %2</source>
+        <translation>&amp;Ouvrir %1 et montrer %2</translation>
+    </message>
+    <message>
         <source>&amp;Open a package file …</source>
         <translation>&amp;Ouvrir un fichier de paquet …</translation>
     </message>
@@ -2398,6 +2402,10 @@
     <message>
         <source>&amp;Sign the marks …</source>
         <translation>&amp;Signer les repères …</translation>
+    </message>
+    <message>
+        <source>&amp;Stay here</source>
+        <translation>&amp;Rester ici</translation>
     </message>
     <message>
         <source>&amp;Stop the key …</source>
@@ -5961,10 +5969,6 @@
         <translation>Ce n'est pas un fichier ZIP : il est trop court.</translation>
     </message>
     <message>
-        <source>It is of %1 of %2.</source>
-        <translation>Elle est de %1, de %2.</translation>
-    </message>
-    <message>
         <source>It is open, dry and not kinked.</source>
         <translation>Elle est libre, sèche et sans pliure.</translation>
     </message>
@@ -9027,6 +9031,10 @@
         <translation>Sources : %1</translation>
     </message>
     <message>
+        <source>Space opens it.</source>
+        <translation>La barre d'espace l'ouvre.</translation>
+    </message>
+    <message>
         <source>Space, while the list has the keyboard. One at a time.</source>
         <translation>Espace, tant que la liste a le clavier. Un à la fois.</translation>
     </message>
@@ -10215,6 +10223,10 @@
         <translation>L'étiquette est d'un autre chantier</translation>
     </message>
     <message>
+        <source>The label names %1 of %2.</source>
+        <translation>L'étiquette désigne %1 de %2.</translation>
+    </message>
+    <message>
         <source>The labels were exported</source>
         <translation>Les étiquettes ont été exportées</translation>
     </message>
@@ -10501,6 +10513,10 @@
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
         <translation>La seule vis que chacun a laissée aux autres arrache ce qu'elle tient.</translation>
+    </message>
+    <message>
+        <source>The open job is %1.</source>
+        <translation>Le chantier ouvert est %1.</translation>
     </message>
     <message>
         <source>The outgoing unit</source>

@@ -81,6 +81,7 @@ QWidget *JobPlace::makeHead()
     auto *words = new QVBoxLayout;
     m_title = makeLabel({}, "heading", head);
     m_facts = makeLabel({}, "quiet", head);
+    m_facts->setObjectName(QStringLiteral("jobFacts"));
     m_seam = new Seam(head);
     words->addWidget(m_title);
     words->addWidget(m_facts);
