@@ -873,6 +873,14 @@
         <translation>%1 Anschlüsse</translation>
     </message>
     <message>
+        <source>%1 interfaces not finished</source>
+        <translation>%1 Anschlüsse nicht fertig</translation>
+    </message>
+    <message>
+        <source>%1 interfaces undone and not inspected</source>
+        <translation>%1 Anschlüsse gelöst und nicht geprüft</translation>
+    </message>
+    <message>
         <source>%1 is %2's, who alone hands it over.</source>
         <translation>%1 gehört %2; nur diese Person übergibt es.</translation>
     </message>
@@ -1335,6 +1343,10 @@
     <message>
         <source>%1 of %2 entries; the first %3 are shown, the export has all.</source>
         <translation>%1 von %2 Einträgen; die ersten %3 werden gezeigt, der Export enthält alle.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 interfaces</source>
+        <translation>%1 von %2 Anschlüssen</translation>
     </message>
     <message>
         <source>%1 of %2 interfaces, drawn by the seed %3; entries: %4</source>
@@ -1926,6 +1938,10 @@
         <translation>%1. %2</translation>
     </message>
     <message>
+        <source>%1. About %2 of work left for them, between %3 and %4 for the middle half of what this job has shown. This is the job's own pace of %5 inspected interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
+        <translation>%1. Dafür bleiben etwa %2 Arbeit, zwischen %3 und %4 für die mittlere Hälfte dessen, was dieser Auftrag gezeigt hat. Das ist das eigene Tempo dieses Auftrags mit %5 geprüften Anschlüssen fortgeschrieben, gemessen über jeweils %6, und sonst nichts: Pausen, Wartezeiten und neu hinzukommende Arbeit zählen nicht.</translation>
+    </message>
+    <message>
         <source>%1. Key %2</source>
         <translation>%1. Schlüssel %2</translation>
     </message>
@@ -1944,6 +1960,10 @@
     <message>
         <source>%1. The first: %2</source>
         <translation>%1. Das erste: %2</translation>
+    </message>
+    <message>
+        <source>%1. Too little done to say how long the rest takes: %2 inspected so far, and an estimate needs %3.</source>
+        <translation>%1. Es ist zu wenig getan, um zu sagen, wie lange der Rest dauert: bisher %2 geprüft, und eine Schätzung braucht %3.</translation>
     </message>
     <message>
         <source>%1: "%2" cannot be read. Give a number with its unit.</source>
@@ -1990,6 +2010,10 @@
         <translation>%1: %2 Posten</translation>
     </message>
     <message>
+        <source>%1: %2 undone and not inspected, %3 not undone</source>
+        <translation>%1: %2 gelöst und nicht geprüft, %3 nicht gelöst</translation>
+    </message>
+    <message>
         <source>%1: %2 × %3 are renewed; give their batch.</source>
         <translation>%1: %2 × %3 sind erneuert; geben Sie deren Charge an.</translation>
     </message>
@@ -2014,8 +2038,8 @@
         <translation>%1: %2. Der andere Auftrag würde das nicht sehen; klären Sie es, bevor es abgegeben wird.</translation>
     </message>
     <message>
-        <source>%1: at most %2 loose, first at entry %3 (%4); now %5.</source>
-        <translation>%1: höchstens %2 offen, erstmals bei Eintrag %3 (%4); jetzt %5.</translation>
+        <source>%1: at most %2, first at entry %3 (%4); now %5.</source>
+        <translation>%1: höchstens %2, erstmals bei Eintrag %3 (%4); jetzt %5.</translation>
     </message>
     <message>
         <source>%1: before this, a wrong PIN or passphrase was tried %2 times in a row, the last time on %3. If that was not you, change it, and tell whoever administers the register.</source>
@@ -2058,12 +2082,12 @@
         <translation>%1: Das Anziehdrehmoment ist hinfällig.</translation>
     </message>
     <message>
-        <source>%1: not now</source>
-        <translation>%1: jetzt nicht</translation>
+        <source>%1: no interface undone so far.</source>
+        <translation>%1: bisher kein Anschluss gelöst.</translation>
     </message>
     <message>
-        <source>%1: nothing loose so far.</source>
-        <translation>%1: bisher nichts offen.</translation>
+        <source>%1: not now</source>
+        <translation>%1: jetzt nicht</translation>
     </message>
     <message>
         <source>%1: say for each part how many were reused, renewed and scrapped. Of %2, %3 are required and %4 came off.</source>
@@ -2320,10 +2344,6 @@
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <source>&amp;Loose only</source>
-        <translation>Nur &amp;offene</translation>
-    </message>
-    <message>
         <source>&amp;Manual</source>
         <translation>&amp;Handbuch</translation>
     </message>
@@ -2494,6 +2514,14 @@
     <message>
         <source>1 interface</source>
         <translation>1 Anschluss</translation>
+    </message>
+    <message>
+        <source>1 interface not finished</source>
+        <translation>1 Anschluss nicht fertig</translation>
+    </message>
+    <message>
+        <source>1 interface undone and not inspected</source>
+        <translation>1 Anschluss gelöst und nicht geprüft</translation>
     </message>
     <message>
         <source>1 leg a point</source>
@@ -3322,10 +3350,6 @@
     <message>
         <source>About</source>
         <translation>Betrifft</translation>
-    </message>
-    <message>
-        <source>About %1 of work left for what is open (%4), between %2 and %3 for the middle half of what this job has shown. This is the job's own pace of %5 completed interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
-        <translation>Noch etwa %1 Arbeit für das, was offen ist (%4), zwischen %2 und %3 für die mittlere Hälfte dessen, was dieser Auftrag gezeigt hat. Das ist das eigene Tempo dieses Auftrags mit %5 fertigen Anschlüssen fortgeschrieben, gemessen über jeweils %6, und sonst nichts: Pausen, Wartezeiten und neu hinzukommende Arbeit zählen nicht.</translation>
     </message>
     <message>
         <source>About your key</source>
@@ -4856,6 +4880,10 @@
         <translation>Jeder Anschluss als Zeile</translation>
     </message>
     <message>
+        <source>Every interface is finished</source>
+        <translation>Jeder Anschluss ist fertig</translation>
+    </message>
+    <message>
         <source>Every interface is somebody's side.</source>
         <translation>Jeder Anschluss gehört zu jemandes Bereich.</translation>
     </message>
@@ -5569,8 +5597,8 @@
         <translation>Wie viele Anschlüsse</translation>
     </message>
     <message>
-        <source>How many interfaces were loose over time, and what this job's own pace says about the rest.</source>
-        <translation>Wie viele Anschlüsse im Lauf der Zeit offen waren und was das eigene Tempo dieses Auftrags über den Rest sagt.</translation>
+        <source>How many interfaces were undone and not inspected over time, and what this job's own pace says about the rest.</source>
+        <translation>Wie viele Anschlüsse im Lauf der Zeit gelöst und nicht geprüft waren und was das eigene Tempo dieses Auftrags über den Rest sagt.</translation>
     </message>
     <message>
         <source>How the figure was worked out</source>
@@ -5821,16 +5849,16 @@
         <translation>Zufällig gezogene Anschlüsse, mit jedem Eintrag dazu. Derselbe Startwert zieht dieselben wieder; wählen Sie ihn, ohne die Arbeit anzusehen.</translation>
     </message>
     <message>
-        <source>Interfaces loose: undone and not inspected</source>
-        <translation>Lose Anschlüsse: gelöst und nicht geprüft</translation>
-    </message>
-    <message>
         <source>Interfaces that it covers; none: all</source>
         <translation>Anschlüsse, die es umfasst; keine: alle</translation>
     </message>
     <message>
         <source>Interfaces to be looked up again</source>
         <translation>Erneut nachzuschlagende Anschlüsse</translation>
+    </message>
+    <message>
+        <source>Interfaces undone and not inspected</source>
+        <translation>Anschlüsse gelöst und nicht geprüft</translation>
     </message>
     <message>
         <source>Interfaces with photos</source>
@@ -6573,10 +6601,6 @@
         <translation>Weggefallene offene Stellen</translation>
     </message>
     <message>
-        <source>Loose ends: %1</source>
-        <translation>Offene Stellen: %1</translation>
-    </message>
-    <message>
         <source>Loose, by zone</source>
         <translation>Offen, nach Bereich</translation>
     </message>
@@ -7065,10 +7089,6 @@
         <translation>Kein Anschluss bleibt ungeprüft.</translation>
     </message>
     <message>
-        <source>No interface is open any more.</source>
-        <translation>Kein Anschluss ist mehr offen.</translation>
-    </message>
-    <message>
         <source>No interface is open or half done.</source>
         <translation>Kein Anschluss ist offen oder halb erledigt.</translation>
     </message>
@@ -7425,10 +7445,6 @@
         <translation>Nichts ist ausgegeben.</translation>
     </message>
     <message>
-        <source>Nothing loose</source>
-        <translation>Nichts offen</translation>
-    </message>
-    <message>
         <source>Nothing of it was so</source>
         <translation>Nichts davon war so</translation>
     </message>
@@ -7719,6 +7735,10 @@
     <message>
         <source>Only when</source>
         <translation>Nur wenn</translation>
+    </message>
+    <message>
+        <source>Only with &amp;loose ends</source>
+        <translation>Nur mit o&amp;ffenen Stellen</translation>
     </message>
     <message>
         <source>Open a job first</source>
@@ -8037,8 +8057,8 @@
         <translation>Nach Fotos, die von jetzt an in %1 ankommen, wird hier gefragt.</translation>
     </message>
     <message>
-        <source>Picture of how many interfaces were loose over time</source>
-        <translation>Bild, wie viele Anschlüsse im Lauf der Zeit offen waren</translation>
+        <source>Picture of how many interfaces were undone and not inspected over time</source>
+        <translation>Bild, wie viele Anschlüsse im Lauf der Zeit gelöst und nicht geprüft waren</translation>
     </message>
     <message>
         <source>Picture of the lift</source>
@@ -11570,10 +11590,6 @@
     <message>
         <source>To whom</source>
         <translation>An wen</translation>
-    </message>
-    <message>
-        <source>Too little done to say how long the rest takes: %1 completed so far, and an estimate needs %2. Still open: %3.</source>
-        <translation>Es ist zu wenig getan, um zu sagen, wie lange der Rest dauert: bisher %1 fertig, und eine Schätzung braucht %2. Noch offen: %3.</translation>
     </message>
     <message>
         <source>Too little starves, too much foams.</source>

@@ -873,6 +873,14 @@
         <translation>%1 raccordements</translation>
     </message>
     <message>
+        <source>%1 interfaces not finished</source>
+        <translation>%1 raccordements non terminés</translation>
+    </message>
+    <message>
+        <source>%1 interfaces undone and not inspected</source>
+        <translation>%1 raccordements déposés et non contrôlés</translation>
+    </message>
+    <message>
         <source>%1 is %2's, who alone hands it over.</source>
         <translation>%1 appartient à %2, seule personne qui puisse le transmettre.</translation>
     </message>
@@ -1335,6 +1343,10 @@
     <message>
         <source>%1 of %2 entries; the first %3 are shown, the export has all.</source>
         <translation>%1 entrées sur %2 ; les %3 premières sont affichées, l'exportation les a toutes.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 interfaces</source>
+        <translation>%1 sur %2 raccordements</translation>
     </message>
     <message>
         <source>%1 of %2 interfaces, drawn by the seed %3; entries: %4</source>
@@ -1926,6 +1938,10 @@
         <translation>%1. %2</translation>
     </message>
     <message>
+        <source>%1. About %2 of work left for them, between %3 and %4 for the middle half of what this job has shown. This is the job's own pace of %5 inspected interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
+        <translation>%1. Il reste pour cela environ %2 de travail, entre %3 et %4 pour la moitié centrale de ce que ce chantier a montré. C'est le propre rythme du chantier sur %5 raccordements contrôlés, prolongé, mesuré par %6 à la fois, et rien d'autre : les pauses, les attentes et les travaux qui surviennent ne sont pas comptés.</translation>
+    </message>
+    <message>
         <source>%1. Key %2</source>
         <translation>%1. Clé %2</translation>
     </message>
@@ -1944,6 +1960,10 @@
     <message>
         <source>%1. The first: %2</source>
         <translation>%1. Le premier : %2</translation>
+    </message>
+    <message>
+        <source>%1. Too little done to say how long the rest takes: %2 inspected so far, and an estimate needs %3.</source>
+        <translation>%1. Trop peu de fait pour dire combien de temps prend le reste : %2 contrôlés à ce jour, et une estimation en demande %3.</translation>
     </message>
     <message>
         <source>%1: "%2" cannot be read. Give a number with its unit.</source>
@@ -1990,6 +2010,10 @@
         <translation>%1 : %2 éléments</translation>
     </message>
     <message>
+        <source>%1: %2 undone and not inspected, %3 not undone</source>
+        <translation>%1 : %2 déposés et non contrôlés, %3 non déposés</translation>
+    </message>
+    <message>
         <source>%1: %2 × %3 are renewed; give their batch.</source>
         <translation>%1 : %2 × %3 sont remplacés ; indiquez leur lot.</translation>
     </message>
@@ -2014,8 +2038,8 @@
         <translation>%1 : %2. L'autre chantier ne le verrait pas ; réglez cela avant de le transmettre.</translation>
     </message>
     <message>
-        <source>%1: at most %2 loose, first at entry %3 (%4); now %5.</source>
-        <translation>%1 : au plus %2 ouverts, la première fois à l'entrée %3 (%4) ; maintenant %5.</translation>
+        <source>%1: at most %2, first at entry %3 (%4); now %5.</source>
+        <translation>%1 : au plus %2, la première fois à l'entrée %3 (%4) ; maintenant %5.</translation>
     </message>
     <message>
         <source>%1: before this, a wrong PIN or passphrase was tried %2 times in a row, the last time on %3. If that was not you, change it, and tell whoever administers the register.</source>
@@ -2058,12 +2082,12 @@
         <translation>%1 : son couple est caduc.</translation>
     </message>
     <message>
-        <source>%1: not now</source>
-        <translation>%1 : pas maintenant</translation>
+        <source>%1: no interface undone so far.</source>
+        <translation>%1 : aucun raccordement déposé à ce jour.</translation>
     </message>
     <message>
-        <source>%1: nothing loose so far.</source>
-        <translation>%1 : aucun point ouvert à ce jour.</translation>
+        <source>%1: not now</source>
+        <translation>%1 : pas maintenant</translation>
     </message>
     <message>
         <source>%1: say for each part how many were reused, renewed and scrapped. Of %2, %3 are required and %4 came off.</source>
@@ -2320,10 +2344,6 @@
         <translation>Appa&amp;rence</translation>
     </message>
     <message>
-        <source>&amp;Loose only</source>
-        <translation>&amp;Ouverts seulement</translation>
-    </message>
-    <message>
         <source>&amp;Manual</source>
         <translation>&amp;Manuel</translation>
     </message>
@@ -2494,6 +2514,14 @@
     <message>
         <source>1 interface</source>
         <translation>1 raccordement</translation>
+    </message>
+    <message>
+        <source>1 interface not finished</source>
+        <translation>1 raccordement non terminé</translation>
+    </message>
+    <message>
+        <source>1 interface undone and not inspected</source>
+        <translation>1 raccordement déposé et non contrôlé</translation>
     </message>
     <message>
         <source>1 leg a point</source>
@@ -3322,10 +3350,6 @@
     <message>
         <source>About</source>
         <translation>Objet</translation>
-    </message>
-    <message>
-        <source>About %1 of work left for what is open (%4), between %2 and %3 for the middle half of what this job has shown. This is the job's own pace of %5 completed interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
-        <translation>Encore environ %1 de travail pour ce qui est ouvert (%4), entre %2 et %3 pour la moitié centrale de ce que ce chantier a montré. C'est le propre rythme du chantier sur %5 raccordements terminés, prolongé, mesuré par %6 à la fois, et rien d'autre : les pauses, les attentes et les travaux qui surviennent ne sont pas comptés.</translation>
     </message>
     <message>
         <source>About your key</source>
@@ -4856,6 +4880,10 @@
         <translation>Chaque raccordement sur une ligne</translation>
     </message>
     <message>
+        <source>Every interface is finished</source>
+        <translation>Tous les raccordements sont terminés</translation>
+    </message>
+    <message>
         <source>Every interface is somebody's side.</source>
         <translation>Tout raccordement est du côté de quelqu'un.</translation>
     </message>
@@ -5569,8 +5597,8 @@
         <translation>Combien de raccordements</translation>
     </message>
     <message>
-        <source>How many interfaces were loose over time, and what this job's own pace says about the rest.</source>
-        <translation>Combien de raccordements étaient ouverts au fil du temps, et ce que le rythme de ce chantier dit du reste.</translation>
+        <source>How many interfaces were undone and not inspected over time, and what this job's own pace says about the rest.</source>
+        <translation>Combien de raccordements étaient déposés et non contrôlés au fil du temps, et ce que le rythme de ce chantier dit du reste.</translation>
     </message>
     <message>
         <source>How the figure was worked out</source>
@@ -5821,16 +5849,16 @@
         <translation>Raccordements tirés au hasard, avec toutes les entrées qui les concernent. La même graine tire les mêmes ; choisissez-la sans regarder le travail.</translation>
     </message>
     <message>
-        <source>Interfaces loose: undone and not inspected</source>
-        <translation>Raccordements ouverts : déposés et non contrôlés</translation>
-    </message>
-    <message>
         <source>Interfaces that it covers; none: all</source>
         <translation>Raccordements qu'il couvre ; aucun : tous</translation>
     </message>
     <message>
         <source>Interfaces to be looked up again</source>
         <translation>Raccordements à consulter de nouveau</translation>
+    </message>
+    <message>
+        <source>Interfaces undone and not inspected</source>
+        <translation>Raccordements déposés et non contrôlés</translation>
     </message>
     <message>
         <source>Interfaces with photos</source>
@@ -6573,10 +6601,6 @@
         <translation>Points ouverts disparus</translation>
     </message>
     <message>
-        <source>Loose ends: %1</source>
-        <translation>Points ouverts : %1</translation>
-    </message>
-    <message>
         <source>Loose, by zone</source>
         <translation>Ouvert, par zone</translation>
     </message>
@@ -7065,10 +7089,6 @@
         <translation>Aucun raccordement ne reste sans contrôle.</translation>
     </message>
     <message>
-        <source>No interface is open any more.</source>
-        <translation>Plus aucun raccordement n'est ouvert.</translation>
-    </message>
-    <message>
         <source>No interface is open or half done.</source>
         <translation>Aucun raccordement n'est ouvert ni à moitié fait.</translation>
     </message>
@@ -7425,10 +7445,6 @@
         <translation>Rien n'est sorti.</translation>
     </message>
     <message>
-        <source>Nothing loose</source>
-        <translation>Aucun point ouvert</translation>
-    </message>
-    <message>
         <source>Nothing of it was so</source>
         <translation>Rien de cela n'a eu lieu</translation>
     </message>
@@ -7719,6 +7735,10 @@
     <message>
         <source>Only when</source>
         <translation>Seulement si</translation>
+    </message>
+    <message>
+        <source>Only with &amp;loose ends</source>
+        <translation>Seulement avec &amp;points ouverts</translation>
     </message>
     <message>
         <source>Open a job first</source>
@@ -8037,8 +8057,8 @@
         <translation>Les photos qui arrivent désormais dans %1 font l'objet d'une question ici.</translation>
     </message>
     <message>
-        <source>Picture of how many interfaces were loose over time</source>
-        <translation>Vue du nombre de raccordements ouverts au fil du temps</translation>
+        <source>Picture of how many interfaces were undone and not inspected over time</source>
+        <translation>Vue du nombre de raccordements déposés et non contrôlés au fil du temps</translation>
     </message>
     <message>
         <source>Picture of the lift</source>
@@ -11570,10 +11590,6 @@
     <message>
         <source>To whom</source>
         <translation>À qui</translation>
-    </message>
-    <message>
-        <source>Too little done to say how long the rest takes: %1 completed so far, and an estimate needs %2. Still open: %3.</source>
-        <translation>Trop peu de fait pour dire combien de temps prend le reste : %1 terminés à ce jour, et une estimation en demande %2. Encore ouverts : %3.</translation>
     </message>
     <message>
         <source>Too little starves, too much foams.</source>
