@@ -42,6 +42,7 @@ struct Seed {
     QString part{};           ///< tells several entries of one item apart: "Fastener 3"
     std::vector<QString> statements{}; ///< that a field of statements lets tick
     std::vector<JobChoice> jobs{};     ///< that a field of a job lets choose
+    std::optional<qint64> answers{};    ///< the entry that it is an answer to: a handover
     std::vector<QLatin1String> asked{}; ///< the fields that are shown; all of them where this is empty
 };
 

@@ -4,41 +4,37 @@
 #include "app/desktop/main_window.hpp"
 
 #include <QApplication>
+#include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QIcon>
-#include <QLabel>
 #include <QMenuBar>
 #include <QMimeData>
-#include <QPushButton>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
+#include "app/desktop/dropped.hpp"
 #include "app/desktop/first_run/found_page.hpp"
 #include "app/desktop/first_run/welcome_page.hpp"
-#include "app/desktop/flows/demo_flow.hpp"
 #include "app/desktop/flows/new_job.hpp"
 #include "app/desktop/flows/record_flow.hpp"
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/manual/manual_window.hpp"
 #include "app/desktop/manual/shortcuts_page.hpp"
+#include "app/desktop/open_store.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
-#include "app/desktop/pages/verdict/packages_dialog.hpp"
-#include "app/desktop/pages/verdict/verify_dialog.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/keyboard.hpp"
-#include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/notice_band.hpp"
-#include "app/desktop/scan/scanned.hpp"
+#include "app/desktop/parts/signer_bar.hpp"
+#include "app/desktop/scan/other_job_band.hpp"
 #include "app/language/in_record_words.hpp"
-#include "app/package/verify_package.hpp"
-#include "app/photos/incoming.hpp"
 #include "core/value/error_words.hpp"
 #include "resources/resources.hpp"
 
@@ -51,8 +47,11 @@ constexpr int watchMilliseconds = 500;
 } // namespace
 
 MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, Preferences preferences, QWidget *parent)
-    : QMainWindow(parent), m_ask(ask), m_kinds(kinds), m_maker(std::move(maker)), m_preferences(std::move(preferences))
+    : QMainWindow(parent), m_ask(ask), m_kinds(kinds), m_preferences(std::move(preferences))
 {
+    m_store = new OpenStore(ask, kinds, std::move(maker), [this] { return mayLosePages(tr("Leave this store?"), tr("Leave the store")); }, this);
+    connect(m_store, &OpenStore::leaving, this, &MainWindow::leavePlace);
+    connect(m_store, &OpenStore::opened, this, &MainWindow::takePlace);
     setWindowIcon(QIcon(QStringLiteral(":/icons/remate.svg")));
     setAcceptDrops(true);
     build();
@@ -74,14 +73,17 @@ void MainWindow::build()
     column->setSpacing(0);
     m_notice = new NoticeBand(centre);
     column->addWidget(m_notice);
+    m_otherJob = new OtherJobBand(centre);
+    column->addWidget(m_otherJob);
+    connect(m_otherJob, &OtherJobBand::openWanted, this, &MainWindow::openScanned);
     m_stack = new QStackedWidget(centre);
     column->addWidget(m_stack, 1);
     setCentralWidget(centre);
     setMenuWidget(makeTop());
-    connect(m_notice, &NoticeBand::backupWanted, this, [this] { backUp(*m_place.session, m_ask, this); showNotice(); });
+    connect(m_notice, &NoticeBand::backupWanted, this, [this] { backUp(*m_store->session(), m_ask, this); showNotice(); });
 }
 
-MainWindow::~MainWindow() { leave(); }
+MainWindow::~MainWindow() { m_store->leave(); }
 
 Preferences MainWindow::preferences() const
 {
@@ -101,32 +103,12 @@ QWidget *MainWindow::makeTop()
     m_menus = new QMenuBar(top);
     makeMenus();
     row->addWidget(m_menus, 1, Qt::AlignVCenter);
-    row->addWidget(makeCorner(top));
+    m_corner = new SignerBar(top);
+    connect(m_corner, &SignerBar::jobsWanted, this, &MainWindow::showStart);
+    connect(m_corner, &SignerBar::peopleWanted, this, &MainWindow::showPeople);
+    connect(m_corner, &SignerBar::lockWanted, this, &MainWindow::lock);
+    row->addWidget(m_corner);
     return top;
-}
-
-QWidget *MainWindow::makeCorner(QWidget *parent)
-{
-    m_corner = new QWidget(parent);
-    auto *row = new QHBoxLayout(m_corner);
-    const int gap = fontMetrics().averageCharWidth();
-    row->setContentsMargins(gap, gap / 2, gap * 2, gap / 2);
-    QPushButton *jobs = makeButton(tr("&Jobs"), "link", m_corner);
-    QPushButton *people = makeButton(tr("&People and tools"), "link", m_corner);
-    people->setObjectName(QStringLiteral("peopleAndTools"));
-    m_who = makeLabel({}, "", m_corner);
-    m_who->setObjectName(QStringLiteral("who"));
-    m_who->setWordWrap(false);
-    m_who->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    m_lock = makeButton(tr("Loc&k"), "", m_corner);
-    m_lock->setObjectName(QStringLiteral("lock"));
-    m_lock->setIcon(QIcon(QStringLiteral(":/icons/actions/lock.svg")));
-    for (QWidget *widget : std::initializer_list<QWidget *>{jobs, people, m_who, m_lock})
-        row->addWidget(widget);
-    connect(jobs, &QPushButton::clicked, this, &MainWindow::showStart);
-    connect(people, &QPushButton::clicked, this, &MainWindow::showPeople);
-    connect(m_lock, &QPushButton::clicked, this, &MainWindow::lock);
-    return m_corner;
 }
 
 bool MainWindow::mayLosePages(const QString &question, const QString &yes)
@@ -135,76 +117,14 @@ bool MainWindow::mayLosePages(const QString &question, const QString &yes)
            || m_ask.confirm(question, tr("What is typed or marked on the pages and not signed is lost. Photos that wait are not attached, and no folder is watched any more. What was signed stands."), yes);
 }
 
-bool MainWindow::mayLeaveStore() { return mayLosePages(tr("Leave this store?"), tr("Leave the store")); }
+void MainWindow::openStore(const QString &path) { m_store->open(path); }
+void MainWindow::openPackage(const QString &path) { m_store->openPackage(path); }
 
-void MainWindow::newStore()
-{
-    const auto path = m_ask.fileToSave(tr("New store"), QStringLiteral("jobs.remate"), tr("Store (*.remate)"));
-    if (!path || !mayLeaveStore())
-        return;
-    auto place = createPlace(*path, m_maker);
-    if (!place)
-        m_ask.tell(tr("The store was not made"), core::errorInWords(place.error()));
-    else
-        take(*std::move(place));
-}
-
-void MainWindow::askStore()
-{
-    if (const auto path = m_ask.fileToOpen(tr("Open a store"), tr("Stores (*.remate);;All files (*)")))
-        openStore(*path);
-}
-
-void MainWindow::askPackage()
-{
-    if (const auto path = m_ask.fileToOpen(tr("Verify a record package"), tr("Record packages (*.zip);;All files (*)")))
-        openPackage(*path);
-}
-
-void MainWindow::openPackage(const QString &path)
-{
-    VerifyWhat what = packageToVerify(path, m_kinds);
-    if (m_place.session)
-        what.import = [this, path](const session::Known &known) { importPackage(*m_place.session, path, known, m_kinds, m_ask, this); };
-    auto *dialog = new VerifyDialog(std::move(what), m_ask, this);
-    dialog->open();
-    dialog->verify();
-}
-
-void MainWindow::showPackages()
-{
-    auto *dialog = new PackagesDialog(*m_place.session, m_kinds, m_ask, this);
-    connect(dialog, &PackagesDialog::openWanted, this, [this, dialog] {
-        dialog->close();
-        askPackage();
-    });
-    dialog->open();
-}
-
-void MainWindow::openDemo()
-{
-    if (const auto path = makeDemo(m_kinds, m_maker.care.cost, m_ask, this))
-        openStore(*path);
-}
-
-void MainWindow::openStore(const QString &path)
-{
-    if (package::looksLikePackage(path)) {
-        openPackage(path);
-        return;
-    }
-    auto place = openPlace(path, m_maker);
-    if (!place)
-        m_ask.tell(tr("The store was not opened"), core::errorInWords(place.error()));
-    else if (mayLeaveStore())
-        take(*std::move(place));
-}
-
-void MainWindow::leave()
+void MainWindow::leavePlace()
 {
     m_watch.stop();
     leavePages();
-    m_place = StorePlace();
+    m_otherJob->dismiss();
     (void)m_notice->show(std::nullopt);
 }
 
@@ -221,14 +141,9 @@ void MainWindow::leavePages()
     m_feed = nullptr;
 }
 
-void MainWindow::take(StorePlace place)
+void MainWindow::takePlace()
 {
-    leave();
-    m_place = std::move(place);
-    m_preferences.remember(QFileInfo(m_place.store->path()).absoluteFilePath());
-    session::Session &session = *m_place.session;
-    // While a sheet is being signed; told once it is gone.
-    session.setTell([this](const QString &sentence) { QTimer::singleShot(0, this, [this, sentence] { m_ask.tell(tr("About your key"), sentence); }); });
+    m_preferences.remember(QFileInfo(m_store->store().path()).absoluteFilePath());
     makePages();
     m_watch.start(watchMilliseconds);
     showPlace();
@@ -237,9 +152,9 @@ void MainWindow::take(StorePlace place)
 void MainWindow::makePages()
 {
     m_feed = new JobFeed(this);
-    m_signing = new Signing(*m_place.session, *m_feed, m_kinds, m_ask, this);
+    m_signing = new Signing(*m_store->session(), *m_feed, m_kinds, m_ask, this);
     if (m_begun) {
-        m_begun->dropOld(m_place.session->now());
+        m_begun->dropOld(m_store->session()->now());
         m_signing->keepBegun(*m_begun);
     }
     m_start = new StartPage(m_stack);
@@ -252,12 +167,12 @@ void MainWindow::makePages()
 
 void MainWindow::showPlace()
 {
-    const bool isOpen = m_place.session != nullptr;
-    const bool isFounded = isOpen && m_place.session->reg().root.has_value();
+    const bool isOpen = m_store->session() != nullptr;
+    const bool isFounded = isOpen && m_store->session()->reg().root.has_value();
     m_corner->setVisible(isFounded);
     for (QAction *action : m_storeActions)
         action->setEnabled(isFounded);
-    setWindowTitle(isOpen ? tr("%1 – Remate").arg(QFileInfo(m_place.store->path()).completeBaseName()) : tr("Remate"));
+    setWindowTitle(isOpen ? tr("%1 – Remate").arg(QFileInfo(m_store->store().path()).completeBaseName()) : tr("Remate"));
     if (isFounded) {
         showStart();
         giveKeyboard(*m_start); // it may have been in its place already, before the window was shown
@@ -269,7 +184,7 @@ void MainWindow::showPlace()
         welcome();
         return;
     }
-    auto *found = new FoundPage([this](const QString &organisation, const session::NewPerson &root) { return session::found(*m_place.session, organisation, root); }, m_stack);
+    auto *found = new FoundPage([this](const QString &organisation, const session::NewPerson &root) { return session::found(*m_store->session(), organisation, root); }, m_stack);
     m_stack->addWidget(found);
     m_stack->setCurrentWidget(found);
     giveKeyboard(*found);
@@ -285,11 +200,11 @@ void MainWindow::welcome()
     if (!m_welcome) {
         m_welcome = new WelcomePage(m_stack);
         m_stack->addWidget(m_welcome);
-        connect(m_welcome, &WelcomePage::newStoreWanted, this, &MainWindow::newStore);
-        connect(m_welcome, &WelcomePage::openStoreWanted, this, &MainWindow::askStore);
-        connect(m_welcome, &WelcomePage::demoWanted, this, &MainWindow::openDemo);
-        connect(m_welcome, &WelcomePage::packageWanted, this, &MainWindow::askPackage);
-        connect(m_welcome, &WelcomePage::recentChosen, this, &MainWindow::openStore);
+        connect(m_welcome, &WelcomePage::newStoreWanted, m_store, &OpenStore::askNew);
+        connect(m_welcome, &WelcomePage::openStoreWanted, m_store, &OpenStore::askOpen);
+        connect(m_welcome, &WelcomePage::demoWanted, m_store, &OpenStore::openDemo);
+        connect(m_welcome, &WelcomePage::packageWanted, m_store, &OpenStore::askPackage);
+        connect(m_welcome, &WelcomePage::recentChosen, m_store, &OpenStore::open);
     }
     m_welcome->show(m_preferences.recentStores);
     m_stack->setCurrentWidget(m_welcome);
@@ -300,10 +215,10 @@ void MainWindow::showStart()
 {
     for (QAction *action : m_jobActions)
         action->setEnabled(false);
-    const auto jobs = m_place.session->jobs();
+    const auto jobs = m_store->session()->jobs();
     if (!jobs)
         statusBar()->showMessage(core::errorInWords(jobs.error()));
-    m_start->show(jobs ? *jobs : std::vector<session::JobRow>(), m_place.session->reg());
+    m_start->show(jobs ? *jobs : std::vector<session::JobRow>(), m_store->session()->reg());
     if (m_stack->currentWidget() != m_start) {
         m_stack->setCurrentWidget(m_start);
         giveKeyboard(*m_start);
@@ -316,7 +231,7 @@ void MainWindow::showPeople()
     for (QAction *action : m_jobActions)
         action->setEnabled(false);
     if (!m_people) {
-        m_people = new PeoplePage(*m_place.session, *m_signing, m_stack);
+        m_people = new PeoplePage(*m_store->session(), *m_signing, m_stack);
         m_stack->addWidget(m_people);
     }
     m_people->refresh();
@@ -326,10 +241,10 @@ void MainWindow::showPeople()
 
 void MainWindow::showWhereUsed()
 {
-    auto *dialog = new WhereUsedDialog(*m_place.session, m_ask, this);
+    auto *dialog = new WhereUsedDialog(*m_store->session(), m_ask, this);
     connect(dialog, &WhereUsedDialog::entryWanted, this, [this](const core::LedgerId &job, qint64 seq) {
         openJob(job);
-        if (m_job && m_place.session->job() == job)
+        if (m_job && m_store->session()->job() == job)
             m_job->showPage(QStringLiteral("record"), QString::number(seq));
     });
     dialog->open();
@@ -343,7 +258,7 @@ void MainWindow::showCalculator()
             m_ask.tell(tr("The calculator cannot be shown"), core::errorInWords(tables.error()));
             return;
         }
-        m_calculator = new CalculatorPage(*std::move(tables), m_maker.clock, m_ask, m_stack);
+        m_calculator = new CalculatorPage(*std::move(tables), m_store->maker().clock, m_ask, m_stack);
         m_stack->addWidget(m_calculator);
         connect(m_calculator, &CalculatorPage::left, this, &MainWindow::leaveCalculator);
     }
@@ -395,14 +310,20 @@ void MainWindow::showManual(const QString &page)
     m_manual->activateWindow();
 }
 
-void MainWindow::newJob() { m_signing->open(newJobPlan(*m_place.session, nullptr)); }
+void MainWindow::newJob() { m_signing->open(newJobPlan(*m_store->session(), nullptr)); }
 
 void MainWindow::openJob(const core::LedgerId &job)
 {
-    if (const auto opened = m_place.session->openJob(job); !opened) {
+    const bool isAnother = m_job && m_store->session()->job() != job;
+    if (isAnother && !mayLosePages(tr("Open another job?"), tr("Open the other job")))
+        return;
+    if (const auto opened = m_store->session()->openJob(job); !opened) {
         m_ask.tell(tr("The job was not opened"), core::errorInWords(opened.error()));
         return;
     }
+    m_otherJob->dismiss();
+    if (isAnother)
+        leaveJob();
     feedJob();
     showNotice();
     if (!m_job)
@@ -411,9 +332,16 @@ void MainWindow::openJob(const core::LedgerId &job)
     m_job->showPage(QStringLiteral("list"));
 }
 
+/// Nothing that waits on the pages of one job may be met on those of another: its photos, marks and words would be signed for the wrong aircraft.
+void MainWindow::leaveJob()
+{
+    delete m_job;
+    m_job = nullptr;
+}
+
 void MainWindow::makeJob()
 {
-    m_job = new JobPlace(*m_place.session, *m_feed, *m_signing, m_kinds, m_ask, m_stack);
+    m_job = new JobPlace(*m_store->session(), *m_feed, *m_signing, m_kinds, m_ask, m_stack);
     m_stack->addWidget(m_job);
 }
 
@@ -426,8 +354,8 @@ void MainWindow::showJob()
 
 void MainWindow::feedJob()
 {
-    if (m_place.session->job())
-        m_feed->take(m_place.session->state(), m_place.session->said(), m_place.session->reg());
+    if (m_store->session()->job())
+        m_feed->take(m_store->session()->state(), m_store->session()->said(), m_store->session()->reg());
 }
 
 void MainWindow::afterSigning(const std::vector<core::Entry> &entries)
@@ -438,21 +366,22 @@ void MainWindow::afterSigning(const std::vector<core::Entry> &entries)
         return;
     }
     const core::Statement &first = entries.front().said;
+    // Once the sheet is gone: another job is not opened before anybody was asked.
     if (first.kind == u"job.opened")
-        openJob(first.ledger);
-    statusBar()->showMessage(tr("Signed by %1, entries: %2").arg(m_place.session->reg().nameOf(first.author)).arg(entries.size()), 8000);
+        QTimer::singleShot(0, this, [this, job = first.ledger] { openJob(job); });
+    statusBar()->showMessage(tr("Signed by %1, entries: %2").arg(m_store->session()->reg().nameOf(first.author)).arg(entries.size()), 8000);
 }
 
 void MainWindow::look()
 {
-    if (!m_place.session)
+    if (!m_store->session())
         return;
-    if (const auto changes = m_place.session->refresh(); !changes)
+    if (const auto changes = m_store->session()->refresh(); !changes)
         statusBar()->showMessage(core::errorInWords(changes.error()));
     // What we signed ourselves is no news to the session, but it is to the screens, so they compare for themselves.
     feedJob();
-    const core::Head head = m_place.session->reg().head;
-    const auto token = m_place.store->changeToken();
+    const core::Head head = m_store->session()->reg().head;
+    const auto token = m_store->store().changeToken();
     const bool isNew = !token || !m_seen || !(m_seen->first == *token) || !(m_seen->second == head);
     if (token)
         m_seen = std::pair(*token, head);
@@ -464,13 +393,20 @@ void MainWindow::look()
     showNotice();
 }
 
+Shown MainWindow::shown() const { return m_job && m_stack->currentWidget() == m_job ? Shown::Job : Shown::SomethingElse; }
+
 bool MainWindow::takeScan(const QString &text, ScannerKeys::Focus focus)
 {
-    if (!m_place.session)
+    if (!m_store->session())
         return false;
-    const auto job = m_job ? m_place.session->state() : nullptr;
-    const ScanAnswer answer = answerToScan(text, job.get(), m_job && m_stack->currentWidget() == m_job ? Shown::Job : Shown::SomethingElse, focus);
-    if (answer.show) {
+    const auto job = m_job ? m_store->session()->state() : nullptr;
+    const auto jobsOf = [this](const QString &workOrder) { return m_store->jobsOf(workOrder); };
+    const ScanAnswer answer = answerToScan(text, job.get(), jobsOf, shown(), focus);
+    if (answer.isForUs())
+        m_otherJob->dismiss();
+    if (answer.offer) {
+        m_otherJob->offer(*answer.offer);
+    } else if (answer.show) {
         showJob();
         m_job->showItem(*answer.show);
     } else if (answer.isForUs()) {
@@ -479,15 +415,22 @@ bool MainWindow::takeScan(const QString &text, ScannerKeys::Focus focus)
     return answer.isForUs();
 }
 
+void MainWindow::openScanned(const OtherJob &other)
+{
+    openJob(other.job);
+    if (m_job && m_store->session()->job() == other.job)
+        (void)takeScan(other.scanned, ScannerKeys::Focus::Elsewhere);
+}
+
 void MainWindow::showNotice()
 {
-    const core::Register &reg = m_place.session->reg();
-    session::Health health{m_place.session->trouble(), m_place.store->checkpointTrouble(), std::nullopt, std::nullopt};
-    if (const auto backup = m_place.store->lastBackup())
+    const core::Register &reg = m_store->session()->reg();
+    session::Health health{m_store->session()->trouble(), m_store->store().checkpointTrouble(), std::nullopt, std::nullopt};
+    if (const auto backup = m_store->store().lastBackup())
         health.lastBackup = *backup;
     if (const core::Person *founder = reg.root ? reg.person(*reg.root) : nullptr)
         health.firstEntry = founder->enrolledAt;
-    const core::Instant now = m_place.session->now();
+    const core::Instant now = m_store->session()->now();
     const auto notice = session::noticeOf(health, now);
     if (!m_notice->show(notice) || !notice)
         return;
@@ -497,18 +440,17 @@ void MainWindow::showNotice()
 
 void MainWindow::showWho()
 {
-    const auto signer = m_place.session->currentSigner();
+    const auto signer = m_store->session()->currentSigner();
     if (signer != m_signer) {
         m_signer = signer;
         m_feed->tellPersonChanged();
     }
-    m_who->setText(signer ? tr("%1 signs with the PIN alone").arg(m_place.session->reg().nameOf(*signer)) : tr("Nobody is signed in"));
-    m_lock->setEnabled(signer.has_value());
+    m_corner->show(signer ? std::optional(m_store->session()->reg().nameOf(*signer)) : std::nullopt);
 }
 
 void MainWindow::lock()
 {
-    m_place.session->lock();
+    m_store->session()->lock();
     showWho();
 }
 
@@ -521,42 +463,48 @@ bool MainWindow::event(QEvent *event)
 
 bool MainWindow::eventFilter(QObject *watched, QEvent *event)
 {
-    if (m_place.session && (event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
-        m_place.session->touch();
+    if (m_store->session() && (event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
+        m_store->session()->touch();
     return QMainWindow::eventFilter(watched, event);
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    if (mayLosePages(tr("Close the program?"), tr("Close the program")))
+        QMainWindow::closeEvent(event);
+    else
+        event->ignore();
 }
 
 void MainWindow::showEvent(QShowEvent *event)
 {
     // Whoever gave a store sees it at once: the welcome is made only when there is none.
-    if (!m_place.session && !m_welcome)
+    if (!m_store->session() && !m_welcome)
         showPlace();
     QMainWindow::showEvent(event);
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)
 {
-    const bool isPhoto = m_job && m_stack->currentWidget() == m_job && photos::mayHoldPhotos(*event->mimeData());
-    if (isPhoto)
-        event->acceptProposedAction();
-    else if (event->mimeData()->hasUrls() && event->mimeData()->urls().size() == 1 && event->mimeData()->urls().front().isLocalFile())
+    if (whatIsDropped(*event->mimeData(), shown()) != Dropped::Nothing)
         event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent *event)
 {
     event->acceptProposedAction();
-    if (m_job && m_stack->currentWidget() == m_job && photos::mayHoldPhotos(*event->mimeData())) {
-        m_job->offerPhotos(*event->mimeData());
-        return;
+    const QMimeData &offered = *event->mimeData();
+    switch (whatIsDropped(offered, shown())) {
+    case Dropped::Nothing: break;
+    case Dropped::Photos: m_job->offerPhotos(offered); break;
+    case Dropped::StoreOrPackage: openStore(offered.urls().front().toLocalFile()); break;
+    case Dropped::List:
+        if (shown() == Shown::Job)
+            m_job->importList(offered.urls().front().toLocalFile());
+        else
+            m_ask.tell(tr("Open a job first"), tr("An interface list is taken into a job. Open the job, then drop the list again."));
+        break;
     }
-    const QString path = event->mimeData()->urls().front().toLocalFile();
-    if (!path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive))
-        openStore(path);
-    else if (m_job && m_stack->currentWidget() == m_job)
-        m_job->importList(path);
-    else
-        m_ask.tell(tr("Open a job first"), tr("An interface list is taken into a job. Open the job, then drop the list again."));
 }
 
 } // namespace desktop

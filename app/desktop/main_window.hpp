@@ -12,29 +12,30 @@
 #include "app/desktop/ask.hpp"
 #include "app/desktop/begun/begun_forms.hpp"
 #include "app/desktop/preferences.hpp"
-#include "app/desktop/scan/scanner_keys.hpp"
+#include "app/desktop/scan/scanned.hpp"
 #include "app/desktop/store_place.hpp"
 #include "app/session/notice.hpp"
 #include "core/kinds/kinds.hpp"
 
-class QLabel;
 class QMenuBar;
-class QPushButton;
 class QStackedWidget;
 
 namespace desktop {
 
 class CalculatorPage;
 class JobFeed;
-class NoticeBand;
 class JobPlace;
 class ManualWindow;
+class NoticeBand;
+class OpenStore;
+class OtherJobBand;
 class PeoplePage;
+class SignerBar;
 class Signing;
 class StartPage;
 class WelcomePage;
 
-/// Places the pages and menus of one store. It opens, creates and leaves stores; everything else its pages do.
+/// Places the pages and menus over the store that is open; what they do, they do themselves.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 
@@ -46,6 +47,7 @@ public:
     void keepBegunForms(const QString &folder) { m_begun.emplace(folder); }
     /// Opens a store and shows its jobs; says why when it cannot.
     void openStore(const QString &path);
+    /// Asks first where photos, marks or a watched folder of the job that is open would go with its pages.
     void openJob(const core::LedgerId &job);
     /// Verifies a record package and shows the verdict; no store needs to be open.
     void openPackage(const QString &path);
@@ -64,6 +66,7 @@ signals:
 protected:
     bool event(QEvent *event) override;
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void closeEvent(QCloseEvent *event) override;
     void showEvent(QShowEvent *event) override;
     void dragEnterEvent(QDragEnterEvent *event) override;
     void dropEvent(QDropEvent *event) override;
@@ -78,18 +81,12 @@ private:
     void makeMenus();
     void makeLookMenu();
     QWidget *makeTop();
-    QWidget *makeCorner(QWidget *parent);
-    void newStore();
-    void askStore();
-    void openDemo();
-    void askPackage();
-    void showPackages();
     /// Whether the pages may go: asks the question where photos, marks or a watched folder would go with them.
     bool mayLosePages(const QString &question, const QString &yes);
-    bool mayLeaveStore();
-    void take(StorePlace place);
+    /// What is open now, once it is open; and before it goes.
+    void takePlace();
+    void leavePlace();
     void makePages();
-    void leave();
     void leavePages();
     void showPlace();
     void welcome();
@@ -105,33 +102,35 @@ private:
     /// The open job, whatever was shown before it.
     void showJob();
     void makeJob();
+    void leaveJob();
     void newJob();
     void afterSigning(const std::vector<core::Entry> &entries);
     void feedJob();
+    Shown shown() const;
     bool takeScan(const QString &text, ScannerKeys::Focus focus);
+    /// Opens the job of a label, and shows its interface.
+    void openScanned(const OtherJob &other);
     void showNotice();
     void showWho();
     void lock();
 
     Ask &m_ask;
     const core::Kinds &m_kinds;
-    SessionMaker m_maker;
     Preferences m_preferences;
     std::optional<BegunForms> m_begun;
-    StorePlace m_place;
+    OpenStore *m_store;
     QTimer m_watch;
     std::optional<std::pair<db::ChangeToken, core::Head>> m_seen; ///< what the pages show
     std::optional<core::PersonId> m_signer; ///< as the pages know it
     NoticeBand *m_notice = nullptr;
+    OtherJobBand *m_otherJob = nullptr;
     QStackedWidget *m_stack = nullptr;
     CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
     QPointer<QWidget> m_beforeCalculator;
     ManualWindow *m_manual = nullptr;      ///< made when it is asked for first
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QMenuBar *m_menus = nullptr;
-    QWidget *m_corner = nullptr;
-    QLabel *m_who = nullptr;
-    QPushButton *m_lock = nullptr;
+    SignerBar *m_corner = nullptr;
     std::vector<QAction *> m_storeActions; ///< need a store
     std::vector<QAction *> m_jobActions;   ///< need an open job
     JobFeed *m_feed = nullptr;             ///< these five go when the store is left

@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 
 #include "app/desktop/main_window.hpp"
+#include "app/desktop/open_store.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/parts/command_search.hpp"
@@ -16,8 +17,8 @@ namespace desktop {
 void MainWindow::makeMenus()
 {
     QMenu *file = m_menus->addMenu(tr("&File"));
-    file->addAction(tr("&New store …"), this, &MainWindow::newStore);
-    file->addAction(tr("&Open a store …"), QKeySequence::Open, this, &MainWindow::askStore);
+    file->addAction(tr("&New store …"), m_store, &OpenStore::askNew);
+    file->addAction(tr("&Open a store …"), QKeySequence::Open, m_store, &OpenStore::askOpen);
     QMenu *recent = file->addMenu(tr("&Recent stores"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] {
         recent->clear();
@@ -25,11 +26,11 @@ void MainWindow::makeMenus()
             recent->addAction(path, this, [this, path] { openStore(path); });
         recent->addAction(tr("None yet"))->setVisible(m_preferences.recentStores.isEmpty());
     });
-    file->addAction(tr("Try the &demo …"), this, &MainWindow::openDemo);
+    file->addAction(tr("Try the &demo …"), m_store, &OpenStore::openDemo);
     file->addSeparator();
-    file->addAction(tr("&Verify a record package …"), this, &MainWindow::askPackage);
+    file->addAction(tr("&Verify a record package …"), m_store, &OpenStore::askPackage);
     const auto ofStore = [&](QAction *action) { m_storeActions.push_back(action); };
-    ofStore(file->addAction(tr("I&mported packages …"), this, &MainWindow::showPackages));
+    ofStore(file->addAction(tr("I&mported packages …"), m_store, &OpenStore::showPackages));
     file->addSeparator();
     const auto ofJob = [&](QAction *action) { m_jobActions.push_back(action); };
     ofJob(file->addAction(tr("&Import the list …"), QKeySequence(QStringLiteral("Ctrl+I")), this, [this] { m_job->askImport(); }));

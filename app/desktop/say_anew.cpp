@@ -11,6 +11,7 @@
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/main_window.hpp"
 #include "app/desktop/manual/manual_window.hpp"
+#include "app/desktop/open_store.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
@@ -104,7 +105,7 @@ void MainWindow::sayAnew()
     m_jobActions.clear();
     m_signer.reset();
     build();
-    if (m_place.session)
+    if (m_store->session())
         makePages();
     showPlace();
     if (before.hasJob) {
@@ -119,7 +120,7 @@ void MainWindow::sayAnew()
         showPeople();
     if (before.isCalculator)
         showCalculator();
-    if (m_place.session)
+    if (m_store->session())
         look();
     if (before.manual)
         showManual(*before.manual);

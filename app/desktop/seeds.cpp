@@ -436,7 +436,10 @@ std::vector<Seed> handOver(const Situation &s)
 std::vector<Seed> acceptHandover(const Situation &s)
 {
     const core::Handover *pending = s.job.pendingHandover();
-    return {{{}, {{u"given"_s, pending ? pending->given.seq : 0}}, {}}};
+    Seed seed{{}, {{u"given"_s, pending ? pending->given.seq : 0}}, {}};
+    if (pending)
+        seed.answers = pending->given.seq;
+    return {seed};
 }
 
 std::vector<Seed> refuseHandover(const Situation &s)

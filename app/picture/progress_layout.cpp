@@ -20,9 +20,9 @@ QString tr(const char *text) { return QCoreApplication::translate("ProgressPictu
 constexpr qint64 minute = 60 * 1000;
 constexpr qint64 hour = 60 * minute;
 
-qint64 mostLoose(const core::ProgressLine &line)
+qint64 mostUndone(const core::ProgressLine &line)
 {
-    return std::max_element(line.steps.begin(), line.steps.end(), [](const core::ProgressStep &a, const core::ProgressStep &b) { return a.loose < b.loose; })->loose;
+    return std::max_element(line.steps.begin(), line.steps.end(), [](const core::ProgressStep &a, const core::ProgressStep &b) { return a.undone < b.undone; })->undone;
 }
 
 QString hoursText(qint64 milliseconds)
@@ -37,7 +37,7 @@ struct Scale {
     qint64 lasting; ///< milliseconds, at least 1
     qint64 top;     ///< count at the upper edge, at least 1
     double x(qint64 since) const { return plot.left() + plot.width() * static_cast<double>(since) / static_cast<double>(lasting); }
-    double y(qint64 loose) const { return plot.bottom() - plot.height() * static_cast<double>(loose) / static_cast<double>(top); }
+    double y(qint64 undone) const { return plot.bottom() - plot.height() * static_cast<double>(undone) / static_cast<double>(top); }
 };
 
 QPolygonF pathOf(const core::ProgressLine &line, const Scale &scale)
@@ -47,7 +47,7 @@ QPolygonF pathOf(const core::ProgressLine &line, const Scale &scale)
         const double x = scale.x(step.at.milliseconds() - scale.from.milliseconds());
         if (!path.isEmpty())
             path << QPointF(x, path.last().y());
-        path << QPointF(x, scale.y(step.loose));
+        path << QPointF(x, scale.y(step.undone));
     }
     return path << QPointF(scale.plot.right(), path.last().y());
 }
@@ -65,7 +65,7 @@ void addAxes(ProgressLayout &layout, const Scale &scale, const QFontMetricsF &me
         layout.grid.emplace_back(scale.x(since), scale.plot.bottom(), scale.x(since), scale.plot.bottom() + high * 0.3);
         layout.texts.push_back({QRectF(scale.x(since) - 3 * high, scale.plot.bottom() + high * 0.4, 6 * high, high), hoursText(since), Qt::AlignHCenter | Qt::AlignVCenter});
     }
-    layout.texts.push_back({QRectF(scale.plot.left(), scale.plot.top() - 1.8 * high, scale.plot.width(), high), tr("Interfaces loose: undone and not inspected"), Qt::AlignLeft | Qt::AlignVCenter});
+    layout.texts.push_back({QRectF(scale.plot.left(), scale.plot.top() - 1.8 * high, scale.plot.width(), high), tr("Interfaces undone and not inspected"), Qt::AlignLeft | Qt::AlignVCenter});
     layout.texts.push_back({QRectF(scale.plot.left(), scale.plot.bottom() + 1.7 * high, scale.plot.width(), high), tr("Hours since the first entry, %1").arg(scale.from.spoken()), Qt::AlignLeft | Qt::AlignVCenter});
 }
 
@@ -106,7 +106,7 @@ ProgressLayout layProgress(const core::Progress &progress, const core::ProgressL
     }
     widest += metrics.horizontalAdvance(u"  999"_s);
     layout.plot = area.adjusted(4 * high, 2.2 * high, -widest - high, -3 * high);
-    const Scale scale{layout.plot, progress.from, std::max(progress.until.milliseconds() - progress.from.milliseconds(), qint64{1}), std::max(mostLoose(progress.total), qint64{1})};
+    const Scale scale{layout.plot, progress.from, std::max(progress.until.milliseconds() - progress.from.milliseconds(), qint64{1}), std::max(mostUndone(progress.total), qint64{1})};
     addAxes(layout, scale, metrics);
     double above = 0;
     for (std::size_t i = 0; i < 2; ++i) {
@@ -118,7 +118,7 @@ ProgressLayout layProgress(const core::Progress &progress, const core::ProgressL
         if (i > 0)
             y = std::max(y, above + high);
         above = y;
-        layout.lines.push_back({path, i == 0, {QRectF(layout.plot.right() + high * 0.4, y, widest, high), tr("%1 %2").arg(lines[i]->steps.back().loose).arg(names[i]), Qt::AlignLeft | Qt::AlignVCenter}});
+        layout.lines.push_back({path, i == 0, {QRectF(layout.plot.right() + high * 0.4, y, widest, high), tr("%1 %2").arg(lines[i]->steps.back().undone).arg(names[i]), Qt::AlignLeft | Qt::AlignVCenter}});
     }
     return layout;
 }

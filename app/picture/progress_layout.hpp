@@ -28,7 +28,7 @@ struct StepPath {
     AxisText label;
 };
 
-/// How many interfaces were loose, from bottom to top, over the hours since the first entry, from left to right.
+/// How many interfaces were undone and not inspected, from bottom to top, over the hours since the first entry, from left to right.
 struct ProgressLayout {
     QFont font;
     QRectF plot;

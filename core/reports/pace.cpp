@@ -8,8 +8,8 @@
 #include "core/job/linked.hpp"
 #include "core/job/stage.hpp"
 #include "core/measure/quantile.hpp"
+#include "core/reports/left_in_words.hpp"
 #include "core/reports/progress.hpp"
-#include "core/reports/release_counts.hpp"
 
 namespace core {
 
@@ -49,7 +49,8 @@ Pace paceOf(const JobState &job)
 {
     const std::vector<qint64> times = completions(job);
     const auto completed = static_cast<qsizetype>(times.size());
-    Pace pace{completed, releaseCounts(job).open};
+    const ReleaseCounts counts = releaseCounts(job);
+    Pace pace{completed, counts.open, counts.undone};
     if (job.closed || pace.open == 0 || completed < leastCompletions)
         return pace;
     pace.stretch = std::min(pace.open, completed / 2);
@@ -71,14 +72,16 @@ QString durationInWords(qint64 milliseconds)
 
 QString paceInWords(const Pace &pace)
 {
+    ReleaseCounts left;
+    left.open = pace.open;
+    left.undone = pace.undone;
     if (pace.open == 0)
-        return tr("No interface is open any more.");
+        return unfinishedInWords(left) + u'.';
     if (!pace.isKnown())
-        return tr("Too little done to say how long the rest takes: %1 completed so far, and an estimate needs %2. Still open: %3.").arg(pace.completed).arg(leastCompletions).arg(pace.open);
-    return tr("About %1 of work left for what is open (%4), between %2 and %3 for the middle half of what this job has shown. "
-              "This is the job's own pace of %5 completed interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.")
-        .arg(durationInWords(pace.median), durationInWords(pace.lower), durationInWords(pace.upper))
-        .arg(pace.open)
+        return tr("%1. Too little done to say how long the rest takes: %2 inspected so far, and an estimate needs %3.").arg(unfinishedInWords(left)).arg(pace.completed).arg(leastCompletions);
+    return tr("%1. About %2 of work left for them, between %3 and %4 for the middle half of what this job has shown. "
+              "This is the job's own pace of %5 inspected interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.")
+        .arg(unfinishedInWords(left), durationInWords(pace.median), durationInWords(pace.lower), durationInWords(pace.upper))
         .arg(pace.completed)
         .arg(pace.stretch);
 }

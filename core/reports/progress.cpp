@@ -9,9 +9,8 @@
 #include <map>
 
 #include "core/job/fold.hpp"
-#include "core/job/linked.hpp"
-#include "core/job/stage.hpp"
 #include "core/reports/audit_table.hpp"
+#include "core/reports/left_in_words.hpp"
 #include "core/reports/timeline.hpp"
 
 namespace core {
@@ -20,19 +19,14 @@ namespace {
 
 QString tr(const char *text) { return QCoreApplication::translate("Progress", text); }
 
-/// Whose and where a loose interface is; nothing for one that is not loose.
-struct Loose {
+/// Whose and where an interface is that is undone and not inspected; nothing for any other.
+struct Undone {
     QString zone;
     PersonId by;
-    bool operator==(const Loose &) const = default;
+    bool operator==(const Undone &) const = default;
 };
 
-std::optional<Loose> looseOf(const InterfaceState &item)
-{
-    if (!item.removal || isElsewhere(item) || stageOf(item) == Stage::Inspected)
-        return std::nullopt;
-    return Loose{item.listed.zone, item.removal->mark.by};
-}
+std::optional<Undone> undoneOf(const InterfaceState &item) { return isUndone(item) ? std::optional(Undone{item.listed.zone, item.removal->mark.by}) : std::nullopt; }
 
 /// Counts as entries come. Only what an entry may have changed is looked at: a job may have thousands of each.
 class Count {
@@ -40,12 +34,12 @@ public:
     void take(const JobState &job, const Statement &said)
     {
         m_entry = {said.seq, said.at, 0};
-        while (m_loose.size() > job.items.size()) { // a listing was struck
-            change(m_loose.size() - 1, std::nullopt);
-            m_loose.pop_back();
+        while (m_undone.size() > job.items.size()) { // a listing was struck
+            change(m_undone.size() - 1, std::nullopt);
+            m_undone.pop_back();
         }
-        m_loose.resize(job.items.size());
-        job.items.eachUnshared(m_before, [&](std::size_t at) { change(at, looseOf(job.items[at])); });
+        m_undone.resize(job.items.size());
+        job.items.eachUnshared(m_before, [&](std::size_t at) { change(at, undoneOf(job.items[at])); });
         m_before = job.items;
         step(m_total);
         for (auto &[zone, line] : m_zones)
@@ -55,16 +49,16 @@ public:
     }
     struct Line {
         ProgressLine line{};
-        qint64 loose = 0;
+        qint64 undone = 0;
     };
     const Line &total() const { return m_total; }
     const std::map<QString, Line> &zones() const { return m_zones; }
     const std::map<PersonId, Line> &persons() const { return m_persons; }
 
 private:
-    void change(std::size_t at, std::optional<Loose> now)
+    void change(std::size_t at, std::optional<Undone> now)
     {
-        std::optional<Loose> &was = m_loose[at];
+        std::optional<Undone> &was = m_undone[at];
         if (was == now)
             return;
         if (was)
@@ -73,22 +67,22 @@ private:
             add(*now, 1);
         was = std::move(now);
     }
-    void add(const Loose &loose, qint64 by)
+    void add(const Undone &one, qint64 by)
     {
-        m_total.loose += by;
-        m_zones[loose.zone].loose += by;
-        m_persons[loose.by].loose += by;
+        m_total.undone += by;
+        m_zones[one.zone].undone += by;
+        m_persons[one.by].undone += by;
     }
     void step(Line &one) const
     {
         std::vector<ProgressStep> &steps = one.line.steps;
-        if (steps.empty() || steps.back().loose != one.loose)
-            steps.push_back({m_entry.seq, m_entry.at, one.loose});
+        if (steps.empty() || steps.back().undone != one.undone)
+            steps.push_back({m_entry.seq, m_entry.at, one.undone});
     }
 
     ProgressStep m_entry{0, Instant::fromMilliseconds(0), 0};
     Series<InterfaceState> m_before;
-    std::vector<std::optional<Loose>> m_loose;
+    std::vector<std::optional<Undone>> m_undone;
     Line m_total;
     std::map<QString, Line> m_zones;
     std::map<PersonId, Line> m_persons;
@@ -139,12 +133,12 @@ std::optional<Progress> progressOf(const JobState &job, const Register &reg)
 
 QString progressInWords(const ProgressLine &line)
 {
-    const auto most = std::max_element(line.steps.begin(), line.steps.end(), [](const ProgressStep &a, const ProgressStep &b) { return a.loose < b.loose; });
+    const auto most = std::max_element(line.steps.begin(), line.steps.end(), [](const ProgressStep &a, const ProgressStep &b) { return a.undone < b.undone; });
     const ProgressStep &last = line.steps.back();
     const QString name = line.name.isEmpty() ? tr("The whole job") : line.name;
-    if (most->loose == 0)
-        return tr("%1: nothing loose so far.").arg(name);
-    return tr("%1: at most %2 loose, first at entry %3 (%4); now %5.").arg(name).arg(most->loose).arg(most->seq).arg(momentText(most->at)).arg(last.loose);
+    if (most->undone == 0)
+        return tr("%1: no interface undone so far.").arg(name);
+    return tr("%1: at most %2, first at entry %3 (%4); now %5.").arg(name, undoneInWords(most->undone), QString::number(most->seq), momentText(most->at), QString::number(last.undone));
 }
 
 } // namespace core

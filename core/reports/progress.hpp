@@ -13,11 +13,11 @@
 
 namespace core {
 
-/// From this entry on, so many interfaces are loose: undone, and not inspected as often as is asked.
+/// From this entry on, so many interfaces are undone, and not inspected as often as is asked: ReleaseCounts::undone.
 struct ProgressStep {
     qint64 seq;
     Instant at;
-    qint64 loose;
+    qint64 undone;
     bool operator==(const ProgressStep &) const = default;
 };
 
@@ -28,10 +28,10 @@ struct ProgressLine {
     bool operator==(const ProgressLine &) const = default;
 };
 
-/// How many interfaces were loose after each entry, as the ledger then stood: an entry that was struck later counts until its strike.
+/// How many interfaces were undone and not inspected after each entry, as the ledger then stood: an entry that was struck later counts until its strike.
 struct Progress {
     ProgressLine total;
-    std::vector<ProgressLine> zones;   ///< in the order of the job, those of no zone last; of none that never had a loose one
+    std::vector<ProgressLine> zones;   ///< in the order of the job, those of no zone last; of none that never had one
     std::vector<ProgressLine> persons; ///< what each one undid last, in the order in which they began
     Instant from;
     Instant until; ///< of the last entry
@@ -52,7 +52,8 @@ constexpr qint64 pauseFrom = qint64{2} * 60 * 60 * 1000;
 /// What would be left if the job went on at its own pace. No more than that: it knows of no part that is late and of no finding to come.
 struct Pace {
     qsizetype completed = 0; ///< interfaces that are inspected now
-    qsizetype open = 0;      ///< interfaces that have still to come to that, with those that nobody undid yet
+    qsizetype open = 0;      ///< interfaces that have still to come to that: ReleaseCounts::open
+    qsizetype undone = 0;    ///< of those: ReleaseCounts::undone
     qsizetype stretch = 0;   ///< how many completions one after the other are timed together; 0 where no estimate is made
     qint64 lower = 0;        ///< milliseconds of work: the first quartile
     qint64 median = 0;

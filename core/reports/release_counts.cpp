@@ -8,6 +8,8 @@
 
 namespace core {
 
+bool isUndone(const InterfaceState &item) { return item.removal && !isElsewhere(item) && stageOf(item) != Stage::Inspected; }
+
 ReleaseCounts releaseCounts(const JobState &job)
 {
     ReleaseCounts counts;
@@ -22,6 +24,7 @@ ReleaseCounts releaseCounts(const JobState &job)
             ++counts.undisturbed;
         else
             ++counts.open;
+        counts.undone += isUndone(item) ? 1 : 0;
     }
     return counts;
 }

@@ -9,13 +9,17 @@
 
 namespace core {
 
-/// How the interfaces of a job stand: each is counted once, so the sum is the length of the list.
+/// Whether it is undone here, and not inspected as often as is asked.
+bool isUndone(const InterfaceState &item);
+
+/// How the interfaces of a job stand. Each is inspected, undisturbed, not applicable, given over or open, so the sum of these is the length of the list.
 struct ReleaseCounts {
     qsizetype inspected = 0;     ///< undone, reconnected, and inspected as often as is asked
     qsizetype undisturbed = 0;   ///< never undone, and somebody who looked said so
     qsizetype notApplicable = 0; ///< and agreed to where that is asked for
     qsizetype givenOver = 0;     ///< to a linked job
-    qsizetype open = 0;          ///< none of these
+    qsizetype open = 0;          ///< none of these: not finished
+    qsizetype undone = 0;        ///< of those that are open: isUndone; the others nobody undid
     bool operator==(const ReleaseCounts &) const = default;
 };
 

@@ -321,6 +321,14 @@
         <translation>%1 %2</translation>
     </message>
     <message>
+        <source>%1 %2 No job of this store has that work order. Open the store that has it, or look whether the label hangs in the right place.</source>
+        <translation>%1 %2 Kein Auftrag dieser Ablage hat diesen Arbeitsauftrag. Öffnen Sie die Ablage, die ihn enthält, oder prüfen Sie, ob das Etikett an der richtigen Stelle hängt.</translation>
+    </message>
+    <message>
+        <source>%1 %2 Several jobs of this store have that work order. Open the one that is meant, and scan again.</source>
+        <translation>%1 %2 Mehrere Aufträge dieser Ablage haben diesen Arbeitsauftrag. Öffnen Sie den gemeinten und scannen Sie noch einmal.</translation>
+    </message>
+    <message>
         <source>%1 %2, %3</source>
         <translation>%1 %2, %3</translation>
     </message>
@@ -485,10 +493,6 @@
         <translation>%1 OFFEN</translation>
     </message>
     <message>
-        <source>%1 Open that job, then scan again.</source>
-        <translation>%1 Öffnen Sie diesen Auftrag und scannen Sie dann erneut.</translation>
-    </message>
-    <message>
         <source>%1 Pass %2 of %3 is not finished.</source>
         <translation>%1 Durchgang %2 von %3 ist nicht fertig.</translation>
     </message>
@@ -503,10 +507,6 @@
     <message>
         <source>%1 Take it up by signature, then work on.</source>
         <translation>%1 Nehmen Sie die Arbeit mit Unterschrift auf und arbeiten Sie dann weiter.</translation>
-    </message>
-    <message>
-        <source>%1 The open job is %2. Open the other one and scan again, or look whether the label hangs in the right place.</source>
-        <translation>%1 Geöffnet ist der Auftrag %2. Öffnen Sie den anderen und scannen Sie erneut, oder sehen Sie nach, ob das Etikett an der richtigen Stelle hängt.</translation>
     </message>
     <message>
         <source>%1 UTC</source>
@@ -871,6 +871,14 @@
     <message>
         <source>%1 interfaces</source>
         <translation>%1 Anschlüsse</translation>
+    </message>
+    <message>
+        <source>%1 interfaces not finished</source>
+        <translation>%1 Anschlüsse nicht fertig</translation>
+    </message>
+    <message>
+        <source>%1 interfaces undone and not inspected</source>
+        <translation>%1 Anschlüsse gelöst und nicht geprüft</translation>
     </message>
     <message>
         <source>%1 is %2's, who alone hands it over.</source>
@@ -1335,6 +1343,10 @@
     <message>
         <source>%1 of %2 entries; the first %3 are shown, the export has all.</source>
         <translation>%1 von %2 Einträgen; die ersten %3 werden gezeigt, der Export enthält alle.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 interfaces</source>
+        <translation>%1 von %2 Anschlüssen</translation>
     </message>
     <message>
         <source>%1 of %2 interfaces, drawn by the seed %3; entries: %4</source>
@@ -1926,6 +1938,10 @@
         <translation>%1. %2</translation>
     </message>
     <message>
+        <source>%1. About %2 of work left for them, between %3 and %4 for the middle half of what this job has shown. This is the job's own pace of %5 inspected interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
+        <translation>%1. Dafür bleiben etwa %2 Arbeit, zwischen %3 und %4 für die mittlere Hälfte dessen, was dieser Auftrag gezeigt hat. Das ist das eigene Tempo dieses Auftrags mit %5 geprüften Anschlüssen fortgeschrieben, gemessen über jeweils %6, und sonst nichts: Pausen, Wartezeiten und neu hinzukommende Arbeit zählen nicht.</translation>
+    </message>
+    <message>
         <source>%1. Key %2</source>
         <translation>%1. Schlüssel %2</translation>
     </message>
@@ -1944,6 +1960,10 @@
     <message>
         <source>%1. The first: %2</source>
         <translation>%1. Das erste: %2</translation>
+    </message>
+    <message>
+        <source>%1. Too little done to say how long the rest takes: %2 inspected so far, and an estimate needs %3.</source>
+        <translation>%1. Es ist zu wenig getan, um zu sagen, wie lange der Rest dauert: bisher %2 geprüft, und eine Schätzung braucht %3.</translation>
     </message>
     <message>
         <source>%1: "%2" cannot be read. Give a number with its unit.</source>
@@ -1990,6 +2010,10 @@
         <translation>%1: %2 Posten</translation>
     </message>
     <message>
+        <source>%1: %2 undone and not inspected, %3 not undone</source>
+        <translation>%1: %2 gelöst und nicht geprüft, %3 nicht gelöst</translation>
+    </message>
+    <message>
         <source>%1: %2 × %3 are renewed; give their batch.</source>
         <translation>%1: %2 × %3 sind erneuert; geben Sie deren Charge an.</translation>
     </message>
@@ -2014,8 +2038,8 @@
         <translation>%1: %2. Der andere Auftrag würde das nicht sehen; klären Sie es, bevor es abgegeben wird.</translation>
     </message>
     <message>
-        <source>%1: at most %2 loose, first at entry %3 (%4); now %5.</source>
-        <translation>%1: höchstens %2 offen, erstmals bei Eintrag %3 (%4); jetzt %5.</translation>
+        <source>%1: at most %2, first at entry %3 (%4); now %5.</source>
+        <translation>%1: höchstens %2, erstmals bei Eintrag %3 (%4); jetzt %5.</translation>
     </message>
     <message>
         <source>%1: before this, a wrong PIN or passphrase was tried %2 times in a row, the last time on %3. If that was not you, change it, and tell whoever administers the register.</source>
@@ -2058,12 +2082,12 @@
         <translation>%1: Das Anziehdrehmoment ist hinfällig.</translation>
     </message>
     <message>
-        <source>%1: not now</source>
-        <translation>%1: jetzt nicht</translation>
+        <source>%1: no interface undone so far.</source>
+        <translation>%1: bisher kein Anschluss gelöst.</translation>
     </message>
     <message>
-        <source>%1: nothing loose so far.</source>
-        <translation>%1: bisher nichts offen.</translation>
+        <source>%1: not now</source>
+        <translation>%1: jetzt nicht</translation>
     </message>
     <message>
         <source>%1: say for each part how many were reused, renewed and scrapped. Of %2, %3 are required and %4 came off.</source>
@@ -2320,10 +2344,6 @@
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <source>&amp;Loose only</source>
-        <translation>Nur &amp;offene</translation>
-    </message>
-    <message>
         <source>&amp;Manual</source>
         <translation>&amp;Handbuch</translation>
     </message>
@@ -2342,6 +2362,10 @@
     <message>
         <source>&amp;Open</source>
         <translation>&amp;Öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Open %1 and show %2</source>
+        <translation>%1 ö&amp;ffnen und %2 zeigen</translation>
     </message>
     <message>
         <source>&amp;Open a package file …</source>
@@ -2398,6 +2422,10 @@
     <message>
         <source>&amp;Sign the marks …</source>
         <translation>Markierungen unter&amp;schreiben …</translation>
+    </message>
+    <message>
+        <source>&amp;Stay here</source>
+        <translation>&amp;Hier bleiben</translation>
     </message>
     <message>
         <source>&amp;Stop the key …</source>
@@ -2486,6 +2514,14 @@
     <message>
         <source>1 interface</source>
         <translation>1 Anschluss</translation>
+    </message>
+    <message>
+        <source>1 interface not finished</source>
+        <translation>1 Anschluss nicht fertig</translation>
+    </message>
+    <message>
+        <source>1 interface undone and not inspected</source>
+        <translation>1 Anschluss gelöst und nicht geprüft</translation>
     </message>
     <message>
         <source>1 leg a point</source>
@@ -3314,10 +3350,6 @@
     <message>
         <source>About</source>
         <translation>Betrifft</translation>
-    </message>
-    <message>
-        <source>About %1 of work left for what is open (%4), between %2 and %3 for the middle half of what this job has shown. This is the job's own pace of %5 completed interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
-        <translation>Noch etwa %1 Arbeit für das, was offen ist (%4), zwischen %2 und %3 für die mittlere Hälfte dessen, was dieser Auftrag gezeigt hat. Das ist das eigene Tempo dieses Auftrags mit %5 fertigen Anschlüssen fortgeschrieben, gemessen über jeweils %6, und sonst nichts: Pausen, Wartezeiten und neu hinzukommende Arbeit zählen nicht.</translation>
     </message>
     <message>
         <source>About your key</source>
@@ -4288,6 +4320,14 @@
         <translation>Auftrag abschließen</translation>
     </message>
     <message>
+        <source>Close the program</source>
+        <translation>Programm schließen</translation>
+    </message>
+    <message>
+        <source>Close the program?</source>
+        <translation>Das Programm schließen?</translation>
+    </message>
+    <message>
         <source>Closed</source>
         <translation>Abgeschlossen</translation>
     </message>
@@ -4838,6 +4878,10 @@
     <message>
         <source>Every interface as a row</source>
         <translation>Jeder Anschluss als Zeile</translation>
+    </message>
+    <message>
+        <source>Every interface is finished</source>
+        <translation>Jeder Anschluss ist fertig</translation>
     </message>
     <message>
         <source>Every interface is somebody's side.</source>
@@ -5553,8 +5597,8 @@
         <translation>Wie viele Anschlüsse</translation>
     </message>
     <message>
-        <source>How many interfaces were loose over time, and what this job's own pace says about the rest.</source>
-        <translation>Wie viele Anschlüsse im Lauf der Zeit offen waren und was das eigene Tempo dieses Auftrags über den Rest sagt.</translation>
+        <source>How many interfaces were undone and not inspected over time, and what this job's own pace says about the rest.</source>
+        <translation>Wie viele Anschlüsse im Lauf der Zeit gelöst und nicht geprüft waren und was das eigene Tempo dieses Auftrags über den Rest sagt.</translation>
     </message>
     <message>
         <source>How the figure was worked out</source>
@@ -5805,16 +5849,16 @@
         <translation>Zufällig gezogene Anschlüsse, mit jedem Eintrag dazu. Derselbe Startwert zieht dieselben wieder; wählen Sie ihn, ohne die Arbeit anzusehen.</translation>
     </message>
     <message>
-        <source>Interfaces loose: undone and not inspected</source>
-        <translation>Lose Anschlüsse: gelöst und nicht geprüft</translation>
-    </message>
-    <message>
         <source>Interfaces that it covers; none: all</source>
         <translation>Anschlüsse, die es umfasst; keine: alle</translation>
     </message>
     <message>
         <source>Interfaces to be looked up again</source>
         <translation>Erneut nachzuschlagende Anschlüsse</translation>
+    </message>
+    <message>
+        <source>Interfaces undone and not inspected</source>
+        <translation>Anschlüsse gelöst und nicht geprüft</translation>
     </message>
     <message>
         <source>Interfaces with photos</source>
@@ -5951,10 +5995,6 @@
     <message>
         <source>It is no ZIP file: it is too short.</source>
         <translation>Es ist keine ZIP-Datei: Sie ist zu kurz.</translation>
-    </message>
-    <message>
-        <source>It is of %1 of %2.</source>
-        <translation>Sie umfasst %1 von %2.</translation>
     </message>
     <message>
         <source>It is open, dry and not kinked.</source>
@@ -6561,10 +6601,6 @@
         <translation>Weggefallene offene Stellen</translation>
     </message>
     <message>
-        <source>Loose ends: %1</source>
-        <translation>Offene Stellen: %1</translation>
-    </message>
-    <message>
         <source>Loose, by zone</source>
         <translation>Offen, nach Bereich</translation>
     </message>
@@ -7053,10 +7089,6 @@
         <translation>Kein Anschluss bleibt ungeprüft.</translation>
     </message>
     <message>
-        <source>No interface is open any more.</source>
-        <translation>Kein Anschluss ist mehr offen.</translation>
-    </message>
-    <message>
         <source>No interface is open or half done.</source>
         <translation>Kein Anschluss ist offen oder halb erledigt.</translation>
     </message>
@@ -7413,10 +7445,6 @@
         <translation>Nichts ist ausgegeben.</translation>
     </message>
     <message>
-        <source>Nothing loose</source>
-        <translation>Nichts offen</translation>
-    </message>
-    <message>
         <source>Nothing of it was so</source>
         <translation>Nichts davon war so</translation>
     </message>
@@ -7709,6 +7737,10 @@
         <translation>Nur wenn</translation>
     </message>
     <message>
+        <source>Only with &amp;loose ends</source>
+        <translation>Nur mit o&amp;ffenen Stellen</translation>
+    </message>
+    <message>
         <source>Open a job first</source>
         <translation>Zuerst einen Auftrag öffnen</translation>
     </message>
@@ -7733,6 +7765,10 @@
         <translation>Offen und halb erledigt bei jeder Übergabe</translation>
     </message>
     <message>
+        <source>Open another job?</source>
+        <translation>Einen anderen Auftrag öffnen?</translation>
+    </message>
+    <message>
         <source>Open now, by zone</source>
         <translation>Jetzt offen, nach Bereich</translation>
     </message>
@@ -7747,6 +7783,10 @@
     <message>
         <source>Open the job of the label first</source>
         <translation>Zuerst den Auftrag des Etiketts öffnen</translation>
+    </message>
+    <message>
+        <source>Open the other job</source>
+        <translation>Den anderen Auftrag öffnen</translation>
     </message>
     <message>
         <source>Opened</source>
@@ -8017,8 +8057,8 @@
         <translation>Nach Fotos, die von jetzt an in %1 ankommen, wird hier gefragt.</translation>
     </message>
     <message>
-        <source>Picture of how many interfaces were loose over time</source>
-        <translation>Bild, wie viele Anschlüsse im Lauf der Zeit offen waren</translation>
+        <source>Picture of how many interfaces were undone and not inspected over time</source>
+        <translation>Bild, wie viele Anschlüsse im Lauf der Zeit gelöst und nicht geprüft waren</translation>
     </message>
     <message>
         <source>Picture of the lift</source>
@@ -9009,6 +9049,10 @@
     <message>
         <source>Sources: %1</source>
         <translation>Quellen: %1</translation>
+    </message>
+    <message>
+        <source>Space opens it.</source>
+        <translation>Die Leertaste öffnet ihn.</translation>
     </message>
     <message>
         <source>Space, while the list has the keyboard. One at a time.</source>
@@ -10199,6 +10243,10 @@
         <translation>Das Etikett gehört zu einem anderen Auftrag</translation>
     </message>
     <message>
+        <source>The label names %1 of %2.</source>
+        <translation>Auf dem Etikett steht %1 von %2.</translation>
+    </message>
+    <message>
         <source>The labels were exported</source>
         <translation>Die Etiketten wurden exportiert</translation>
     </message>
@@ -10485,6 +10533,10 @@
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
         <translation>Der eine Bolzen, den jeder den anderen überließ, reißt heraus, was er hält.</translation>
+    </message>
+    <message>
+        <source>The open job is %1.</source>
+        <translation>Offen ist der Auftrag %1.</translation>
     </message>
     <message>
         <source>The outgoing unit</source>
@@ -11538,10 +11590,6 @@
     <message>
         <source>To whom</source>
         <translation>An wen</translation>
-    </message>
-    <message>
-        <source>Too little done to say how long the rest takes: %1 completed so far, and an estimate needs %2. Still open: %3.</source>
-        <translation>Es ist zu wenig getan, um zu sagen, wie lange der Rest dauert: bisher %1 fertig, und eine Schätzung braucht %2. Noch offen: %3.</translation>
     </message>
     <message>
         <source>Too little starves, too much foams.</source>

@@ -321,6 +321,14 @@
         <translation>%1 %2</translation>
     </message>
     <message>
+        <source>%1 %2 No job of this store has that work order. Open the store that has it, or look whether the label hangs in the right place.</source>
+        <translation>%1 %2 Aucun chantier de cette base ne porte cet ordre de travail. Ouvrez la base qui le contient, ou vérifiez que l'étiquette est à la bonne place.</translation>
+    </message>
+    <message>
+        <source>%1 %2 Several jobs of this store have that work order. Open the one that is meant, and scan again.</source>
+        <translation>%1 %2 Plusieurs chantiers de cette base portent cet ordre de travail. Ouvrez celui qui convient, puis scannez de nouveau.</translation>
+    </message>
+    <message>
         <source>%1 %2, %3</source>
         <translation>%1 %2, %3</translation>
     </message>
@@ -485,10 +493,6 @@
         <translation>%1 OUVERTS</translation>
     </message>
     <message>
-        <source>%1 Open that job, then scan again.</source>
-        <translation>%1 Ouvrez ce chantier, puis scannez de nouveau.</translation>
-    </message>
-    <message>
         <source>%1 Pass %2 of %3 is not finished.</source>
         <translation>%1 La passe %2 sur %3 n'est pas terminée.</translation>
     </message>
@@ -503,10 +507,6 @@
     <message>
         <source>%1 Take it up by signature, then work on.</source>
         <translation>%1 Reprenez-le par signature, puis poursuivez le travail.</translation>
-    </message>
-    <message>
-        <source>%1 The open job is %2. Open the other one and scan again, or look whether the label hangs in the right place.</source>
-        <translation>%1 Le chantier ouvert est %2. Ouvrez l'autre et scannez de nouveau, ou vérifiez que l'étiquette est posée au bon endroit.</translation>
     </message>
     <message>
         <source>%1 UTC</source>
@@ -871,6 +871,14 @@
     <message>
         <source>%1 interfaces</source>
         <translation>%1 raccordements</translation>
+    </message>
+    <message>
+        <source>%1 interfaces not finished</source>
+        <translation>%1 raccordements non terminés</translation>
+    </message>
+    <message>
+        <source>%1 interfaces undone and not inspected</source>
+        <translation>%1 raccordements déposés et non contrôlés</translation>
     </message>
     <message>
         <source>%1 is %2's, who alone hands it over.</source>
@@ -1335,6 +1343,10 @@
     <message>
         <source>%1 of %2 entries; the first %3 are shown, the export has all.</source>
         <translation>%1 entrées sur %2 ; les %3 premières sont affichées, l'exportation les a toutes.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 interfaces</source>
+        <translation>%1 sur %2 raccordements</translation>
     </message>
     <message>
         <source>%1 of %2 interfaces, drawn by the seed %3; entries: %4</source>
@@ -1926,6 +1938,10 @@
         <translation>%1. %2</translation>
     </message>
     <message>
+        <source>%1. About %2 of work left for them, between %3 and %4 for the middle half of what this job has shown. This is the job's own pace of %5 inspected interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
+        <translation>%1. Il reste pour cela environ %2 de travail, entre %3 et %4 pour la moitié centrale de ce que ce chantier a montré. C'est le propre rythme du chantier sur %5 raccordements contrôlés, prolongé, mesuré par %6 à la fois, et rien d'autre : les pauses, les attentes et les travaux qui surviennent ne sont pas comptés.</translation>
+    </message>
+    <message>
         <source>%1. Key %2</source>
         <translation>%1. Clé %2</translation>
     </message>
@@ -1944,6 +1960,10 @@
     <message>
         <source>%1. The first: %2</source>
         <translation>%1. Le premier : %2</translation>
+    </message>
+    <message>
+        <source>%1. Too little done to say how long the rest takes: %2 inspected so far, and an estimate needs %3.</source>
+        <translation>%1. Trop peu de fait pour dire combien de temps prend le reste : %2 contrôlés à ce jour, et une estimation en demande %3.</translation>
     </message>
     <message>
         <source>%1: "%2" cannot be read. Give a number with its unit.</source>
@@ -1990,6 +2010,10 @@
         <translation>%1 : %2 éléments</translation>
     </message>
     <message>
+        <source>%1: %2 undone and not inspected, %3 not undone</source>
+        <translation>%1 : %2 déposés et non contrôlés, %3 non déposés</translation>
+    </message>
+    <message>
         <source>%1: %2 × %3 are renewed; give their batch.</source>
         <translation>%1 : %2 × %3 sont remplacés ; indiquez leur lot.</translation>
     </message>
@@ -2014,8 +2038,8 @@
         <translation>%1 : %2. L'autre chantier ne le verrait pas ; réglez cela avant de le transmettre.</translation>
     </message>
     <message>
-        <source>%1: at most %2 loose, first at entry %3 (%4); now %5.</source>
-        <translation>%1 : au plus %2 ouverts, la première fois à l'entrée %3 (%4) ; maintenant %5.</translation>
+        <source>%1: at most %2, first at entry %3 (%4); now %5.</source>
+        <translation>%1 : au plus %2, la première fois à l'entrée %3 (%4) ; maintenant %5.</translation>
     </message>
     <message>
         <source>%1: before this, a wrong PIN or passphrase was tried %2 times in a row, the last time on %3. If that was not you, change it, and tell whoever administers the register.</source>
@@ -2058,12 +2082,12 @@
         <translation>%1 : son couple est caduc.</translation>
     </message>
     <message>
-        <source>%1: not now</source>
-        <translation>%1 : pas maintenant</translation>
+        <source>%1: no interface undone so far.</source>
+        <translation>%1 : aucun raccordement déposé à ce jour.</translation>
     </message>
     <message>
-        <source>%1: nothing loose so far.</source>
-        <translation>%1 : aucun point ouvert à ce jour.</translation>
+        <source>%1: not now</source>
+        <translation>%1 : pas maintenant</translation>
     </message>
     <message>
         <source>%1: say for each part how many were reused, renewed and scrapped. Of %2, %3 are required and %4 came off.</source>
@@ -2320,10 +2344,6 @@
         <translation>Appa&amp;rence</translation>
     </message>
     <message>
-        <source>&amp;Loose only</source>
-        <translation>&amp;Ouverts seulement</translation>
-    </message>
-    <message>
         <source>&amp;Manual</source>
         <translation>&amp;Manuel</translation>
     </message>
@@ -2342,6 +2362,10 @@
     <message>
         <source>&amp;Open</source>
         <translation>&amp;Ouvrir</translation>
+    </message>
+    <message>
+        <source>&amp;Open %1 and show %2</source>
+        <translation>&amp;Ouvrir %1 et montrer %2</translation>
     </message>
     <message>
         <source>&amp;Open a package file …</source>
@@ -2398,6 +2422,10 @@
     <message>
         <source>&amp;Sign the marks …</source>
         <translation>&amp;Signer les repères …</translation>
+    </message>
+    <message>
+        <source>&amp;Stay here</source>
+        <translation>&amp;Rester ici</translation>
     </message>
     <message>
         <source>&amp;Stop the key …</source>
@@ -2486,6 +2514,14 @@
     <message>
         <source>1 interface</source>
         <translation>1 raccordement</translation>
+    </message>
+    <message>
+        <source>1 interface not finished</source>
+        <translation>1 raccordement non terminé</translation>
+    </message>
+    <message>
+        <source>1 interface undone and not inspected</source>
+        <translation>1 raccordement déposé et non contrôlé</translation>
     </message>
     <message>
         <source>1 leg a point</source>
@@ -3314,10 +3350,6 @@
     <message>
         <source>About</source>
         <translation>Objet</translation>
-    </message>
-    <message>
-        <source>About %1 of work left for what is open (%4), between %2 and %3 for the middle half of what this job has shown. This is the job's own pace of %5 completed interfaces continued, timed over %6 at a time, and nothing else: it counts no pauses, no waiting and no work that comes up.</source>
-        <translation>Encore environ %1 de travail pour ce qui est ouvert (%4), entre %2 et %3 pour la moitié centrale de ce que ce chantier a montré. C'est le propre rythme du chantier sur %5 raccordements terminés, prolongé, mesuré par %6 à la fois, et rien d'autre : les pauses, les attentes et les travaux qui surviennent ne sont pas comptés.</translation>
     </message>
     <message>
         <source>About your key</source>
@@ -4288,6 +4320,14 @@
         <translation>Clore le chantier</translation>
     </message>
     <message>
+        <source>Close the program</source>
+        <translation>Fermer le programme</translation>
+    </message>
+    <message>
+        <source>Close the program?</source>
+        <translation>Fermer le programme ?</translation>
+    </message>
+    <message>
         <source>Closed</source>
         <translation>Clos</translation>
     </message>
@@ -4838,6 +4878,10 @@
     <message>
         <source>Every interface as a row</source>
         <translation>Chaque raccordement sur une ligne</translation>
+    </message>
+    <message>
+        <source>Every interface is finished</source>
+        <translation>Tous les raccordements sont terminés</translation>
     </message>
     <message>
         <source>Every interface is somebody's side.</source>
@@ -5553,8 +5597,8 @@
         <translation>Combien de raccordements</translation>
     </message>
     <message>
-        <source>How many interfaces were loose over time, and what this job's own pace says about the rest.</source>
-        <translation>Combien de raccordements étaient ouverts au fil du temps, et ce que le rythme de ce chantier dit du reste.</translation>
+        <source>How many interfaces were undone and not inspected over time, and what this job's own pace says about the rest.</source>
+        <translation>Combien de raccordements étaient déposés et non contrôlés au fil du temps, et ce que le rythme de ce chantier dit du reste.</translation>
     </message>
     <message>
         <source>How the figure was worked out</source>
@@ -5805,16 +5849,16 @@
         <translation>Raccordements tirés au hasard, avec toutes les entrées qui les concernent. La même graine tire les mêmes ; choisissez-la sans regarder le travail.</translation>
     </message>
     <message>
-        <source>Interfaces loose: undone and not inspected</source>
-        <translation>Raccordements ouverts : déposés et non contrôlés</translation>
-    </message>
-    <message>
         <source>Interfaces that it covers; none: all</source>
         <translation>Raccordements qu'il couvre ; aucun : tous</translation>
     </message>
     <message>
         <source>Interfaces to be looked up again</source>
         <translation>Raccordements à consulter de nouveau</translation>
+    </message>
+    <message>
+        <source>Interfaces undone and not inspected</source>
+        <translation>Raccordements déposés et non contrôlés</translation>
     </message>
     <message>
         <source>Interfaces with photos</source>
@@ -5951,10 +5995,6 @@
     <message>
         <source>It is no ZIP file: it is too short.</source>
         <translation>Ce n'est pas un fichier ZIP : il est trop court.</translation>
-    </message>
-    <message>
-        <source>It is of %1 of %2.</source>
-        <translation>Elle est de %1, de %2.</translation>
     </message>
     <message>
         <source>It is open, dry and not kinked.</source>
@@ -6561,10 +6601,6 @@
         <translation>Points ouverts disparus</translation>
     </message>
     <message>
-        <source>Loose ends: %1</source>
-        <translation>Points ouverts : %1</translation>
-    </message>
-    <message>
         <source>Loose, by zone</source>
         <translation>Ouvert, par zone</translation>
     </message>
@@ -7053,10 +7089,6 @@
         <translation>Aucun raccordement ne reste sans contrôle.</translation>
     </message>
     <message>
-        <source>No interface is open any more.</source>
-        <translation>Plus aucun raccordement n'est ouvert.</translation>
-    </message>
-    <message>
         <source>No interface is open or half done.</source>
         <translation>Aucun raccordement n'est ouvert ni à moitié fait.</translation>
     </message>
@@ -7413,10 +7445,6 @@
         <translation>Rien n'est sorti.</translation>
     </message>
     <message>
-        <source>Nothing loose</source>
-        <translation>Aucun point ouvert</translation>
-    </message>
-    <message>
         <source>Nothing of it was so</source>
         <translation>Rien de cela n'a eu lieu</translation>
     </message>
@@ -7709,6 +7737,10 @@
         <translation>Seulement si</translation>
     </message>
     <message>
+        <source>Only with &amp;loose ends</source>
+        <translation>Seulement avec &amp;points ouverts</translation>
+    </message>
+    <message>
         <source>Open a job first</source>
         <translation>Ouvrez d'abord un chantier</translation>
     </message>
@@ -7733,6 +7765,10 @@
         <translation>Ouvert et à moitié fait à chaque passation</translation>
     </message>
     <message>
+        <source>Open another job?</source>
+        <translation>Ouvrir un autre chantier ?</translation>
+    </message>
+    <message>
         <source>Open now, by zone</source>
         <translation>Ouvert maintenant, par zone</translation>
     </message>
@@ -7747,6 +7783,10 @@
     <message>
         <source>Open the job of the label first</source>
         <translation>Ouvrez d'abord le chantier de l'étiquette</translation>
+    </message>
+    <message>
+        <source>Open the other job</source>
+        <translation>Ouvrir l'autre chantier</translation>
     </message>
     <message>
         <source>Opened</source>
@@ -8017,8 +8057,8 @@
         <translation>Les photos qui arrivent désormais dans %1 font l'objet d'une question ici.</translation>
     </message>
     <message>
-        <source>Picture of how many interfaces were loose over time</source>
-        <translation>Vue du nombre de raccordements ouverts au fil du temps</translation>
+        <source>Picture of how many interfaces were undone and not inspected over time</source>
+        <translation>Vue du nombre de raccordements déposés et non contrôlés au fil du temps</translation>
     </message>
     <message>
         <source>Picture of the lift</source>
@@ -9009,6 +9049,10 @@
     <message>
         <source>Sources: %1</source>
         <translation>Sources : %1</translation>
+    </message>
+    <message>
+        <source>Space opens it.</source>
+        <translation>La barre d'espace l'ouvre.</translation>
     </message>
     <message>
         <source>Space, while the list has the keyboard. One at a time.</source>
@@ -10199,6 +10243,10 @@
         <translation>L'étiquette est d'un autre chantier</translation>
     </message>
     <message>
+        <source>The label names %1 of %2.</source>
+        <translation>L'étiquette désigne %1 de %2.</translation>
+    </message>
+    <message>
         <source>The labels were exported</source>
         <translation>Les étiquettes ont été exportées</translation>
     </message>
@@ -10485,6 +10533,10 @@
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
         <translation>La seule vis que chacun a laissée aux autres arrache ce qu'elle tient.</translation>
+    </message>
+    <message>
+        <source>The open job is %1.</source>
+        <translation>Le chantier ouvert est %1.</translation>
     </message>
     <message>
         <source>The outgoing unit</source>
@@ -11538,10 +11590,6 @@
     <message>
         <source>To whom</source>
         <translation>À qui</translation>
-    </message>
-    <message>
-        <source>Too little done to say how long the rest takes: %1 completed so far, and an estimate needs %2. Still open: %3.</source>
-        <translation>Trop peu de fait pour dire combien de temps prend le reste : %1 terminés à ce jour, et une estimation en demande %2. Encore ouverts : %3.</translation>
     </message>
     <message>
         <source>Too little starves, too much foams.</source>

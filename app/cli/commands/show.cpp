@@ -13,7 +13,7 @@
 #include "core/job/twins.hpp"
 #include "core/reports/timeline.hpp"
 #include "core/requirements/catalogue.hpp"
-#include "core/value/counted.hpp"
+#include "core/reports/left_in_words.hpp"
 #include "resources/resources.hpp"
 
 namespace cli {
@@ -94,7 +94,7 @@ QString linkedStateText(const Shown &shown, const core::JobState *other)
     if (other->closed)
         return tr("closed on %1").arg(core::momentText(other->closed->at));
     const core::LooseEnds ends = endsOf(shown, *other);
-    return ends.empty() ? tr("ready to close") : tr("%1; the first: %2").arg(core::counted(std::ssize(ends), tr("1 loose end"), tr("%1 loose ends")), ends.front().sentence);
+    return ends.empty() ? tr("ready to close") : tr("%1; the first: %2").arg(core::looseEndsInWords(std::ssize(ends)), ends.front().sentence);
 }
 
 /// Empty for a job without links.

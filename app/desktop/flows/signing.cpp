@@ -102,10 +102,14 @@ QStringList partsOf(const std::vector<Seed> &seeds)
     return parts;
 }
 
-/// What tells two forms apart whose entries are about the same: an entry that is struck, a photo that is marked or attached.
-QStringList besidesIn(const ActionLine &action, const Situation &situation, const std::optional<photos::PhotoFile> &photo)
+/// What tells two forms apart whose entries are about the same: an entry that is struck, a handover that is answered, a photo that is marked or attached.
+QStringList besidesIn(const ActionLine &action, const Situation &situation, const std::vector<Seed> &seeds, const std::optional<photos::PhotoFile> &photo)
 {
     QStringList besides;
+    for (const Seed &seed : seeds) {
+        if (seed.answers)
+            besides << QString::number(*seed.answers);
+    }
     if (action.over == Over::Subject && situation.subject)
         besides << *situation.subject;
     if (photo)
@@ -257,7 +261,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return all;
     };
     SheetPlan plan;
-    plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds) + besidesIn(action, situation, given.photo));
+    plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds) + besidesIn(action, situation, seeds, given.photo));
     plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
         plan.title = tr("%1: %2").arg(plan.title, itemInWords(*situation.job.item(situation.items.front())));

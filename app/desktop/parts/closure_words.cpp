@@ -5,7 +5,10 @@
 
 #include <QCoreApplication>
 
+#include <iterator>
+
 #include "app/desktop/job_feed.hpp"
+#include "core/reports/left_in_words.hpp"
 
 namespace desktop {
 
@@ -19,10 +22,9 @@ struct ClosureWords {
 
 QString closureInWords(const JobFeed &feed)
 {
-    const std::size_t loose = feed.looseEnds().size();
     if (feed.state() && feed.state()->closed)
         return ClosureWords::tr("The job is closed");
-    return loose == 0 ? ClosureWords::tr("Nothing is loose") : ClosureWords::tr("Loose ends: %1").arg(loose);
+    return core::looseEndsInWords(std::ssize(feed.looseEnds()));
 }
 
 } // namespace desktop

@@ -9,7 +9,7 @@ namespace desktop {
 
 class JobFeed;
 
-/// Whether the job may close, as every page says it: `The job is closed`, `Nothing is loose`, `Loose ends: 12`.
+/// Whether the job may close, as every page says it: `The job is closed`, `Nothing is loose`, `12 loose ends`.
 QString closureInWords(const JobFeed &feed);
 
 } // namespace desktop

@@ -20,12 +20,19 @@ QString quoted(const QString &text)
     return text.size() > most ? text.first(most) + QStringLiteral(" …") : text;
 }
 
-ScanAnswer notOfThisJob(const core::LabelText &label, const core::JobState *job)
+/// Whether its job is here is for the store to say; more than one of that work order are not told apart by a label.
+ScanAnswer notOfThisJob(const QString &text, const core::LabelText &label, const core::JobState *job, const std::vector<core::LedgerId> &jobs)
 {
-    const QString whose = Scan::tr("It is of %1 of %2.").arg(quoted(label.item.text()), quoted(label.workOrder));
-    if (!job)
-        return {{}, Scan::tr("Open the job of the label first"), Scan::tr("%1 Open that job, then scan again.").arg(whose)};
-    return {{}, Scan::tr("The label is of another job"), Scan::tr("%1 The open job is %2. Open the other one and scan again, or look whether the label hangs in the right place.").arg(whose, job->facts.workOrder)};
+    const QString item = quoted(label.item.text());
+    const QString workOrder = quoted(label.workOrder);
+    const QString whose = Scan::tr("The label names %1 of %2.").arg(item, workOrder);
+    const QString whatIsOpen = job ? Scan::tr("The open job is %1.").arg(job->facts.workOrder) : Scan::tr("No job is open.");
+    if (jobs.size() == 1)
+        return {{}, {}, {}, OtherJob{jobs.front(), text, Scan::tr("%1 %2").arg(whose, whatIsOpen), Scan::tr("&Open %1 and show %2").arg(workOrder, item)}};
+    const QString title = job ? Scan::tr("The label is of another job") : Scan::tr("Open the job of the label first");
+    if (jobs.empty())
+        return {{}, title, Scan::tr("%1 %2 No job of this store has that work order. Open the store that has it, or look whether the label hangs in the right place.").arg(whose, whatIsOpen)};
+    return {{}, title, Scan::tr("%1 %2 Several jobs of this store have that work order. Open the one that is meant, and scan again.").arg(whose, whatIsOpen)};
 }
 
 ScanAnswer nothing(const QString &text, const core::JobState *job)
@@ -38,12 +45,12 @@ ScanAnswer nothing(const QString &text, const core::JobState *job)
 
 } // namespace
 
-ScanAnswer answerToScan(const QString &text, const core::JobState *job, Shown shown, ScannerKeys::Focus focus)
+ScanAnswer answerToScan(const QString &text, const core::JobState *job, const JobsOf &jobsOf, Shown shown, ScannerKeys::Focus focus)
 {
     const core::Scanned scanned = job ? core::meantBy(*job, text) : core::Scanned{core::ScanMeans::OtherJob, {}, core::readLabelText(text)};
     const bool isLabel = scanned.label.has_value();
     if (isLabel && scanned.means == core::ScanMeans::OtherJob)
-        return notOfThisJob(*scanned.label, job);
+        return notOfThisJob(text, *scanned.label, job, jobsOf(scanned.label->workOrder));
     if (isLabel && scanned.means == core::ScanMeans::UnknownItem)
         return {{}, Scan::tr("The interface is not on the list"), Scan::tr("The label is of %1 of this job, whose list has no such interface (any more). Look at the list, or print the labels anew.").arg(quoted(scanned.label->item.text()))};
     if (scanned.item && (isLabel || shown == Shown::Job))

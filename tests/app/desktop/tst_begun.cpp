@@ -4,14 +4,12 @@
 #include <QApplication>
 #include <QBuffer>
 #include <QCheckBox>
-#include <QComboBox>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QImage>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPlainTextEdit>
 #include <QProcess>
 #include <QPushButton>
 #include <QTableWidget>
@@ -23,70 +21,16 @@
 #include "app/desktop/flows/new_job.hpp"
 #include "app/desktop/flows/new_key.hpp"
 #include "app/desktop/flows/set_hold.hpp"
-#include "app/desktop/flows/signing.hpp"
-#include "app/desktop/job_feed.hpp"
-#include "app/desktop/parts/sign_sheet.hpp"
+#include "core/job/loose_ends.hpp"
 #include "resources/resources.hpp"
-#include "tests/app/desktop/bench.hpp"
-#include "tests/app/desktop/scripted_ask.hpp"
+#include "tests/app/desktop/on_screen.hpp"
+#include "tests/app/desktop/sheet_bench.hpp"
 
 using namespace Qt::StringLiterals;
 using core::json::arrayOf;
 using core::json::Object;
 
 namespace {
-
-template <class Widget>
-Widget *named(const QWidget &in, const QString &name)
-{
-    auto *found = in.findChild<Widget *>(name);
-    if (!found)
-        qFatal("no widget %s", qPrintable(name));
-    return found;
-}
-
-core::InterfaceId item(const char *id) { return *core::InterfaceId::parse(QString::fromLatin1(id)); }
-
-/// The line, text or box of that name, or the one in the editor of that name.
-void type(const QWidget &sheet, const QString &field, const QString &text)
-{
-    auto *control = named<QWidget>(sheet, field);
-    for (QWidget *one : QList<QWidget *>{control} + control->findChildren<QWidget *>()) {
-        if (auto *line = qobject_cast<QLineEdit *>(one)) {
-            line->setText(text);
-            return;
-        }
-        if (auto *edit = qobject_cast<QPlainTextEdit *>(one)) {
-            edit->setPlainText(text);
-            return;
-        }
-        if (auto *box = qobject_cast<QComboBox *>(one)) {
-            const int at = box->findData(text);
-            if (box->isEditable()) {
-                box->setEditText(text);
-                return;
-            }
-            QVERIFY2(at >= 0, qPrintable(text));
-            box->setCurrentIndex(at);
-            return;
-        }
-    }
-    QFAIL(qPrintable(field));
-}
-
-QString shown(const QWidget &sheet, const QString &field)
-{
-    auto *control = named<QWidget>(sheet, field);
-    for (QWidget *one : QList<QWidget *>{control} + control->findChildren<QWidget *>()) {
-        if (auto *line = qobject_cast<QLineEdit *>(one))
-            return line->text();
-        if (auto *edit = qobject_cast<QPlainTextEdit *>(one))
-            return edit->toPlainText();
-        if (auto *box = qobject_cast<QComboBox *>(one))
-            return box->currentData().toString();
-    }
-    return u"no such field"_s;
-}
 
 QByteArray all(const QString &folder)
 {
@@ -113,55 +57,7 @@ photos::PhotoFile pictureOf(Qt::GlobalColor colour)
 
 qsizetype filesIn(const QString &folder) { return QDir(folder).entryList({u"*.json"_s}, QDir::Files).size(); }
 
-/// A program's windows over a store, with a folder for what was begun. What goes away without a word, as a killed program does.
-class Window {
-public:
-    Window(const QString &store, const QString &folder, const std::optional<core::LedgerId> &job, session::Clock clock, const core::Kinds &kinds) : m_forms(folder)
-    {
-        auto opened = db::Store::open(store, db::Access::ReadWrite);
-        if (!opened)
-            qFatal("%s", qPrintable(opened.error().message));
-        m_store = *std::move(opened);
-        session = std::make_unique<session::Session>(*m_store, std::move(clock), core::leastCost);
-        if (!session->refresh() || (job && !session->openJob(*job)))
-            qFatal("the bench cannot be read");
-        if (job)
-            feed.take(session->state(), session->said(), session->reg());
-        m_window = std::make_unique<QWidget>();
-        m_window->show();
-        signing = new desktop::Signing(*session, feed, kinds, m_ask, m_window.get());
-        signing->keepBegun(m_forms);
-    }
-
-    desktop::SignSheet *sheet() const { return m_window->findChild<desktop::SignSheet *>(); }
-    QWidget *window() const { return m_window.get(); }
-    bool isOffered() const { return sheet() && named<QPushButton>(*sheet(), u"takeUp"_s)->isVisibleTo(sheet()); }
-    void press(const QString &button) const { named<QPushButton>(*sheet(), button)->click(); }
-    QString problem() const { return named<QLabel>(*sheet(), u"problem"_s)->text(); }
-    void close()
-    {
-        sheet()->reject();
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    }
-    /// Signs as that person.
-    void sign(const QString &who)
-    {
-        type(*sheet(), u"person"_s, who);
-        type(*sheet(), u"secret"_s, Bench::pinOf(who));
-        press(u"sign"_s);
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    }
-
-    std::unique_ptr<db::Store> m_store;
-    std::unique_ptr<session::Session> session;
-    desktop::JobFeed feed;
-    desktop::Signing *signing = nullptr;
-
-private:
-    desktop::BegunForms m_forms;
-    ScriptedAsk m_ask;
-    std::unique_ptr<QWidget> m_window;
-};
+bool isOffered(const SheetBench &window) { return window.sheet() && named<QPushButton>(*window.sheet(), u"takeUp"_s)->isVisibleTo(window.sheet()); }
 
 } // namespace
 
@@ -178,6 +74,8 @@ private slots:
     void itIsOfOneFormAlone();
     void itIsOfOnePhotoOrEntryAlone_data();
     void itIsOfOnePhotoOrEntryAlone();
+    void itIsOfOneHandoverAlone_data();
+    void itIsOfOneHandoverAlone();
     void nothingIsSignedBeforeAnybodyAnswered();
     void whatIsDiscardedIsGone();
     void cancelGivesItUp();
@@ -190,9 +88,9 @@ private slots:
     void killedWhileTyping();
 
 private:
-    std::unique_ptr<Window> open(bool withJob = true) { return std::make_unique<Window>(m_bench->path(), folder(), withJob ? m_job : std::nullopt, m_bench->clock(), m_bench->kinds()); }
+    std::unique_ptr<SheetBench> open() const { return std::make_unique<SheetBench>(m_bench->path(), m_job, m_bench->clock(), m_bench->kinds(), desktop::BegunForms(folder())); }
     QString folder() const { return m_folder->filePath(u"begun"_s); }
-    void disconnect(Window &window, const char *id);
+    void disconnect(SheetBench &window, const char *id);
     /// Attaches it to D1 as another program would. What was refused.
     QString attach(const photos::PhotoFile &photo);
 
@@ -222,7 +120,7 @@ void TestBegun::cleanup()
     m_folder.reset();
 }
 
-void TestBegun::disconnect(Window &window, const char *id) { window.signing->begin(desktop::actionFor("interface.disconnected"_L1), {item(id)}); }
+void TestBegun::disconnect(SheetBench &window, const char *id) { window.signing().begin(desktop::actionFor("interface.disconnected"_L1), {item(id)}); }
 
 QString TestBegun::attach(const photos::PhotoFile &photo)
 {
@@ -238,7 +136,7 @@ void TestBegun::aFolderThatCannotBeWrittenIsTold()
     QVERIFY(file.open(QIODevice::WriteOnly));
     auto window = open();
     disconnect(*window, "D1");
-    type(*window->sheet(), u"remarks"_s, u"Half a sentence"_s);
+    typeInto(*window->sheet(), u"remarks"_s, u"Half a sentence"_s);
     QTRY_VERIFY(named<QLabel>(*window->sheet(), u"begunText"_s)->text().contains(folder()));
     window->sign(u"ana"_s); // the work goes on
 }
@@ -263,13 +161,13 @@ void TestBegun::eachFormIsTakenUp()
     using Typed = QList<QPair<QString, QString>>;
     QFETCH(QString, form);
     QFETCH(Typed, typed);
-    const auto begin = [&](Window &window) {
+    const auto begin = [&](SheetBench &window) {
         if (form == u"job.opened")
-            window.signing->open(desktop::newJobPlan(*window.session, window.window()));
+            window.signing().open(desktop::newJobPlan(window.session(), window.window()));
         else if (form == u"hold.set")
-            window.signing->open(desktop::setHoldPlan(*window.session, window.window()));
+            window.signing().open(desktop::setHoldPlan(window.session(), window.window()));
         else if (form == u"person.enrolled")
-            window.signing->open(desktop::enrolPlan(*window.session, window.window()));
+            window.signing().open(desktop::enrolPlan(window.session(), window.window()));
         else
             disconnect(window, "D1");
     };
@@ -277,11 +175,11 @@ void TestBegun::eachFormIsTakenUp()
     {
         auto window = open();
         begin(*window);
-        QVERIFY(!window->isOffered());
+        QVERIFY(!isOffered(*window));
         for (const auto &[field, text] : typed)
-            fresh << shown(*window->sheet(), field);
+            fresh << shownIn(*window->sheet(), field);
         for (const auto &[field, text] : typed)
-            type(*window->sheet(), field, text);
+            typeInto(*window->sheet(), field, text);
         QElapsedTimer since;
         since.start();
         QTRY_COMPARE(filesIn(folder()), 1);
@@ -289,13 +187,13 @@ void TestBegun::eachFormIsTakenUp()
     }
     auto window = open();
     begin(*window);
-    QVERIFY(window->isOffered());
+    QVERIFY(isOffered(*window));
     for (int i = 0; i < typed.size(); ++i)
-        QCOMPARE(shown(*window->sheet(), typed[i].first), fresh[i]); // nothing is filled in unasked
+        QCOMPARE(shownIn(*window->sheet(), typed[i].first), fresh[i]); // nothing is filled in unasked
     window->press(u"takeUp"_s);
-    QVERIFY(!window->isOffered());
+    QVERIFY(!isOffered(*window));
     for (const auto &[field, text] : typed)
-        QCOMPARE(shown(*window->sheet(), field), text);
+        QCOMPARE(shownIn(*window->sheet(), field), text);
 }
 
 void TestBegun::itIsOfOneFormAlone()
@@ -303,18 +201,18 @@ void TestBegun::itIsOfOneFormAlone()
     {
         auto window = open();
         disconnect(*window, "D1");
-        type(*window->sheet(), u"tag"_s, u"17"_s);
+        typeInto(*window->sheet(), u"tag"_s, u"17"_s);
         QTRY_COMPARE(filesIn(folder()), 1);
     }
     auto window = open();
     disconnect(*window, "D2");
-    QVERIFY(!window->isOffered());
+    QVERIFY(!isOffered(*window));
     window->close();
-    window->signing->begin(desktop::actionFor("finding.raised"_L1), {item("D1")});
-    QVERIFY(!window->isOffered());
+    window->signing().begin(desktop::actionFor("finding.raised"_L1), {item("D1")});
+    QVERIFY(!isOffered(*window));
     window->close();
     disconnect(*window, "D1");
-    QVERIFY(window->isOffered());
+    QVERIFY(isOffered(*window));
 }
 
 void TestBegun::itIsOfOnePhotoOrEntryAlone_data()
@@ -334,13 +232,13 @@ void TestBegun::itIsOfOnePhotoOrEntryAlone()
         if (act != u"photo.attached")
             QCOMPARE(attach(photo), QString());
     }
-    const auto begin = [&](Window &window, std::size_t which) {
+    const auto begin = [&](SheetBench &window, std::size_t which) {
         if (act == u"photo.attached")
-            window.signing->beginGiven(act, {item("D1")}, {}, {{}, pictures[which], {}});
+            window.signing().beginGiven(act, {item("D1")}, {}, {{}, pictures[which], {}});
         else if (act == u"photo.marked")
-            window.signing->begin(desktop::actionFor("photo.marked"_L1), {item("D1")}, photos::digestOf(pictures[which]).hex());
+            window.signing().begin(desktop::actionFor("photo.marked"_L1), {item("D1")}, photos::digestOf(pictures[which]).hex());
         else
-            window.signing->begin(desktop::actionFor("entry.struck"_L1), {}, QString::number(window.feed.state()->item(item("D1"))->photos.at(which).mark.seq));
+            window.signing().begin(desktop::actionFor("entry.struck"_L1), {}, QString::number(window.feed().state()->item(item("D1"))->photos.at(which).mark.seq));
         return window.sheet() != nullptr;
     };
     {
@@ -351,16 +249,59 @@ void TestBegun::itIsOfOnePhotoOrEntryAlone()
             auto *rows = named<QWidget>(*window->sheet(), u"marks"_s)->findChild<QTableWidget *>();
             rows->item(0, 3)->setText(u"Chafed"_s);
         } else {
-            type(*window->sheet(), act == u"photo.attached" ? u"caption"_s : u"reason"_s, u"Chafed"_s);
+            typeInto(*window->sheet(), act == u"photo.attached" ? u"caption"_s : u"reason"_s, u"Chafed"_s);
         }
         QTRY_COMPARE(filesIn(folder()), 1);
     }
     auto window = open();
     QVERIFY(begin(*window, 1));
-    QVERIFY(!window->isOffered());
+    QVERIFY(!isOffered(*window));
     window->close();
     QVERIFY(begin(*window, 0));
-    QVERIFY(window->isOffered());
+    QVERIFY(isOffered(*window));
+}
+
+void TestBegun::itIsOfOneHandoverAlone_data()
+{
+    QTest::addColumn<QString>("act");
+    QTest::addColumn<QString>("field");
+    QTest::addRow("accepted") << u"handover.accepted"_s << u"remarks"_s;
+    QTest::addRow("refused") << u"handover.refused"_s << u"reason"_s;
+}
+
+/// What was typed about one shift's handover is not offered for the next one's.
+void TestBegun::itIsOfOneHandoverAlone()
+{
+    QFETCH(QString, act);
+    QFETCH(QString, field);
+    const auto other = m_bench->another();
+    QVERIFY(other->openJob(*m_job));
+    const auto handOver = [&] {
+        return Bench::say(*other, *m_job, u"ana"_s, u"handover.given"_s, {}, {{u"to"_s, u"ben"_s}, {u"open"_s, core::openAtHandover(*other->state())}});
+    };
+    const auto begin = [&](SheetBench &window) {
+        window.signing().begin(desktop::actionFor(QLatin1String(act.toLatin1())), {});
+        return window.sheet() != nullptr;
+    };
+    QCOMPARE(handOver(), QString());
+    const qint64 first = static_cast<qint64>(other->said().size());
+    {
+        auto window = open();
+        QVERIFY(begin(*window));
+        typeInto(*window->sheet(), field, u"The sling is on its hook"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    {
+        auto window = open();
+        QVERIFY(begin(*window));
+        QVERIFY(isOffered(*window));
+    }
+    QCOMPARE(Bench::say(*other, *m_job, u"ben"_s, u"handover.refused"_s, {}, {{u"given"_s, first}, {u"reason"_s, u"Nobody walked round."_s}}), QString());
+    QCOMPARE(handOver(), QString());
+    auto window = open();
+    QVERIFY(begin(*window));
+    QVERIFY(!isOffered(*window));
+    QCOMPARE(shownIn(*window->sheet(), field), QString());
 }
 
 void TestBegun::nothingIsSignedBeforeAnybodyAnswered()
@@ -368,27 +309,27 @@ void TestBegun::nothingIsSignedBeforeAnybodyAnswered()
     {
         auto window = open();
         disconnect(*window, "D1");
-        type(*window->sheet(), u"tag"_s, u"17"_s);
-        type(*window->sheet(), u"blanks_fitted"_s, u"2"_s);
-        type(*window->sheet(), u"as_found"_s, u"sound"_s);
+        typeInto(*window->sheet(), u"tag"_s, u"17"_s);
+        typeInto(*window->sheet(), u"blanks_fitted"_s, u"2"_s);
+        typeInto(*window->sheet(), u"as_found"_s, u"sound"_s);
         QTRY_COMPARE(filesIn(folder()), 1);
     }
     auto window = open();
-    const auto before = window->session->said().size();
+    const auto before = window->session().said().size();
     disconnect(*window, "D1");
     window->sign(u"ana"_s);
-    QCOMPARE(window->session->said().size(), before);
+    QCOMPARE(window->session().said().size(), before);
     QVERIFY(!named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
     QVERIFY2(window->problem().contains(u"take up"), qPrintable(window->problem()));
     // Away and back without an answer: it is still there.
     window->close();
     disconnect(*window, "D1");
-    QVERIFY(window->isOffered());
+    QVERIFY(isOffered(*window));
     window->press(u"takeUp"_s);
     QVERIFY(named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
     window->sign(u"ana"_s);
-    QCOMPARE(window->session->said().size(), before + 1);
-    QCOMPARE(window->session->said().back().body.text(u"tag"), u"17"_s);
+    QCOMPARE(window->session().said().size(), before + 1);
+    QCOMPARE(window->session().said().back().body.text(u"tag"), u"17"_s);
 }
 
 void TestBegun::whatIsDiscardedIsGone()
@@ -396,14 +337,14 @@ void TestBegun::whatIsDiscardedIsGone()
     {
         auto window = open();
         disconnect(*window, "D1");
-        type(*window->sheet(), u"tag"_s, u"17"_s);
+        typeInto(*window->sheet(), u"tag"_s, u"17"_s);
         QTRY_COMPARE(filesIn(folder()), 1);
     }
     auto window = open();
     disconnect(*window, "D1");
     window->press(u"discard"_s);
     QCOMPARE(filesIn(folder()), 0);
-    QVERIFY(shown(*window->sheet(), u"tag"_s) != u"17"_s);
+    QVERIFY(shownIn(*window->sheet(), u"tag"_s) != u"17"_s);
     QVERIFY(named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
 }
 
@@ -411,12 +352,12 @@ void TestBegun::cancelGivesItUp()
 {
     auto window = open();
     disconnect(*window, "D1");
-    type(*window->sheet(), u"tag"_s, u"17"_s);
+    typeInto(*window->sheet(), u"tag"_s, u"17"_s);
     QTRY_COMPARE(filesIn(folder()), 1);
     window->close();
     QCOMPARE(filesIn(folder()), 0);
     disconnect(*window, "D1");
-    type(*window->sheet(), u"tag"_s, u"18"_s);
+    typeInto(*window->sheet(), u"tag"_s, u"18"_s);
     window->close(); // before it was kept: nor does it come later
     QTest::qWait(400);
     QCOMPARE(filesIn(folder()), 0);
@@ -426,13 +367,13 @@ void TestBegun::signedMeansGone()
 {
     auto window = open();
     disconnect(*window, "D1");
-    type(*window->sheet(), u"tag"_s, u"17"_s);
-    type(*window->sheet(), u"blanks_fitted"_s, u"2"_s);
-    type(*window->sheet(), u"as_found"_s, u"sound"_s);
+    typeInto(*window->sheet(), u"tag"_s, u"17"_s);
+    typeInto(*window->sheet(), u"blanks_fitted"_s, u"2"_s);
+    typeInto(*window->sheet(), u"as_found"_s, u"sound"_s);
     QTRY_COMPARE(filesIn(folder()), 1);
-    const auto before = window->session->said().size();
+    const auto before = window->session().said().size();
     window->sign(u"ana"_s);
-    QCOMPARE(window->session->said().size(), before + 1);
+    QCOMPARE(window->session().said().size(), before + 1);
     QCOMPARE(filesIn(folder()), 0);
 }
 
@@ -441,12 +382,12 @@ void TestBegun::nobodyTypedNobodyIsAsked()
 {
     auto window = open();
     disconnect(*window, "D1");
-    const QString tag = shown(*window->sheet(), u"tag"_s);
+    const QString tag = shownIn(*window->sheet(), u"tag"_s);
     QTest::qWait(400);
     QCOMPARE(filesIn(folder()), 0);
-    type(*window->sheet(), u"tag"_s, u"17"_s);
+    typeInto(*window->sheet(), u"tag"_s, u"17"_s);
     QTRY_COMPARE(filesIn(folder()), 1);
-    type(*window->sheet(), u"tag"_s, tag);
+    typeInto(*window->sheet(), u"tag"_s, tag);
     QTRY_COMPARE(filesIn(folder()), 0);
 }
 
@@ -455,18 +396,18 @@ void TestBegun::noSecretIsWritten()
     const QString secret = u"7351-open-sesame"_s;
     auto window = open();
     disconnect(*window, "D1");
-    type(*window->sheet(), u"tag"_s, u"17"_s);
-    type(*window->sheet(), u"person"_s, u"ana"_s);
-    type(*window->sheet(), u"secret"_s, secret);
+    typeInto(*window->sheet(), u"tag"_s, u"17"_s);
+    typeInto(*window->sheet(), u"person"_s, u"ana"_s);
+    typeInto(*window->sheet(), u"secret"_s, secret);
     QTRY_COMPARE(filesIn(folder()), 1);
     QTest::qWait(400);
     QVERIFY(all(folder()).contains("17"));
     QVERIFY(!all(folder()).contains(secret.toUtf8()));
     window->close();
-    window->signing->open(desktop::enrolPlan(*window->session, window->window()));
-    type(*window->sheet(), u"newName"_s, u"Eve Tor"_s);
-    type(*window->sheet(), u"newSecret"_s, secret);
-    type(*window->sheet(), u"newSecretAgain"_s, secret);
+    window->signing().open(desktop::enrolPlan(window->session(), window->window()));
+    typeInto(*window->sheet(), u"newName"_s, u"Eve Tor"_s);
+    typeInto(*window->sheet(), u"newSecret"_s, secret);
+    typeInto(*window->sheet(), u"newSecretAgain"_s, secret);
     QTRY_COMPARE(filesIn(folder()), 1);
     QTest::qWait(400);
     QVERIFY(all(folder()).contains("Eve Tor"));
@@ -476,20 +417,20 @@ void TestBegun::noSecretIsWritten()
 /// A tick says that its signer looked, and who takes the form up may be somebody else.
 void TestBegun::ticksAreNotTakenUp()
 {
-    const auto begin = [](Window &window) { window.signing->begin(desktop::actionFor("hold.passed"_L1), {}, u"free"_s); };
+    const auto begin = [](SheetBench &window) { window.signing().begin(desktop::actionFor("hold.passed"_L1), {}, u"free"_s); };
     {
         auto window = open();
         begin(*window);
         QVERIFY(window->sheet());
         named<QCheckBox>(*window->sheet(), u"statement.0"_s)->setChecked(true);
-        type(*window->sheet(), u"remarks"_s, u"Told at the n"_s);
+        typeInto(*window->sheet(), u"remarks"_s, u"Told at the n"_s);
         QTRY_COMPARE(filesIn(folder()), 1);
         QVERIFY(!all(folder()).contains("hoist"));
     }
     auto window = open();
     begin(*window);
     window->press(u"takeUp"_s);
-    QCOMPARE(shown(*window->sheet(), u"remarks"_s), u"Told at the n"_s);
+    QCOMPARE(shownIn(*window->sheet(), u"remarks"_s), u"Told at the n"_s);
     QVERIFY(!named<QCheckBox>(*window->sheet(), u"statement.0"_s)->isChecked());
 }
 
@@ -498,8 +439,8 @@ void TestBegun::whatIsConfirmedIsConfirmedAgain()
 {
     const photos::PhotoFile photo = pictureOf(Qt::darkGreen);
     QCOMPARE(attach(photo), QString());
-    const auto begin = [&](Window &window) {
-        window.signing->beginGiven(u"photo.attached"_s, {item("D1")}, {}, {{}, photo, {}});
+    const auto begin = [&](SheetBench &window) {
+        window.signing().beginGiven(u"photo.attached"_s, {item("D1")}, {}, {{}, photo, {}});
         return window.sheet() != nullptr;
     };
     {
@@ -507,14 +448,14 @@ void TestBegun::whatIsConfirmedIsConfirmedAgain()
         QVERIFY(begin(*window));
         named<QCheckBox>(*window->sheet(), u"again"_s)->setChecked(true);
         named<QCheckBox>(*window->sheet(), u"bare"_s)->setChecked(true);
-        type(*window->sheet(), u"caption"_s, u"Chafed"_s);
+        typeInto(*window->sheet(), u"caption"_s, u"Chafed"_s);
         QTRY_COMPARE(filesIn(folder()), 1);
     }
     auto window = open();
     QVERIFY(begin(*window));
-    QVERIFY(window->isOffered());
+    QVERIFY(isOffered(*window));
     window->press(u"takeUp"_s);
-    QCOMPARE(shown(*window->sheet(), u"caption"_s), u"Chafed"_s);
+    QCOMPARE(shownIn(*window->sheet(), u"caption"_s), u"Chafed"_s);
     QVERIFY(named<QCheckBox>(*window->sheet(), u"bare"_s)->isChecked()); // a choice, no confirmation
     QVERIFY(!named<QCheckBox>(*window->sheet(), u"again"_s)->isChecked());
 }
@@ -524,14 +465,14 @@ void TestBegun::aDamagedFileIsToldOnTheSheet()
     {
         auto window = open();
         disconnect(*window, "D1");
-        type(*window->sheet(), u"tag"_s, u"17"_s);
+        typeInto(*window->sheet(), u"tag"_s, u"17"_s);
         QTRY_COMPARE(filesIn(folder()), 1);
     }
     QFile file(QDir(folder()).entryInfoList(QDir::Files).front().filePath());
     QVERIFY(file.resize(file.size() / 2));
     auto window = open();
     disconnect(*window, "D1");
-    QVERIFY(!window->isOffered());
+    QVERIFY(!isOffered(*window));
     const QString told = named<QLabel>(*window->sheet(), u"begunText"_s)->text();
     QVERIFY2(told.contains(u"set aside"), qPrintable(told));
     QVERIFY(named<QWidget>(*window->sheet(), u"tag"_s)->isEnabled());
@@ -551,12 +492,12 @@ void TestBegun::killedWhileTyping()
     QCOMPARE(other.exitStatus(), QProcess::CrashExit);
 
     auto window = open();
-    const auto before = window->session->said().size();
+    const auto before = window->session().said().size();
     disconnect(*window, "D1");
-    QVERIFY(window->isOffered());
+    QVERIFY(isOffered(*window));
     window->press(u"takeUp"_s);
-    QCOMPARE(shown(*window->sheet(), u"remarks"_s), u"Chafed where it passes"_s);
-    QCOMPARE(window->session->said().size(), before); // the killed one signed nothing
+    QCOMPARE(shownIn(*window->sheet(), u"remarks"_s), u"Chafed where it passes"_s);
+    QCOMPARE(window->session().said().size(), before); // the killed one signed nothing
 }
 
 namespace {
@@ -567,9 +508,9 @@ int typeUntilKilled(const QString &store, const QString &folder, const QString &
     const auto kinds = resources::loadKinds();
     if (!kinds || !core::readyCryptography())
         return 1;
-    Window window(store, folder, *core::LedgerId::parse(job), session::systemClock(), *kinds);
-    window.signing->begin(desktop::actionFor("interface.disconnected"_L1), {item("D1")});
-    type(*window.sheet(), u"remarks"_s, u"Chafed where it passes"_s);
+    SheetBench window(store, core::LedgerId::parse(job), session::systemClock(), *kinds, desktop::BegunForms(folder));
+    window.signing().begin(desktop::actionFor("interface.disconnected"_L1), {item("D1")});
+    typeInto(*window.sheet(), u"remarks"_s, u"Chafed where it passes"_s);
     std::puts("typed");
     std::fflush(stdout);
     return QApplication::exec();

@@ -63,7 +63,9 @@ private slots:
     void filterSortsNumbersByValue();
     void filterKeepsWhatStays();
     void filterFollowsTheModel();
-    void looseOnlyHidesInspected();
+    void looseOnlyHidesWhatHasNoLooseEnd_data();
+    void looseOnlyHidesWhatHasNoLooseEnd();
+    void aToolInDoubtMakesItsInterfaceLoose();
     void stageStandsAsWord();
     void columnsAreNamedAsInSpreadsheets_data();
     void columnsAreNamedAsInSpreadsheets();
@@ -260,8 +262,25 @@ void TstModels::filterFollowsTheModel()
     QCOMPARE(changed.front().front().toModelIndex().siblingAtColumn(desktop::InterfaceModel::Id).data().toString(), u"D1"_s);
 }
 
-void TstModels::looseOnlyHidesInspected()
+void TstModels::looseOnlyHidesWhatHasNoLooseEnd_data()
 {
+    QTest::addColumn<QString>("told");
+    QTest::addColumn<QStringList>("hidden");
+
+    QTest::addRow("nothing done") << QString() << QStringList();
+    QTest::addRow("waits for its inspection") << u"Ana disconnects K1; Ben reconnects K1"_s << QStringList();
+    QTest::addRow("inspected") << u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1"_s << QStringList{u"K1"_s};
+    QTest::addRow("inspected, then disturbed") << u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1; Dee disturbs K1"_s << QStringList();
+    QTest::addRow("undisturbed") << u"Ben finds-undisturbed K1"_s << QStringList{u"K1"_s};
+    QTest::addRow("not applicable") << u"Ben finds-inapplicable B1"_s << QStringList{u"B1"_s};
+    QTest::addRow("not applicable and critical: nobody agreed yet") << u"Ben finds-inapplicable M1"_s << QStringList();
+}
+
+/// The same interfaces have a loose end on the list as on the page Loose ends, while the job goes on and when it is opened as it is.
+void TstModels::looseOnlyHidesWhatHasNoLooseEnd()
+{
+    QFETCH(QString, told);
+    QFETCH(QStringList, hidden);
     const auto kinds = resources::loadKinds();
     QVERIFY(kinds);
     story::Story story;
@@ -269,11 +288,53 @@ void TstModels::looseOnlyHidesInspected()
     desktop::InterfaceModel model(feed, *kinds);
     desktop::InterfaceFilter filter(model);
     filter.setLooseOnly(true);
-    story.tell(u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1"_s);
+    take(feed, story);
+    QCOMPARE(filter.rowCount(), model.rowCount());
+    story.tell(told);
     QCOMPARE(story.refusedBy(), QString());
     take(feed, story);
-    QCOMPARE(story.stage(u"K1"_s), u"inspected"_s);
-    QCOMPARE(filter.rowCount(), model.rowCount() - 1);
+    const auto hiddenBy = [](const desktop::InterfaceFilter &by, const desktop::InterfaceModel &of) {
+        QStringList ids;
+        for (int row = 0; row < of.rowCount(); ++row) {
+            if (!by.mapFromSource(of.index(row, 0)).isValid())
+                ids << of.index(row, 0).data(desktop::InterfaceModel::ItemRole).toString();
+        }
+        return ids;
+    };
+    QCOMPARE(hiddenBy(filter, model), hidden);
+    for (const core::LooseEnd &end : feed.looseEnds())
+        QVERIFY2(!hidden.contains(end.subject), qPrintable(end.sentence));
+    desktop::InterfaceModel fresh(feed, *kinds);
+    desktop::InterfaceFilter freshFilter(fresh);
+    freshFilter.setLooseOnly(true);
+    QCOMPARE(hiddenBy(freshFilter, fresh), hidden);
+}
+
+/// It is inspected, and nobody touched it since: only the register says that its wrench was wrong.
+void TstModels::aToolInDoubtMakesItsInterfaceLoose()
+{
+    const auto kinds = resources::loadKinds();
+    QVERIFY(kinds);
+    const story::Story story(u"Ana lists X1 requirements=torque torque_fasteners=1 torque_min=180 torque_max=200 torque_unit=lbf·in; Ana disconnects X1; Ben reconnects X1; Ben torques X1 fastener=1 value=190 tool=TW6; Cho accepts X1"_s);
+    QCOMPARE(story.refusedBy(), QString());
+    desktop::JobFeed feed;
+    desktop::InterfaceModel model(feed, *kinds);
+    desktop::InterfaceFilter filter(model);
+    filter.setLooseOnly(true);
+    const auto job = std::make_shared<const core::JobState>(story.job());
+    feed.take(job, story.fold().said(), story.reg());
+    const QModelIndex row = model.index(*model.rowOf(*core::InterfaceId::parse(u"X1")), 0);
+    QVERIFY(!filter.mapFromSource(row).isValid());
+    core::Register doubted = story.reg();
+    doubted.tools.at(*core::ToolId::parse(u"TW6")).doubts = {{QDate(2026, 1, 2), *core::Instant::parse(u"2026-03-05T08:00:00Z"), u"Reads 6 % low."_s, u"CC-10"_s}};
+    ++doubted.head.seq;
+    feed.take(job, story.fold().said(), doubted);
+    QVERIFY(filter.mapFromSource(row).isValid());
+    // Out of doubt, it goes again.
+    core::Register cleared = story.reg();
+    cleared.head.seq = doubted.head.seq + 1;
+    feed.take(job, story.fold().said(), cleared);
+    QVERIFY(!filter.mapFromSource(row).isValid());
 }
 
 void TstModels::stageStandsAsWord()

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QCheckBox>
-#include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTabWidget>
@@ -11,33 +9,15 @@
 #include <QTableWidget>
 #include <QTest>
 
-#include "app/desktop/flows/signing.hpp"
-#include "app/desktop/job_feed.hpp"
 #include "app/desktop/pages/parts_and_tools/parts_and_tools_page.hpp"
 #include "app/desktop/parts/item_card.hpp"
 #include "app/desktop/parts/row_table.hpp"
-#include "app/desktop/parts/sign_sheet.hpp"
-#include "tests/app/desktop/bench.hpp"
-#include "tests/app/desktop/scripted_ask.hpp"
+#include "tests/app/desktop/on_screen.hpp"
+#include "tests/app/desktop/sheet_bench.hpp"
 
 using namespace Qt::StringLiterals;
 using core::json::Array;
 using core::json::Object;
-
-namespace {
-
-template <class Widget>
-Widget *named(const QWidget &in, const QString &name)
-{
-    auto *found = in.findChild<Widget *>(name);
-    if (!found)
-        qFatal("no widget %s", qPrintable(name));
-    return found;
-}
-
-core::InterfaceId item(const char *id) { return *core::InterfaceId::parse(QString::fromLatin1(id)); }
-
-} // namespace
 
 /// Hardware, tags and tools as a person signs them: the parts stand there, and what has to be counted is typed or ticked.
 class TestPartsAndTools : public QObject {
@@ -58,20 +38,16 @@ private slots:
 
 private:
     void begin(QLatin1String kind, const char *id = nullptr, const std::optional<QString> &subject = {});
-    void type(const QString &field, const QString &text);
-    void choose(const QString &field, const QString &choice);
+    void type(const QString &field, const QString &text) { typeInto(*m_sheet, field, text); }
     QTableWidget *lines(const QString &field) const { return named<QWidget>(*m_sheet, field)->findChild<QTableWidget *>(); }
-    QString problem() const { return named<QLabel>(*m_sheet, u"problem"_s)->text(); }
-    bool maySign() const { return named<QPushButton>(*m_sheet, u"sign"_s)->isEnabled(); }
+    QString problem() const { return m_on->problem(); }
+    bool maySign() const { return m_on->maySign(); }
     /// Signs as Ana; the last entry.
     core::Statement sign();
+    const core::JobState &job() const { return *m_on->feed().state(); }
 
     std::unique_ptr<Bench> m_bench;
-    std::unique_ptr<session::Session> m_session;
-    std::unique_ptr<ScriptedAsk> m_ask;
-    std::unique_ptr<QWidget> m_window;
-    std::unique_ptr<desktop::JobFeed> m_feed;
-    desktop::Signing *m_signing = nullptr;
+    std::unique_ptr<SheetBench> m_on;
     desktop::SignSheet *m_sheet = nullptr;
 };
 
@@ -79,61 +55,34 @@ void TestPartsAndTools::init()
 {
     m_bench = std::make_unique<Bench>();
     QCOMPARE(m_bench->trouble(), QString());
-    m_session = m_bench->another();
-    QVERIFY(m_session);
-    const auto ledger = m_bench->openJob(*m_session);
+    const auto other = m_bench->another();
+    QVERIFY(other);
+    const auto ledger = m_bench->openJob(*other);
     QVERIFY2(ledger, qPrintable(m_bench->trouble()));
     const Array hardware{Object{{u"part"_s, u"BOLT-6"_s}, {u"quantity"_s, 4}}, Object{{u"part"_s, u"SEAL-28"_s}, {u"quantity"_s, 1}, {u"new"_s, true}}};
-    QCOMPARE(Bench::say(*m_session, *ledger, u"ana"_s, u"interface.listed"_s, u"D1"_s, {{u"name"_s, u"Duct"_s}, {u"kind"_s, u"duct"_s}, {u"zone"_s, u"Left"_s}, {u"requirements"_s, core::json::arrayOf({u"hardware"_s})}, {u"hardware"_s, hardware}}), QString());
-    QVERIFY(m_session->openJob(*ledger));
-    m_ask = std::make_unique<ScriptedAsk>();
-    m_window = std::make_unique<QWidget>();
-    m_window->show();
-    m_feed = std::make_unique<desktop::JobFeed>();
-    m_feed->take(m_session->state(), m_session->said(), m_session->reg());
-    m_signing = new desktop::Signing(*m_session, *m_feed, m_bench->kinds(), *m_ask, m_window.get());
+    QCOMPARE(Bench::say(*other, *ledger, u"ana"_s, u"interface.listed"_s, u"D1"_s, {{u"name"_s, u"Duct"_s}, {u"kind"_s, u"duct"_s}, {u"zone"_s, u"Left"_s}, {u"requirements"_s, core::json::arrayOf({u"hardware"_s})}, {u"hardware"_s, hardware}}), QString());
+    m_on = std::make_unique<SheetBench>(*m_bench, ledger);
 }
 
 void TestPartsAndTools::cleanup()
 {
-    m_window.reset();
-    m_feed.reset();
-    m_session.reset();
+    m_on.reset();
     m_bench.reset();
 }
 
 void TestPartsAndTools::begin(QLatin1String kind, const char *id, const std::optional<QString> &subject)
 {
-    QTRY_VERIFY(m_window->findChild<desktop::SignSheet *>() == nullptr); // the one before is gone
-    m_signing->begin(desktop::actionFor(kind), id ? std::vector{item(id)} : std::vector<core::InterfaceId>(), subject);
-    QTRY_VERIFY((m_sheet = m_window->findChild<desktop::SignSheet *>()) != nullptr);
+    QTRY_VERIFY(m_on->sheet() == nullptr); // the one before is gone
+    m_on->signing().begin(desktop::actionFor(kind), id ? std::vector{item(id)} : std::vector<core::InterfaceId>(), subject);
+    QTRY_VERIFY((m_sheet = m_on->sheet()) != nullptr);
     type(u"person"_s, u"ana"_s);
-}
-
-void TestPartsAndTools::type(const QString &field, const QString &text)
-{
-    auto *editor = named<QWidget>(*m_sheet, field);
-    auto *line = qobject_cast<QLineEdit *>(editor);
-    if (!line)
-        line = editor->findChild<QLineEdit *>();
-    line->setText(text);
-}
-
-void TestPartsAndTools::choose(const QString &field, const QString &choice)
-{
-    auto *box = named<QWidget>(*m_sheet, field)->findChild<QComboBox *>();
-    QVERIFY(box->findData(choice) >= 0);
-    box->setCurrentIndex(box->findData(choice));
 }
 
 core::Statement TestPartsAndTools::sign()
 {
-    named<QLineEdit>(*m_sheet, u"secret"_s)->setText(Bench::pinOf(u"ana"_s));
-    named<QPushButton>(*m_sheet, u"sign"_s)->click();
-    if (!problem().isEmpty())
-        qWarning() << problem();
-    m_feed->take(m_session->state(), m_session->said(), m_session->reg());
-    return m_session->said().back();
+    if (const QString no = m_on->sign(u"ana"_s); !no.isEmpty())
+        qWarning() << no;
+    return m_on->feed().said().back();
 }
 
 void TestPartsAndTools::hardwareIsCountedAsItComesOff()
@@ -180,8 +129,8 @@ void TestPartsAndTools::hardwareGoesBackOnEven()
     table->item(2, 4)->setText(u"L-8"_s);
     QCOMPARE(problem(), QString());
     sign();
-    QVERIFY(m_session->state()->item(item("D1"))->restoration);
-    QCOMPARE(m_session->state()->item(item("D1"))->restoration->hardware.size(), 3U);
+    QVERIFY(job().item(item("D1"))->restoration);
+    QCOMPARE(job().item(item("D1"))->restoration->hardware.size(), 3U);
 }
 
 /// Keyboard first: typing into a cell begins it, Tab goes on; an empty line is no line, and one too many is removed.
@@ -265,14 +214,9 @@ void TestPartsAndTools::theKeyboardFindsOutOfTheTable()
 void TestPartsAndTools::theCardTellsOfTheHardware()
 {
     const auto readOn = [this] {
-        QStringList lines;
-        desktop::Selection selection;
-        const desktop::PageTools tools{*m_feed, *m_signing, selection, *m_ask, m_bench->kinds(), {}};
-        desktop::ItemCard card(tools, {});
+        desktop::ItemCard card(m_on->tools(), {});
         card.show({item("D1")});
-        for (const QLabel *label : card.findChildren<QLabel *>())
-            lines << label->text();
-        return lines.join(u'\n');
+        return ::readOn(card);
     };
     QVERIFY2(readOn().contains(u"4 × BOLT-6, 1 × SEAL-28 (always new)"_s), qPrintable(readOn()));
     hardwareGoesBackOnEven();
@@ -283,7 +227,7 @@ void TestPartsAndTools::theCardTellsOfTheHardware()
 void TestPartsAndTools::toolGoesOutIsCountedAndComesBack()
 {
     begin("tool.issued"_L1);
-    choose(u"sort"_s, u"hand tool"_s);
+    type(u"sort"_s, u"hand tool"_s);
     type(u"name"_s, u"Ratchet"_s);
     QVERIFY(!maySign());
     type(u"newId"_s, u"TW1"_s);
@@ -304,10 +248,10 @@ void TestPartsAndTools::toolGoesOutIsCountedAndComesBack()
     begin("tool.missing"_L1, nullptr, u"R-14"_s);
     type(u"description"_s, u"Last seen on the platform"_s);
     sign();
-    QCOMPARE(m_session->state()->findings.size(), 1U);
+    QCOMPARE(job().findings.size(), 1U);
     begin("tool.returned"_L1, nullptr, u"R-14"_s);
     sign();
-    QVERIFY(m_session->state()->tools.out().empty());
+    QVERIFY(job().tools.out().empty());
 }
 
 void TestPartsAndTools::whereNoneIsOutNoneIsTicked()
@@ -333,21 +277,20 @@ void TestPartsAndTools::tagsAreCountedBack()
     type(u"counted"_s, u"10"_s);
     QCOMPARE(problem(), QString());
     sign();
-    QVERIFY(m_session->state()->tags.blocks.front().returned);
+    QVERIFY(job().tags.blocks.front().returned);
 }
 
 void TestPartsAndTools::thePageShowsWhatIsOut()
 {
     hardwareIsCountedAsItComesOff();
     begin("tool.issued"_L1);
-    choose(u"sort"_s, u"kit"_s);
+    type(u"sort"_s, u"kit"_s);
     type(u"name"_s, u"Sockets"_s);
     type(u"newId"_s, u"KIT-2"_s);
     QVERIFY2(problem().contains(u"number of its pieces"_s), qPrintable(problem()));
     type(u"pieces"_s, u"12"_s);
     sign();
-    desktop::Selection selection;
-    const desktop::PageTools tools{*m_feed, *m_signing, selection, *m_ask, m_bench->kinds(), {}};
+    const desktop::PageTools tools = m_on->tools();
     QCOMPARE(desktop::PartsAndToolsPage::waiting(tools), 1);
     desktop::PartsAndToolsPage page(tools);
     page.resize(1200, 700);
@@ -373,9 +316,9 @@ void TestPartsAndTools::thePageShowsWhatIsOut()
     named<desktop::RowTable>(page, u"tools"_s)->choose(u"KIT-2"_s);
     auto *back = named<QPushButton>(page, u"tool.returned"_s);
     QVERIFY(back->isVisibleTo(&page));
-    QTRY_VERIFY(m_window->findChild<desktop::SignSheet *>() == nullptr);
+    QTRY_VERIFY(m_on->sheet() == nullptr);
     back->click();
-    QTRY_VERIFY((m_sheet = m_window->findChild<desktop::SignSheet *>()) != nullptr);
+    QTRY_VERIFY((m_sheet = m_on->sheet()) != nullptr);
     type(u"person"_s, u"ana"_s);
     type(u"pieces"_s, u"11"_s);
     QVERIFY2(problem().contains(u"went out with 12 pieces; 11 are counted"_s), qPrintable(problem()));

@@ -3,9 +3,11 @@
 
 #include <QElapsedTimer>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QWindow>
 
@@ -58,6 +60,11 @@ private slots:
     void labelShowsItsInterface();
     void whatIsTaken_data();
     void whatIsTaken();
+    void labelOfAnotherJobOffersIt_data();
+    void labelOfAnotherJobOffersIt();
+    void offeredJobIsNotOpenedUnasked();
+    void offeredJobAsksForWhatWaits();
+    void severalJobsOfOneWorkOrderAreNotOffered();
     void nothingIsBegunByAScan();
     void fieldKeepsWhatIsNoScan_data();
     void fieldKeepsWhatIsNoScan();
@@ -80,6 +87,12 @@ private:
     QWidget &page(const char *name) const { return *named<desktop::Page>(*m_window, name); }
     QTableView &table() const { return *named<QTableView>(page("list"), "interfaces"); }
     QLineEdit &filter() const { return *named<QLineEdit>(page("list"), "filter"); }
+    /// The band that offers another job.
+    QWidget &offer() const { return *named<QWidget>(*m_window, "otherJob"); }
+    /// Opens a job with an interface E7, as another program would.
+    std::optional<core::LedgerId> openAnother(const QString &workOrder);
+    /// What stands below the title of the open job: its work order first.
+    QString facts() const { return named<QLabel>(*m_window, "jobFacts")->text(); }
     /// The ids of the chosen rows.
     QStringList chosen() const;
     desktop::SignSheet *sheet() const { return m_window->findChild<desktop::SignSheet *>(); }
@@ -160,6 +173,15 @@ void TstScanning::goToJobs()
     focus(*jobs);
 }
 
+std::optional<core::LedgerId> TstScanning::openAnother(const QString &workOrder)
+{
+    const auto session = m_bench->another();
+    const auto job = session ? m_bench->openJob(*session, {{u"work_order"_s, workOrder}}) : std::nullopt;
+    const QString no = job ? Bench::say(*session, *job, u"ana"_s, u"interface.listed"_s, u"E7"_s, {{u"name"_s, u"Drain mast"_s}, {u"kind"_s, u"drain"_s}, {u"zone"_s, u"Left"_s}}) : m_bench->trouble();
+    m_window->look();
+    return no.isEmpty() ? job : std::nullopt;
+}
+
 QStringList TstScanning::chosen() const
 {
     QStringList ids;
@@ -188,6 +210,107 @@ void TstScanning::labelShowsItsInterface()
     QVERIFY(!sheet());
 }
 
+void TstScanning::labelOfAnotherJobOffersIt_data()
+{
+    QTest::addColumn<QString>("from");
+    QTest::addColumn<QString>("scanned");
+    QTest::addColumn<QString>("chosen");
+    QTest::addColumn<QString>("told"); ///< the beginning of it
+
+    QTest::addRow("from the list") << u"list"_s << u"remate:WO-2/E7"_s << u"E7"_s << QString();
+    QTest::addRow("from the record") << u"record"_s << u"remate:WO-2/E7"_s << u"E7"_s << QString();
+    QTest::addRow("from the filter") << u"filter"_s << u"remate:WO-2/E7"_s << u"E7"_s << QString();
+    QTest::addRow("from the jobs") << u"jobs"_s << u"remate:WO-2/E7"_s << u"E7"_s << QString();
+    QTest::addRow("before any job is open") << u"store"_s << u"remate:WO-2/E7"_s << u"E7"_s << QString();
+    QTest::addRow("an interface that is on no list there") << u"list"_s << u"remate:WO-2/E9"_s << QString() << u"The interface is not on the list"_s;
+}
+
+/// One key after the scan: Space.
+void TstScanning::labelOfAnotherJobOffersIt()
+{
+    QFETCH(QString, from);
+    QFETCH(QString, scanned);
+    QFETCH(QString, chosen);
+    QFETCH(QString, told);
+    const auto other = openAnother(u"WO-2"_s);
+    QVERIFY(other);
+    if (from == u"store")
+        m_window->openStore(m_bench->path());
+    if (from == u"jobs" || from == u"store")
+        goToJobs();
+    else
+        go(from == u"filter" ? "list" : from.toLatin1().constData());
+    if (from == u"filter")
+        focus(filter());
+    scan(scanned + u'\n');
+    QVERIFY(offer().isVisible());
+    const QString says = named<QLabel>(offer(), "otherJobText")->text();
+    QVERIFY2(says.endsWith(from == u"store" ? u" of WO-2. No job is open." : u" of WO-2. The open job is WO-1."), qPrintable(says));
+    QCOMPARE(m_ask->told, QStringList());
+    // Nothing is opened before somebody said so.
+    QVERIFY(from == u"store" ? m_window->findChild<desktop::JobPlace *>() == nullptr : facts().startsWith(u"WO-1 "));
+    QTRY_VERIFY(named<QPushButton>(offer(), "openOtherJob")->hasFocus());
+    QTest::keyClick(m_window->windowHandle(), Qt::Key_Space);
+    QTRY_VERIFY(!offer().isVisible());
+    QVERIFY2(facts().startsWith(u"WO-2 "), qPrintable(facts()));
+    QVERIFY(table().isVisible());
+    QCOMPARE(this->chosen().join(u' '), chosen);
+    QCOMPARE(m_ask->told.size(), told.isEmpty() ? 0 : 1);
+    QVERIFY2(m_ask->told.value(0).startsWith(told), qPrintable(m_ask->told.value(0)));
+}
+
+/// By a second Return of the scanner, by what is scanned next, or by whoever stays.
+void TstScanning::offeredJobIsNotOpenedUnasked()
+{
+    QVERIFY(openAnother(u"WO-2"_s));
+    focus(table());
+    scan(u"remate:WO-2/E7\n"_s);
+    QTRY_VERIFY(offer().isVisible());
+    QTest::keyClick(m_window->windowHandle(), Qt::Key_Return);
+    QTest::qWait(3 * desktop::ScannerKeys::longestGap);
+    QVERIFY2(facts().startsWith(u"WO-1 "), qPrintable(facts()));
+    QVERIFY(offer().isVisible());
+    // A label of this job: work goes on.
+    scan(u"remate:WO-1/D2\n"_s);
+    QTRY_VERIFY(!offer().isVisible());
+    QCOMPARE(chosen(), QStringList{u"D2"_s});
+    scan(u"remate:WO-2/E7\n"_s);
+    QTRY_VERIFY(offer().isVisible());
+    named<QPushButton>(offer(), "stayHere")->click();
+    QVERIFY(!offer().isVisible());
+    QVERIFY(table().hasFocus());
+    QVERIFY2(facts().startsWith(u"WO-1 "), qPrintable(facts()));
+    QCOMPARE(m_ask->told, QStringList());
+}
+
+/// The way to another job is the same as from the list of jobs: what waits on the pages is not lost unasked.
+void TstScanning::offeredJobAsksForWhatWaits()
+{
+    QVERIFY(openAnother(u"WO-2"_s));
+    go("photos");
+    const QTemporaryDir camera;
+    m_ask->folderPath = camera.path();
+    named<QPushButton>(page("photos"), "watch")->click();
+    m_ask->confirms = false;
+    scan(u"remate:WO-2/E7\n"_s);
+    QTRY_VERIFY(offer().isVisible());
+    named<QPushButton>(offer(), "openOtherJob")->click();
+    QCOMPARE(m_ask->asked, QStringList{u"Open another job?"_s});
+    QVERIFY2(facts().startsWith(u"WO-1 "), qPrintable(facts()));
+    QCOMPARE(m_ask->told, QStringList());
+}
+
+void TstScanning::severalJobsOfOneWorkOrderAreNotOffered()
+{
+    QVERIFY(openAnother(u"WO-2"_s));
+    QVERIFY(openAnother(u"WO-2"_s));
+    focus(table());
+    scan(u"remate:WO-2/E7\n"_s);
+    QTRY_COMPARE(m_ask->told.size(), 1);
+    QVERIFY2(m_ask->told.front().contains(u"Several jobs of this store have that work order."), qPrintable(m_ask->told.front()));
+    QVERIFY(!offer().isVisible());
+}
+
 void TstScanning::whatIsTaken_data()
 {
     QTest::addColumn<QString>("scanned");
@@ -195,7 +318,8 @@ void TstScanning::whatIsTaken_data()
     QTest::addColumn<QString>("told"); ///< the beginning of it
 
     QTest::addRow("label") << u"remate:WO-1/D2"_s << u"D2"_s << QString();
-    QTest::addRow("label of another job") << u"remate:WO-2/D2"_s << QString() << u"The label is of another job: It is of D2 of WO-2."_s;
+    QTest::addRow("label of another job") << u"remate:WO-2/D2"_s << QString() << u"The label is of another job: The label names D2 of WO-2."_s;
+    QTest::addRow("label of another job whose work order begins alike") << u"remate:WO-10/D2"_s << QString() << u"The label is of another job: The label names D2 of WO-10. The open job is WO-1. No job of this store"_s;
     QTest::addRow("label of what is on no list") << u"remate:WO-1/D9"_s << QString() << u"The interface is not on the list"_s;
     QTest::addRow("tag") << u"4020"_s << u"D3"_s << QString();
     QTest::addRow("tag that hangs nowhere") << u"4021"_s << QString() << u"What was scanned is not known here: \"4021\""_s;

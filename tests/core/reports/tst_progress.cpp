@@ -35,7 +35,7 @@ class TestProgress : public QObject {
     {
         QStringList steps;
         for (const core::ProgressStep &step : line.steps)
-            steps << u"+%1 %2"_s.arg(std::max(step.seq - listed, qint64{0})).arg(step.loose);
+            steps << u"+%1 %2"_s.arg(std::max(step.seq - listed, qint64{0})).arg(step.undone);
         return line.name + u": "_s + steps.join(u", "_s);
     }
 
@@ -112,10 +112,10 @@ void TestProgress::stepsAgreeWithTheStateWhateverHappened()
     for (const core::InterfaceState &item : told.job().items)
         loose += item.removal && !item.sent && static_cast<qint64>(item.acceptances.size()) < item.listed.inspections ? 1 : 0;
     QVERIFY(loose > 0);
-    QCOMPARE(progress->total.steps.back().loose, loose);
+    QCOMPARE(progress->total.steps.back().undone, loose);
     qint64 ofZones = 0;
     for (const core::ProgressLine &line : progress->zones)
-        ofZones += line.steps.back().loose;
+        ofZones += line.steps.back().undone;
     QCOMPARE(ofZones, loose);
 }
 
@@ -125,8 +125,8 @@ void TestProgress::lineInWords()
 {
     const Story told(u"Ana disconnects D1; Ana disconnects K1; Ben reconnects K1; Cho accepts K1"_s);
     const auto progress = core::progressOf(told.job(), told.reg());
-    QCOMPARE(core::progressInWords(progress->total), u"The whole job: at most 2 loose, first at entry %1 (2026-03-02 06:02:00 UTC); now 1."_s.arg(Story().job().said.size() + 2));
-    QCOMPARE(core::progressInWords(core::progressOf(Story().job(), told.reg())->total), u"The whole job: nothing loose so far."_s);
+    QCOMPARE(core::progressInWords(progress->total), u"The whole job: at most 2 interfaces undone and not inspected, first at entry %1 (2026-03-02 06:02:00 UTC); now 1."_s.arg(Story().job().said.size() + 2));
+    QCOMPARE(core::progressInWords(core::progressOf(Story().job(), told.reg())->total), u"The whole job: no interface undone so far."_s);
 }
 
 /// Twelve clamps of a job with ten other interfaces, all of these still open. Six completions at a time are timed, for ten that are open.
@@ -175,12 +175,12 @@ void TestProgress::pace()
 
 void TestProgress::paceSaysWhatItIs()
 {
-    const QString few = core::paceInWords({.completed = 9, .open = 10});
-    QVERIFY2(few.contains(u"Too little done to say"_s) && few.contains(u"9 completed so far, and an estimate needs 10"_s), qPrintable(few));
-    const QString known = core::paceInWords({12, 10, 6, 405'000 * 10, 510'000 * 10, 615'000 * 10});
-    for (const QString &words : {u"About 1 h 25 min of work left"_s, u"between 1 h 8 min and 1 h 43 min"_s, u"own pace of 12 completed"_s, u"counts no pauses"_s, u"nothing else"_s})
+    const QString few = core::paceInWords({.completed = 9, .open = 10, .undone = 8});
+    QVERIFY2(few.startsWith(u"10 interfaces not finished: 8 undone and not inspected, 2 not undone. Too little done to say"_s) && few.contains(u"9 inspected so far, and an estimate needs 10"_s), qPrintable(few));
+    const QString known = core::paceInWords({12, 10, 10, 6, 405'000 * 10, 510'000 * 10, 615'000 * 10});
+    for (const QString &words : {u"About 1 h 25 min of work left"_s, u"between 1 h 8 min and 1 h 43 min"_s, u"own pace of 12 inspected"_s, u"counts no pauses"_s, u"nothing else"_s})
         QVERIFY2(known.contains(words), qPrintable(known));
-    QCOMPARE(core::paceInWords({.completed = 20, .open = 0}), u"No interface is open any more."_s);
+    QCOMPARE(core::paceInWords({.completed = 20, .open = 0}), u"Every interface is finished."_s);
 }
 
 void TestProgress::durations_data()

@@ -38,7 +38,7 @@
 #include "app/desktop/parts/words.hpp"
 #include "app/session/verify_store.hpp"
 #include "core/job/last_own.hpp"
-#include "core/value/counted.hpp"
+#include "core/reports/left_in_words.hpp"
 #include "core/value/error_words.hpp"
 
 namespace desktop {
@@ -81,6 +81,7 @@ QWidget *JobPlace::makeHead()
     auto *words = new QVBoxLayout;
     m_title = makeLabel({}, "heading", head);
     m_facts = makeLabel({}, "quiet", head);
+    m_facts->setObjectName(QStringLiteral("jobFacts"));
     m_seam = new Seam(head);
     words->addStretch(); // the two stand together beside the count, which is higher
     words->addWidget(m_title);
@@ -224,7 +225,7 @@ void JobPlace::refresh()
     m_title->setText(facts.title);
     m_facts->setText(tr("%1 · %2 · %3 · %4 rev. %5").arg(facts.workOrder, facts.aircraft, facts.unit, facts.maintenanceData, facts.revision));
     const int loose = static_cast<int>(m_feed.looseEnds().size());
-    m_loose->setText(job->closed ? tr("Closed") : loose == 0 ? tr("Nothing loose") : core::counted(loose, tr("1 loose end"), tr("%1 loose ends")));
+    m_loose->setText(job->closed ? tr("Closed") : core::looseEndsInWords(loose));
     m_loose->setProperty("isLoose", loose > 0);
     m_loose->style()->unpolish(m_loose);
     m_loose->style()->polish(m_loose);

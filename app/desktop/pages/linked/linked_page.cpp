@@ -15,7 +15,7 @@
 #include "app/desktop/parts/words.hpp"
 #include "core/job/linked.hpp"
 #include "core/job/loose_ends.hpp"
-#include "core/value/counted.hpp"
+#include "core/reports/left_in_words.hpp"
 
 namespace desktop {
 
@@ -63,7 +63,7 @@ void LinkedPage::showJobs()
                               : !isAnswered   ? tr("does not name this job yet")
                               : other->closed ? tr("closed on %1").arg(momentInWords(other->closed->at))
                               : ends.empty()  ? tr("ready to close")
-                                              : tr("%1. The first: %2").arg(core::counted(std::ssize(ends), tr("1 loose end"), tr("%1 loose ends")), ends.front().sentence);
+                                              : tr("%1. The first: %2").arg(core::looseEndsInWords(std::ssize(ends)), ends.front().sentence);
         rows.push_back({link.ledger.text(), {link.workOrder, other ? other->facts.title : QString(), state, markInWords(link.mark, *feed().state(), feed().reg())}, false, !isAnswered});
     }
     m_jobs->take(rows);

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <utility>
 
 #include "app/desktop/parts/mid_sentence.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -52,12 +53,24 @@ void InterfaceModel::reload()
     beginResetModel();
     m_rows.clear();
     m_prepared.clear();
+    (void)countLoose();
     if (m_feed.state()) {
         for (const core::InterfaceState &item : m_feed.state()->items)
             m_rows.push_back(item.listed.id);
     }
     m_prepared.resize(m_rows.size());
     endResetModel();
+}
+
+QSet<core::InterfaceId> InterfaceModel::countLoose()
+{
+    QSet<core::InterfaceId> loose;
+    for (const core::LooseEnd &end : m_feed.looseEnds()) {
+        if (const auto id = core::InterfaceId::parse(end.subject))
+            loose.insert(*id);
+    }
+    const QSet<core::InterfaceId> before = std::exchange(m_loose, loose);
+    return (loose - before) + (before - loose);
 }
 
 void InterfaceModel::removeGone()
@@ -87,16 +100,18 @@ void InterfaceModel::appendNew()
 
 void InterfaceModel::follow(const Touched &touched)
 {
+    // A tool that comes into doubt makes a loose end of an interface that nobody touched.
+    const QSet<core::InterfaceId> changed = touched.items + countLoose();
     if (touched.list) {
         removeGone();
         appendNew();
     }
-    if (touched.items.isEmpty())
+    if (changed.isEmpty())
         return;
     // Neighbours in one go.
     for (std::size_t row = 0; row < m_rows.size(); ++row) {
         const std::size_t first = row;
-        for (; row < m_rows.size() && touched.items.contains(m_rows[row]); ++row)
+        for (; row < m_rows.size() && changed.contains(m_rows[row]); ++row)
             m_prepared[row].reset();
         if (row > first)
             emit dataChanged(index(static_cast<int>(first), 0), index(static_cast<int>(row) - 1, ColumnCount - 1));
@@ -161,7 +176,7 @@ core::Stage InterfaceModel::stageAt(int row) const { return preparedAt(row).stag
 bool InterfaceModel::isLooseAt(int row) const
 {
     const core::InterfaceState *item = itemAt(row);
-    return item && stageAt(row) != core::Stage::Inspected && !core::letAloneWith(*item);
+    return item && m_loose.contains(item->listed.id);
 }
 
 QVariant InterfaceModel::data(const QModelIndex &index, int role) const

@@ -41,11 +41,13 @@ public:
     /// All that a filter looks through, in lower case, UTF-8.
     const QByteArray &haystackAt(int row) const;
     core::Stage stageAt(int row) const;
-    /// Neither inspected nor let alone by a signature.
+    /// Whether a loose end is about it, as on every page.
     bool isLooseAt(int row) const;
 
 private:
     void reload();
+    /// Which interfaces have a loose end now. Those for which that is not as it was.
+    QSet<core::InterfaceId> countLoose();
     void follow(const Touched &touched);
     void appendNew();
     void removeGone();
@@ -61,6 +63,7 @@ private:
     JobFeed &m_feed;
     const core::Kinds &m_kinds;
     std::vector<core::InterfaceId> m_rows;
+    QSet<core::InterfaceId> m_loose;
     mutable std::vector<std::optional<Prepared>> m_prepared; ///< beside m_rows; nothing until asked for
 };
 

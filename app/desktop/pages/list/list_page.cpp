@@ -96,7 +96,7 @@ QWidget *ListPage::makeFilterRow()
     m_words->setPlaceholderText(tr("Filter: item, name, zone, tag, stage …"));
     m_words->setAccessibleName(tr("Filter the list"));
     m_words->setClearButtonEnabled(true);
-    m_looseOnly = new QCheckBox(tr("&Loose only"), row);
+    m_looseOnly = new QCheckBox(tr("Only with &loose ends"), row);
     m_count = makeLabel({}, "quiet", row);
     m_count->setWordWrap(false);
     layout->addWidget(m_words, 1);
@@ -183,7 +183,7 @@ void ListPage::count()
     m_stack->setCurrentIndex(isEmpty ? 1 : 0);
     m_words->setEnabled(!isEmpty);
     m_looseOnly->setEnabled(!isEmpty);
-    m_count->setText(isEmpty ? QString() : tr("%1 of %2").arg(m_filter->rowCount()).arg(m_model->rowCount()));
+    m_count->setText(isEmpty ? QString() : tr("%1 of %2 interfaces").arg(m_filter->rowCount()).arg(m_model->rowCount()));
 }
 
 void ListPage::jumpToScanned()

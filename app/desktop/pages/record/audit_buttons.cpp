@@ -47,7 +47,7 @@ void AuditButtons::offer()
     m_sample->setEnabled(isListed);
     m_sample->setToolTip(isListed ? tr("Draw interfaces at random, with every entry about them.") : tr("The job lists no interface to draw from."));
     m_progress->setEnabled(m_tools.feed.state() != nullptr);
-    m_progress->setToolTip(m_progress->isEnabled() ? tr("How many interfaces were loose over time, and what this job's own pace says about the rest.") : tr("Open a job first."));
+    m_progress->setToolTip(m_progress->isEnabled() ? tr("How many interfaces were undone and not inspected over time, and what this job's own pace says about the rest.") : tr("Open a job first."));
     m_compare->setEnabled(m_tools.feed.state() != nullptr);
     m_signings->setEnabled(m_tools.feed.state() != nullptr);
     m_signings->setToolTip(m_signings->isEnabled() ? tr("A picture with a lane for each person, shift by shift.") : tr("Open a job first."));

@@ -13,7 +13,7 @@ namespace desktop {
 
 ProgressView::ProgressView(QWidget *parent) : QWidget(parent)
 {
-    setAccessibleName(tr("Picture of how many interfaces were loose over time"));
+    setAccessibleName(tr("Picture of how many interfaces were undone and not inspected over time"));
     setMinimumSize(fontMetrics().averageCharWidth() * 50, fontMetrics().height() * 14);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }

@@ -9,7 +9,7 @@
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
-#include "core/value/counted.hpp"
+#include "core/reports/left_in_words.hpp"
 
 namespace desktop {
 
@@ -55,7 +55,7 @@ std::vector<Row> jobCards(const std::vector<session::JobRow> &jobs)
         const core::JobSummary &summary = job.summary;
         QStringList cells{summary.title, JobCards::tr("%1 · %2 · %3 · last entry %4").arg(summary.workOrder, summary.aircraft, summary.unit, momentInWords(core::Instant::fromMilliseconds(summary.lastAtMilliseconds))),
                           summary.isClosed ? JobCards::tr("closed") : JobCards::tr("open"), QString::number(summary.looseEnds)};
-        QStringList said{summary.title, summary.isClosed ? JobCards::tr("closed") : core::counted(summary.looseEnds, JobCards::tr("1 loose end"), JobCards::tr("%1 loose ends"))};
+        QStringList said{summary.title, summary.isClosed ? JobCards::tr("closed") : core::looseEndsInWords(summary.looseEnds)};
         for (std::size_t stage = 0; stage < summary.byStage.size(); ++stage) {
             const QString count = QString::number(summary.byStage[stage]);
             cells << count;

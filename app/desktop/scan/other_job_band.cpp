@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/desktop/scan/other_job_band.hpp"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+#include "app/desktop/parts/keyboard.hpp"
+#include "app/desktop/parts/labels.hpp"
+#include "app/desktop/parts/theme.hpp"
+
+namespace desktop {
+
+OtherJobBand::OtherJobBand(QWidget *parent) : QFrame(parent)
+{
+    setProperty("role", "band");
+    setObjectName(QStringLiteral("otherJob"));
+    auto *row = new QHBoxLayout(this);
+    const int gap = fontMetrics().height();
+    row->setContentsMargins(gap, gap / 2, gap, gap / 2);
+    row->setSpacing(gap);
+    m_words = makeLabel({}, "caution", this);
+    m_words->setObjectName(QStringLiteral("otherJobText"));
+    m_open = makeButton({}, "main", this);
+    m_open->setObjectName(QStringLiteral("openOtherJob"));
+    QPushButton *stay = makeButton(tr("&Stay here"), "", this);
+    stay->setObjectName(QStringLiteral("stayHere"));
+    row->addWidget(m_words, 1);
+    for (QPushButton *button : {m_open, stay}) {
+        button->setMinimumHeight(touchHeight(fontMetrics()));
+        row->addWidget(button);
+    }
+    connect(m_open, &QPushButton::clicked, this, [this] {
+        const OtherJob other = *m_offered;
+        dismiss();
+        emit openWanted(other);
+    });
+    connect(stay, &QPushButton::clicked, this, &OtherJobBand::dismiss);
+    hide();
+}
+
+void OtherJobBand::offer(const OtherJob &other)
+{
+    if (!m_offered)
+        m_hadKeyboard = window()->focusWidget();
+    m_offered = other;
+    m_words->setText(other.words);
+    m_open->setText(other.button);
+    m_open->setToolTip(tr("Space opens it."));
+    m_open->setAccessibleDescription(other.words);
+    show();
+    giveKeyboard(*m_open);
+}
+
+void OtherJobBand::dismiss()
+{
+    if (!m_offered)
+        return;
+    m_offered.reset();
+    const bool hasKeyboard = isAncestorOf(window()->focusWidget());
+    hide();
+    if (hasKeyboard && m_hadKeyboard && m_hadKeyboard->isVisible())
+        giveKeyboard(*m_hadKeyboard);
+}
+
+} // namespace desktop

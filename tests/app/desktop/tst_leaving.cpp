@@ -1,0 +1,166 @@
+// SPDX-FileCopyrightText: The Remate authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QPointer>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "app/desktop/parts/theme.hpp"
+#include "tests/app/desktop/photo_bench.hpp"
+
+using namespace Qt::StringLiterals;
+using desktop::Side;
+
+/// What is under way on the pages is not lost before somebody said so, whichever way the pages go; and never met on another job.
+class TstLeaving : public QObject, private PhotoBench {
+    Q_OBJECT
+
+private slots:
+    void initTestCase() { desktop::applyAppearance(*qApp, desktop::Appearance::Light); }
+    void init() { QCOMPARE(setUp(), QString()); }
+    void cleanup() { tearDown(); }
+    void nothingUnderWayIsLostUnasked_data();
+    void nothingUnderWayIsLostUnasked();
+    void nothingIsMetOnAnotherJob();
+    void theSameJobKeepsWhatWaits();
+
+private:
+    /// Has that under way on the page: a photo, a mark, a folder.
+    void begin(const QString &what);
+    /// Opens a job with an interface D1 as well, as another program would.
+    std::optional<core::LedgerId> openAnother();
+    /// Goes that way: to another language, store or job, or out.
+    void leave(const QString &way, const core::LedgerId &other);
+    /// Whether that was done.
+    bool hasLeft(const QString &way) const { return way == u"close" ? !m_window->isVisible() : m_before.isNull(); }
+
+    QTemporaryDir m_camera;
+    QPointer<desktop::PhotosPage> m_before;
+};
+
+std::optional<core::LedgerId> TstLeaving::openAnother()
+{
+    const auto other = m_bench->openJob(*m_other, {{u"work_order"_s, u"WO-2"_s}});
+    const QString no = other ? Bench::say(*m_other, *other, u"ana"_s, u"interface.listed"_s, u"D1"_s, {{u"name"_s, u"Bleed duct"_s}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"Left"_s}}) : m_bench->trouble();
+    m_window->look();
+    return no.isEmpty() ? other : std::nullopt;
+}
+
+void TstLeaving::begin(const QString &what)
+{
+    go("photos", "D1");
+    if (what == u"pasted") {
+        QApplication::clipboard()->setImage(camera::twoHalves(60, 30));
+        press(page(), "paste");
+        QTRY_VERIFY(sheet());
+        sheet()->reject();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QTRY_VERIFY(!sheet());
+        QVERIFY(told("waiting").contains(u"Pasted picture"));
+    } else if (what.contains(u"mark")) {
+        press(page(), "place");
+        pressKey(view(Side::Left), Qt::Key_Return);
+        if (what == u"no mark")
+            press(page(), "removeMark");
+    } else if (what == u"folder") {
+        m_ask->folderPath = m_camera.path();
+        press(page(), "watch");
+    }
+}
+
+void TstLeaving::leave(const QString &way, const core::LedgerId &other)
+{
+    if (way == u"language") {
+        named<QAction>(*m_window, "language.de")->trigger();
+        QTest::qWait(1); // it is asked once the menu is gone
+    } else if (way == u"store") {
+        m_window->openStore(m_bench->path());
+    } else if (way == u"job") {
+        m_window->openJob(other);
+    } else {
+        m_window->close();
+    }
+}
+
+void TstLeaving::nothingUnderWayIsLostUnasked_data()
+{
+    QTest::addColumn<QString>("what");
+    QTest::addColumn<QString>("way");
+    QTest::addColumn<QString>("asked"); ///< empty where there is nothing to lose
+    const std::pair<QString, QString> ways[] = {{u"language"_s, u"Change the language?"_s}, {u"store"_s, u"Leave this store?"_s}, {u"job"_s, u"Open another job?"_s}, {u"close"_s, u"Close the program?"_s}};
+    for (const auto &[way, question] : ways) {
+        const QByteArray by = way.toLatin1();
+        QTest::addRow("%s, a photo that was attached", by.constData()) << u""_s << way << QString();
+        QTest::addRow("%s, a pasted picture", by.constData()) << u"pasted"_s << way << question;
+        QTest::addRow("%s, a mark without words", by.constData()) << u"mark"_s << way << question;
+        QTest::addRow("%s, a mark taken away", by.constData()) << u"no mark"_s << way << QString();
+        QTest::addRow("%s, a watched folder", by.constData()) << u"folder"_s << way << question;
+    }
+}
+
+void TstLeaving::nothingUnderWayIsLostUnasked()
+{
+    QFETCH(QString, what);
+    QFETCH(QString, way);
+    QFETCH(QString, asked);
+    const auto other = openAnother();
+    QVERIFY(other);
+    QCOMPARE(attach(u"D1"_s, photoOf(400, 200), u"before"_s), QString());
+    begin(what);
+    m_before = &page();
+    m_ask->confirms = false;
+    leave(way, *other);
+    QCOMPARE(m_ask->asked, asked.isEmpty() ? QStringList() : QStringList{asked});
+    QCOMPARE(hasLeft(way), asked.isEmpty());
+    if (asked.isEmpty())
+        return;
+    QVERIFY2(readOn(place()).contains(u"WO-1 "), qPrintable(readOn(place())));
+    m_ask->confirms = true;
+    leave(way, *other);
+    QCOMPARE(m_ask->asked.size(), 2);
+    QVERIFY(hasLeft(way));
+}
+
+/// Both jobs have an interface D1, and the same photo of it: what was begun in one must not be signed in the other.
+void TstLeaving::nothingIsMetOnAnotherJob()
+{
+    const auto other = openAnother();
+    QVERIFY(other);
+    const QByteArray photo = photoOf(400, 200);
+    QCOMPARE(attach(u"D1"_s, photo, u"before"_s), QString());
+    QCOMPARE(Bench::say(*m_other, *other, u"ben"_s, u"photo.attached"_s, u"D1"_s, {{u"sha256"_s, core::Digest::of(photo).hex()}, {u"media_type"_s, u"image/jpeg"_s}, {u"moment"_s, u"before"_s}}), QString());
+    begin(u"pasted"_s);
+    begin(u"folder"_s);
+    begin(u"mark"_s);
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 1u);
+    m_window->openJob(*other);
+    QCOMPARE(m_ask->asked, QStringList{u"Open another job?"_s});
+    QVERIFY2(readOn(place()).contains(u"WO-2 "), qPrintable(readOn(place())));
+    go("photos", "D1");
+    QCOMPARE(view(Side::Left).shown().picture.size(), QSize(400, 200));
+    QCOMPARE(view(Side::Left).shown().drafts.size(), 0u);
+    QCOMPARE(told("waiting"), QString());
+    QVERIFY(!told("watched").contains(m_camera.path()));
+}
+
+void TstLeaving::theSameJobKeepsWhatWaits()
+{
+    begin(u"pasted"_s);
+    QPushButton *jobs = nullptr;
+    for (QPushButton *button : m_window->findChildren<QPushButton *>())
+        jobs = button->text() == u"&Jobs" ? button : jobs;
+    QVERIFY(jobs);
+    jobs->click();
+    QVERIFY(!page().isVisible());
+    m_window->openJob(*m_job);
+    QCOMPARE(m_ask->asked, QStringList());
+    go("photos", "D1");
+    QVERIFY(told("waiting").contains(u"Pasted picture"));
+}
+
+QTEST_MAIN(TstLeaving)
+#include "tst_leaving.moc"
