@@ -25,7 +25,7 @@ void MainWindow::makeMenus()
             recent->addAction(path, this, [this, path] { openStore(path); });
         recent->addAction(tr("None yet"))->setVisible(m_preferences.recentStores.isEmpty());
     });
-    file->addAction(tr("Try the &demo …"), this, &MainWindow::openDemo);
+    file->addAction(tr("Tr&y the demo …"), this, &MainWindow::openDemo);
     file->addSeparator();
     file->addAction(tr("&Verify a record package …"), this, &MainWindow::askPackage);
     const auto ofStore = [&](QAction *action) { m_storeActions.push_back(action); };
@@ -33,7 +33,7 @@ void MainWindow::makeMenus()
     file->addSeparator();
     const auto ofJob = [&](QAction *action) { m_jobActions.push_back(action); };
     ofJob(file->addAction(tr("&Import the list …"), QKeySequence(QStringLiteral("Ctrl+I")), this, [this] { m_job->askImport(); }));
-    ofJob(file->addAction(tr("Export the &list …"), this, [this] { m_job->exportListAsked(); }));
+    ofJob(file->addAction(tr("E&xport the list …"), this, [this] { m_job->exportListAsked(); }));
     ofJob(file->addAction(tr("Export &tag labels …"), this, [this] { m_job->exportLabelsAsked(); }));
     ofJob(file->addAction(tr("&Export the record package …"), QKeySequence(QStringLiteral("Ctrl+E")), this, [this] { m_job->exportPackageAsked(); }));
     ofJob(file->addAction(tr("Export PDF and &CSV …"), this, [this] { m_job->exportRecordAsked(); }));

@@ -109,15 +109,15 @@ QWidget *PeoplePage::makePeople()
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     column->addLayout(grid, 1);
-    QWidget *buttons = makeButtons({{tr("&Enrol a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
-                                   {tr("&Grant an authorisation …"), [this] { grant(); }},
-                                   {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }}});
+    QWidget *buttons = makeButtons({{tr("Enrol &a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
+                                   {tr("Grant an a&uthorisation …"), [this] { grant(); }},
+                                   {tr("Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }}});
     buttons->findChild<QPushButton *>()->setObjectName(u"enrol"_s);
     column->addWidget(buttons);
-    QWidget *keys = makeButtons({{tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
+    QWidget *keys = makeButtons({{tr("&New key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
                                 {tr("&Stop the key …"), [this] { stopKey(); }},
                                 {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }},
-                                {tr("Carry your key o&ver …"), [this] { m_signing.carryKey(); }},
+                                {tr("Carry your key over …"), [this] { m_signing.carryKey(); }},
                                 {tr("&Take your key over …"), [this] { m_signing.takeKey(); }}});
     keys->findChild<QPushButton *>()->setObjectName(u"newKey"_s);
     column->addWidget(keys);
@@ -135,8 +135,8 @@ QWidget *PeoplePage::makeTools()
     m_tools = new RowTable({{tr("Id"), 16}, {tr("Name"), 0}, {tr("Usable range"), 34}, {tr("Calibrated"), 30}, {tr("Certificate"), 22}, {tr("State"), 22}}, tr("Tools"), tr("No tool is registered. Torque and bonding are measured with registered tools in calibration alone."), area);
     m_tools->setObjectName(u"tools"_s);
     column->addWidget(m_tools, 1);
-    column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("Found &out of tolerance …"), [this] { doubtTool(); }},
-                                   {tr("With&draw the tool …"), [this] { withdrawTool(); }}}));
+    column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("Found out of tolerance …"), [this] { doubtTool(); }},
+                                   {tr("Withdraw the tool …"), [this] { withdrawTool(); }}}));
     return area;
 }
 
