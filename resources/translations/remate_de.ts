@@ -4904,6 +4904,10 @@
         <translation>&amp;Von Tag</translation>
     </message>
     <message>
+        <source>F1 opens the page of this manual that tells of what is shown, in a sheet or dialog as well. The manual can be read while the sheet waits.</source>
+        <translation>F1 öffnet die Seite dieses Handbuchs, die von dem handelt, was gezeigt wird, auch in einem Blatt oder Dialog. Das Handbuch lässt sich lesen, während das Blatt wartet.</translation>
+    </message>
+    <message>
         <source>FORK: from entry %1 on it says something else than %2. One of the two is not what was worked on: find out which, before anybody relies on either.</source>
         <translation>ABZWEIGUNG: Ab Eintrag %1 gibt es etwas anderes an als: %2. Eines der beiden ist nicht das, woran gearbeitet wurde: Klären Sie, welches, bevor sich jemand auf eines von beiden verlässt.</translation>
     </message>

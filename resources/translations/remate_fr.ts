@@ -4904,6 +4904,10 @@
         <translation>&amp;Du jour</translation>
     </message>
     <message>
+        <source>F1 opens the page of this manual that tells of what is shown, in a sheet or dialog as well. The manual can be read while the sheet waits.</source>
+        <translation>F1 ouvre la page de ce manuel qui traite de ce qui est affiché, aussi dans une feuille ou un dialogue. Le manuel se lit pendant que la feuille attend.</translation>
+    </message>
+    <message>
         <source>FORK: from entry %1 on it says something else than %2. One of the two is not what was worked on: find out which, before anybody relies on either.</source>
         <translation>BIFURCATION : à partir de l'entrée %1, ce paquet dit autre chose que %2. L'un des deux n'est pas ce sur quoi on a travaillé : trouvez lequel, avant que quiconque ne se fie à l'un ou à l'autre.</translation>
     </message>

@@ -171,7 +171,7 @@ void AllScreens::addPages()
     m_pages.push_back({u"calculator"_s, [this] { return trigger(u"Ctrl+K"_s); }});
     m_pages.push_back({u"manual"_s, [this]() -> QWidget * {
                            (void)trigger(u"F1"_s);
-                           return m_window->findChild<desktop::ManualWindow *>();
+                           return m_window->manual();
                        }});
     for (const desktop::PageLine &line : desktop::pages()) {
         m_pages.push_back({u"page "_s + QString(line.name), [this, name = QString(line.name)] {

@@ -334,7 +334,7 @@ void Screens::manual(desktop::MainWindow &window)
         if (action->shortcut() == QKeySequence(u"F1"_s))
             action->trigger();
     }
-    auto *shown = window.findChild<desktop::ManualWindow *>();
+    auto *shown = window.manual();
     keep(*shown, u"manual"_s);
     for (const QString &page : {u"glossary"_s, u"threats"_s, u"shortcuts"_s, u"rules"_s, u"start_technician"_s}) {
         shown->showPage(page);
@@ -575,7 +575,7 @@ void Screens::keys(desktop::MainWindow &window, const QString &path)
     sheet(window, u"sheet-carry-key"_s);
     signing->takeKey();
     sheet(window, u"sheet-take-key"_s);
-    signing->beginRegister("key.stopped"_L1, {{u"okafor"_s, {{u"since"_s, u"2026-03-02T08:14:00.000Z"_s}}, {}}});
+    signing->beginRegister("key.stopped"_L1, {{u"okafor"_s, {{u"since"_s, u"2026-03-02T08:14:00.000Z"_s}}, {}}}, "threats"_L1);
     sheet(window, u"sheet-stop-key"_s);
     const session::Station another = [](const QString &) { return core::SecondKey::ofStation(QByteArray(core::SecondKey::size, 'x')); };
     desktop::MainWindow away(m_ask, m_kinds, {evening(), {core::leastCost, another}, session::IdentityRule::usualIdleLimit}, desktop::Preferences());
