@@ -42,6 +42,7 @@ struct ActionLine {
     Brings brings;
     /// Whether the action is about such an item at all: nobody is offered to torque what has no torque.
     bool (*concerns)(const core::InterfaceState &);
+    QLatin1String manual; ///< the page of the manual that tells of it
     Signs signs = Signs::Anybody;
 };
 

@@ -34,6 +34,7 @@ bool AskInWindows::confirm(const QString &question, const QString &detail, const
 {
     QMessageBox box(QMessageBox::Question, QString(), question, QMessageBox::Cancel, m_parent);
     box.setInformativeText(detail);
+    box.setWindowModality(Qt::WindowModal); // the manual beside it can be read
     const QPushButton *go = box.addButton(yes, QMessageBox::AcceptRole);
     box.setDefaultButton(QMessageBox::Cancel);
     box.exec();
@@ -44,14 +45,18 @@ void AskInWindows::tell(const QString &title, const QString &message)
 {
     QMessageBox box(QMessageBox::Information, title, title, QMessageBox::Ok, m_parent);
     box.setInformativeText(message);
+    box.setWindowModality(Qt::WindowModal);
     box.exec();
 }
 
 std::optional<QString> AskInWindows::oneOf(const QString &title, const QString &question, const QStringList &choices)
 {
-    bool isChosen = false;
-    const QString answer = QInputDialog::getItem(m_parent, title, question, choices, 0, false, &isChosen);
-    return isChosen ? std::optional(answer) : std::nullopt;
+    QInputDialog dialog(m_parent);
+    dialog.setWindowTitle(title);
+    dialog.setLabelText(question);
+    dialog.setComboBoxItems(choices);
+    dialog.setWindowModality(Qt::WindowModal);
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.textValue()) : std::nullopt;
 }
 
 std::unique_ptr<QPrinter> AskInWindows::printer(const QString &title)

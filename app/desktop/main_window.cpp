@@ -9,6 +9,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QIcon>
+#include <QKeyEvent>
 #include <QMenuBar>
 #include <QMimeData>
 #include <QStackedWidget>
@@ -30,6 +31,7 @@
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/notice_band.hpp"
 #include "app/desktop/parts/signer_bar.hpp"
@@ -283,8 +285,24 @@ void MainWindow::leaveCalculator()
     giveKeyboard(*m_beforeCalculator);
 }
 
+const QWidget *MainWindow::sheetOver() const
+{
+    const QWidget *over = QApplication::activeModalWidget();
+    // What blocks every window, such as the system's own box for files, would block the manual as well.
+    if (!over || over->windowModality() != Qt::WindowModal)
+        return nullptr;
+    for (const QWidget *at = over; at; at = at->parentWidget()) {
+        if (at == this)
+            return over;
+    }
+    return nullptr;
+}
+
 QString MainWindow::pageForHelp() const
 {
+    const QWidget *over = sheetOver();
+    if (const QString page = over ? helpPageOf(*over) : QString(); !page.isEmpty())
+        return page;
     const QWidget *shown = m_stack->currentWidget();
     if (m_job && shown == m_job)
         return m_job->manualPage();
@@ -302,7 +320,9 @@ void MainWindow::showManual(const QString &page)
             return;
         }
         pages->push_back(shortcutsPage(*m_menus));
-        m_manual = new ManualWindow(*std::move(pages), this);
+        m_manual = std::make_unique<ManualWindow>(*std::move(pages), nullptr);
+        m_manual->setWindowIcon(windowIcon());
+        m_manual->setAttribute(Qt::WA_QuitOnClose, false);
     }
     m_manual->showPage(page);
     m_manual->show();
@@ -465,6 +485,11 @@ bool MainWindow::eventFilter(QObject *watched, QEvent *event)
 {
     if (m_store->session() && (event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
         m_store->session()->touch();
+    // The menu's own key does not reach over a sheet.
+    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent *>(event)->matches(QKeySequence::HelpContents) && sheetOver()) {
+        showManual(pageForHelp());
+        return true;
+    }
     return QMainWindow::eventFilter(watched, event);
 }
 

@@ -7,6 +7,7 @@
 #include <QPointer>
 #include <QTimer>
 
+#include <memory>
 #include <optional>
 
 #include "app/desktop/ask.hpp"
@@ -53,6 +54,8 @@ public:
     void openPackage(const QString &path);
     /// As they are now, for main to keep.
     Preferences preferences() const;
+    /// The manual, once somebody asked for it.
+    ManualWindow *manual() const { return m_manual.get(); }
     /// Looks for what other programs appended; also done twice a second.
     void look();
 
@@ -96,6 +99,8 @@ private:
     void showCalculator();
     /// Back from the calculator to what was shown before it.
     void leaveCalculator();
+    /// The dialog of this window that has to be answered before anything else, or nullptr.
+    const QWidget *sheetOver() const;
     /// The page of the manual that tells of what is shown.
     QString pageForHelp() const;
     void showManual(const QString &page);
@@ -127,7 +132,8 @@ private:
     QStackedWidget *m_stack = nullptr;
     CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
     QPointer<QWidget> m_beforeCalculator;
-    ManualWindow *m_manual = nullptr;      ///< made when it is asked for first
+    /// Made when it is asked for first. No child of this window: a sheet that is open over this one would keep it from being read.
+    std::unique_ptr<ManualWindow> m_manual;
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QMenuBar *m_menus = nullptr;
     SignerBar *m_corner = nullptr;

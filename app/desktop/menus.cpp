@@ -26,7 +26,7 @@ void MainWindow::makeMenus()
             recent->addAction(path, this, [this, path] { openStore(path); });
         recent->addAction(tr("None yet"))->setVisible(m_preferences.recentStores.isEmpty());
     });
-    file->addAction(tr("Try the &demo …"), m_store, &OpenStore::openDemo);
+    file->addAction(tr("Tr&y the demo …"), m_store, &OpenStore::openDemo);
     file->addSeparator();
     file->addAction(tr("&Verify a record package …"), m_store, &OpenStore::askPackage);
     const auto ofStore = [&](QAction *action) { m_storeActions.push_back(action); };
@@ -34,7 +34,7 @@ void MainWindow::makeMenus()
     file->addSeparator();
     const auto ofJob = [&](QAction *action) { m_jobActions.push_back(action); };
     ofJob(file->addAction(tr("&Import the list …"), QKeySequence(QStringLiteral("Ctrl+I")), this, [this] { m_job->askImport(); }));
-    ofJob(file->addAction(tr("Export the &list …"), this, [this] { m_job->exportListAsked(); }));
+    ofJob(file->addAction(tr("E&xport the list …"), this, [this] { m_job->exportListAsked(); }));
     ofJob(file->addAction(tr("Export &tag labels …"), this, [this] { m_job->exportLabelsAsked(); }));
     ofJob(file->addAction(tr("&Export the record package …"), QKeySequence(QStringLiteral("Ctrl+E")), this, [this] { m_job->exportPackageAsked(); }));
     ofJob(file->addAction(tr("Export PDF and &CSV …"), this, [this] { m_job->exportRecordAsked(); }));

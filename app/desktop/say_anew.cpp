@@ -95,10 +95,9 @@ void MainWindow::sayAnew()
     const View before = view();
     setUpdatesEnabled(false);
     leavePages();
-    delete m_manual;
+    m_manual.reset();
     delete takeCentralWidget();
     delete menuWidget();
-    m_manual = nullptr;
     m_calculator = nullptr;
     m_welcome = nullptr;
     m_storeActions.clear();

@@ -2209,11 +2209,7 @@
     </message>
     <message>
         <source>&amp;Add a photo …</source>
-        <translation>Foto &amp;hinzufügen …</translation>
-    </message>
-    <message>
-        <source>&amp;Add row</source>
-        <translation>Zeile &amp;hinzufügen</translation>
+        <translation>&amp;Foto hinzufügen …</translation>
     </message>
     <message>
         <source>&amp;All jobs</source>
@@ -2228,16 +2224,12 @@
         <translation>Ablage &amp;sichern …</translation>
     </message>
     <message>
-        <source>&amp;Back up…</source>
-        <translation>&amp;Sichern…</translation>
-    </message>
-    <message>
         <source>&amp;Close</source>
-        <translation>&amp;Schließen</translation>
+        <translation>Sc&amp;hließen</translation>
     </message>
     <message>
         <source>&amp;Compare …</source>
-        <translation>&amp;Vergleichen …</translation>
+        <translation>Vergleic&amp;hen …</translation>
     </message>
     <message>
         <source>&amp;Copy</source>
@@ -2264,14 +2256,6 @@
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <source>&amp;Empty all fields</source>
-        <translation>Alle Felder &amp;leeren</translation>
-    </message>
-    <message>
-        <source>&amp;Enrol a person …</source>
-        <translation>Person &amp;aufnehmen …</translation>
-    </message>
-    <message>
         <source>&amp;Export as CSV …</source>
         <translation>Als &amp;CSV exportieren …</translation>
     </message>
@@ -2292,10 +2276,6 @@
         <translation>&amp;Befehl suchen …</translation>
     </message>
     <message>
-        <source>&amp;Found and sign</source>
-        <translation>&amp;Anlegen und unterschreiben</translation>
-    </message>
-    <message>
         <source>&amp;Go</source>
         <translation>&amp;Gehe zu</translation>
     </message>
@@ -2304,16 +2284,12 @@
         <translation>Zum Ei&amp;ntrag</translation>
     </message>
     <message>
-        <source>&amp;Grant an authorisation …</source>
-        <translation>&amp;Berechtigung erteilen …</translation>
-    </message>
-    <message>
         <source>&amp;Handover sheet …</source>
-        <translation>&amp;Übergabeblatt …</translation>
+        <translation>Übe&amp;rgabeblatt …</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation>&amp;Hilfe</translation>
+        <translation>H&amp;ilfe</translation>
     </message>
     <message>
         <source>&amp;Import into this store …</source>
@@ -2332,16 +2308,12 @@
         <translation>&amp;Tasten</translation>
     </message>
     <message>
-        <source>&amp;Leave it</source>
-        <translation>&amp;Liegen lassen</translation>
-    </message>
-    <message>
         <source>&amp;Light</source>
         <translation>&amp;Hell</translation>
     </message>
     <message>
         <source>&amp;Look</source>
-        <translation>&amp;Ansicht</translation>
+        <translation>Ansi&amp;cht</translation>
     </message>
     <message>
         <source>&amp;Manual</source>
@@ -2349,19 +2321,27 @@
     </message>
     <message>
         <source>&amp;More details</source>
-        <translation>Weitere An&amp;gaben</translation>
+        <translation>Weitere A&amp;ngaben</translation>
     </message>
     <message>
         <source>&amp;New job …</source>
         <translation>&amp;Neuer Auftrag …</translation>
     </message>
     <message>
+        <source>&amp;New key for a person …</source>
+        <translation>Neuer &amp;Schlüssel für eine Person …</translation>
+    </message>
+    <message>
         <source>&amp;New store …</source>
         <translation>&amp;Neue Ablage …</translation>
     </message>
     <message>
+        <source>&amp;Only with loose ends</source>
+        <translation>Nur mit &amp;offenen Stellen</translation>
+    </message>
+    <message>
         <source>&amp;Open</source>
-        <translation>&amp;Öffnen</translation>
+        <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
         <source>&amp;Open %1 and show %2</source>
@@ -2369,11 +2349,11 @@
     </message>
     <message>
         <source>&amp;Open a package file …</source>
-        <translation>Paketdatei &amp;öffnen …</translation>
+        <translation>&amp;Paketdatei öffnen …</translation>
     </message>
     <message>
         <source>&amp;Open a store …</source>
-        <translation>Ablage &amp;öffnen …</translation>
+        <translation>&amp;Ablage öffnen …</translation>
     </message>
     <message>
         <source>&amp;Other interface …</source>
@@ -2385,11 +2365,7 @@
     </message>
     <message>
         <source>&amp;People and tools</source>
-        <translation>&amp;Personen und Werkzeuge</translation>
-    </message>
-    <message>
-        <source>&amp;Print …</source>
-        <translation>&amp;Drucken …</translation>
+        <translation>Personen und &amp;Werkzeuge</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -2421,7 +2397,7 @@
     </message>
     <message>
         <source>&amp;Sign the marks …</source>
-        <translation>Markierungen unter&amp;schreiben …</translation>
+        <translation>&amp;Markierungen unterschreiben …</translation>
     </message>
     <message>
         <source>&amp;Stay here</source>
@@ -2429,7 +2405,7 @@
     </message>
     <message>
         <source>&amp;Stop the key …</source>
-        <translation>Schlüssel s&amp;perren …</translation>
+        <translation>Sc&amp;hlüssel sperren …</translation>
     </message>
     <message>
         <source>&amp;Strike my last entry …</source>
@@ -2437,11 +2413,11 @@
     </message>
     <message>
         <source>&amp;Struck only</source>
-        <translation>Nur &amp;gestrichene</translation>
+        <translation>&amp;Nur gestrichene</translation>
     </message>
     <message>
         <source>&amp;Take it and sign …</source>
-        <translation>&amp;Übernehmen und unterschreiben …</translation>
+        <translation>Übernehmen &amp;und unterschreiben …</translation>
     </message>
     <message>
         <source>&amp;Take the key over at this station …</source>
@@ -2469,7 +2445,7 @@
     </message>
     <message>
         <source>&amp;Wall sheet: what is open …</source>
-        <translation>&amp;Aushang: was offen ist …</translation>
+        <translation>Aushang: was &amp;offen ist …</translation>
     </message>
     <message>
         <source>&amp;Watch a folder …</source>
@@ -2477,7 +2453,7 @@
     </message>
     <message>
         <source>&amp;Where used …</source>
-        <translation>&amp;Wo verwendet …</translation>
+        <translation>Wo &amp;verwendet …</translation>
     </message>
     <message>
         <source>&amp;Who</source>
@@ -2485,11 +2461,7 @@
     </message>
     <message>
         <source>&amp;Who signed when …</source>
-        <translation>Wer &amp;unterschrieb wann …</translation>
-    </message>
-    <message>
-        <source>&amp;Withdraw the authorisation …</source>
-        <translation>Berechtigung &amp;entziehen …</translation>
+        <translation>Wer unterschrieb w&amp;ann …</translation>
     </message>
     <message>
         <source>(all)</source>
@@ -3404,6 +3376,10 @@
         <translation>Foto hinzufügen</translation>
     </message>
     <message>
+        <source>Add row</source>
+        <translation>Zeile hinzufügen</translation>
+    </message>
+    <message>
         <source>After</source>
         <translation>Nachher</translation>
     </message>
@@ -3468,12 +3444,8 @@
         <translation>Alle Arten von Einträgen</translation>
     </message>
     <message>
-        <source>All of &amp;it</source>
-        <translation>&amp;Ganzes Bild</translation>
-    </message>
-    <message>
         <source>All of it</source>
-        <translation>Alles</translation>
+        <translation>Ganzes Bild</translation>
     </message>
     <message>
         <source>All of it is as it was signed, but entries were not allowed, as the rules of this program have it. Entries: %1.</source>
@@ -3872,6 +3844,10 @@
         <translation>Ablage sichern</translation>
     </message>
     <message>
+        <source>Back up…</source>
+        <translation>Sichern…</translation>
+    </message>
+    <message>
         <source>Backing up the store</source>
         <translation>Ablage wird gesichert</translation>
     </message>
@@ -4132,12 +4108,12 @@
         <translation>Bildunterschrift</translation>
     </message>
     <message>
-        <source>Carry your key o&amp;ver …</source>
-        <translation>Eigenen Schlüssel &amp;mitnehmen …</translation>
-    </message>
-    <message>
         <source>Carry your key over to another station</source>
         <translation>Eigenen Schlüssel an einen anderen Arbeitsplatz mitnehmen</translation>
+    </message>
+    <message>
+        <source>Carry your key over …</source>
+        <translation>Eigenen Schlüssel mitnehmen …</translation>
     </message>
     <message>
         <source>Caution</source>
@@ -4205,7 +4181,7 @@
     </message>
     <message>
         <source>Change your P&amp;IN …</source>
-        <translation>Eigene P&amp;IN ändern …</translation>
+        <translation>&amp;Eigene PIN ändern …</translation>
     </message>
     <message>
         <source>Change your PIN</source>
@@ -4672,6 +4648,10 @@
         <translation>Fällig, spätestens</translation>
     </message>
     <message>
+        <source>E&amp;xport the list …</source>
+        <translation>&amp;Liste exportieren …</translation>
+    </message>
+    <message>
         <source>Each entry carries the hash of the one before it and its signer's signature, so the last hash fixes them all. This paper shows what the entries say; the signed entries are the record.</source>
         <translation>Jeder Eintrag trägt die Prüfsumme des vorigen und die Unterschrift seines Unterzeichners; die letzte Prüfsumme legt also alle fest. Dieses Papier zeigt, was die Einträge angeben; die unterschriebenen Einträge sind der Nachweis.</translation>
     </message>
@@ -4700,6 +4680,10 @@
         <translation>Sonst offen</translation>
     </message>
     <message>
+        <source>Empty &amp;all fields</source>
+        <translation>Alle Felder &amp;leeren</translation>
+    </message>
+    <message>
         <source>Empty moment before</source>
         <translation>Leermoment vorher</translation>
     </message>
@@ -4722,6 +4706,10 @@
     <message>
         <source>Empty weight, moment and centre of gravity after one unit went out and another in, with the lines for the weight record.</source>
         <translation>Leergewicht, Moment und Schwerpunkt, nachdem ein Aggregat ausgebaut und ein anderes eingebaut wurde, mit den Zeilen für den Gewichtsnachweis.</translation>
+    </message>
+    <message>
+        <source>Enrol &amp;a person …</source>
+        <translation>Person &amp;aufnehmen …</translation>
     </message>
     <message>
         <source>Enrol a person</source>
@@ -4924,12 +4912,16 @@
         <translation>Zwei Anhänger tauschen</translation>
     </message>
     <message>
-        <source>Export &amp;PDF and CSV …</source>
-        <translation>&amp;PDF und CSV exportieren …</translation>
-    </message>
-    <message>
         <source>Export &amp;tag labels …</source>
         <translation>Anhänger&amp;etiketten exportieren …</translation>
+    </message>
+    <message>
+        <source>Export &amp;the record package …</source>
+        <translation>Nachweispa&amp;ket exportieren …</translation>
+    </message>
+    <message>
+        <source>Export PDF a&amp;nd CSV …</source>
+        <translation>PDF und CSV &amp;exportieren …</translation>
     </message>
     <message>
         <source>Export PDF and &amp;CSV …</source>
@@ -4948,16 +4940,8 @@
         <translation>Anhängeretiketten exportieren</translation>
     </message>
     <message>
-        <source>Export the &amp;list …</source>
-        <translation>&amp;Liste exportieren …</translation>
-    </message>
-    <message>
         <source>Export the list</source>
         <translation>Liste exportieren</translation>
-    </message>
-    <message>
-        <source>Export the record pac&amp;kage …</source>
-        <translation>Nachweispa&amp;ket exportieren …</translation>
     </message>
     <message>
         <source>Export the record package</source>
@@ -4970,6 +4954,10 @@
     <message>
         <source>F&amp;rom day</source>
         <translation>&amp;Von Tag</translation>
+    </message>
+    <message>
+        <source>F1 opens the page of this manual that tells of what is shown, in a sheet or dialog as well. The manual can be read while the sheet waits.</source>
+        <translation>F1 öffnet die Seite dieses Handbuchs, die von dem handelt, was gezeigt wird, auch in einem Blatt oder Dialog. Das Handbuch lässt sich lesen, während das Blatt wartet.</translation>
     </message>
     <message>
         <source>FORK: from entry %1 on it says something else than %2. One of the two is not what was worked on: find out which, before anybody relies on either.</source>
@@ -5208,8 +5196,8 @@
         <translation>Gefunden</translation>
     </message>
     <message>
-        <source>Found &amp;out of tolerance …</source>
-        <translation>A&amp;ußer Toleranz befunden …</translation>
+        <source>Found and &amp;sign</source>
+        <translation>&amp;Anlegen und unterschreiben</translation>
     </message>
     <message>
         <source>Found open</source>
@@ -5218,6 +5206,10 @@
     <message>
         <source>Found out of tolerance</source>
         <translation>Außer Toleranz befunden</translation>
+    </message>
+    <message>
+        <source>Found out of tolerance …</source>
+        <translation>Außer Toleranz befunden …</translation>
     </message>
     <message>
         <source>Found still attached</source>
@@ -5339,6 +5331,10 @@
     <message>
         <source>Graduation</source>
         <translation>Skalenteilung</translation>
+    </message>
+    <message>
+        <source>Grant an a&amp;uthorisation …</source>
+        <translation>Berechtigung ertei&amp;len …</translation>
     </message>
     <message>
         <source>Grant an authorisation</source>
@@ -6205,8 +6201,8 @@
         <translation>Etiketten von %1</translation>
     </message>
     <message>
-        <source>Lar&amp;ger</source>
-        <translation>&amp;Größer</translation>
+        <source>Larger</source>
+        <translation>Größer</translation>
     </message>
     <message>
         <source>Larger (+)</source>
@@ -6323,6 +6319,10 @@
     <message>
         <source>Least: as given</source>
         <translation>Kleinstes: wie angegeben</translation>
+    </message>
+    <message>
+        <source>Leave &amp;it</source>
+        <translation>&amp;Liegen lassen</translation>
     </message>
     <message>
         <source>Leave out what the camera wrote: place, time, device</source>
@@ -6486,7 +6486,7 @@
     </message>
     <message>
         <source>Loc&amp;k</source>
-        <translation>&amp;Sperren</translation>
+        <translation>S&amp;perren</translation>
     </message>
     <message>
         <source>Locking is fitted and pulls towards tight.</source>
@@ -6907,10 +6907,6 @@
     <message>
         <source>New</source>
         <translation>Neu</translation>
-    </message>
-    <message>
-        <source>New &amp;key for a person …</source>
-        <translation>Neuer &amp;Schlüssel für eine Person …</translation>
     </message>
     <message>
         <source>New PIN or passphrase</source>
@@ -7737,10 +7733,6 @@
         <translation>Nur wenn</translation>
     </message>
     <message>
-        <source>Only with &amp;loose ends</source>
-        <translation>Nur mit o&amp;ffenen Stellen</translation>
-    </message>
-    <message>
         <source>Open a job first</source>
         <translation>Zuerst einen Auftrag öffnen</translation>
     </message>
@@ -7869,6 +7861,10 @@
         <translation>Eigene Arbeit erneut geprüft und angenommen</translation>
     </message>
     <message>
+        <source>P&amp;rint …</source>
+        <translation>D&amp;rucken …</translation>
+    </message>
+    <message>
         <source>P&amp;rogress …</source>
         <translation>&amp;Fortschritt …</translation>
     </message>
@@ -7977,8 +7973,8 @@
         <translation>Durchgänge, Prozent des Enddrehmoments</translation>
     </message>
     <message>
-        <source>Paste (Ctrl+&amp;V)</source>
-        <translation>Einfügen (Strg+&amp;V)</translation>
+        <source>Paste (Ctrl+V)</source>
+        <translation>Einfügen (Strg+V)</translation>
     </message>
     <message>
         <source>Pasted picture</source>
@@ -8373,12 +8369,12 @@
         <translation>Remate %1</translation>
     </message>
     <message>
-        <source>Remo&amp;ve row</source>
-        <translation>Zeile &amp;entfernen</translation>
-    </message>
-    <message>
         <source>Remove</source>
         <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove row</source>
+        <translation>Zeile entfernen</translation>
     </message>
     <message>
         <source>Removed</source>
@@ -8546,7 +8542,7 @@
     </message>
     <message>
         <source>Sa&amp;mple …</source>
-        <translation>Stich&amp;probe …</translation>
+        <translation>Stichp&amp;robe …</translation>
     </message>
     <message>
         <source>Safetied</source>
@@ -8975,8 +8971,8 @@
         <translation>Anschlagmittel im Winkel</translation>
     </message>
     <message>
-        <source>Smalle&amp;r</source>
-        <translation>&amp;Kleiner</translation>
+        <source>Smaller</source>
+        <translation>Kleiner</translation>
     </message>
     <message>
         <source>Smaller (-)</source>
@@ -9132,7 +9128,7 @@
     </message>
     <message>
         <source>Stop &amp;watching</source>
-        <translation>Nicht mehr &amp;beobachten</translation>
+        <translation>&amp;Nicht mehr beobachten</translation>
     </message>
     <message>
         <source>Stop after the first inches, and look all round: level, free, and nothing that catches.</source>
@@ -11772,16 +11768,16 @@
         <translation>Angezogen von</translation>
     </message>
     <message>
+        <source>Tr&amp;y the demo …</source>
+        <translation>&amp;Vorführung ausprobieren …</translation>
+    </message>
+    <message>
         <source>Transfer code</source>
         <translation>Übertragungscode</translation>
     </message>
     <message>
         <source>Try again.</source>
         <translation>Versuchen Sie es erneut.</translation>
-    </message>
-    <message>
-        <source>Try the &amp;demo …</source>
-        <translation>&amp;Vorführung ausprobieren …</translation>
     </message>
     <message>
         <source>Turn after the torque, least</source>
@@ -12915,16 +12911,20 @@
         <translation>Mit dem Anhänger an</translation>
     </message>
     <message>
-        <source>With&amp;draw the tool …</source>
-        <translation>Werkzeug en&amp;tziehen …</translation>
-    </message>
-    <message>
         <source>Withdraw the authorisation</source>
         <translation>Berechtigung entziehen</translation>
     </message>
     <message>
+        <source>Withdraw the authorisation …</source>
+        <translation>Berechtigung entziehen …</translation>
+    </message>
+    <message>
         <source>Withdraw the tool</source>
         <translation>Werkzeug entziehen</translation>
+    </message>
+    <message>
+        <source>Withdraw the tool …</source>
+        <translation>Werkzeug entziehen …</translation>
     </message>
     <message>
         <source>Within seconds</source>

@@ -2209,15 +2209,11 @@
     </message>
     <message>
         <source>&amp;Add a photo …</source>
-        <translation>&amp;Ajouter une photo …</translation>
-    </message>
-    <message>
-        <source>&amp;Add row</source>
-        <translation>&amp;Ajouter une ligne</translation>
+        <translation>Aj&amp;outer une photo …</translation>
     </message>
     <message>
         <source>&amp;All jobs</source>
-        <translation>&amp;Tous les chantiers</translation>
+        <translation>Tous &amp;les chantiers</translation>
     </message>
     <message>
         <source>&amp;Back</source>
@@ -2225,11 +2221,7 @@
     </message>
     <message>
         <source>&amp;Back up the store …</source>
-        <translation>&amp;Sauvegarder la base …</translation>
-    </message>
-    <message>
-        <source>&amp;Back up…</source>
-        <translation>&amp;Sauvegarder…</translation>
+        <translation>Sauve&amp;garder la base …</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -2241,7 +2233,7 @@
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation>&amp;Copier</translation>
+        <translation>Cop&amp;ier</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
@@ -2249,7 +2241,7 @@
     </message>
     <message>
         <source>&amp;Discard it</source>
-        <translation>L'a&amp;bandonner</translation>
+        <translation>L'&amp;abandonner</translation>
     </message>
     <message>
         <source>&amp;Do</source>
@@ -2264,20 +2256,12 @@
         <translation>É&amp;dition</translation>
     </message>
     <message>
-        <source>&amp;Empty all fields</source>
-        <translation>&amp;Vider tous les champs</translation>
-    </message>
-    <message>
-        <source>&amp;Enrol a person …</source>
-        <translation>&amp;Enregistrer une personne …</translation>
-    </message>
-    <message>
         <source>&amp;Export as CSV …</source>
-        <translation>&amp;Exporter en CSV …</translation>
+        <translation>Expo&amp;rter en CSV …</translation>
     </message>
     <message>
         <source>&amp;Export the record package …</source>
-        <translation>&amp;Exporter le paquet de dossier …</translation>
+        <translation>Exporter le paquet &amp;de dossier …</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -2292,20 +2276,12 @@
         <translation>&amp;Trouver une commande …</translation>
     </message>
     <message>
-        <source>&amp;Found and sign</source>
-        <translation>&amp;Fonder et signer</translation>
-    </message>
-    <message>
         <source>&amp;Go</source>
-        <translation>A&amp;ller</translation>
+        <translation>&amp;Aller</translation>
     </message>
     <message>
         <source>&amp;Go to the entry</source>
         <translation>&amp;Aller à l'entrée</translation>
-    </message>
-    <message>
-        <source>&amp;Grant an authorisation …</source>
-        <translation>&amp;Accorder une habilitation …</translation>
     </message>
     <message>
         <source>&amp;Handover sheet …</source>
@@ -2313,7 +2289,7 @@
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation>&amp;Aide</translation>
+        <translation>Aid&amp;e</translation>
     </message>
     <message>
         <source>&amp;Import into this store …</source>
@@ -2321,19 +2297,15 @@
     </message>
     <message>
         <source>&amp;Import the list …</source>
-        <translation>&amp;Importer la liste …</translation>
+        <translation>I&amp;mporter la liste …</translation>
     </message>
     <message>
         <source>&amp;Jobs</source>
-        <translation>&amp;Chantiers</translation>
+        <translation>C&amp;hantiers</translation>
     </message>
     <message>
         <source>&amp;Keys</source>
-        <translation>To&amp;uches</translation>
-    </message>
-    <message>
-        <source>&amp;Leave it</source>
-        <translation>&amp;La laisser</translation>
+        <translation>Touc&amp;hes</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -2341,7 +2313,7 @@
     </message>
     <message>
         <source>&amp;Look</source>
-        <translation>Appa&amp;rence</translation>
+        <translation>Appare&amp;nce</translation>
     </message>
     <message>
         <source>&amp;Manual</source>
@@ -2349,15 +2321,23 @@
     </message>
     <message>
         <source>&amp;More details</source>
-        <translation>&amp;Plus de détails</translation>
+        <translation>Plu&amp;s de détails</translation>
     </message>
     <message>
         <source>&amp;New job …</source>
-        <translation>&amp;Nouveau chantier …</translation>
+        <translation>Nouveau chant&amp;ier …</translation>
+    </message>
+    <message>
+        <source>&amp;New key for a person …</source>
+        <translation>Nouvelle &amp;clé pour une personne …</translation>
     </message>
     <message>
         <source>&amp;New store …</source>
-        <translation>&amp;Nouvelle base …</translation>
+        <translation>Nouvelle &amp;base …</translation>
+    </message>
+    <message>
+        <source>&amp;Only with loose ends</source>
+        <translation>Seulement avec points &amp;ouverts</translation>
     </message>
     <message>
         <source>&amp;Open</source>
@@ -2377,7 +2357,7 @@
     </message>
     <message>
         <source>&amp;Other interface …</source>
-        <translation>A&amp;utre raccordement …</translation>
+        <translation>Autre raccorde&amp;ment …</translation>
     </message>
     <message>
         <source>&amp;PIN</source>
@@ -2386,10 +2366,6 @@
     <message>
         <source>&amp;People and tools</source>
         <translation>&amp;Personnes et outils</translation>
-    </message>
-    <message>
-        <source>&amp;Print …</source>
-        <translation>&amp;Imprimer …</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -2405,7 +2381,7 @@
     </message>
     <message>
         <source>&amp;Save as PDF …</source>
-        <translation>&amp;Enregistrer en PDF …</translation>
+        <translation>Enre&amp;gistrer en PDF …</translation>
     </message>
     <message>
         <source>&amp;Save as a file …</source>
@@ -2417,11 +2393,11 @@
     </message>
     <message>
         <source>&amp;Set a hold point …</source>
-        <translation>&amp;Poser un point d'arrêt …</translation>
+        <translation>Pose&amp;r un point d'arrêt …</translation>
     </message>
     <message>
         <source>&amp;Sign the marks …</source>
-        <translation>&amp;Signer les repères …</translation>
+        <translation>Si&amp;gner les repères …</translation>
     </message>
     <message>
         <source>&amp;Stay here</source>
@@ -2437,7 +2413,7 @@
     </message>
     <message>
         <source>&amp;Struck only</source>
-        <translation>&amp;Rayées seulement</translation>
+        <translation>Rayées seule&amp;ment</translation>
     </message>
     <message>
         <source>&amp;Take it and sign …</source>
@@ -2445,11 +2421,11 @@
     </message>
     <message>
         <source>&amp;Take the key over at this station …</source>
-        <translation>&amp;Reprendre la clé sur ce poste …</translation>
+        <translation>Reprendre &amp;la clé sur ce poste …</translation>
     </message>
     <message>
         <source>&amp;Take your key over …</source>
-        <translation>Re&amp;prendre votre clé …</translation>
+        <translation>Reprendre &amp;votre clé …</translation>
     </message>
     <message>
         <source>&amp;Until day</source>
@@ -2465,11 +2441,11 @@
     </message>
     <message>
         <source>&amp;Verify again</source>
-        <translation>&amp;Vérifier de nouveau</translation>
+        <translation>Vérifier de no&amp;uveau</translation>
     </message>
     <message>
         <source>&amp;Wall sheet: what is open …</source>
-        <translation>Feuille d'&amp;affichage : ce qui est ouvert …</translation>
+        <translation>Feuille d'affichage : ce qui &amp;est ouvert …</translation>
     </message>
     <message>
         <source>&amp;Watch a folder …</source>
@@ -2486,10 +2462,6 @@
     <message>
         <source>&amp;Who signed when …</source>
         <translation>&amp;Qui a signé quand …</translation>
-    </message>
-    <message>
-        <source>&amp;Withdraw the authorisation …</source>
-        <translation>&amp;Retirer l'habilitation …</translation>
     </message>
     <message>
         <source>(all)</source>
@@ -3404,6 +3376,10 @@
         <translation>Ajouter une photo</translation>
     </message>
     <message>
+        <source>Add row</source>
+        <translation>Ajouter une ligne</translation>
+    </message>
+    <message>
         <source>After</source>
         <translation>Après</translation>
     </message>
@@ -3468,12 +3444,8 @@
         <translation>Tous les types d'entrées</translation>
     </message>
     <message>
-        <source>All of &amp;it</source>
-        <translation>&amp;Toute l'image</translation>
-    </message>
-    <message>
         <source>All of it</source>
-        <translation>Tout entier</translation>
+        <translation>Toute l'image</translation>
     </message>
     <message>
         <source>All of it is as it was signed, but entries were not allowed, as the rules of this program have it. Entries: %1.</source>
@@ -3872,6 +3844,10 @@
         <translation>Sauvegarder la base</translation>
     </message>
     <message>
+        <source>Back up…</source>
+        <translation>Sauvegarder…</translation>
+    </message>
+    <message>
         <source>Backing up the store</source>
         <translation>Sauvegarde de la base</translation>
     </message>
@@ -4061,7 +4037,7 @@
     </message>
     <message>
         <source>C&amp;ompare</source>
-        <translation>C&amp;omparer</translation>
+        <translation>&amp;Comparer</translation>
     </message>
     <message>
         <source>CHANGE GIVEN UP</source>
@@ -4085,7 +4061,7 @@
     </message>
     <message>
         <source>Ca&amp;lculator</source>
-        <translation>Ca&amp;lculateur</translation>
+        <translation>Calculateu&amp;r</translation>
     </message>
     <message>
         <source>Calculations</source>
@@ -4132,12 +4108,12 @@
         <translation>Légende</translation>
     </message>
     <message>
-        <source>Carry your key o&amp;ver …</source>
-        <translation>Transférer &amp;votre clé …</translation>
-    </message>
-    <message>
         <source>Carry your key over to another station</source>
         <translation>Transférer votre clé vers un autre poste</translation>
+    </message>
+    <message>
+        <source>Carry your key over …</source>
+        <translation>Transférer votre clé …</translation>
     </message>
     <message>
         <source>Caution</source>
@@ -4229,7 +4205,7 @@
     </message>
     <message>
         <source>Choose a &amp;file …</source>
-        <translation>Choisir un &amp;fichier …</translation>
+        <translation>Choisir &amp;un fichier …</translation>
     </message>
     <message>
         <source>Choose a hold point to see what it asks for.</source>
@@ -4481,7 +4457,7 @@
     </message>
     <message>
         <source>Dark with more &amp;contrast</source>
-        <translation>Sombre, plus de co&amp;ntraste</translation>
+        <translation>Somb&amp;re, plus de contraste</translation>
     </message>
     <message>
         <source>Day of the lift</source>
@@ -4672,6 +4648,10 @@
         <translation>Dû le, au plus tard</translation>
     </message>
     <message>
+        <source>E&amp;xport the list …</source>
+        <translation>Exporter la &amp;liste …</translation>
+    </message>
+    <message>
         <source>Each entry carries the hash of the one before it and its signer's signature, so the last hash fixes them all. This paper shows what the entries say; the signed entries are the record.</source>
         <translation>Chaque entrée porte l'empreinte (hash) de celle qui la précède et la signature de son signataire ; la dernière empreinte les fixe donc toutes. Ce papier montre ce que disent les entrées ; ce sont les entrées signées qui constituent le dossier.</translation>
     </message>
@@ -4700,6 +4680,10 @@
         <translation>Autres points ouverts</translation>
     </message>
     <message>
+        <source>Empty &amp;all fields</source>
+        <translation>&amp;Vider tous les champs</translation>
+    </message>
+    <message>
         <source>Empty moment before</source>
         <translation>Moment à vide avant</translation>
     </message>
@@ -4722,6 +4706,10 @@
     <message>
         <source>Empty weight, moment and centre of gravity after one unit went out and another in, with the lines for the weight record.</source>
         <translation>Masse à vide, moment et centre de gravité après qu'un ensemble est parti et qu'un autre est venu, avec les lignes pour la fiche de masse.</translation>
+    </message>
+    <message>
+        <source>Enrol &amp;a person …</source>
+        <translation>Enregi&amp;strer une personne …</translation>
     </message>
     <message>
         <source>Enrol a person</source>
@@ -4924,12 +4912,16 @@
         <translation>Échanger deux étiquettes</translation>
     </message>
     <message>
-        <source>Export &amp;PDF and CSV …</source>
-        <translation>Exporter &amp;PDF et CSV …</translation>
+        <source>Export &amp;tag labels …</source>
+        <translation>Exporter les ét&amp;iquettes …</translation>
     </message>
     <message>
-        <source>Export &amp;tag labels …</source>
-        <translation>Exporter les é&amp;tiquettes …</translation>
+        <source>Export &amp;the record package …</source>
+        <translation>Exporter le paquet de do&amp;ssier …</translation>
+    </message>
+    <message>
+        <source>Export PDF a&amp;nd CSV …</source>
+        <translation>E&amp;xporter PDF et CSV …</translation>
     </message>
     <message>
         <source>Export PDF and &amp;CSV …</source>
@@ -4948,16 +4940,8 @@
         <translation>Exporter les étiquettes</translation>
     </message>
     <message>
-        <source>Export the &amp;list …</source>
-        <translation>Exporter la &amp;liste …</translation>
-    </message>
-    <message>
         <source>Export the list</source>
         <translation>Exporter la liste</translation>
-    </message>
-    <message>
-        <source>Export the record pac&amp;kage …</source>
-        <translation>Exporter le pa&amp;quet de dossier …</translation>
     </message>
     <message>
         <source>Export the record package</source>
@@ -4970,6 +4954,10 @@
     <message>
         <source>F&amp;rom day</source>
         <translation>&amp;Du jour</translation>
+    </message>
+    <message>
+        <source>F1 opens the page of this manual that tells of what is shown, in a sheet or dialog as well. The manual can be read while the sheet waits.</source>
+        <translation>F1 ouvre la page de ce manuel qui traite de ce qui est affiché, aussi dans une feuille ou un dialogue. Le manuel se lit pendant que la feuille attend.</translation>
     </message>
     <message>
         <source>FORK: from entry %1 on it says something else than %2. One of the two is not what was worked on: find out which, before anybody relies on either.</source>
@@ -5208,8 +5196,8 @@
         <translation>Trouvé</translation>
     </message>
     <message>
-        <source>Found &amp;out of tolerance …</source>
-        <translation>Trouvé &amp;hors tolérance …</translation>
+        <source>Found and &amp;sign</source>
+        <translation>Fonder et s&amp;igner</translation>
     </message>
     <message>
         <source>Found open</source>
@@ -5218,6 +5206,10 @@
     <message>
         <source>Found out of tolerance</source>
         <translation>Trouvé hors tolérance</translation>
+    </message>
+    <message>
+        <source>Found out of tolerance …</source>
+        <translation>Trouvé hors tolérance …</translation>
     </message>
     <message>
         <source>Found still attached</source>
@@ -5339,6 +5331,10 @@
     <message>
         <source>Graduation</source>
         <translation>Graduation</translation>
+    </message>
+    <message>
+        <source>Grant an a&amp;uthorisation …</source>
+        <translation>Accorder une ha&amp;bilitation …</translation>
     </message>
     <message>
         <source>Grant an authorisation</source>
@@ -5658,7 +5654,7 @@
     </message>
     <message>
         <source>I&amp;mported packages …</source>
-        <translation>Paquets i&amp;mportés …</translation>
+        <translation>Paquet&amp;s importés …</translation>
     </message>
     <message>
         <source>IN DOUBT since %1, entries %2: %3</source>
@@ -6186,7 +6182,7 @@
     </message>
     <message>
         <source>Known &amp;root</source>
-        <translation>&amp;Racine connue</translation>
+        <translation>Raci&amp;ne connue</translation>
     </message>
     <message>
         <source>Known that are spelt alike: %1.</source>
@@ -6205,8 +6201,8 @@
         <translation>Étiquettes de %1</translation>
     </message>
     <message>
-        <source>Lar&amp;ger</source>
-        <translation>A&amp;grandir</translation>
+        <source>Larger</source>
+        <translation>Agrandir</translation>
     </message>
     <message>
         <source>Larger (+)</source>
@@ -6325,6 +6321,10 @@
         <translation>Minimum : tel quel</translation>
     </message>
     <message>
+        <source>Leave &amp;it</source>
+        <translation>&amp;La laisser</translation>
+    </message>
+    <message>
         <source>Leave out what the camera wrote: place, time, device</source>
         <translation>Omettre ce que l'appareil a écrit : lieu, heure, appareil</translation>
     </message>
@@ -6414,7 +6414,7 @@
     </message>
     <message>
         <source>Light with &amp;more contrast</source>
-        <translation>Clair, plus de con&amp;traste</translation>
+        <translation>Clair, &amp;plus de contraste</translation>
     </message>
     <message>
         <source>Limit</source>
@@ -6486,7 +6486,7 @@
     </message>
     <message>
         <source>Loc&amp;k</source>
-        <translation>&amp;Verrouiller</translation>
+        <translation>Verro&amp;uiller</translation>
     </message>
     <message>
         <source>Locking is fitted and pulls towards tight.</source>
@@ -6907,10 +6907,6 @@
     <message>
         <source>New</source>
         <translation>Neuf</translation>
-    </message>
-    <message>
-        <source>New &amp;key for a person …</source>
-        <translation>Nouvelle &amp;clé pour une personne …</translation>
     </message>
     <message>
         <source>New PIN or passphrase</source>
@@ -7737,10 +7733,6 @@
         <translation>Seulement si</translation>
     </message>
     <message>
-        <source>Only with &amp;loose ends</source>
-        <translation>Seulement avec &amp;points ouverts</translation>
-    </message>
-    <message>
         <source>Open a job first</source>
         <translation>Ouvrez d'abord un chantier</translation>
     </message>
@@ -7869,6 +7861,10 @@
         <translation>Propre travail contrôlé de nouveau et accepté</translation>
     </message>
     <message>
+        <source>P&amp;rint …</source>
+        <translation>I&amp;mprimer …</translation>
+    </message>
+    <message>
         <source>P&amp;rogress …</source>
         <translation>P&amp;rogression …</translation>
     </message>
@@ -7977,8 +7973,8 @@
         <translation>Passes, pour cent du couple final</translation>
     </message>
     <message>
-        <source>Paste (Ctrl+&amp;V)</source>
-        <translation>Coller (Ctrl+&amp;V)</translation>
+        <source>Paste (Ctrl+V)</source>
+        <translation>Coller (Ctrl+V)</translation>
     </message>
     <message>
         <source>Pasted picture</source>
@@ -8086,7 +8082,7 @@
     </message>
     <message>
         <source>Pla&amp;ce marks</source>
-        <translation>&amp;Placer des repères</translation>
+        <translation>Pla&amp;cer des repères</translation>
     </message>
     <message>
         <source>Plan a lift</source>
@@ -8270,7 +8266,7 @@
     </message>
     <message>
         <source>Record a &amp;calibration …</source>
-        <translation>Consigner un é&amp;talonnage …</translation>
+        <translation>Consigne&amp;r un étalonnage …</translation>
     </message>
     <message>
         <source>Record a calibration</source>
@@ -8373,12 +8369,12 @@
         <translation>Remate %1</translation>
     </message>
     <message>
-        <source>Remo&amp;ve row</source>
-        <translation>Re&amp;tirer une ligne</translation>
-    </message>
-    <message>
         <source>Remove</source>
         <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Remove row</source>
+        <translation>Retirer une ligne</translation>
     </message>
     <message>
         <source>Removed</source>
@@ -8518,7 +8514,7 @@
     </message>
     <message>
         <source>S&amp;omebody else</source>
-        <translation>Quelqu'un d'&amp;autre</translation>
+        <translation>Quelqu'u&amp;n d'autre</translation>
     </message>
     <message>
         <source>SENT AWAY, not taken on</source>
@@ -8546,7 +8542,7 @@
     </message>
     <message>
         <source>Sa&amp;mple …</source>
-        <translation>Éc&amp;hantillon …</translation>
+        <translation>Échant&amp;illon …</translation>
     </message>
     <message>
         <source>Safetied</source>
@@ -8830,7 +8826,7 @@
     </message>
     <message>
         <source>Show &amp;all</source>
-        <translation>&amp;Tout afficher</translation>
+        <translation>T&amp;out afficher</translation>
     </message>
     <message>
         <source>Show all of it (0)</source>
@@ -8975,8 +8971,8 @@
         <translation>Élingues en angle</translation>
     </message>
     <message>
-        <source>Smalle&amp;r</source>
-        <translation>&amp;Réduire</translation>
+        <source>Smaller</source>
+        <translation>Réduire</translation>
     </message>
     <message>
         <source>Smaller (-)</source>
@@ -9316,7 +9312,7 @@
     </message>
     <message>
         <source>Take it &amp;up</source>
-        <translation>Le re&amp;prendre</translation>
+        <translation>Le &amp;reprendre</translation>
     </message>
     <message>
         <source>Take it up</source>
@@ -11772,16 +11768,16 @@
         <translation>Serré au couple par</translation>
     </message>
     <message>
+        <source>Tr&amp;y the demo …</source>
+        <translation>Essa&amp;yer la démonstration …</translation>
+    </message>
+    <message>
         <source>Transfer code</source>
         <translation>Code de transfert</translation>
     </message>
     <message>
         <source>Try again.</source>
         <translation>Réessayez.</translation>
-    </message>
-    <message>
-        <source>Try the &amp;demo …</source>
-        <translation>Essayer la &amp;démonstration …</translation>
     </message>
     <message>
         <source>Turn after the torque, least</source>
@@ -12915,16 +12911,20 @@
         <translation>Avec l'étiquette de</translation>
     </message>
     <message>
-        <source>With&amp;draw the tool …</source>
-        <translation>Retirer l'o&amp;util …</translation>
-    </message>
-    <message>
         <source>Withdraw the authorisation</source>
         <translation>Retirer l'habilitation</translation>
     </message>
     <message>
+        <source>Withdraw the authorisation …</source>
+        <translation>Retirer l'habilitation …</translation>
+    </message>
+    <message>
         <source>Withdraw the tool</source>
         <translation>Retirer l'outil</translation>
+    </message>
+    <message>
+        <source>Withdraw the tool …</source>
+        <translation>Retirer l'outil …</translation>
     </message>
     <message>
         <source>Within seconds</source>

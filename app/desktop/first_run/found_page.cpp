@@ -50,7 +50,7 @@ FoundPage::FoundPage(Found found, QWidget *parent) : QWidget(parent), m_found(st
     column->addWidget(makeLabel(tr("Nobody can sign for you, and nobody can read your PIN back to you. A long passphrase protects you better than a short PIN if the file is ever copied."), "quiet", inner));
     m_problem = makeLabel({}, "refusal", inner);
     column->addWidget(m_problem);
-    m_take = makeButton(tr("&Found and sign"), "main", inner);
+    m_take = makeButton(tr("Found and &sign"), "main", inner);
     m_take->setObjectName(QStringLiteral("found"));
     m_take->setMinimumHeight(touchHeight(fontMetrics()));
     column->addWidget(m_take, 0, Qt::AlignRight);

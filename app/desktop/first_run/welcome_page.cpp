@@ -58,7 +58,7 @@ WelcomePage::WelcomePage(QWidget *parent) : QWidget(parent)
     };
     add(0, tr("&New store …"), "main", "newStore", tr("One file holds the people, the tools and all jobs of an organisation. You become its first administrator."), &WelcomePage::newStoreWanted);
     add(1, tr("&Open a store …"), "", "openStore", tr("Or drop its file onto this window."), &WelcomePage::openStoreWanted);
-    add(2, tr("Try the &demo …"), "", "demo", tr("An engine change in the middle of its second shift, with invented people whose PINs are shown."), &WelcomePage::demoWanted);
+    add(2, tr("Tr&y the demo …"), "", "demo", tr("An engine change in the middle of its second shift, with invented people whose PINs are shown."), &WelcomePage::demoWanted);
     add(3, tr("&Verify a record package …"), "", "verifyPackage", tr("For an auditor: whether a record that came from elsewhere is as it was signed. Needs no store."), &WelcomePage::packageWanted);
     column->addLayout(grid);
     m_recent = new QVBoxLayout;

@@ -10,6 +10,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -21,6 +22,7 @@ ImportDialog::ImportDialog(const QString &fileName, const core::InterfaceList &l
 {
     setWindowTitle(tr("Import the interface list"));
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("interface_list"));
     auto *column = new QVBoxLayout(this);
     const int gap = fontMetrics().height();
     column->setContentsMargins(gap, gap, gap, gap);

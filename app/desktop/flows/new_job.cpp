@@ -89,7 +89,7 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
         body.set(u"zones"_s, zonesIn(zones->toPlainText(), session.reg()));
         return core::Draft{author, session.now(), u"job.opened"_s, {}, std::move(body)};
     };
-    SheetPlan plan{NewJob::tr("New job"), core::meaningInWords(QString(act.meaning)), NewJob::tr("Open the job and sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    SheetPlan plan{NewJob::tr("New job"), QLatin1String("measuring"), core::meaningInWords(QString(act.meaning)), NewJob::tr("Open the job and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.keptAs = formName(session, {}, "job.opened"_L1);
     plan.firstGap = [=] { return form->firstGap(); };
     plan.words = [=, &session, &act] {

@@ -94,7 +94,7 @@ SheetPlan enrolPlan(session::Session &session, QWidget *parent)
             return std::nullopt;
         return session::NewPerson{*personId, name->text().trimmed(), secret->secret(), identity->text().trimmed()};
     };
-    SheetPlan plan{NewKey::tr("Enrol a person"), core::meaningInWords(u"recorded"), NewKey::tr("Enrol and sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    SheetPlan plan{NewKey::tr("Enrol a person"), QLatin1String("signatures"), core::meaningInWords(u"recorded"), NewKey::tr("Enrol and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.keptAs = formName(session, {}, "person.enrolled"_L1);
     plan.firstGap = [=] { return firstEmpty({id, name, identity, secret->first(), secret->second()}); };
     plan.words = [=] { return QStringList{NewKey::tr("%1 (%2) is enrolled with a key of their own, opened by their PIN.").arg(name->text(), id->text())}; };
@@ -123,7 +123,7 @@ SheetPlan replaceKeyPlan(session::Session &session, QWidget *parent)
     QLineEdit *since = addLine(area->form, NewKey::tr("In doubt since"), "since", area);
     since->setPlaceholderText(NewKey::tr("Only if somebody else may have had the old key: 2026-03-02T08:14:00Z"));
     const auto secret = std::make_shared<NewSecret>(area->form, area);
-    SheetPlan plan{NewKey::tr("New key for a person"), core::meaningInWords(u"recorded"), NewKey::tr("Replace and sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    SheetPlan plan{NewKey::tr("New key for a person"), QLatin1String("threats"), core::meaningInWords(u"recorded"), NewKey::tr("Replace and sign"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return static_cast<QWidget *>(whom); };
     plan.words = [=, &session] {
         const QString name = whom->person() ? session.reg().nameOf(*whom->person()) : NewKey::tr("The person");
@@ -154,7 +154,7 @@ SheetPlan changeSecretPlan(session::Session &session, QWidget *parent)
 {
     auto *area = new KeyForm(parent);
     const auto secret = std::make_shared<NewSecret>(area->form, area);
-    SheetPlan plan{NewKey::tr("Change your PIN"), NewKey::tr("Your old PIN opens your key once more; from then on the new one does."), NewKey::tr("Change"), {}, area, {}, {}, {}, {}, {}, {}};
+    SheetPlan plan{NewKey::tr("Change your PIN"), QLatin1String("threats"), NewKey::tr("Your old PIN opens your key once more; from then on the new one does."), NewKey::tr("Change"), {}, area, {}, {}, {}, {}, {}, {}};
     plan.firstGap = [=] { return firstEmpty({secret->first(), secret->second()}); };
     plan.words = [] { return QStringList{NewKey::tr("Your key stays the same; only the PIN that opens it changes.")}; };
     plan.whyNot = [=](const core::PersonId &) { return refusal(secret->fault()); };

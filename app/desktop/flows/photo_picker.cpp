@@ -54,7 +54,7 @@ PhotoPicker::PhotoPicker(Ask &ask, const std::optional<photos::PhotoFile> &photo
     auto *buttons = new QHBoxLayout;
     m_choose = makeButton(tr("Choose a &file …"), "", this);
     m_choose->setObjectName(u"choosePhoto"_s);
-    QPushButton *fromClipboard = makeButton(tr("Paste (Ctrl+&V)"), "", this);
+    QPushButton *fromClipboard = makeButton(tr("Paste (Ctrl+V)"), "", this);
     fromClipboard->setObjectName(u"pastePhoto"_s);
     for (QPushButton *button : {m_choose, fromClipboard}) {
         button->setMinimumHeight(touchHeight(fontMetrics()));

@@ -221,7 +221,7 @@ SheetPlan setHoldPlan(session::Session &session, QWidget *parent)
     const auto draft = [controls, &session](const core::PersonId &author) {
         return core::Draft{author, session.now(), u"hold.set"_s, controls.id->text().trimmed(), controls.body()};
     };
-    SheetPlan plan{SetHold::tr("Set a hold point"), core::meaningInWords(QString(act.meaning)), SetHold::tr("Sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    SheetPlan plan{SetHold::tr("Set a hold point"), QLatin1String("hold_points"), core::meaningInWords(QString(act.meaning)), SetHold::tr("Sign"), {}, area, {}, {}, {}, {}, {}, {}};
     const core::JobFacts &facts = session.state()->facts;
     plan.about = SetHold::tr("%1 · %2 · %3").arg(facts.aircraft, facts.unit, facts.workOrder);
     plan.keptAs = formName(session, session.job(), "hold.set"_L1);

@@ -261,6 +261,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
         return all;
     };
     SheetPlan plan;
+    plan.manual = action.manual;
     plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds) + besidesIn(action, situation, seeds, given.photo));
     plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
@@ -406,7 +407,7 @@ void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &d
             draft.author = author;
         return own;
     };
-    SheetPlan plan{title, core::meaningInWords(QString(act.meaning)), tr("Sign %n entries", nullptr, static_cast<int>(drafts.size())), {}, nullptr, {}, {}, {}, {}, {}, {}};
+    SheetPlan plan{title, "interface_list"_L1, core::meaningInWords(QString(act.meaning)), tr("Sign %n entries", nullptr, static_cast<int>(drafts.size())), {}, nullptr, {}, {}, {}, {}, {}, {}};
     plan.words = [this, drafts, &act] {
         QStringList lines;
         for (const core::Draft &draft : drafts)
@@ -418,7 +419,7 @@ void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &d
     open(std::move(plan));
 }
 
-void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
+void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds, QLatin1String manual)
 {
     const core::Act &act = *core::findAct(QString(kind));
     FieldForm *form = makeForm({act.fields, seeds, {}, m_session.reg(), nullptr, act.tables});
@@ -427,7 +428,7 @@ void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds)
     const auto drafts = [this, form, subject, kind](const core::PersonId &author) {
         return std::vector<core::Draft>{{author, m_session.now(), kind, subject(), form->bodies().front()}};
     };
-    SheetPlan plan{verbOf(act), core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}, {}, {}};
+    SheetPlan plan{verbOf(act), manual, core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}, {}, {}};
     plan.keptAs = formName(m_session, {}, kind, partsOf(seeds));
     plan.firstGap = [form, id = id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
     plan.words = [this, form, subject, &act] {

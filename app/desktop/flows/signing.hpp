@@ -33,7 +33,7 @@ public:
 
     /// The same as begin, with what a page knows already of each entry.
     void beginGiven(const QString &kind, const std::vector<core::InterfaceId> &items, const std::optional<QString> &subject, const Given &given);
-    /// Drafts that are signed as they are, without a form: an interface list.
+    /// Drafts that are signed as they are, without a form: the rows of an interface list.
     void beginFixed(const QString &title, const std::vector<core::Draft> &drafts);
     /// Any other sheet: a new job, a person, a tool.
     void open(SheetPlan plan);
@@ -43,8 +43,8 @@ public:
     void carryKey();
     /// Takes a key over at this station.
     void takeKey();
-    /// The bodies of one act of the register, asked in a form.
-    void beginRegister(QLatin1String kind, const std::vector<Seed> &seeds);
+    /// The bodies of one act of the register, asked in a form that the named page of the manual tells of.
+    void beginRegister(QLatin1String kind, const std::vector<Seed> &seeds, QLatin1String manual);
 
 signals:
     /// Entries were appended.

@@ -44,7 +44,8 @@ QString linesOf(const QMenu &menu)
 manual::Page shortcutsPage(const QMenuBar &menus)
 {
     const QString title = Shortcuts::tr("Keys");
-    QString text = u"# "_s + title + u"\n\n"_s + Shortcuts::tr("Everything can be done with the keyboard: Tab and the arrow keys lead on, Space and Enter choose, Esc leaves a window without signing. In every menu and on every button the underlined letter is its key, with Alt.") + u"\n\n## "_s
+    QString text = u"# "_s + title + u"\n\n"_s + Shortcuts::tr("Everything can be done with the keyboard: Tab and the arrow keys lead on, Space and Enter choose, Esc leaves a window without signing. In every menu and on every button the underlined letter is its key, with Alt.") + u"\n\n"_s
+        + Shortcuts::tr("F1 opens the page of this manual that tells of what is shown, in a sheet or dialog as well. The manual can be read while the sheet waits.") + u"\n\n## "_s
         + Shortcuts::tr("Anywhere") + u"\n\n"_s + head();
     for (const QAction *menu : menus.actions()) {
         if (menu->menu())

@@ -13,6 +13,8 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/help_page.hpp"
+
 namespace desktop {
 
 namespace {
@@ -52,6 +54,7 @@ CommandSearch::CommandSearch(const QMenuBar &menus, QWidget *parent) : QDialog(p
 {
     setWindowTitle(tr("Find a command"));
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("shortcuts"));
     const int gap = fontMetrics().averageCharWidth();
     resize(gap * 90, fontMetrics().height() * 26);
     m_words = new QLineEdit(this);

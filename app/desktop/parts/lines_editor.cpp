@@ -90,9 +90,9 @@ LinesEditor::LinesEditor(const core::Field &field, QWidget *parent)
     }
     column->addWidget(m_table);
     auto *buttons = new QHBoxLayout;
-    QPushButton *add = makeButton(tr("&Add row"), "", this);
+    QPushButton *add = makeButton(tr("Add row"), "", this);
     add->setObjectName(QStringLiteral("addRow"));
-    m_remove = makeButton(tr("Remo&ve row"), "", this);
+    m_remove = makeButton(tr("Remove row"), "", this);
     m_remove->setObjectName(QStringLiteral("removeRow"));
     buttons->addWidget(add);
     buttons->addWidget(m_remove);

@@ -22,7 +22,7 @@ NoticeBand::NoticeBand(QWidget *parent) : QFrame(parent)
     row->setSpacing(gap);
     m_sentence = makeLabel({}, "caution", this);
     m_sentence->setObjectName(QStringLiteral("noticeText"));
-    m_backUp = makeButton(tr("&Back up…"), "", this);
+    m_backUp = makeButton(tr("Back up…"), "", this);
     m_backUp->setObjectName(QStringLiteral("noticeBackUp"));
     m_backUp->setMinimumHeight(touchHeight(fontMetrics()));
     row->addWidget(m_sentence, 1);

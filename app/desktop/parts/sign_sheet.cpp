@@ -24,6 +24,7 @@
 
 #include "app/desktop/begun/begun_band.hpp"
 #include "app/desktop/parts/field_form.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/person_field.hpp"
@@ -51,6 +52,7 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
 {
     setWindowTitle(m_plan.title);
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, m_plan.manual);
     auto *column = new QVBoxLayout(this);
     const int gap = fontMetrics().height();
     column->setContentsMargins(gap, gap, gap, gap);

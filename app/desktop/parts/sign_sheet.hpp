@@ -30,6 +30,7 @@ class PersonField;
 /// All that a signature needs to know about what is signed.
 struct SheetPlan {
     QString title;
+    QLatin1String manual;                                                 ///< the page of the manual that tells of it
     QString meaning;                                                      ///< the sentence that the signature stands for
     QString sign;                                                         ///< on the button
     QStringList cautions;                                                 ///< where the work can hurt somebody

@@ -12,6 +12,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -90,6 +91,7 @@ TableDialog::TableDialog(core::LookUpTable table, const QStringList &columns, co
 {
     setWindowTitle(m_table.title);
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("tables"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

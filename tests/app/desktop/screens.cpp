@@ -5,8 +5,8 @@
 //   desktop_screens FOLDER              all of them in every look, at scale 1 and 2
 //   desktop_screens FOLDER LOOK         one of light, dark, stark, stark-dark, at the scale of QT_SCALE_FACTOR
 //   desktop_screens FOLDER LOOK LANGUAGE   in en, de or fr; or marked: every text that is translated stands in ⟦ ⟧
-// Beside the pictures stand narrow.txt, what is said in less room than it takes; keys.txt, what has the same key (Alt) on one screen; and for
-// marked plain.txt, what is said and not translated: data, or a text that was forgotten.
+// Beside the pictures stand narrow.txt, what is said in less room than it takes, and for marked plain.txt, what is said
+// and not translated: data, or a text that was forgotten.
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
@@ -19,8 +19,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QMap>
-#include <QMenuBar>
 #include <QMimeData>
 #include <QProcess>
 #include <QPushButton>
@@ -103,30 +101,6 @@ QStringList narrowIn(const QWidget &window)
     for (const QLabel *label : window.findChildren<QLabel *>()) {
         if (label->isVisible() && !label->wordWrap() && !label->text().isEmpty() && label->width() < label->sizeHint().width())
             all << label->text();
-    }
-    return all;
-}
-
-/// Two things that one key presses.
-QStringList sameKeysIn(const QWidget &window)
-{
-    QMap<QString, QStringList> byKey;
-    const auto take = [&](const QString &text) {
-        if (const QKeySequence key = QKeySequence::mnemonic(text); !key.isEmpty())
-            byKey[key.toString()] << text;
-    };
-    for (const QAbstractButton *button : window.findChildren<QAbstractButton *>()) {
-        if (button->isVisible())
-            take(button->text());
-    }
-    for (const QMenuBar *bar : window.findChildren<QMenuBar *>()) {
-        for (const QAction *action : bar->actions())
-            take(action->text());
-    }
-    QStringList all;
-    for (const QStringList &texts : byKey) {
-        if (texts.size() > 1)
-            all << texts.join(u" | "_s);
     }
     return all;
 }
@@ -227,7 +201,6 @@ void Screens::keep(QWidget &widget, const QString &name)
     settle();
     widget.grab().save(m_folder.filePath(name + u".png"_s));
     note(name, u"narrow.txt"_s, narrowIn(widget));
-    note(name, u"keys.txt"_s, sameKeysIn(widget));
     if (m_isMarked)
         note(name, u"plain.txt"_s, plainIn(widget));
 }
@@ -361,7 +334,7 @@ void Screens::manual(desktop::MainWindow &window)
         if (action->shortcut() == QKeySequence(u"F1"_s))
             action->trigger();
     }
-    auto *shown = window.findChild<desktop::ManualWindow *>();
+    auto *shown = window.manual();
     keep(*shown, u"manual"_s);
     for (const QString &page : {u"glossary"_s, u"threats"_s, u"shortcuts"_s, u"rules"_s, u"start_technician"_s}) {
         shown->showPage(page);
@@ -602,7 +575,7 @@ void Screens::keys(desktop::MainWindow &window, const QString &path)
     sheet(window, u"sheet-carry-key"_s);
     signing->takeKey();
     sheet(window, u"sheet-take-key"_s);
-    signing->beginRegister("key.stopped"_L1, {{u"okafor"_s, {{u"since"_s, u"2026-03-02T08:14:00.000Z"_s}}, {}}});
+    signing->beginRegister("key.stopped"_L1, {{u"okafor"_s, {{u"since"_s, u"2026-03-02T08:14:00.000Z"_s}}, {}}}, "threats"_L1);
     sheet(window, u"sheet-stop-key"_s);
     const session::Station another = [](const QString &) { return core::SecondKey::ofStation(QByteArray(core::SecondKey::size, 'x')); };
     desktop::MainWindow away(m_ask, m_kinds, {evening(), {core::leastCost, another}, session::IdentityRule::usualIdleLimit}, desktop::Preferences());

@@ -14,8 +14,8 @@
 #include "app/desktop/manual/manual_window.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/pages.hpp"
-#include "app/desktop/parts/sign_sheet.hpp"
 #include "app/desktop/parts/theme.hpp"
+#include "tests/app/desktop/all_screens.hpp"
 #include "tests/app/desktop/bench.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
@@ -33,12 +33,14 @@ private slots:
     void tabReachesEveryControl();
     void targetsCanBeHit_data() { screens(); }
     void targetsCanBeHit();
-    void theSheetThatIsSigned();
+    void everyDialogIsTold_data();
+    void everyDialogIsTold();
 
 private:
     void screens();
     QWidget *screen(const QString &name);
 
+    AllScreens m_screens;
     Bench m_bench;
     ScriptedAsk m_ask;
     std::unique_ptr<session::Session> m_session;
@@ -87,11 +89,48 @@ bool hasName(const QWidget &widget, QAccessibleInterface &told)
     return !widget.accessibleName().isEmpty();
 }
 
+/// Those that a screen reader has no name or no role for.
+QString nameless(const std::vector<QWidget *> &controls)
+{
+    QStringList all;
+    for (QWidget *control : controls) {
+        QAccessibleInterface *told = QAccessible::queryAccessibleInterface(control);
+        const bool isTold = told && hasName(*control, *told) && told->role() != QAccessible::NoRole && (told->role() != QAccessible::Client || qobject_cast<QAbstractScrollArea *>(control));
+        if (!isTold)
+            all << wordsOf(*control);
+    }
+    return all.join(u'\n');
+}
+
+/// Once round with Tab: those that are not met before the first comes again; and a trap, where it never does.
+QString missedByTab(QWidget &screen)
+{
+    std::set<const QWidget *> met;
+    QWidget *at = &screen;
+    for (int steps = 0; steps < 10000; ++steps) {
+        at = at->nextInFocusChain();
+        if (at == &screen)
+            break;
+        if ((at->focusPolicy() & Qt::TabFocus) != 0)
+            met.insert(at);
+    }
+    if (at != &screen)
+        return u"a trap"_s;
+    QStringList missed;
+    for (const QWidget *control : controlsOf(screen)) {
+        const bool byOther = (control->focusPolicy() & Qt::TabFocus) == 0; // by its key, its row or its group
+        if (!byOther && !met.contains(control))
+            missed << wordsOf(*control);
+    }
+    return missed.join(u'\n');
+}
+
 } // namespace
 
 void TstAccessibility::initTestCase()
 {
     QCOMPARE(m_bench.trouble(), QString());
+    QCOMPARE(m_screens.trouble(), QString());
     desktop::applyAppearance(*qApp, desktop::Appearance::Light);
     m_session = m_bench.another();
     m_job = m_bench.openJob(*m_session);
@@ -133,7 +172,7 @@ QWidget *TstAccessibility::screen(const QString &name)
         press(u"Ctrl+K"_s);
     else if (name == u"manual") {
         press(u"F1"_s);
-        return m_window->findChild<desktop::ManualWindow *>();
+        return m_window->manual();
     } else {
         m_window->openJob(*m_job);
         m_window->findChild<desktop::JobPlace *>()->showPage(name);
@@ -145,41 +184,15 @@ QWidget *TstAccessibility::screen(const QString &name)
 void TstAccessibility::everyControlHasNameAndRole()
 {
     QFETCH(QString, name);
-    const QWidget *shown = screen(name);
-    const auto controls = controlsOf(*shown);
+    const auto controls = controlsOf(*screen(name));
     QVERIFY(!controls.empty());
-    QStringList nameless;
-    for (QWidget *control : controls) {
-        QAccessibleInterface *told = QAccessible::queryAccessibleInterface(control);
-        const bool isTold = told && hasName(*control, *told) && told->role() != QAccessible::NoRole && (told->role() != QAccessible::Client || qobject_cast<QAbstractScrollArea *>(control));
-        if (!isTold)
-            nameless << wordsOf(*control);
-    }
-    QCOMPARE(nameless.join(u'\n'), QString());
+    QCOMPARE(nameless(controls), QString());
 }
 
-/// Once round with Tab: each control is met, and the first comes again.
 void TstAccessibility::tabReachesEveryControl()
 {
     QFETCH(QString, name);
-    QWidget *shown = screen(name);
-    std::set<const QWidget *> met;
-    QWidget *at = shown;
-    for (int steps = 0; steps < 10000; ++steps) {
-        at = at->nextInFocusChain();
-        if (at == shown)
-            break;
-        if ((at->focusPolicy() & Qt::TabFocus) != 0)
-            met.insert(at);
-    }
-    QCOMPARE(at, shown); // no trap
-    QStringList missed;
-    for (const QWidget *control : controlsOf(*shown)) {
-        const bool byOther = (control->focusPolicy() & Qt::TabFocus) == 0; // by its key, its row or its group
-        if (!byOther && !met.contains(control))
-            missed << wordsOf(*control);
-    }
-    QCOMPARE(missed.join(u'\n'), QString());
+    QCOMPARE(missedByTab(*screen(name)), QString());
 }
 
 /// With gloves: 44 px each way, by 2.5.5; links within text and lists are not targets by themselves.
@@ -196,35 +209,30 @@ void TstAccessibility::targetsCanBeHit()
     QCOMPARE(small.join(u'\n'), QString());
 }
 
-void TstAccessibility::theSheetThatIsSigned()
+void TstAccessibility::everyDialogIsTold_data()
 {
-    m_window->openJob(*m_job);
-    auto *place = m_window->findChild<desktop::JobPlace *>();
-    place->showPage(u"unit"_s);
-    QPushButton *begins = nullptr;
-    for (QPushButton *button : place->findChildren<QPushButton *>()) {
-        if (button->isVisible() && button->isEnabled() && button->objectName() == u"temporary.applied"_s)
-            begins = button;
-    }
-    place->showPage(u"temporaries"_s);
-    for (QPushButton *button : place->findChildren<QPushButton *>()) {
-        if (!begins && button->isVisible() && button->isEnabled() && button->objectName() == u"temporary.applied"_s)
-            begins = button;
-    }
-    QVERIFY(begins);
-    begins->click();
-    QCoreApplication::processEvents();
-    auto *sheet = m_window->findChild<desktop::SignSheet *>();
-    QVERIFY(sheet);
-    QStringList nameless;
-    for (QWidget *control : controlsOf(*sheet)) {
-        QAccessibleInterface *told = QAccessible::queryAccessibleInterface(control);
-        if (!told || !hasName(*control, *told))
-            nameless << wordsOf(*control);
-    }
-    sheet->reject();
-    QCOMPARE(nameless.join(u'\n'), QString());
+    QTest::addColumn<AllScreens::Screen>("screen");
+    for (const AllScreens::Screen &screen : m_screens.dialogs())
+        QTest::addRow("%s", qPrintable(screen.name)) << screen;
 }
+
+void TstAccessibility::everyDialogIsTold()
+{
+    QFETCH(AllScreens::Screen, screen);
+    QWidget *dialog = screen.show();
+    QVERIFY(dialog->isModal());
+    const QString title = dialog->windowTitle();
+    const auto controls = controlsOf(*dialog);
+    const QString untold = nameless(controls);
+    const QString missed = missedByTab(*dialog);
+    m_screens.leave();
+    QVERIFY(!title.isEmpty());
+    QVERIFY(!controls.empty());
+    QCOMPARE(untold, QString());
+    QCOMPARE(missed, QString());
+}
+
+Q_DECLARE_METATYPE(AllScreens::Screen)
 
 QTEST_MAIN(TstAccessibility)
 #include "tst_accessibility.moc"

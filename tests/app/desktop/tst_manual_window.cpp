@@ -33,7 +33,7 @@ private slots:
 private:
     template <class Child>
     Child *child(const char *name) const { return manualWindow()->findChild<Child *>(QString::fromLatin1(name)); }
-    desktop::ManualWindow *manualWindow() const { return m_window->findChild<desktop::ManualWindow *>(); }
+    desktop::ManualWindow *manualWindow() const { return m_window->manual(); }
     void press(const QString &keys)
     {
         for (QAction *action : m_window->findChildren<QAction *>()) {

@@ -58,7 +58,7 @@ void TestStation::signerWhoseKeyIsElsewhere()
     desktop::JobFeed feed;
     desktop::Signing signing(away, feed, bench.kinds(), ask, &window);
 
-    signing.beginRegister("tool.withdrawn"_L1, {{u"TW1"_s, {{u"reason"_s, u"Worn"_s}}, {}}});
+    signing.beginRegister("tool.withdrawn"_L1, {{u"TW1"_s, {{u"reason"_s, u"Worn"_s}}, {}}}, "threats"_L1);
     auto *sheet = window.findChild<desktop::SignSheet *>();
     QVERIFY(sheet);
     say(*sheet, "ana", Bench::pinOf(u"ana"_s));

@@ -150,7 +150,7 @@ QWidget *CalculatorPage::makeMiddle()
     m_forms = new QStackedWidget(area);
     column->addWidget(m_forms, 1);
     auto *buttons = new QHBoxLayout;
-    QPushButton *clear = addButton(buttons, tr("&Empty all fields"), "", u"clear"_s, area);
+    QPushButton *clear = addButton(buttons, tr("Empty &all fields"), "", u"clear"_s, area);
     buttons->addStretch();
     column->addLayout(buttons);
     connect(clear, &QPushButton::clicked, this, [this] { form()->clear(); });
@@ -166,7 +166,7 @@ QWidget *CalculatorPage::makeRight()
     m_answer = new CalculationAnswer(area);
     column->addWidget(m_answer, 1);
     auto *buttons = new QHBoxLayout;
-    m_print = addButton(buttons, tr("&Print …"), "", u"print"_s, area);
+    m_print = addButton(buttons, tr("P&rint …"), "", u"print"_s, area);
     m_pdf = addButton(buttons, tr("&Save as PDF …"), "", u"pdf"_s, area);
     m_copy = addButton(buttons, tr("&Copy"), "", u"copy"_s, area);
     buttons->addStretch();

@@ -96,7 +96,7 @@ QWidget *ListPage::makeFilterRow()
     m_words->setPlaceholderText(tr("Filter: item, name, zone, tag, stage …"));
     m_words->setAccessibleName(tr("Filter the list"));
     m_words->setClearButtonEnabled(true);
-    m_looseOnly = new QCheckBox(tr("Only with &loose ends"), row);
+    m_looseOnly = new QCheckBox(tr("&Only with loose ends"), row);
     m_count = makeLabel({}, "quiet", row);
     m_count->setWordWrap(false);
     layout->addWidget(m_words, 1);

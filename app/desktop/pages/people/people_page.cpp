@@ -109,15 +109,15 @@ QWidget *PeoplePage::makePeople()
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     column->addLayout(grid, 1);
-    QWidget *buttons = makeButtons({{tr("&Enrol a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
-                                   {tr("&Grant an authorisation …"), [this] { grant(); }},
-                                   {tr("&Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }}});
+    QWidget *buttons = makeButtons({{tr("Enrol &a person …"), [this] { m_signing.open(enrolPlan(m_session, this)); }},
+                                   {tr("Grant an a&uthorisation …"), [this] { grant(); }},
+                                   {tr("Withdraw the authorisation …"), [this] { withdrawAuthorisation(); }}});
     buttons->findChild<QPushButton *>()->setObjectName(u"enrol"_s);
     column->addWidget(buttons);
-    QWidget *keys = makeButtons({{tr("New &key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
+    QWidget *keys = makeButtons({{tr("&New key for a person …"), [this] { m_signing.open(replaceKeyPlan(m_session, this)); }},
                                 {tr("&Stop the key …"), [this] { stopKey(); }},
                                 {tr("Change your P&IN …"), [this] { m_signing.open(changeSecretPlan(m_session, this)); }},
-                                {tr("Carry your key o&ver …"), [this] { m_signing.carryKey(); }},
+                                {tr("Carry your key over …"), [this] { m_signing.carryKey(); }},
                                 {tr("&Take your key over …"), [this] { m_signing.takeKey(); }}});
     keys->findChild<QPushButton *>()->setObjectName(u"newKey"_s);
     column->addWidget(keys);
@@ -135,8 +135,8 @@ QWidget *PeoplePage::makeTools()
     m_tools = new RowTable({{tr("Id"), 16}, {tr("Name"), 0}, {tr("Usable range"), 34}, {tr("Calibrated"), 30}, {tr("Certificate"), 22}, {tr("State"), 22}}, tr("Tools"), tr("No tool is registered. Torque and bonding are measured with registered tools in calibration alone."), area);
     m_tools->setObjectName(u"tools"_s);
     column->addWidget(m_tools, 1);
-    column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("Found &out of tolerance …"), [this] { doubtTool(); }},
-                                   {tr("With&draw the tool …"), [this] { withdrawTool(); }}}));
+    column->addWidget(makeButtons({{tr("&Register a tool …"), [this] { registerTool(); }}, {tr("Record a &calibration …"), [this] { calibrate(); }}, {tr("Found out of tolerance …"), [this] { doubtTool(); }},
+                                   {tr("Withdraw the tool …"), [this] { withdrawTool(); }}}));
     return area;
 }
 
@@ -233,7 +233,7 @@ void PeoplePage::stopKey()
 {
     if (m_people->chosen().isEmpty())
         return;
-    m_signing.beginRegister("key.stopped"_L1, {{m_people->chosen(), {{u"since"_s, m_session.now().text()}}, {}}});
+    m_signing.beginRegister("key.stopped"_L1, {{m_people->chosen(), {{u"since"_s, m_session.now().text()}}, {}}}, "threats"_L1);
 }
 
 void PeoplePage::grant()
@@ -243,24 +243,24 @@ void PeoplePage::grant()
         seed.body.set(u"person"_s, m_people->chosen());
     // The scope is seldom left open, so it is shown at once.
     seed.probe = {{u"kinds"_s, core::json::Array()}, {u"aircraft_types"_s, core::json::Array()}, {u"until"_s, QString()}};
-    m_signing.beginRegister("authorisation.granted"_L1, {seed});
+    m_signing.beginRegister("authorisation.granted"_L1, {seed}, "signatures"_L1);
 }
 
 void PeoplePage::withdrawAuthorisation()
 {
     if (!m_authorisations->chosen().isEmpty())
-        m_signing.beginRegister("authorisation.withdrawn"_L1, {{m_authorisations->chosen(), {}, {}}});
+        m_signing.beginRegister("authorisation.withdrawn"_L1, {{m_authorisations->chosen(), {}, {}}}, "signatures"_L1);
 }
 
 void PeoplePage::registerTool()
 {
-    m_signing.beginRegister("tool.registered"_L1, {{{}, {}, {{u"range_min"_s, QString()}, {u"range_max"_s, QString()}, {u"unit"_s, QString()}, {u"graduation"_s, QString()}, {u"deviation"_s, QString()}}}});
+    m_signing.beginRegister("tool.registered"_L1, {{{}, {}, {{u"range_min"_s, QString()}, {u"range_max"_s, QString()}, {u"unit"_s, QString()}, {u"graduation"_s, QString()}, {u"deviation"_s, QString()}}}}, "measuring"_L1);
 }
 
 void PeoplePage::calibrate()
 {
     if (!m_tools->chosen().isEmpty())
-        m_signing.beginRegister("tool.calibrated"_L1, {{m_tools->chosen(), {{u"on"_s, m_session.now().utcDate().toString(Qt::ISODate)}}, {}}});
+        m_signing.beginRegister("tool.calibrated"_L1, {{m_tools->chosen(), {{u"on"_s, m_session.now().utcDate().toString(Qt::ISODate)}}, {}}}, "measuring"_L1);
 }
 
 void PeoplePage::doubtTool()
@@ -273,13 +273,13 @@ void PeoplePage::doubtTool()
     core::json::Object body;
     if (!tool->calibrations.empty())
         body.set(u"after"_s, tool->calibrations.back().on.toString(Qt::ISODate));
-    m_signing.beginRegister("tool.doubted"_L1, {{tool->id.text(), body, {}}});
+    m_signing.beginRegister("tool.doubted"_L1, {{tool->id.text(), body, {}}}, "measuring"_L1);
 }
 
 void PeoplePage::withdrawTool()
 {
     if (!m_tools->chosen().isEmpty())
-        m_signing.beginRegister("tool.withdrawn"_L1, {{m_tools->chosen(), {}, {}}});
+        m_signing.beginRegister("tool.withdrawn"_L1, {{m_tools->chosen(), {}, {}}}, "measuring"_L1);
 }
 
 } // namespace desktop

@@ -73,7 +73,7 @@ QWidget *PerimeterPage::makeHead()
     add(u"−"_s, u"reduce"_s, tr("Smaller (-)"), &PerimeterView::reduce);
     add(u"+"_s, u"enlarge"_s, tr("Larger (+)"), &PerimeterView::enlarge);
     add(tr("All of it"), u"fit"_s, tr("Show all of it (0)"), &PerimeterView::fit);
-    m_print = makeButton(tr("&Print …"), "", head);
+    m_print = makeButton(tr("P&rint …"), "", head);
     m_print->setObjectName(u"print"_s);
     m_print->setToolTip(tr("Print all of it on one page"));
     m_print->setMinimumHeight(touchHeight(fontMetrics()));

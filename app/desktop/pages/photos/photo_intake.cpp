@@ -45,7 +45,7 @@ QWidget *PhotoIntake::makeSources()
     row->setContentsMargins(0, 0, 0, 0);
     QPushButton *add = makeButton(tr("&Add a photo …"), "", bar);
     add->setObjectName(u"addPhoto"_s);
-    QPushButton *fromClipboard = makeButton(tr("Paste (Ctrl+&V)"), "", bar);
+    QPushButton *fromClipboard = makeButton(tr("Paste (Ctrl+V)"), "", bar);
     fromClipboard->setObjectName(u"paste"_s);
     m_watch = makeButton({}, "", bar);
     m_watch->setObjectName(u"watch"_s);

@@ -67,9 +67,9 @@ QWidget *PhotoPair::makeButtons()
         row->addWidget(button);
         connect(button, &QPushButton::clicked, this, [this, wanted] { look(wanted(m_lens)); });
     };
-    add(tr("Lar&ger"), u"larger"_s, [](const Lens &lens) { return zoomed(lens, step, lens.centre); });
-    add(tr("Smalle&r"), u"smaller"_s, [](const Lens &lens) { return zoomed(lens, 1 / step, lens.centre); });
-    add(tr("All of &it"), u"whole"_s, [](const Lens &) { return Lens(); });
+    add(tr("Larger"), u"larger"_s, [](const Lens &lens) { return zoomed(lens, step, lens.centre); });
+    add(tr("Smaller"), u"smaller"_s, [](const Lens &lens) { return zoomed(lens, 1 / step, lens.centre); });
+    add(tr("All of it"), u"whole"_s, [](const Lens &) { return Lens(); });
     row->addStretch();
     return bar;
 }

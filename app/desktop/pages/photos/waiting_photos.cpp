@@ -31,7 +31,7 @@ WaitingPhotos::WaitingPhotos(QWidget *parent) : QFrame(parent)
     m_problem->setObjectName(u"waitingProblem"_s);
     m_attach = makeButton({}, "main", this);
     m_attach->setObjectName(u"attachWaiting"_s);
-    m_leave = makeButton(tr("&Leave it"), "", this);
+    m_leave = makeButton(tr("Leave &it"), "", this);
     m_leave->setObjectName(u"leaveWaiting"_s);
     for (QLabel *label : {m_name, m_known, m_problem})
         column->addWidget(label);

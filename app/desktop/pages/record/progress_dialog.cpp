@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "app/desktop/pages/record/progress_view.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/theme.hpp"
 
@@ -23,6 +24,7 @@ ProgressDialog::ProgressDialog(const PageTools &tools, QWidget *parent) : QDialo
 {
     setWindowTitle(tr("Progress"));
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("progress"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

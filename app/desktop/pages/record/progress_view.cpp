@@ -7,12 +7,14 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/picture_role.hpp"
 #include "app/desktop/parts/theme.hpp"
 
 namespace desktop {
 
 ProgressView::ProgressView(QWidget *parent) : QWidget(parent)
 {
+    tellPicture(*this);
     setAccessibleName(tr("Picture of how many interfaces were undone and not inspected over time"));
     setMinimumSize(fontMetrics().averageCharWidth() * 50, fontMetrics().height() * 14);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);

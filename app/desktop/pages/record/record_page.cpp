@@ -86,9 +86,9 @@ QWidget *RecordPage::makeButtons()
         connect(button, &QPushButton::clicked, this, wanted);
     };
     add(tr("&Verify"), "verify", &Page::verifyWanted);
-    add(tr("Export the record pac&kage …"), "exportPackage", &Page::exportPackageWanted);
-    add(tr("Export &PDF and CSV …"), "exportRecord", &Page::exportRecordWanted);
-    add(tr("Export the &list …"), "exportList", &Page::exportListWanted);
+    add(tr("Export &the record package …"), "exportPackage", &Page::exportPackageWanted);
+    add(tr("Export PDF a&nd CSV …"), "exportRecord", &Page::exportRecordWanted);
+    add(tr("E&xport the list …"), "exportList", &Page::exportListWanted);
     add(tr("&Back up the store …"), "backUp", &Page::backupWanted);
     layout->addStretch();
     return row;

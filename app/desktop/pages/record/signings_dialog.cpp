@@ -14,6 +14,7 @@
 
 #include "app/desktop/flows/audit_export.hpp"
 #include "app/desktop/pages/record/signings_view.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -51,6 +52,7 @@ SigningsDialog::SigningsDialog(const PageTools &tools, QWidget *parent) : QDialo
 {
     setWindowTitle(tr("Who signed what when"));
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("auditing"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

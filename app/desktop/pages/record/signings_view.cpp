@@ -9,6 +9,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/parts/picture_role.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/picture/signings_picture.hpp"
 
@@ -17,6 +18,7 @@ namespace desktop {
 SigningsView::SigningsView(QWidget *parent) : QWidget(parent)
 {
     setFocusPolicy(Qt::StrongFocus);
+    tellPicture(*this);
     setAccessibleName(tr("Picture of who signed what when; the table below says the same"));
 }
 

@@ -12,6 +12,7 @@
 
 #include "app/desktop/flows/long_work.hpp"
 #include "app/desktop/pages/verdict/verify_dialog.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -27,6 +28,7 @@ PackagesDialog::PackagesDialog(session::Session &session, const core::Kinds &kin
 {
     setWindowTitle(tr("Imported packages"));
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("package"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

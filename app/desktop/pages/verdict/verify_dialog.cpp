@@ -14,6 +14,7 @@
 #include <algorithm>
 
 #include "app/desktop/flows/long_work.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -30,6 +31,7 @@ VerifyDialog::VerifyDialog(VerifyWhat what, Ask &ask, QWidget *parent) : QDialog
 {
     setWindowTitle(m_what.title);
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("package"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

@@ -14,6 +14,7 @@
 #include <algorithm>
 
 #include "app/desktop/flows/audit_export.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
@@ -44,6 +45,7 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
 {
     setWindowTitle(tr("Where used"));
     setAttribute(Qt::WA_DeleteOnClose);
+    tellHelpPage(*this, QLatin1String("auditing"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);
