@@ -94,7 +94,7 @@
     </message>
     <message>
         <source>"%1" does not class by size. Choose the class by its description, and tell what was seen under how it was checked.</source>
-        <translation>„%1“ klassiert nicht nach Größe. Wählen Sie die Klasse nach ihrer Beschreibung, und geben Sie das Gesehene unter dem Prüfverfahren an.</translation>
+        <translation>„%1“ stuft nicht nach Größe ein. Wählen Sie die Klasse nach ihrer Beschreibung, und geben Sie das Gesehene unter dem Prüfverfahren an.</translation>
     </message>
     <message>
         <source>"%1" gives %2 to more than one class (%3), so the worst of them, "%4", is taken.</source>
@@ -102,7 +102,7 @@
     </message>
     <message>
         <source>"%1" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.</source>
-        <translation>„%1“ hat ein Komma, das der eine als Dezimalzeichen liest und der andere als Tausendertrennung. Schreiben Sie einen Dezimalpunkt und keine Trennung.</translation>
+        <translation>„%1“ hat ein Komma, das der eine als Dezimalzeichen liest und der andere als Tausendertrennung. Schreiben Sie einen Dezimalpunkt und keine Tausendertrennung.</translation>
     </message>
     <message>
         <source>"%1" has no unit. Add one of %2.</source>
@@ -170,7 +170,7 @@
     </message>
     <message>
         <source>"%1" is no percent of the final torque. Give numbers such as 30, 60, 100.</source>
-        <translation>„%1“ ist kein Prozentwert des vollen Anziehdrehmoments. Geben Sie Zahlen wie 30, 60, 100 an.</translation>
+        <translation>„%1“ ist kein Prozentwert des Enddrehmoments. Geben Sie Zahlen wie 30, 60, 100 an.</translation>
     </message>
     <message>
         <source>"%1" is no size of a leak. Write 0.75 in, or under 0.75 in where exactly that size belongs to the next class.</source>
@@ -314,7 +314,7 @@
     </message>
     <message>
         <source>%1 % of the reading</source>
-        <translation>%1 % der Ablesung</translation>
+        <translation>%1 % vom Messwert</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -398,15 +398,15 @@
     </message>
     <message>
         <source>%1 (%2), which it covered, is open or not restored.</source>
-        <translation>%1 (%2), das dazugehörte, ist offen oder nicht wiederhergestellt.</translation>
+        <translation>%1 (%2), davon erfasst, ist offen oder nicht wiederhergestellt.</translation>
     </message>
     <message>
         <source>%1 (%2), which it covered, was worked on again in entry %3.</source>
-        <translation>%1 (%2), das dazugehörte, wurde im Eintrag %3 erneut bearbeitet.</translation>
+        <translation>An %1 (%2), davon erfasst, wurde laut Eintrag %3 erneut gearbeitet.</translation>
     </message>
     <message>
         <source>%1 (%2), which it covered, was worked on again. %3</source>
-        <translation>%1 (%2), das dazugehörte, wurde erneut bearbeitet. %3</translation>
+        <translation>An %1 (%2), davon erfasst, wurde erneut gearbeitet. %3</translation>
     </message>
     <message>
         <source>%1 (%2, serial number %3) has neither moved to the incoming unit nor was declared to leave with the outgoing one.</source>
@@ -554,7 +554,7 @@
     </message>
     <message>
         <source>%1 asks for no turn here, and a fastener that was turned by %2 after its torque may be stretched. Follow the maintenance data, and raise a finding.</source>
-        <translation>%1 verlangt hier keinen Drehwinkel, und ein Verbindungselement, das nach seinem Anziehdrehmoment um %2 gedreht wurde, kann gedehnt sein. Befolgen Sie die Instandhaltungsunterlagen, und melden Sie einen Befund.</translation>
+        <translation>%1 verlangt hier keinen Drehwinkel, und ein Verbindungselement, das nach seinem Anziehdrehmoment um %2 gedreht wurde, kann überdehnt sein. Befolgen Sie die Instandhaltungsunterlagen, und melden Sie einen Befund.</translation>
     </message>
     <message>
         <source>%1 asks for two readings: measure again with the leads the other way round.</source>
@@ -578,7 +578,7 @@
     </message>
     <message>
         <source>%1 blanks were counted on the unit, and %2 are said to be removed. Find the difference before it goes up: a blank left in is found by the engine.</source>
-        <translation>%1 Verschlüsse wurden am Aggregat gezählt, und %2 sollen entfernt sein. Klären Sie den Unterschied, bevor es angehoben wird: Einen zurückgelassenen Verschluss findet das Triebwerk.</translation>
+        <translation>%1 Verschlüsse wurden am Aggregat gezählt, und %2 sollen entfernt sein. Klären Sie den Unterschied, bevor es angehoben wird: Ein vergessener Verschluss gerät ins Triebwerk.</translation>
     </message>
     <message>
         <source>%1 blanks were counted on the unit, which was struck, and now %2. What was counted once is there, or inside: look for it. Where the first count was wrong, an inspector counts, and signs this.</source>
@@ -718,7 +718,7 @@
     </message>
     <message>
         <source>%1 drops to the millilitre come from no edge: 10 to 20 are usual, and 60 from the finest tips. Count how many fill a measure, or take the number of the maintenance data.</source>
-        <translation>%1 Tropfen je Milliliter kommen von keiner Kante: 10 bis 20 sind üblich, und 60 von den feinsten Spitzen. Zählen Sie, wie viele ein Maß füllen, oder nehmen Sie die Zahl der Instandhaltungsunterlagen.</translation>
+        <translation>%1 Tropfen je Milliliter fallen von keiner Kante: 10 bis 20 sind üblich, und 60 von den feinsten Spitzen. Zählen Sie, wie viele ein Maß füllen, oder nehmen Sie die Zahl der Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>%1 drops to the millilitre is the checker's own number; the list has none.</source>
@@ -934,7 +934,7 @@
     </message>
     <message>
         <source>%1 is checked by class (%2 at worst), and "%3" classes by size. Give how far it is wet across, 0 where it is dry, and whether it drips or pools.</source>
-        <translation>%1 wird nach Klasse geprüft (%2 im schlechtesten Fall), und „%3“ klassiert nach Größe. Geben Sie an, wie breit die nasse Stelle ist, 0 wo es trocken ist, und ob es tropft oder sich sammelt.</translation>
+        <translation>%1 wird nach Klasse geprüft (%2 im schlechtesten Fall), und „%3“ stuft nach Größe ein. Geben Sie an, wie breit die nasse Stelle ist, 0 wo es trocken ist, und ob es tropft oder sich sammelt.</translation>
     </message>
     <message>
         <source>%1 is checked by class (%2 at worst). Say which was seen; dry, where nothing shows.</source>
@@ -966,7 +966,7 @@
     </message>
     <message>
         <source>%1 is damaged and cannot be decoded. Copy it from the camera again, or choose another.</source>
-        <translation>%1 ist beschädigt und lässt sich nicht entschlüsseln. Kopieren Sie es noch einmal von der Kamera, oder wählen Sie ein anderes.</translation>
+        <translation>%1 ist beschädigt und lässt sich nicht dekodieren. Kopieren Sie es noch einmal von der Kamera, oder wählen Sie ein anderes.</translation>
     </message>
     <message>
         <source>%1 is damaged and cannot be opened. It was left as it is. Keep it, and go on with the last backup.</source>
@@ -990,7 +990,7 @@
     </message>
     <message>
         <source>%1 is enough drag: at least %2 is needed.</source>
-        <translation>%1 ist genug Klemmdrehmoment: mindestens %2 ist nötig.</translation>
+        <translation>%1 ist genug Klemmdrehmoment: Mindestens %2 ist nötig.</translation>
     </message>
     <message>
         <source>%1 is given as %2. Give a weight above 0.</source>
@@ -1086,7 +1086,7 @@
     </message>
     <message>
         <source>%1 is no reading of a bond. Check the meter's zero and the contact of its leads, and measure again.</source>
-        <translation>%1 ist keine Ablesung einer Masseverbindung. Prüfen Sie den Nullpunkt des Messgeräts und den Kontakt der Leitungen und messen Sie noch einmal.</translation>
+        <translation>%1 ist kein Messwert einer Masseverbindung. Prüfen Sie den Nullpunkt des Messgeräts und den Kontakt der Leitungen und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>%1 is no step. Give what lies between two marks of the scale.</source>
@@ -1098,7 +1098,7 @@
     </message>
     <message>
         <source>%1 is no torque to tighten to. Give the final torque of the maintenance data.</source>
-        <translation>%1 ist kein Drehmoment, auf das angezogen wird. Geben Sie das volle Anziehdrehmoment der Instandhaltungsunterlagen an.</translation>
+        <translation>%1 ist kein Drehmoment, auf das angezogen wird. Geben Sie das Enddrehmoment der Instandhaltungsunterlagen an.</translation>
     </message>
     <message>
         <source>%1 is not a store of this program. It was left as it is. Choose another file.</source>
@@ -1206,11 +1206,11 @@
     </message>
     <message>
         <source>%1 is too little: %2 is asked for. Check unit and tool, and torque it again.</source>
-        <translation>%1 ist zu wenig: verlangt ist %2. Prüfen Sie Einheit und Werkzeug und ziehen Sie noch einmal an.</translation>
+        <translation>%1 ist zu wenig: Verlangt ist %2. Prüfen Sie Einheit und Werkzeug und ziehen Sie noch einmal an.</translation>
     </message>
     <message>
         <source>%1 is too much: %2 is asked for. The fastener may be overstressed: follow the maintenance data, and raise a finding.</source>
-        <translation>%1 ist zu viel: verlangt ist %2. Das Befestigungselement kann überlastet sein: Folgen Sie den Instandhaltungsunterlagen und melden Sie einen Befund.</translation>
+        <translation>%1 ist zu viel: Verlangt ist %2. Das Verbindungselement kann überlastet sein: Befolgen Sie die Instandhaltungsunterlagen und melden Sie einen Befund.</translation>
     </message>
     <message>
         <source>%1 is within the limit of %2.</source>
@@ -1226,7 +1226,7 @@
     </message>
     <message>
         <source>%1 leads. These items would be handed over now:</source>
-        <translation>%1 leitet. Diese Posten würden jetzt übergeben:</translation>
+        <translation>Leiter ist %1. Diese Posten würden jetzt übergeben:</translation>
     </message>
     <message>
         <source>%1 leak classes have %2 sizes between them, not %3: give each class but the last its greatest size, or none at all.</source>
@@ -1246,11 +1246,11 @@
     </message>
     <message>
         <source>%1 legs a point, %2 carrying</source>
-        <translation>%1 Stränge je Punkt, %2 tragen</translation>
+        <translation>%1 Stränge je Punkt, davon tragend: %2</translation>
     </message>
     <message>
         <source>%1 lies in the band of %2, but the tool may be off by %3, which reaches beyond its edge, and readings are accepted with a guard band here. Torque nearer to the middle, or take a better tool.</source>
-        <translation>%1 liegt im Bereich von %2, aber das Werkzeug darf um %3 abweichen, was über dessen Rand reicht, und Ablesungen werden hier mit Sicherheitsabstand angenommen. Ziehen Sie näher zur Mitte an, oder nehmen Sie ein besseres Werkzeug.</translation>
+        <translation>%1 liegt im Bereich von %2, aber das Werkzeug darf um %3 abweichen, was über dessen Rand reicht, und Messwerte werden hier mit Sicherheitsabstand angenommen. Ziehen Sie näher zur Mitte an, oder nehmen Sie ein besseres Werkzeug.</translation>
     </message>
     <message>
         <source>%1 lies outside %2 to %3, which is the range of a tool that is verified from 20 % on. Give the lowest mark of this one, or take another tool.</source>
@@ -1286,7 +1286,7 @@
     </message>
     <message>
         <source>%1 made the list ask less of %2; another inspector accepts it.</source>
-        <translation>%1 hat die Liste weniger verlangen lassen von %2; die Annahme macht ein anderer Prüfer.</translation>
+        <translation>%1 hat die Anforderungen der Liste an %2 verringert; die Annahme macht ein anderer Prüfer.</translation>
     </message>
     <message>
         <source>%1 meets the limit, %2.</source>
@@ -1362,11 +1362,11 @@
     </message>
     <message>
         <source>%1 on %2: %3</source>
-        <translation>%1 am %2: %3</translation>
+        <translation>%1 an %2: %3</translation>
     </message>
     <message>
         <source>%1 on the wrench, %2 at the fastener</source>
-        <translation>%1 am Schlüssel, %2 am Befestigungselement</translation>
+        <translation>%1 am Schlüssel, %2 am Verbindungselement</translation>
     </message>
     <message>
         <source>%1 openings blanked; tagged unserviceable with %2</source>
@@ -1430,11 +1430,11 @@
     </message>
     <message>
         <source>%1 stopped in the middle of %2 (entry %3): %4 So it was touched.</source>
-        <translation>%1 hat mitten in %2 unterbrochen (Eintrag %3): %4 Es wurde also angerührt.</translation>
+        <translation>%1 hat die Arbeit an %2 mittendrin unterbrochen (Eintrag %3): %4 Es wurde also angerührt.</translation>
     </message>
     <message>
         <source>%1 stopped on %2 (entry %3): %4</source>
-        <translation>%1 hat an %2 unterbrochen (Eintrag %3): %4</translation>
+        <translation>%1 hat die Arbeit an %2 unterbrochen (Eintrag %3): %4</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -1455,7 +1455,7 @@
     </message>
     <message>
         <source>%1 to %2, fasteners: %3</source>
-        <translation>%1 bis %2, Befestigungselemente: %3</translation>
+        <translation>%1 bis %2, Verbindungselemente: %3</translation>
     </message>
     <message>
         <source>%1 to account for</source>
@@ -1471,7 +1471,7 @@
     </message>
     <message>
         <source>%1 too few: find what is left before you go on, it may lie in the bay.</source>
-        <translation>%1 zu wenig: Suchen Sie das Übrige, bevor Sie weitermachen; es kann im Einbauraum liegen.</translation>
+        <translation>%1 zu wenig: Suchen Sie das Fehlende, bevor Sie weitermachen; es kann im Einbauraum liegen.</translation>
     </message>
     <message>
         <source>%1 too many.</source>
@@ -1691,7 +1691,7 @@
     </message>
     <message>
         <source>%1 would carry %2, over its working load limit of %3. Do not lift; take stronger equipment, or steeper slings.</source>
-        <translation>%1 würde %2 tragen, über der Tragfähigkeit von %3. Heben Sie nicht; nehmen Sie stärkeres Gerät oder steilere Anschlagmittel.</translation>
+        <translation>%1 würde %2 tragen, mehr als die zulässige Tragfähigkeit von %3. Heben Sie nicht; nehmen Sie stärkeres Gerät oder steiler geführte Anschlagmittel.</translation>
     </message>
     <message>
         <source>%1 would cover %2, which has not been inspected.</source>
@@ -2147,7 +2147,7 @@
     </message>
     <message>
         <source>%1; next is fastener %2, pass %3</source>
-        <translation>%1; nächstes ist Befestigungselement %2, Durchgang %3</translation>
+        <translation>%1; nächstes ist Verbindungselement %2, Durchgang %3</translation>
     </message>
     <message>
         <source>%1; on %2</source>
@@ -2245,7 +2245,7 @@
     </message>
     <message>
         <source>&amp;Do</source>
-        <translation>&amp;Tun</translation>
+        <translation>&amp;Eintragen</translation>
     </message>
     <message>
         <source>&amp;Draw</source>
@@ -2473,7 +2473,7 @@
     </message>
     <message>
         <source>(what is to be looked at?)</source>
-        <translation>(worauf ist zu achten?)</translation>
+        <translation>(was ist anzusehen?)</translation>
     </message>
     <message>
         <source>1 SIGNATURE IN DOUBT</source>
@@ -2573,7 +2573,7 @@
     </message>
     <message>
         <source>A blank that is missing is found by the engine.</source>
-        <translation>Einen fehlenden Verschluss findet das Triebwerk.</translation>
+        <translation>Ein fehlender Verschluss gerät ins Triebwerk.</translation>
     </message>
     <message>
         <source>A block comes back as it went out.</source>
@@ -2669,7 +2669,7 @@
     </message>
     <message>
         <source>A cowl or panel is heavy, catches the wind and traps hands. Work from a proper platform, hold the panel while its fasteners are undone, lock its hold-open rods and keep people from under it, as the approved maintenance data and the local rules say.</source>
-        <translation>Eine Haube oder Klappe ist schwer, fängt den Wind und klemmt Hände ein. Arbeiten Sie von einer geeigneten Arbeitsbühne, halten Sie die Klappe, während ihre Verbindungselemente gelöst werden, verriegeln Sie ihre Haltestangen, und halten Sie Personen darunter fern, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Eine Haube oder Klappe ist schwer, fängt den Wind und klemmt Hände ein. Arbeiten Sie von einer geeigneten Arbeitsbühne, halten Sie die Klappe, während ihre Verbindungselemente gelöst werden, verriegeln Sie ihre Haltestangen, und lassen Sie niemanden darunter, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A critical interface is looked at by somebody who knows what to look for.</source>
@@ -2689,7 +2689,7 @@
     </message>
     <message>
         <source>A draft of the record package was exported: the job is NOT CLOSED</source>
-        <translation>Ein Entwurf des Nachweispakets wurde exportiert: der Auftrag ist NICHT ABGESCHLOSSEN</translation>
+        <translation>Ein Entwurf des Nachweispakets wurde exportiert: Der Auftrag ist NICHT ABGESCHLOSSEN</translation>
     </message>
     <message>
         <source>A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.</source>
@@ -2709,11 +2709,11 @@
     </message>
     <message>
         <source>A fastener that went over its most is not turned back to it: follow the maintenance data.</source>
-        <translation>Ein Befestigungselement, das sein Größtes überschritten hat, wird nicht darauf zurückgedreht: Folgen Sie den Instandhaltungsunterlagen.</translation>
+        <translation>Ein Verbindungselement, das über seinen größten Wert angezogen wurde, wird nicht darauf zurückgedreht: Befolgen Sie die Instandhaltungsunterlagen.</translation>
     </message>
     <message>
         <source>A figure without a source is taken from nowhere. Name the document and its section.</source>
-        <translation>Ein Wert ohne Quelle ist nirgendwoher genommen. Nennen Sie das Dokument und den Abschnitt.</translation>
+        <translation>Ein Wert ohne Quelle ist aus der Luft gegriffen. Nennen Sie das Dokument und den Abschnitt.</translation>
     </message>
     <message>
         <source>A finding is deferred until a day at most, which its authority names, and which is not past.</source>
@@ -2741,7 +2741,7 @@
     </message>
     <message>
         <source>A good test never stands for the inspection of an item. The approved maintenance data says what is run, read and allowed; people who are licensed or authorised for it run.</source>
-        <translation>Ein guter Test ersetzt nie die Prüfung eines Postens. Die genehmigten Instandhaltungsunterlagen sagen, was zu fahren, abzulesen und zulässig ist; den Lauf führen Personen mit Lizenz oder Berechtigung dafür durch.</translation>
+        <translation>Ein guter Test ersetzt nie die Prüfung eines Postens. Die genehmigten Instandhaltungsunterlagen sagen, was zu fahren und abzulesen ist und was zulässig ist; den Lauf führen Personen mit Lizenz oder Berechtigung dafür durch.</translation>
     </message>
     <message>
         <source>A graduation is one step of the tool's scale, above 0, in the unit of its range; not %1.</source>
@@ -2865,19 +2865,19 @@
     </message>
     <message>
         <source>A lift is planned for the outgoing or for the incoming unit: name one.</source>
-        <translation>Ein Hub wird für das ausgehende oder für das eingehende Aggregat geplant: Nennen Sie eines.</translation>
+        <translation>Ein Hebevorgang wird für das ausgehende oder für das eingehende Aggregat geplant: Nennen Sie eines.</translation>
     </message>
     <message>
         <source>A lift of the %1 unit is planned, within the limits of hoist and sling.</source>
-        <translation>Ein Hub des Aggregats (%1) ist geplant, innerhalb der Grenzen von Hebezeug und Anschlagmitteln.</translation>
+        <translation>Ein Hebevorgang für das Aggregat (%1) ist geplant, innerhalb der Grenzen von Hebezeug und Anschlagmitteln.</translation>
     </message>
     <message>
         <source>A limit and its comparison belong together: at most 3 and less than 3 are two limits. Read with four wires, at a bond that is complete; isolate electrical power first.</source>
-        <translation>Ein Grenzwert und sein Vergleich gehören zusammen: höchstens 3 und weniger als 3 sind zwei Grenzwerte. Messen Sie mit vier Leitungen, an einer vollständigen Masseverbindung; schalten Sie zuerst die elektrische Energie frei.</translation>
+        <translation>Ein Grenzwert und sein Vergleich gehören zusammen: höchstens 3 und weniger als 3 sind zwei Grenzwerte. Messen Sie mit vier Leitungen, an einer vollständigen Masseverbindung; schalten Sie zuerst die Stromversorgung frei.</translation>
     </message>
     <message>
         <source>A limit of %1 for the drag of a nut limits nothing: a nut that turns with nothing does not lock.</source>
-        <translation>Ein Grenzwert von %1 für das Klemmmoment einer Mutter begrenzt nichts: Eine Mutter, die sich ohne Widerstand dreht, sichert nicht.</translation>
+        <translation>Ein Grenzwert von %1 für das Klemmdrehmoment einer Mutter begrenzt nichts: Eine Mutter, die sich ohne Widerstand dreht, sichert nicht.</translation>
     </message>
     <message>
         <source>A limit of %1 is none that a bond can have. Give a resistance above 0.</source>
@@ -2981,7 +2981,7 @@
     </message>
     <message>
         <source>A part that stands twice is counted twice, or not at all.</source>
-        <translation>Ein Teil, das zweimal steht, wird zweimal gezählt oder gar nicht.</translation>
+        <translation>Ein Teil, das zweimal aufgeführt ist, wird zweimal gezählt oder gar nicht.</translation>
     </message>
     <message>
         <source>A pass that is not the last must not look final.</source>
@@ -2993,7 +2993,7 @@
     </message>
     <message>
         <source>A pass to %1 % of the final torque is none. Give each pass more than 0 and at most 100 %.</source>
-        <translation>Ein Durchgang auf %1 % des vollen Anziehdrehmoments ist keiner. Geben Sie jedem Durchgang mehr als 0 und höchstens 100 %.</translation>
+        <translation>Ein Durchgang auf %1 % des Enddrehmoments ist keiner. Geben Sie jedem Durchgang mehr als 0 und höchstens 100 %.</translation>
     </message>
     <message>
         <source>A period that ends before it begins covers nothing.</source>
@@ -3117,11 +3117,11 @@
     </message>
     <message>
         <source>A self-locking nut that is used again shows by its drag that it still locks: measure and record it.</source>
-        <translation>Eine wiederverwendete selbstsichernde Mutter zeigt durch ihr Klemmmoment, dass sie noch sichert: Messen Sie es, und tragen Sie es ein.</translation>
+        <translation>Eine wiederverwendete selbstsichernde Mutter zeigt durch ihr Klemmdrehmoment, dass sie noch sichert: Messen Sie es, und tragen Sie es ein.</translation>
     </message>
     <message>
         <source>A sense line may be hot and under the pressure of what it senses: air, oil or fuel. Isolate the source, let it cool, release the pressure and protect skin and eyes, as the approved maintenance data and the local rules say.</source>
-        <translation>Eine Fühlleitung kann heiß sein und unter dem Druck dessen stehen, was sie erfasst: Luft, Öl oder Kraftstoff. Schalten Sie die Quelle frei, lassen Sie abkühlen, lassen Sie den Druck ab, und schützen Sie Haut und Augen, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Eine Fühlleitung kann heiß sein und unter dem Druck dessen stehen, was sie erfasst: Luft, Öl oder Kraftstoff. Sperren Sie die Quelle ab, lassen Sie abkühlen, lassen Sie den Druck ab, und schützen Sie Haut und Augen, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>A setting of %1 does not serve: of the wrench's marks, %2 to %3 give the torque that is asked for.</source>
@@ -3185,7 +3185,7 @@
     </message>
     <message>
         <source>A test current can spark where a contact slips: not near fuel, vapour or open tanks, unless meter and procedure are approved for it.</source>
-        <translation>Ein Prüfstrom kann funken, wo ein Kontakt abrutscht: nicht bei Kraftstoff, Dämpfen oder offenen Tanks, es sei denn, Messgerät und Verfahren sind dafür zugelassen.</translation>
+        <translation>Ein Prüfstrom kann funken, wo ein Kontakt abrutscht: nicht in der Nähe von Kraftstoff, Dämpfen oder offenen Tanks, es sei denn, Messgerät und Verfahren sind dafür zugelassen.</translation>
     </message>
     <message>
         <source>A test says nothing of what was open when it was made.</source>
@@ -3357,7 +3357,7 @@
     </message>
     <message>
         <source>Across, ‰</source>
-        <translation>Quer, ‰</translation>
+        <translation>Waagerecht, ‰</translation>
     </message>
     <message>
         <source>Adapter</source>
@@ -3369,7 +3369,7 @@
     </message>
     <message>
         <source>Adapter, drive to fastener</source>
-        <translation>Adapter, Antrieb bis Befestigungselement</translation>
+        <translation>Adapter, Antrieb bis Verbindungselement</translation>
     </message>
     <message>
         <source>Add a photo</source>
@@ -3569,7 +3569,7 @@
     </message>
     <message>
         <source>An inspector's word is not set aside by those who were inspected, nor one's warning by another.</source>
-        <translation>Die Aussage eines Prüfers wird nicht von den Geprüften außer Kraft gesetzt, noch die Warnung einer Person von einer anderen.</translation>
+        <translation>Die Aussage eines Prüfers wird nicht von den Geprüften außer Kraft gesetzt, und die Warnung einer Person nicht von einer anderen.</translation>
     </message>
     <message>
         <source>An interface has at most %1 fasteners; divide it into several interfaces.</source>
@@ -3593,7 +3593,7 @@
     </message>
     <message>
         <source>An order is "cross", or names each of the %1 fasteners once.</source>
-        <translation>Eine Reihenfolge ist "cross" oder nennt jedes der %1 Verbindungselemente einmal.</translation>
+        <translation>Eine Reihenfolge ist „cross“ oder nennt jedes der %1 Verbindungselemente einmal.</translation>
     </message>
     <message>
         <source>Angle from the horizontal</source>
@@ -3757,11 +3757,11 @@
     </message>
     <message>
         <source>At the fastener</source>
-        <translation>Am Befestigungselement</translation>
+        <translation>Am Verbindungselement</translation>
     </message>
     <message>
         <source>At the fastener then</source>
-        <translation>Dann am Befestigungselement</translation>
+        <translation>Dann am Verbindungselement</translation>
     </message>
     <message>
         <source>At the latest on</source>
@@ -3957,7 +3957,7 @@
     </message>
     <message>
         <source>Bleed air is hot and under pressure. Isolate and tag every source, let it cool and release the pressure before a coupling is loosened, as the approved maintenance data and the local rules say.</source>
-        <translation>Zapfluft ist heiß und steht unter Druck. Schalten Sie jede Quelle frei und hängen Sie einen Anhänger an, lassen Sie die Leitung abkühlen, und lassen Sie den Druck ab, bevor eine Kupplung gelockert wird, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Zapfluft ist heiß und steht unter Druck. Sperren Sie jede Quelle ab und hängen Sie einen Anhänger an, lassen Sie die Leitung abkühlen, und lassen Sie den Druck ab, bevor eine Kupplung gelockert wird, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Bleed line</source>
@@ -4013,7 +4013,7 @@
     </message>
     <message>
         <source>Both readings have to meet the limit, so the worse one counts.</source>
-        <translation>Beide Ablesungen müssen die Grenze einhalten, also zählt die schlechtere.</translation>
+        <translation>Beide Messwerte müssen die Grenze einhalten, also zählt der schlechtere.</translation>
     </message>
     <message>
         <source>But not</source>
@@ -4289,7 +4289,7 @@
     </message>
     <message>
         <source>Close the finding</source>
-        <translation>Befund abschließen</translation>
+        <translation>Befund schließen</translation>
     </message>
     <message>
         <source>Close the job</source>
@@ -4573,7 +4573,7 @@
     </message>
     <message>
         <source>Down, ‰</source>
-        <translation>Hinunter, ‰</translation>
+        <translation>Senkrecht, ‰</translation>
     </message>
     <message>
         <source>Drag</source>
@@ -4633,7 +4633,7 @@
     </message>
     <message>
         <source>Drops to the millilitre turn counted drops into a rate, and this row limits none. Give a rate, or leave them out.</source>
-        <translation>Tropfen je Milliliter machen aus gezählten Tropfen eine Rate, und diese Zeile begrenzt keine. Geben Sie eine Rate an, oder lassen Sie sie weg.</translation>
+        <translation>Tropfen je Milliliter machen aus gezählten Tropfen eine Rate, und diese Zeile begrenzt keine. Geben Sie eine Rate an, oder lassen Sie die Tropfen je Milliliter weg.</translation>
     </message>
     <message>
         <source>Duct</source>
@@ -4661,7 +4661,7 @@
     </message>
     <message>
         <source>Each inspector's authorisation has limits and dates.</source>
-        <translation>Die Berechtigung jedes Prüfers hat Grenzen und Daten.</translation>
+        <translation>Die Berechtigung jedes Prüfers hat Grenzen und Fristen.</translation>
     </message>
     <message>
         <source>Each of these must be off before the one in front of it, or depends on it, in a circle: %1.</source>
@@ -4845,11 +4845,11 @@
     </message>
     <message>
         <source>Every accessory has moved, or is declared to leave with the outgoing unit.</source>
-        <translation>Jedes Zubehörteil ist umgesetzt oder geht erklärtermaßen mit dem ausgehenden Aggregat.</translation>
+        <translation>Jedes Anbauteil ist umgebaut, oder es ist erklärt, dass es mit dem ausgehenden Aggregat abgeht.</translation>
     </message>
     <message>
         <source>Every entry is asked all the rules that concern its kind before it is signed, and again whenever a store or a record package is verified. What is refused says which rule refused it; here is why each of them exists.</source>
-        <translation>Jeder Eintrag wird nach allen Regeln gefragt, die seine Art betreffen, bevor er unterschrieben wird, und wieder, wenn eine Ablage oder ein Nachweispaket verifiziert wird. Eine Ablehnung nennt die Regel, die abgelehnt hat; hier steht, warum es jede davon gibt.</translation>
+        <translation>Jeder Eintrag wird an allen Regeln gemessen, die seine Art betreffen, bevor er unterschrieben wird, und wieder, wenn eine Ablage oder ein Nachweispaket verifiziert wird. Eine Ablehnung nennt die Regel, die abgelehnt hat; hier steht, warum es jede davon gibt.</translation>
     </message>
     <message>
         <source>Every entry is shown.</source>
@@ -4985,7 +4985,7 @@
     </message>
     <message>
         <source>Fastener</source>
-        <translation>Befestigungselement</translation>
+        <translation>Verbindungselement</translation>
     </message>
     <message>
         <source>Fastener %1 of %2 was torqued already to %3. If that was wrong, strike entry %4, or mark the item disturbed.</source>
@@ -4993,15 +4993,15 @@
     </message>
     <message>
         <source>Fasteners</source>
-        <translation>Befestigungselemente</translation>
+        <translation>Verbindungselemente</translation>
     </message>
     <message>
         <source>Fasteners are taken</source>
-        <translation>Befestigungselemente werden angezogen</translation>
+        <translation>Verbindungselemente werden angezogen</translation>
     </message>
     <message>
         <source>Fasteners out of their order</source>
-        <translation>Befestigungselemente außer der Reihenfolge</translation>
+        <translation>Verbindungselemente außer der Reihenfolge</translation>
     </message>
     <message>
         <source>Faults</source>
@@ -5085,7 +5085,7 @@
     </message>
     <message>
         <source>Finding closed</source>
-        <translation>Befund abgeschlossen</translation>
+        <translation>Befund geschlossen</translation>
     </message>
     <message>
         <source>Finding number</source>
@@ -5121,7 +5121,7 @@
     </message>
     <message>
         <source>First enrol the people who work, inspect and release, grant them their authorisations, and register the tools that measure. A job needs somebody who may lead.</source>
-        <translation>Nehmen Sie zuerst die Personen auf, die arbeiten, prüfen und freigeben, erteilen Sie ihnen ihre Berechtigungen, und registrieren Sie die messenden Werkzeuge. Ein Auftrag braucht jemanden, der leiten darf.</translation>
+        <translation>Nehmen Sie zuerst die Personen auf, die arbeiten, prüfen und freigeben, erteilen Sie ihnen ihre Berechtigungen, und registrieren Sie die Messmittel. Ein Auftrag braucht jemanden, der leiten darf.</translation>
     </message>
     <message>
         <source>First entry in doubt</source>
@@ -5137,7 +5137,7 @@
     </message>
     <message>
         <source>Fluid under pressure cuts through skin, and what is hydraulic moves when it is let go. Isolate and tag the pumps, release the pressure, in accumulators too, and keep people clear of what moves, as the approved maintenance data and the local rules say.</source>
-        <translation>Flüssigkeit unter Druck schneidet durch Haut, und was hydraulisch ist, bewegt sich, wenn es losgelassen wird. Schalten Sie die Pumpen frei, und hängen Sie Anhänger an; lassen Sie den Druck ab, auch in Druckspeichern, und halten Sie Personen von allem fern, was sich bewegt, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Flüssigkeit unter Druck durchdringt die Haut, und was hydraulisch ist, bewegt sich, wenn es losgelassen wird. Setzen Sie die Pumpen still, sichern Sie sie gegen Anlauf, und hängen Sie Anhänger an; lassen Sie den Druck ab, auch in Druckspeichern, und halten Sie Personen von allem fern, was sich bewegt, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Follow-up done</source>
@@ -5265,7 +5265,7 @@
     </message>
     <message>
         <source>Fuel and its vapour: bond aircraft and equipment first, no flame, spark or live circuit near, fire cover as the local rules ask.</source>
-        <translation>Kraftstoff und seine Dämpfe: erst Luftfahrzeug und Gerät elektrisch verbinden; keine Flamme, kein Funke, kein Stromkreis unter Spannung in der Nähe, Feuerschutz, wie die örtlichen Vorschriften verlangen.</translation>
+        <translation>Kraftstoff und seine Dämpfe: erst Luftfahrzeug und Gerät elektrisch verbinden; keine Flamme, kein Funke, kein Stromkreis unter Spannung in der Nähe, Brandschutz, wie ihn die örtlichen Vorschriften verlangen.</translation>
     </message>
     <message>
         <source>Fuel and its vapour: no flame, spark or live circuit near, and air to carry it off.</source>
@@ -5273,7 +5273,7 @@
     </message>
     <message>
         <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
-        <translation>Kraftstoff brennt, seine Dämpfe explodieren, und er schadet Haut und Augen. Schalten Sie Kraftstoff und elektrische Energie frei, und hängen Sie Anhänger an; stellen Sie die Masseverbindung her, lassen Sie den Druck ab, entleeren und lüften Sie, halten Sie jede Zündquelle fern und Brandschutz bereit, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Kraftstoff brennt, seine Dämpfe explodieren, und er schadet Haut und Augen. Sperren Sie den Kraftstoff ab, schalten Sie die Stromversorgung frei, und hängen Sie Anhänger an; stellen Sie die Masseverbindung her, lassen Sie den Druck ab, entleeren und lüften Sie, halten Sie jede Zündquelle fern und Brandschutz bereit, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Fuel line</source>
@@ -5430,11 +5430,11 @@
     </message>
     <message>
         <source>Hardware is changed by those who may work.</source>
-        <translation>Befestigungsteile ändern die, die arbeiten dürfen.</translation>
+        <translation>Das Befestigungsmaterial ändern die, die arbeiten dürfen.</translation>
     </message>
     <message>
         <source>Hardware needs its parts, and how many of each.</source>
-        <translation>Befestigungsteile brauchen ihre Teile und die Anzahl von jedem.</translation>
+        <translation>Befestigungsmaterial braucht seine Teile und die Anzahl von jedem.</translation>
     </message>
     <message>
         <source>Hardware that came off</source>
@@ -5626,7 +5626,7 @@
     </message>
     <message>
         <source>I had a hand in this work, and inspected it again myself: nobody else could.</source>
-        <translation>Ich war an dieser Arbeit beteiligt und habe sie selbst erneut geprüft: niemand anders konnte es.</translation>
+        <translation>Ich war an dieser Arbeit beteiligt und habe sie selbst erneut geprüft: Niemand anders konnte es.</translation>
     </message>
     <message>
         <source>I inspected this myself and had no hand in the work.</source>
@@ -5650,7 +5650,7 @@
     </message>
     <message>
         <source>I state this as a record of the job.</source>
-        <translation>Ich gebe dies als Nachweis des Auftrags an.</translation>
+        <translation>Ich gebe dies für den Nachweis des Auftrags an.</translation>
     </message>
     <message>
         <source>I&amp;mported packages …</source>
@@ -5742,7 +5742,7 @@
     </message>
     <message>
         <source>In which order the fasteners of a ring are tightened, and to how much in each pass.</source>
-        <translation>In welcher Reihenfolge die Befestigungselemente eines Rings angezogen werden, und bis zu welchem Wert in jedem Durchgang.</translation>
+        <translation>In welcher Reihenfolge die Verbindungselemente eines Rings angezogen werden, und bis zu welchem Wert in jedem Durchgang.</translation>
     </message>
     <message>
         <source>Incoming crew</source>
@@ -5866,15 +5866,15 @@
     </message>
     <message>
         <source>Isolate and tag the circuits first, and measure when all mechanical connections of the bond are made.</source>
-        <translation>Trennen und kennzeichnen Sie erst die Stromkreise, und messen Sie, wenn alle mechanischen Verbindungen der Masseverbindung hergestellt sind.</translation>
+        <translation>Schalten Sie erst die Stromkreise frei und hängen Sie Anhänger an, und messen Sie, wenn alle mechanischen Verbindungen der Masseverbindung hergestellt sind.</translation>
     </message>
     <message>
         <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
-        <translation>Schalten Sie zuerst die elektrische Energie frei, und hängen Sie einen Anhänger an. Eine fehlende Masseverbindung lässt statische Ladung entstehen, auch während mit Kraftstoff umgegangen wird: Halten Sie das Aggregat auf anderem Weg geerdet, solange sein Band gelöst ist, und halten Sie Kraftstoff und seine Dämpfe fern, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Schalten Sie zuerst die Stromversorgung frei, und hängen Sie einen Anhänger an. Eine fehlende Masseverbindung lässt statische Ladung entstehen, auch während mit Kraftstoff umgegangen wird: Halten Sie das Aggregat auf anderem Weg geerdet, solange sein Masseband gelöst ist, und halten Sie Kraftstoff und seine Dämpfe fern, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Isolate and tag the electrical power first; licensed or authorised people make sure that it is dead before the connector is parted or joined. Ignition exciters keep a charge for a while. Work as the approved maintenance data and the local rules say.</source>
-        <translation>Schalten Sie zuerst die elektrische Energie frei, und hängen Sie einen Anhänger an; lizenziertes oder berechtigtes Personal vergewissert sich, dass der Stecker spannungslos ist, bevor er getrennt oder verbunden wird. Zündgeräte behalten eine Zeit lang eine Ladung. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Schalten Sie zuerst die Stromversorgung frei, und hängen Sie einen Anhänger an; lizenziertes oder berechtigtes Personal vergewissert sich, dass der Stecker spannungslos ist, bevor er getrennt oder verbunden wird. Zündgeräte behalten eine Zeit lang eine Ladung. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Isolate before hands go near: power off and locked out, pressure released, and proven dead or empty where the maintenance data asks for it.</source>
@@ -5938,7 +5938,7 @@
     </message>
     <message>
         <source>It hangs where the next hand goes, and says who and why.</source>
-        <translation>Er hängt, wo die nächste Hand hingreift, und sagt wer und warum.</translation>
+        <translation>Er hängt, wo die nächste Hand hingreift, und sagt, wer und warum.</translation>
     </message>
     <message>
         <source>It has not been checked for leaks.</source>
@@ -5974,7 +5974,7 @@
     </message>
     <message>
         <source>It is home, and its streamer can be seen from the ground.</source>
-        <translation>Er sitzt ganz, und sein Warnband ist vom Boden aus zu sehen.</translation>
+        <translation>Er sitzt vollständig, und sein Warnband ist vom Boden aus zu sehen.</translation>
     </message>
     <message>
         <source>It is missing. An adapter is told by the wrench's length, its own length and its angle: give all three or none.</source>
@@ -6126,7 +6126,7 @@
     </message>
     <message>
         <source>Keep hands and head out from under the unit; it may move as soon as the last joint lets go.</source>
-        <translation>Halten Sie Hände und Kopf unter dem Aggregat heraus; es kann sich bewegen, sobald sich die letzte Verbindung löst.</translation>
+        <translation>Halten Sie Hände und Kopf nie unter das Aggregat; es kann sich bewegen, sobald sich die letzte Verbindung löst.</translation>
     </message>
     <message>
         <source>Keeps every loose end of a unit change: what was disconnected, who did it, who put it back, what was measured, and who inspected it. A job cannot be closed while anything is loose.</source>
@@ -6450,7 +6450,7 @@
     </message>
     <message>
         <source>Linkages trap hands, and springs or power may move them. Isolate, tag and lock what drives them, and keep people clear of what they move, as the approved maintenance data and the local rules say.</source>
-        <translation>Gestänge klemmen Hände ein, und Federn oder Antriebe können sie bewegen. Schalten Sie frei, was sie antreibt, hängen Sie einen Anhänger an, sperren Sie es, und halten Sie Personen von allem fern, was sie bewegen, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Gestänge klemmen Hände ein, und Federn oder Antriebe können sie bewegen. Setzen Sie still, was sie antreibt, hängen Sie einen Anhänger an, verriegeln Sie es, und halten Sie Personen von allem fern, was sie bewegen, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Linked</source>
@@ -6502,7 +6502,7 @@
     </message>
     <message>
         <source>Look and feel behind what hides: the last bolt, the lead under the duct, the clamp that nobody listed.</source>
-        <translation>Sehen und fühlen Sie hinter das, was verdeckt: die letzte Schraube, die Leitung unter dem Kanal, die Schelle, die niemand aufgelistet hat.</translation>
+        <translation>Sehen und fühlen Sie hinter das, was verdeckt: der letzte Bolzen, das Masseband unter dem Kanal, die Schelle, die niemand aufgelistet hat.</translation>
     </message>
     <message>
         <source>Look at</source>
@@ -6522,7 +6522,7 @@
     </message>
     <message>
         <source>Look for the lost tag first: in the bay, the intake, the outlet and the lines that stood open it is a foreign object.</source>
-        <translation>Suchen Sie zuerst den verlorenen Anhänger: In der Gondel, im Einlauf, im Auslass und in den Leitungen, die offen standen, ist er ein Fremdkörper.</translation>
+        <translation>Suchen Sie zuerst den verlorenen Anhänger: Im Einbauraum, im Einlauf, im Auslass und in den Leitungen, die offen standen, ist er ein Fremdkörper.</translation>
     </message>
     <message>
         <source>Look inside as far as eyes, mirror and borescope reach, on both sides; the approved maintenance data and the local rules say how far.</source>
@@ -6690,7 +6690,7 @@
     </message>
     <message>
         <source>Mark %1 lies beside the photo: both its places are 0 to 1000 thousandths.</source>
-        <translation>Markierung %1 liegt neben dem Foto: beide Lagen reichen von 0 bis 1000 Tausendstel.</translation>
+        <translation>Markierung %1 liegt neben dem Foto: Beide Lagen reichen von 0 bis 1000 Tausendstel.</translation>
     </message>
     <message>
         <source>Mark %1, not signed: %2</source>
@@ -6710,7 +6710,7 @@
     </message>
     <message>
         <source>Marked fasteners accepted</source>
-        <translation>Markierte Befestigungselemente anerkannt</translation>
+        <translation>Markierte Verbindungselemente übernommen</translation>
     </message>
     <message>
         <source>Marking</source>
@@ -6874,7 +6874,7 @@
     </message>
     <message>
         <source>Name one system that is serviced.</source>
-        <translation>Nennen Sie ein System, das gewartet wird.</translation>
+        <translation>Nennen Sie ein System, das befüllt wird.</translation>
     </message>
     <message>
         <source>Name the hold points that come first, and nothing else.</source>
@@ -6962,7 +6962,7 @@
     </message>
     <message>
         <source>Next fastener</source>
-        <translation>Nächstes Befestigungselement</translation>
+        <translation>Nächstes Verbindungselement</translation>
     </message>
     <message>
         <source>Next on</source>
@@ -7038,7 +7038,7 @@
     </message>
     <message>
         <source>No entry of those asked for names %1 %2.</source>
-        <translation>Kein Eintrag der gefragten nennt: %1 %2.</translation>
+        <translation>Keiner der abgefragten Einträge nennt: %1 %2.</translation>
     </message>
     <message>
         <source>No fault.</source>
@@ -7122,11 +7122,11 @@
     </message>
     <message>
         <source>No lift of the %1 unit is planned.</source>
-        <translation>Es ist kein Hub des Aggregats (%1) geplant.</translation>
+        <translation>Es ist kein Hebevorgang für das Aggregat (%1) geplant.</translation>
     </message>
     <message>
         <source>No lift of the outgoing unit is planned.</source>
-        <translation>Es ist kein Hub des ausgehenden Aggregats geplant.</translation>
+        <translation>Es ist kein Hebevorgang für das ausgehende Aggregat geplant.</translation>
     </message>
     <message>
         <source>No limit is exceeded by these numbers.</source>
@@ -7166,7 +7166,7 @@
     </message>
     <message>
         <source>No servicing of %1 is recorded.</source>
-        <translation>Es ist keine Wartung von %1 eingetragen.</translation>
+        <translation>Es ist keine Befüllung von %1 eingetragen.</translation>
     </message>
     <message>
         <source>No shift has been handed over in this job.</source>
@@ -7194,7 +7194,7 @@
     </message>
     <message>
         <source>No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.</source>
-        <translation>Kein Werkzeug darf um %1 % seiner Ablesung abweichen. Geben Sie den Prozentwert seiner Bescheinigung oder der Norm an, etwa 4.</translation>
+        <translation>Kein Werkzeug darf um %1 % seines Messwerts abweichen. Geben Sie den Prozentwert seiner Bescheinigung oder der Norm an, etwa 4.</translation>
     </message>
     <message>
         <source>No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned.</source>
@@ -7246,7 +7246,7 @@
     </message>
     <message>
         <source>Nobody comes near intake, outlet, propeller or hot parts while it turns, or is pressurised.</source>
-        <translation>Niemand nähert sich Einlauf, Auslass, Propeller oder heißen Teilen, während es dreht oder unter Druck steht.</translation>
+        <translation>Niemand nähert sich Einlauf, Auslass, Propeller oder heißen Teilen, solange sich das Triebwerk dreht oder etwas unter Druck steht.</translation>
     </message>
     <message>
         <source>Nobody found %1 still attached.</source>
@@ -7362,11 +7362,11 @@
     </message>
     <message>
         <source>Not now, for %1. Lock (Ctrl+L) to let somebody else sign.</source>
-        <translation>Jetzt nicht, für %1. Sperren (Strg+L), damit jemand anders unterschreiben kann.</translation>
+        <translation>Jetzt nicht, für %1. Sperren Sie (Strg+L), damit jemand anders unterschreiben kann.</translation>
     </message>
     <message>
         <source>Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.</source>
-        <translation>Nicht an Teilen, die heiß sind, unter Druck stehen oder sich drehen, und nur mit getrennten und gekennzeichneten Stromkreisen in der Nähe.</translation>
+        <translation>Nicht an Teilen, die heiß sind, unter Druck stehen oder sich drehen, und nur, wenn die Stromkreise in der Nähe freigeschaltet und mit Anhängern versehen sind.</translation>
     </message>
     <message>
         <source>Not so yet: %1</source>
@@ -7486,7 +7486,7 @@
     </message>
     <message>
         <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
-        <translation>Hier würde nichts hängen: %1. Der Schwerpunkt liegt unter dem anderen, und die Last kann kippen.</translation>
+        <translation>An einem Punkt (%1) hinge nichts: Der Schwerpunkt liegt unter dem anderen, und die Last kann kippen.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -7542,7 +7542,7 @@
     </message>
     <message>
         <source>Of the empty weight, by what the aircraft weighs empty. The source has no band for exactly 5000 lb and 50000 lb.</source>
-        <translation>Vom Leergewicht, nach dem, was das Luftfahrzeug leer wiegt. Die Quelle hat kein Band für genau 5000 lb und 50000 lb.</translation>
+        <translation>Vom Leergewicht, nach dem, was das Luftfahrzeug leer wiegt. Die Quelle hat keinen Bereich für genau 5000 lb und 50000 lb.</translation>
     </message>
     <message>
         <source>Of the finding</source>
@@ -7590,7 +7590,7 @@
     </message>
     <message>
         <source>Once the nut has seated, nobody can measure its drag.</source>
-        <translation>Sitzt die Mutter einmal auf, kann niemand mehr ihr Klemmmoment messen.</translation>
+        <translation>Sitzt die Mutter einmal auf, kann niemand mehr ihr Klemmdrehmoment messen.</translation>
     </message>
     <message>
         <source>One a line, with its technician after a colon: Left: Ana</source>
@@ -7806,7 +7806,7 @@
     </message>
     <message>
         <source>Order of the fasteners</source>
-        <translation>Reihenfolge der Befestigungselemente</translation>
+        <translation>Reihenfolge der Verbindungselemente</translation>
     </message>
     <message>
         <source>Order, least first</source>
@@ -7850,11 +7850,11 @@
     </message>
     <message>
         <source>Outgoing unit off</source>
-        <translation>Ausgehendes Aggregat abgenommen</translation>
+        <translation>Ausgehendes Aggregat ausgebaut</translation>
     </message>
     <message>
         <source>Outgoing unit taken off</source>
-        <translation>Ausgehendes Aggregat abgenommen</translation>
+        <translation>Ausgehendes Aggregat ausgebaut</translation>
     </message>
     <message>
         <source>Own work inspected again and accepted</source>
@@ -7998,7 +7998,7 @@
     </message>
     <message>
         <source>People fall from platforms, and tools from them on people. Lock it, rail it, and keep it clear of the unit's way. Work as the approved maintenance data and the local rules say.</source>
-        <translation>Personen stürzen von Arbeitsbühnen, und Werkzeuge fallen von ihnen auf Personen. Sperren Sie sie, versehen Sie sie mit Geländer, und halten Sie sie aus dem Weg des Aggregats. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
+        <translation>Personen stürzen von Arbeitsbühnen, und Werkzeuge fallen von ihnen auf Personen. Stellen Sie die Bühne fest, versehen Sie sie mit Geländer, und halten Sie sie aus dem Weg des Aggregats. Arbeiten Sie, wie es die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften angeben.</translation>
     </message>
     <message>
         <source>Perimeter</source>
@@ -8210,7 +8210,7 @@
     </message>
     <message>
         <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
-        <translation>Lesen Sie den Namen der Flüssigkeit auf der Dose und am Einfüllstutzen: Die falsche in der richtigen Menge ist keine Wartung.</translation>
+        <translation>Lesen Sie den Namen der Flüssigkeit auf der Dose und am Einfüllstutzen: Die falsche in der richtigen Menge ist keine ordnungsgemäße Befüllung.</translation>
     </message>
     <message>
         <source>Read was "%1" joined to "%2", and the list has no such pair. Read again; if it is so, they are crossed: undo them.</source>
@@ -8226,7 +8226,7 @@
     </message>
     <message>
         <source>Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered.</source>
-        <translation>Ablesungen werden hier mit Sicherheitsabstand angenommen, und im Stammbuch steht nicht, um wie viel dieses Werkzeug abweichen darf. Nehmen Sie ein anderes Werkzeug, oder lassen Sie seine Abweichung registrieren.</translation>
+        <translation>Messwerte werden hier mit Sicherheitsabstand angenommen, und im Stammbuch steht nicht, um wie viel dieses Werkzeug abweichen darf. Nehmen Sie ein anderes Werkzeug, oder lassen Sie seine Abweichung registrieren.</translation>
     </message>
     <message>
         <source>Readings are checked against the range, so it must be one.</source>
@@ -8594,7 +8594,7 @@
     </message>
     <message>
         <source>Say for each mark what is to be looked at.</source>
-        <translation>Sagen Sie zu jeder Markierung, worauf zu achten ist.</translation>
+        <translation>Geben Sie zu jeder Markierung an, was anzusehen ist.</translation>
     </message>
     <message>
         <source>Say for whom, and why.</source>
@@ -8718,7 +8718,7 @@
     </message>
     <message>
         <source>Serviced: %1.</source>
-        <translation>Gewartet: %1.</translation>
+        <translation>Befüllt: %1.</translation>
     </message>
     <message>
         <source>Servicing</source>
@@ -8782,19 +8782,19 @@
     </message>
     <message>
         <source>Shear band is estimated</source>
-        <translation>Bereich für Schermutter ist geschätzt</translation>
+        <translation>Bereich für Scherung ist geschätzt</translation>
     </message>
     <message>
         <source>Shear nut, least</source>
-        <translation>Schermutter, mindestens</translation>
+        <translation>Mutter (Scherung), mindestens</translation>
     </message>
     <message>
         <source>Shear nut, most</source>
-        <translation>Schermutter, höchstens</translation>
+        <translation>Mutter (Scherung), höchstens</translation>
     </message>
     <message>
         <source>Shear nut, never over</source>
-        <translation>Schermutter, nie über</translation>
+        <translation>Mutter (Scherung), nie über</translation>
     </message>
     <message>
         <source>Shift</source>
@@ -8904,7 +8904,7 @@
     </message>
     <message>
         <source>Signed gates: safe to start, all free, lowering, lifting, mounts, last look, power, closure. The lead may strike or change one before it matters.</source>
-        <translation>Unterschriebene Freigabeschritte: sicher zu beginnen, alles frei, Absenken, Anheben, Aufhängungen, letzter Blick, Strom, Abschluss. Der Leiter kann einen streichen oder ändern, bevor es darauf ankommt.</translation>
+        <translation>Haltepunkte mit Unterschrift: sicher zu beginnen, alles frei, Absenken, Anheben, Aufhängungen, letzter Blick, Strom, Abschluss. Der Leiter kann einen streichen oder ändern, bevor es darauf ankommt.</translation>
     </message>
     <message>
         <source>Signed with authority to</source>
@@ -9400,19 +9400,19 @@
     </message>
     <message>
         <source>Tension factor, k</source>
-        <translation>Kraftfaktor, k</translation>
+        <translation>Zugkraftfaktor, k</translation>
     </message>
     <message>
         <source>Tension nut, least</source>
-        <translation>Zugmutter, mindestens</translation>
+        <translation>Mutter (Zug), mindestens</translation>
     </message>
     <message>
         <source>Tension nut, most</source>
-        <translation>Zugmutter, höchstens</translation>
+        <translation>Mutter (Zug), höchstens</translation>
     </message>
     <message>
         <source>Tension nut, never over</source>
-        <translation>Zugmutter, nie über</translation>
+        <translation>Mutter (Zug), nie über</translation>
     </message>
     <message>
         <source>Tension of a leg at %1, T</source>
@@ -9468,7 +9468,7 @@
     </message>
     <message>
         <source>The %1 of %2 (%3) covered it and is void.</source>
-        <translation>%1 von %2 (%3) gehörte dazu und ist hinfällig.</translation>
+        <translation>Der Test „%1“ an %2 (%3) hat dies mit erfasst und ist hinfällig.</translation>
     </message>
     <message>
         <source>The %1 of %2 (%3) has failed and has to be made again.</source>
@@ -9512,7 +9512,7 @@
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the servicing.</source>
-        <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften entscheiden, und dafür Lizenzierte oder Berechtigte beurteilen die Wartung.</translation>
+        <translation>Die genehmigten Instandhaltungsunterlagen und die örtlichen Vorschriften entscheiden, und dafür Lizenzierte oder Berechtigte beurteilen die Befüllung.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it tighten.</source>
@@ -9712,7 +9712,7 @@
     </message>
     <message>
         <source>The coupling is home: its mark shows or its lock has clicked.</source>
-        <translation>Die Kupplung sitzt ganz: Ihre Markierung ist sichtbar oder ihre Verriegelung ist eingerastet.</translation>
+        <translation>Die Kupplung sitzt vollständig: Ihre Markierung ist sichtbar oder ihre Verriegelung ist eingerastet.</translation>
     </message>
     <message>
         <source>The coupling is seated all round and clear of its neighbours.</source>
@@ -9720,7 +9720,7 @@
     </message>
     <message>
         <source>The coupling is seated all round and clear of wiring.</source>
-        <translation>Die Kupplung sitzt ringsum und hat Abstand zu Leitungen.</translation>
+        <translation>Die Kupplung sitzt ringsum und hat Abstand zu Kabeln.</translation>
     </message>
     <message>
         <source>The cryptographic library could not be started. Nothing can be signed or verified.</source>
@@ -9744,7 +9744,7 @@
     </message>
     <message>
         <source>The day of the lift is not given, so nothing says whether the inspections hold.</source>
-        <translation>Der Tag des Hubs ist nicht angegeben; nichts sagt also, ob die Prüfungen gelten.</translation>
+        <translation>Der Tag des Hebevorgangs ist nicht angegeben; nichts sagt also, ob die Prüfungen gelten.</translation>
     </message>
     <message>
         <source>The demo was not made</source>
@@ -9816,15 +9816,15 @@
     </message>
     <message>
         <source>The drag of a nut runs from less to more, not from %1 to %2.</source>
-        <translation>Das Klemmmoment der Mutter läuft vom kleineren zum größeren Wert, nicht von %1 bis %2.</translation>
+        <translation>Das Klemmdrehmoment der Mutter läuft vom kleineren zum größeren Wert, nicht von %1 bis %2.</translation>
     </message>
     <message>
         <source>The drag of fastener %1 was measured as %2 in entry %3, before the nut seated. Give that figure in the later passes as well.</source>
-        <translation>Das Klemmmoment von Verbindungselement %1 wurde in Eintrag %3 mit %2 gemessen, bevor die Mutter aufsaß. Geben Sie diesen Wert auch in den späteren Durchgängen an.</translation>
+        <translation>Das Klemmdrehmoment von Verbindungselement %1 wurde in Eintrag %3 mit %2 gemessen, bevor die Mutter aufsaß. Geben Sie diesen Wert auch in den späteren Durchgängen an.</translation>
     </message>
     <message>
         <source>The drag of the self-locking nut is added to the torque of %1: measure it while the nut is run down, before it bears, and record it.</source>
-        <translation>Das Klemmmoment der selbstsichernden Mutter kommt zum Anziehdrehmoment von %1 hinzu: Messen Sie es beim Aufschrauben der Mutter, bevor sie aufliegt, und tragen Sie es ein.</translation>
+        <translation>Das Klemmdrehmoment der selbstsichernden Mutter kommt zum Anziehdrehmoment von %1 hinzu: Messen Sie es beim Aufschrauben der Mutter, bevor sie aufliegt, und tragen Sie es ein.</translation>
     </message>
     <message>
         <source>The drain is open from end to end.</source>
@@ -9876,7 +9876,7 @@
     </message>
     <message>
         <source>The fasteners are numbered clockwise from 1. Where the maintenance data gives an order, it governs.</source>
-        <translation>Die Befestigungselemente sind im Uhrzeigersinn ab 1 nummeriert. Wo die Instandhaltungsunterlagen eine Reihenfolge angeben, gilt diese.</translation>
+        <translation>Die Verbindungselemente sind im Uhrzeigersinn ab 1 nummeriert. Wo die Instandhaltungsunterlagen eine Reihenfolge angeben, gilt diese.</translation>
     </message>
     <message>
         <source>The fasteners of %1 are tightened in their order: %2 comes next, not %3.</source>
@@ -10160,7 +10160,7 @@
     </message>
     <message>
         <source>The job lists nothing that a photo could show. Import the interface list first; what waits here stays.</source>
-        <translation>Der Auftrag führt nichts auf, was ein Foto zeigen könnte. Lesen Sie erst die Anschlussliste ein; was hier wartet, bleibt.</translation>
+        <translation>Der Auftrag führt nichts auf, was ein Foto zeigen könnte. Importieren Sie zuerst die Anschlussliste; was hier wartet, bleibt.</translation>
     </message>
     <message>
         <source>The job was closed on %1 and takes no more entries. Open a follow-on job that names it.</source>
@@ -10284,7 +10284,7 @@
     </message>
     <message>
         <source>The last pass goes to %1 % of the final torque. Add the pass to 100 %.</source>
-        <translation>Der letzte Durchgang geht auf %1 % des vollen Anziehdrehmoments. Ergänzen Sie den Durchgang auf 100 %.</translation>
+        <translation>Der letzte Durchgang geht auf %1 % des Enddrehmoments. Ergänzen Sie den Durchgang auf 100 %.</translation>
     </message>
     <message>
         <source>The last pass of a torque is 100 percent, and there are at most %1 passes; these are %2, the last %3.</source>
@@ -10296,7 +10296,7 @@
     </message>
     <message>
         <source>The lead has slack and cannot foul a moving part.</source>
-        <translation>Das Band hat Spiel und kann kein bewegliches Teil berühren.</translation>
+        <translation>Das Masseband hat Spiel und kann kein bewegliches Teil behindern.</translation>
     </message>
     <message>
         <source>The lead signs it, before anything is done that it would hold back.</source>
@@ -10376,7 +10376,7 @@
     </message>
     <message>
         <source>The list gives no least drag for the nuts of %1, so none of them can be used again. Fit a new nut.</source>
-        <translation>Die Liste gibt für die Muttern von %1 kein kleinstes Klemmmoment an, also darf keine wiederverwendet werden. Bauen Sie eine neue Mutter an.</translation>
+        <translation>Die Liste gibt für die Muttern von %1 kein kleinstes Klemmdrehmoment an, also darf keine wiederverwendet werden. Bauen Sie eine neue Mutter an.</translation>
     </message>
     <message>
         <source>The list has %1 drops to the millilitre for %2, not %3. Leave the number out.</source>
@@ -10556,7 +10556,7 @@
     </message>
     <message>
         <source>The outgoing unit is off, blanked and tagged.</source>
-        <translation>Das ausgehende Aggregat ist ab, verschlossen und gekennzeichnet.</translation>
+        <translation>Das ausgehende Aggregat ist ausgebaut, verschlossen und mit Anhänger gekennzeichnet.</translation>
     </message>
     <message>
         <source>The package cannot be begun. Choose another folder.</source>
@@ -10608,7 +10608,7 @@
     </message>
     <message>
         <source>The part %1 stands twice among the hardware. List it once, with its whole number.</source>
-        <translation>Das Teil %1 steht zweimal in den Befestigungsteilen. Führen Sie es einmal auf, mit der ganzen Anzahl.</translation>
+        <translation>Das Teil %1 steht zweimal im Befestigungsmaterial. Führen Sie es einmal auf, mit der ganzen Anzahl.</translation>
     </message>
     <message>
         <source>The part %1 stands twice among what came off. Count it once.</source>
@@ -10640,7 +10640,7 @@
     </message>
     <message>
         <source>The photo is said to be a copy of itself. Name the file that it was made from, or say nothing where it is the file itself.</source>
-        <translation>Das Foto soll eine Kopie seiner selbst sein. Die Datei nennen, aus der es gemacht wurde, oder nichts angeben, wenn es die Datei selbst ist.</translation>
+        <translation>Das Foto soll eine Kopie seiner selbst sein. Nennen Sie die Datei, aus der es gemacht wurde, oder geben Sie nichts an, wenn es die Datei selbst ist.</translation>
     </message>
     <message>
         <source>The photos are more than 4 GiB, which is more than one package holds. Ask who looks after the program.</source>
@@ -10648,7 +10648,7 @@
     </message>
     <message>
         <source>The picture cannot be decoded (%1).</source>
-        <translation>Das Bild lässt sich nicht entschlüsseln (%1).</translation>
+        <translation>Das Bild lässt sich nicht dekodieren (%1).</translation>
     </message>
     <message>
         <source>The point nearer to the centre of gravity carries more than half.</source>
@@ -11068,7 +11068,7 @@
     </message>
     <message>
         <source>The unit is off.</source>
-        <translation>Das Aggregat ist ab.</translation>
+        <translation>Das Aggregat ist ausgebaut.</translation>
     </message>
     <message>
         <source>The unit itself, its accessories and the tests</source>
@@ -11156,11 +11156,11 @@
     </message>
     <message>
         <source>The zero of the leads, %1, is more than the reading, %2, so the reading cannot be relied on. Check the leads, set the meter to zero, and measure again.</source>
-        <translation>Der Nullwert der Leitungen, %1, ist mehr als die Ablesung, %2; auf sie ist also kein Verlass. Prüfen Sie die Leitungen, stellen Sie das Messgerät auf null und messen Sie noch einmal.</translation>
+        <translation>Der Nullwert der Leitungen, %1, ist größer als der Messwert, %2; auf den Messwert ist also kein Verlass. Prüfen Sie die Leitungen, stellen Sie das Messgerät auf null und messen Sie noch einmal.</translation>
     </message>
     <message>
         <source>There are %1 fasteners to tighten. Count them again.</source>
-        <translation>Es sind %1 Befestigungselemente anzuziehen. Zählen Sie sie noch einmal.</translation>
+        <translation>Es sind %1 Verbindungselemente anzuziehen. Zählen Sie sie noch einmal.</translation>
     </message>
     <message>
         <source>There are %1 legs at each lifting point. Give one or more.</source>
@@ -11168,7 +11168,7 @@
     </message>
     <message>
         <source>There are at most %1 fasteners; %2 are too many for one ring.</source>
-        <translation>Es gibt höchstens %1 Befestigungselemente; %2 sind zu viele für einen Kranz.</translation>
+        <translation>Es gibt höchstens %1 Verbindungselemente; %2 sind zu viele für einen Ring.</translation>
     </message>
     <message>
         <source>There is an authorisation "%1" already.</source>
@@ -11625,7 +11625,7 @@
     </message>
     <message>
         <source>Tool %1 was withdrawn on %2.</source>
-        <translation>Werkzeug %1 wurde am %2 entzogen.</translation>
+        <translation>Werkzeug %1 wurde am %2 aus dem Gebrauch genommen.</translation>
     </message>
     <message>
         <source>Tool calibrated</source>
@@ -11657,7 +11657,7 @@
     </message>
     <message>
         <source>Tool withdrawn</source>
-        <translation>Werkzeug entzogen</translation>
+        <translation>Werkzeug aus dem Gebrauch genommen</translation>
     </message>
     <message>
         <source>Tools</source>
@@ -11681,7 +11681,7 @@
     </message>
     <message>
         <source>Tools that measure</source>
-        <translation>Messende Werkzeuge</translation>
+        <translation>Messmittel</translation>
     </message>
     <message>
         <source>Torque</source>
@@ -11693,15 +11693,15 @@
     </message>
     <message>
         <source>Torque at the fastener</source>
-        <translation>Drehmoment am Befestigungselement</translation>
+        <translation>Drehmoment am Verbindungselement</translation>
     </message>
     <message>
         <source>Torque at the fastener, T</source>
-        <translation>Drehmoment am Befestigungselement, T</translation>
+        <translation>Drehmoment am Verbindungselement, T</translation>
     </message>
     <message>
         <source>Torque is missing on fastener %1 of %2.</source>
-        <translation>Das Anziehdrehmoment fehlt am Befestigungselement %1 von %2.</translation>
+        <translation>Das Anziehdrehmoment fehlt am Verbindungselement %1 von %2.</translation>
     </message>
     <message>
         <source>Torque needs the number of fasteners, the least and the most torque and a unit.</source>
@@ -11717,7 +11717,7 @@
     </message>
     <message>
         <source>Torque readings are accepted</source>
-        <translation>Drehmoment-Messwerte werden anerkannt</translation>
+        <translation>Drehmoment-Messwerte werden angenommen</translation>
     </message>
     <message>
         <source>Torque specified, T₀</source>
@@ -11737,11 +11737,11 @@
     </message>
     <message>
         <source>Torque, fastener %1</source>
-        <translation>Anziehdrehmoment, Befestigungselement %1</translation>
+        <translation>Anziehdrehmoment, Verbindungselement %1</translation>
     </message>
     <message>
         <source>Torque, fastener %1, pass %2</source>
-        <translation>Anziehdrehmoment, Befestigungselement %1, Durchgang %2</translation>
+        <translation>Anziehdrehmoment, Verbindungselement %1, Durchgang %2</translation>
     </message>
     <message>
         <source>Torque, least</source>
@@ -11781,11 +11781,11 @@
     </message>
     <message>
         <source>Turn after the torque, least</source>
-        <translation>Weiterdrehen nach dem Drehmoment, mindestens</translation>
+        <translation>Drehwinkel nach dem Anziehdrehmoment, mindestens</translation>
     </message>
     <message>
         <source>Turn after the torque, most</source>
-        <translation>Weiterdrehen nach dem Drehmoment, höchstens</translation>
+        <translation>Drehwinkel nach dem Anziehdrehmoment, höchstens</translation>
     </message>
     <message>
         <source>Turn the pigtail in, so that nobody is cut by it.</source>
@@ -11934,7 +11934,7 @@
     </message>
     <message>
         <source>Unit is off</source>
-        <translation>Aggregat ist ab</translation>
+        <translation>Aggregat ist ausgebaut</translation>
     </message>
     <message>
         <source>Unit …</source>
@@ -12093,7 +12093,7 @@
     </message>
     <message>
         <source>Weight of the rigging</source>
-        <translation>Gewicht der Lastaufnahmemittel</translation>
+        <translation>Gewicht des Geschirrs</translation>
     </message>
     <message>
         <source>Weight of the unit</source>
@@ -12149,7 +12149,7 @@
     </message>
     <message>
         <source>What came off is counted from what was on.</source>
-        <translation>Was abgenommen wurde, wird aus dem gezählt, was daran war.</translation>
+        <translation>Was abgenommen wurde, wird von dem gezählt, was daran war.</translation>
     </message>
     <message>
         <source>What cannot be shown would stay loose for ever.</source>
@@ -12393,7 +12393,7 @@
     </message>
     <message>
         <source>What the nut eats up does not clamp.</source>
-        <translation>Was die Mutter aufzehrt, klemmt nicht.</translation>
+        <translation>Was die Mutter an Drehmoment aufzehrt, erzeugt keine Vorspannung.</translation>
     </message>
     <message>
         <source>What the signer looks at and confirms</source>
@@ -12421,15 +12421,15 @@
     </message>
     <message>
         <source>What to look at</source>
-        <translation>Worauf zu achten ist</translation>
+        <translation>Was anzusehen ist</translation>
     </message>
     <message>
         <source>What to look at, for the chosen mark</source>
-        <translation>Worauf zu achten ist, bei der gewählten Markierung</translation>
+        <translation>Was anzusehen ist, bei der gewählten Markierung</translation>
     </message>
     <message>
         <source>What to set the wrench to so that the fastener gets a torque of its band, with or without an adapter.</source>
-        <translation>Worauf der Schlüssel einzustellen ist, damit das Befestigungselement ein Drehmoment seines zulässigen Bereichs erhält, mit oder ohne Adapter.</translation>
+        <translation>Worauf der Schlüssel einzustellen ist, damit das Verbindungselement ein Drehmoment seines zulässigen Bereichs erhält, mit oder ohne Adapter.</translation>
     </message>
     <message>
         <source>What two things are called by one name, one of them is left on.</source>
@@ -12657,7 +12657,7 @@
     </message>
     <message>
         <source>Which fasteners</source>
-        <translation>Welche Befestigungselemente</translation>
+        <translation>Welche Verbindungselemente</translation>
     </message>
     <message>
         <source>Which interface does it show?</source>
@@ -12920,7 +12920,7 @@
     </message>
     <message>
         <source>Withdraw the tool</source>
-        <translation>Werkzeug entziehen</translation>
+        <translation>Werkzeug aus dem Gebrauch nehmen</translation>
     </message>
     <message>
         <source>Withdraw the tool …</source>
@@ -13012,7 +13012,7 @@
     </message>
     <message>
         <source>Working:</source>
-        <translation>Rechnung:</translation>
+        <translation>Rechenweg:</translation>
     </message>
     <message>
         <source>Worst class allowed</source>
@@ -13296,7 +13296,7 @@
     </message>
     <message>
         <source>accessories_placed</source>
-        <translation>Zubehör untergebracht</translation>
+        <translation>Anbauteile untergebracht</translation>
     </message>
     <message>
         <source>accessory %1 not placed (%2)</source>
@@ -13709,7 +13709,7 @@
     </message>
     <message>
         <source>fastener %1</source>
-        <translation>Befestigungselement %1</translation>
+        <translation>Verbindungselement %1</translation>
     </message>
     <message>
         <source>fastener %1 in pass %2</source>
@@ -13721,7 +13721,7 @@
     </message>
     <message>
         <source>fasteners %1</source>
-        <translation>Befestigungselemente %1</translation>
+        <translation>Verbindungselemente %1</translation>
     </message>
     <message>
         <source>fell with what it rested on</source>
@@ -13749,7 +13749,7 @@
     </message>
     <message>
         <source>findings_closed</source>
-        <translation>Befunde abgeschlossen</translation>
+        <translation>Befunde geschlossen</translation>
     </message>
     <message>
         <source>fit</source>
@@ -13824,7 +13824,7 @@
     </message>
     <message>
         <source>hardware</source>
-        <translation>Befestigungsteile</translation>
+        <translation>Befestigungsmaterial</translation>
     </message>
     <message>
         <source>hoist</source>
@@ -14095,7 +14095,7 @@
     </message>
     <message>
         <source>lift_planned</source>
-        <translation>Heben geplant</translation>
+        <translation>Hebevorgang geplant</translation>
     </message>
     <message>
         <source>limit %1</source>
@@ -14163,7 +14163,7 @@
     </message>
     <message>
         <source>measuring tool</source>
-        <translation>Messwerkzeug</translation>
+        <translation>Messmittel</translation>
     </message>
     <message>
         <source>missing since %1, finding %2; back: %3</source>
@@ -14187,7 +14187,7 @@
     </message>
     <message>
         <source>next: fastener %1</source>
-        <translation>nächstes: Befestigungselement %1</translation>
+        <translation>nächstes: Verbindungselement %1</translation>
     </message>
     <message>
         <source>no</source>
@@ -14377,7 +14377,7 @@
     </message>
     <message>
         <source>overrule</source>
-        <translation>überstimmen</translation>
+        <translation>übersteuern</translation>
     </message>
     <message>
         <source>package-%1.zip</source>
@@ -14626,7 +14626,7 @@
     </message>
     <message>
         <source>serviced</source>
-        <translation>aufgefüllt</translation>
+        <translation>befüllt</translation>
     </message>
     <message>
         <source>set to %1</source>
@@ -14656,7 +14656,7 @@
     </message>
     <message>
         <source>slave hardware</source>
-        <translation>Hilfsbefestigung</translation>
+        <translation>Behelfsbefestigung</translation>
     </message>
     <message>
         <source>sling</source>
@@ -14812,7 +14812,7 @@
     </message>
     <message>
         <source>the drag of the nuts</source>
-        <translation>das Klemmmoment der Muttern</translation>
+        <translation>das Klemmdrehmoment der Muttern</translation>
     </message>
     <message>
         <source>the folder cannot be made</source>
@@ -14824,11 +14824,11 @@
     </message>
     <message>
         <source>the hardware</source>
-        <translation>die Befestigungsteile</translation>
+        <translation>das Befestigungsmaterial</translation>
     </message>
     <message>
         <source>the hardware that came off</source>
-        <translation>die abgenommenen Befestigungsteile</translation>
+        <translation>das abgenommene Befestigungsmaterial</translation>
     </message>
     <message>
         <source>the incoming unit</source>
@@ -15236,7 +15236,7 @@
     </message>
     <message>
         <source>withdrawn</source>
-        <translation>entzogen</translation>
+        <translation>aus dem Gebrauch genommen</translation>
     </message>
     <message>
         <source>withdrawn %1</source>

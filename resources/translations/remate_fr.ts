@@ -86,11 +86,11 @@
     </message>
     <message>
         <source>"%1" classes what shows %2 minutes after wiping dry. Say after how many minutes it was looked.</source>
-        <translation>« %1 » classe ce qui apparaît %2 minutes après essuyage à sec. Indiquez après combien de minutes on a regardé.</translation>
+        <translation>« %1 » classe ce qui apparaît %2 minutes après essuyage à sec. Indiquez après combien de minutes on a regardé.</translation>
     </message>
     <message>
         <source>"%1" classes what shows %2 minutes after wiping dry; this was seen after %3. Wait, and look again.</source>
-        <translation>« %1 » classe ce qui apparaît %2 minutes après essuyage à sec ; ici on a regardé après %3. Attendez et regardez à nouveau.</translation>
+        <translation>« %1 » classe ce qui apparaît %2 minutes après essuyage à sec ; ici on a regardé après %3. Attendez et regardez à nouveau.</translation>
     </message>
     <message>
         <source>"%1" does not class by size. Choose the class by its description, and tell what was seen under how it was checked.</source>
@@ -98,19 +98,19 @@
     </message>
     <message>
         <source>"%1" gives %2 to more than one class (%3), so the worst of them, "%4", is taken.</source>
-        <translation>« %1 » attribue %2 à plus d'une classe (%3) ; la plus mauvaise, « %4 », est donc retenue.</translation>
+        <translation>« %1 » attribue %2 à plus d'une classe (%3) ; la plus mauvaise, « %4 », est donc retenue.</translation>
     </message>
     <message>
         <source>"%1" has a comma, which one reader takes for a decimal sign and another for thousands. Type a decimal point, and no grouping.</source>
-        <translation>« %1 » contient une virgule, que l'un lit comme signe décimal et l'autre comme séparateur de milliers. Saisissez un point décimal, sans séparateur.</translation>
+        <translation>« %1 » contient une virgule, que l'un lit comme signe décimal et l'autre comme séparateur de milliers. Saisissez un point décimal, sans séparateur.</translation>
     </message>
     <message>
         <source>"%1" has no unit. Add one of %2.</source>
-        <translation>« %1 » n'a pas d'unité. Ajoutez-en une parmi %2.</translation>
+        <translation>« %1 » n'a pas d'unité. Ajoutez-en une parmi %2.</translation>
     </message>
     <message>
         <source>"%1" is %2; %3 is needed, in one of %4.</source>
-        <translation>« %1 » est %2 ; il faut %3, dans l'une de ces unités : %4.</translation>
+        <translation>« %1 » est %2 ; il faut %3, dans l'une de ces unités : %4.</translation>
     </message>
     <message>
         <source>"%1" is a half of %2 (%3) too, which is of the same twin group: nobody could tell them apart by it.</source>
@@ -122,7 +122,7 @@
     </message>
     <message>
         <source>"%1" is given twice.</source>
-        <translation>« %1 » est donné deux fois.</translation>
+        <translation>« %1 » est donné deux fois.</translation>
     </message>
     <message>
         <source>"%1" is neither "read" nor "from memory".</source>
@@ -158,7 +158,7 @@
     </message>
     <message>
         <source>"%1" is no number with a unit. Type, for example, 12.5 and one of %2; at most 18 digits.</source>
-        <translation>« %1 » n'est pas un nombre avec unité. Saisissez par exemple 12.5 et une unité parmi %2 ; 18 chiffres au plus.</translation>
+        <translation>« %1 » n'est pas un nombre avec unité. Saisissez par exemple 12.5 et une unité parmi %2 ; 18 chiffres au plus.</translation>
     </message>
     <message>
         <source>"%1" is no other interface that is open with a tag on it.</source>
@@ -170,11 +170,11 @@
     </message>
     <message>
         <source>"%1" is no percent of the final torque. Give numbers such as 30, 60, 100.</source>
-        <translation>« %1 » n'est pas un pourcentage du couple final. Donnez des nombres tels que 30, 60, 100.</translation>
+        <translation>« %1 » n'est pas un pourcentage du couple final. Donnez des nombres tels que 30, 60, 100.</translation>
     </message>
     <message>
         <source>"%1" is no size of a leak. Write 0.75 in, or under 0.75 in where exactly that size belongs to the next class.</source>
-        <translation>« %1 » n'est pas une taille de fuite. Écrivez 0.75 in, ou under 0.75 in quand cette taille exacte appartient à la classe suivante.</translation>
+        <translation>« %1 » n'est pas une taille de fuite. Écrivez 0.75 in, ou under 0.75 in quand cette taille exacte appartient à la classe suivante.</translation>
     </message>
     <message>
         <source>"%1" is not a number, zero or more, with a decimal point.</source>
@@ -206,11 +206,11 @@
     </message>
     <message>
         <source>"%1" is within the limit.</source>
-        <translation>« %1 » est dans la limite.</translation>
+        <translation>« %1 » est dans la limite.</translation>
     </message>
     <message>
         <source>"%1" is worse than the limit, "%2". Find the cause; the maintenance data says what to do.</source>
-        <translation>« %1 » est pire que la limite, « %2 ». Cherchez la cause ; les données d'entretien disent que faire.</translation>
+        <translation>« %1 » est pire que la limite, « %2 ». Cherchez la cause ; les données d'entretien disent que faire.</translation>
     </message>
     <message>
         <source>"%1" must be off before this one, and the list does not have it yet. List it first.</source>
@@ -222,7 +222,7 @@
     </message>
     <message>
         <source>"%1" names no class for %2, so the worst, "%3", is taken.</source>
-        <translation>« %1 » ne nomme pas de classe pour %2 ; la plus mauvaise, « %3 », est donc retenue.</translation>
+        <translation>« %1 » ne nomme pas de classe pour %2 ; la plus mauvaise, « %3 », est donc retenue.</translation>
     </message>
     <message>
         <source>"%1" names no row. An id holds lower-case letters, digits, -, / and . alone.</source>
@@ -238,7 +238,7 @@
     </message>
     <message>
         <source>"Done at" must lie between the opening of the job and now.</source>
-        <translation>« Fait à » doit se situer entre l'ouverture du chantier et maintenant.</translation>
+        <translation>« Fait le » doit se situer entre l'ouverture du chantier et maintenant.</translation>
     </message>
     <message>
         <source>%1&#xa;&#xa;%2</source>
@@ -314,7 +314,7 @@
     </message>
     <message>
         <source>%1 % of the reading</source>
-        <translation>%1 % de la lecture</translation>
+        <translation>%1 % de la lecture</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -386,7 +386,7 @@
     </message>
     <message>
         <source>%1 (%2) is void: %3</source>
-        <translation>%1 (%2) est caduc : %3</translation>
+        <translation>%1 (%2) est caduc : %3</translation>
     </message>
     <message>
         <source>%1 (%2) was found still attached: which of the two is open is what the tags have to say. It is freed first.</source>
@@ -414,7 +414,7 @@
     </message>
     <message>
         <source>%1 (%2, serial number %3) has not been said to be on the outgoing unit again, which goes back up.</source>
-        <translation>%1 (%2, numéro de série %3) n'a pas été déclaré de nouveau sur l'ensemble sortant, qui remonte.</translation>
+        <translation>%1 (%2, numéro de série %3) n'a pas été déclaré comme étant de nouveau sur l'ensemble sortant, qui est reposé.</translation>
     </message>
     <message>
         <source>%1 (OWN WORK)</source>
@@ -442,7 +442,7 @@
     </message>
     <message>
         <source>%1 (signature in doubt)</source>
-        <translation>%1 (signature douteuse)</translation>
+        <translation>%1 (signature en doute)</translation>
     </message>
     <message>
         <source>%1 (signature in doubt: %2)</source>
@@ -498,7 +498,7 @@
     </message>
     <message>
         <source>%1 SIGNATURES IN DOUBT</source>
-        <translation>%1 SIGNATURES DOUTEUSES</translation>
+        <translation>%1 SIGNATURES EN DOUTE</translation>
     </message>
     <message>
         <source>%1 Somebody takes it up and says that it is finished, then it is inspected.</source>
@@ -526,7 +526,7 @@
     </message>
     <message>
         <source>%1 and %2 are compared as they are, so nothing is turned by %3 drops to the millilitre. Leave them out.</source>
-        <translation>%1 et %2 sont comparés tels quels ; rien n'est donc converti avec %3 gouttes au millilitre. Omettez cette valeur.</translation>
+        <translation>%1 et %2 sont comparés tels quels ; rien n'est donc converti avec %3 gouttes par millilitre. Omettez cette valeur.</translation>
     </message>
     <message>
         <source>%1 and %2 can be compared only when it is known how many drops make a millilitre. Count them, or take the number of the maintenance data.</source>
@@ -546,7 +546,7 @@
     </message>
     <message>
         <source>%1 applied: %2; asked for: %3.</source>
-        <translation>%1 appliqué : %2 ; demandé : %3.</translation>
+        <translation>%1 appliqué : %2 ; demandé : %3.</translation>
     </message>
     <message>
         <source>%1 asks for a turn of %2° to %3° after the torque; the entry says %4.</source>
@@ -578,7 +578,7 @@
     </message>
     <message>
         <source>%1 blanks were counted on the unit, and %2 are said to be removed. Find the difference before it goes up: a blank left in is found by the engine.</source>
-        <translation>%1 obturateurs ont été comptés sur l'ensemble, et %2 seraient retirés. Trouvez l'écart avant qu'il ne monte : un obturateur laissé à l'intérieur, c'est le moteur qui le trouve.</translation>
+        <translation>%1 obturateurs ont été comptés sur l'ensemble, et %2 seraient retirés. Trouvez l'écart avant que l'ensemble ne monte : un obturateur laissé à l'intérieur, c'est le moteur qui le trouve.</translation>
     </message>
     <message>
         <source>%1 blanks were counted on the unit, which was struck, and now %2. What was counted once is there, or inside: look for it. Where the first count was wrong, an inspector counts, and signs this.</source>
@@ -642,7 +642,7 @@
     </message>
     <message>
         <source>%1 closes together with this job and has loose ends: %2. The first: %3</source>
-        <translation>%1 est clos avec ce chantier et a des points ouverts : %2. Le premier : %3</translation>
+        <translation>%1 se clôt en même temps que ce chantier et a des points ouverts : %2. Le premier : %3</translation>
     </message>
     <message>
         <source>%1 comes after %2, which has to be passed again first. %3</source>
@@ -718,15 +718,15 @@
     </message>
     <message>
         <source>%1 drops to the millilitre come from no edge: 10 to 20 are usual, and 60 from the finest tips. Count how many fill a measure, or take the number of the maintenance data.</source>
-        <translation>%1 gouttes au millilitre ne tombent d'aucun bord : 10 à 20 sont habituelles, et 60 des pointes les plus fines. Comptez combien remplissent une mesure, ou prenez le nombre des données d'entretien.</translation>
+        <translation>%1 gouttes par millilitre ne tombent d'aucun bord : 10 à 20 sont habituelles, et 60 des pointes les plus fines. Comptez combien remplissent une mesure, ou prenez le nombre des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 drops to the millilitre is the checker's own number; the list has none.</source>
-        <translation>%1 gouttes par millilitre est le nombre propre au contrôleur ; la liste n'en a pas.</translation>
+        <translation>%1 gouttes par millilitre : ce nombre vient de la personne qui a fait le contrôle ; la liste n'en a pas.</translation>
     </message>
     <message>
         <source>%1 drops to the millilitre make no volume. Count how many fill a measure, or take the number of the maintenance data.</source>
-        <translation>%1 gouttes au millilitre ne font pas un volume. Comptez combien remplissent une mesure, ou prenez le nombre des données d'entretien.</translation>
+        <translation>%1 gouttes par millilitre ne font pas un volume. Comptez combien remplissent une mesure, ou prenez le nombre des données d'entretien.</translation>
     </message>
     <message>
         <source>%1 entries</source>
@@ -830,7 +830,7 @@
     </message>
     <message>
         <source>%1 has no field "%2"; it has %3.</source>
-        <translation>%1 n'a pas de champ « %2 » ; il a %3.</translation>
+        <translation>%1 n'a pas de champ « %2 » ; il a %3.</translation>
     </message>
     <message>
         <source>%1 has no line %2, and the other file of that ledger has.</source>
@@ -906,7 +906,7 @@
     </message>
     <message>
         <source>%1 is a measuring tool of the register (%2). Issue it as one.</source>
-        <translation>%1 est un outil de mesure du répertoire (%2). Délivrez-le comme tel.</translation>
+        <translation>%1 est un outil de mesure du répertoire (%2). Sortez-le comme tel.</translation>
     </message>
     <message>
         <source>%1 is about the whole job; leave the subject out.</source>
@@ -990,11 +990,11 @@
     </message>
     <message>
         <source>%1 is enough drag: at least %2 is needed.</source>
-        <translation>%1 suffit comme couple d'autofreinage : il faut au moins %2.</translation>
+        <translation>%1 suffit comme couple d'autofreinage : il faut au moins %2.</translation>
     </message>
     <message>
         <source>%1 is given as %2. Give a weight above 0.</source>
-        <translation>%1 est donné à %2. Donnez un poids supérieur à 0.</translation>
+        <translation>%1 est donné à %2. Donnez une masse supérieure à 0.</translation>
     </message>
     <message>
         <source>%1 is held by another program. Wait for it to finish, or close it, and open the store again.</source>
@@ -1022,7 +1022,7 @@
     </message>
     <message>
         <source>%1 is joined, not secured. </source>
-        <translation>%1 est raccordé, non assuré. </translation>
+        <translation>%1 est raccordé, non sécurisé. </translation>
     </message>
     <message>
         <source>%1 is joined. What is given over is off, or was never touched.</source>
@@ -1046,7 +1046,7 @@
     </message>
     <message>
         <source>%1 is more than the limit of %2. Find the cause; the maintenance data says what to do.</source>
-        <translation>%1 dépasse la limite de %2. Cherchez la cause ; les données d'entretien disent que faire.</translation>
+        <translation>%1 dépasse la limite de %2. Cherchez la cause ; les données d'entretien disent que faire.</translation>
     </message>
     <message>
         <source>%1 is neither a moment nor the arm of a centre of gravity. Give one of them from the aircraft's weight record.</source>
@@ -1206,11 +1206,11 @@
     </message>
     <message>
         <source>%1 is too little: %2 is asked for. Check unit and tool, and torque it again.</source>
-        <translation>%1 est trop peu : il faut %2. Vérifiez l'unité et l'outil, et serrez à nouveau.</translation>
+        <translation>%1 est insuffisant : il faut %2. Vérifiez l'unité et l'outil, et serrez à nouveau.</translation>
     </message>
     <message>
         <source>%1 is too much: %2 is asked for. The fastener may be overstressed: follow the maintenance data, and raise a finding.</source>
-        <translation>%1 est trop : il faut %2. La fixation a pu être surchargée : suivez les données d'entretien, et émettez un constat.</translation>
+        <translation>%1 est excessif : il faut %2. La fixation a pu être sollicitée à l'excès : suivez les données d'entretien, et ouvrez un constat.</translation>
     </message>
     <message>
         <source>%1 is within the limit of %2.</source>
@@ -1230,7 +1230,7 @@
     </message>
     <message>
         <source>%1 leak classes have %2 sizes between them, not %3: give each class but the last its greatest size, or none at all.</source>
-        <translation>%1 classes de fuite ont %2 tailles entre elles, non %3 : donnez à chaque classe sauf la dernière sa plus grande taille, ou n'en donnez aucune.</translation>
+        <translation>%1 classes de fuite ont %2 tailles entre elles, non %3 : donnez à chaque classe sauf la dernière sa plus grande taille, ou n'en donnez aucune.</translation>
     </message>
     <message>
         <source>%1 leaks %2, so the liquid is not still. Say that it drips or pools.</source>
@@ -1254,7 +1254,7 @@
     </message>
     <message>
         <source>%1 lies outside %2 to %3, which is the range of a tool that is verified from 20 % on. Give the lowest mark of this one, or take another tool.</source>
-        <translation>%1 est hors de %2 à %3, la plage d'un outil vérifié à partir de 20 %. Donnez le plus petit repère de celui-ci, ou prenez un autre outil.</translation>
+        <translation>%1 est hors de %2 à %3, la plage d'un outil vérifié à partir de 20 %. Donnez le plus petit repère de celui-ci, ou prenez un autre outil.</translation>
     </message>
     <message>
         <source>%1 lies outside the range of the tool, %2 to %3. Take another tool.</source>
@@ -1274,7 +1274,7 @@
     </message>
     <message>
         <source>%1 lists an interface "%2" of its own (%3), so this one cannot be taken on there.</source>
-        <translation>%1 a dans sa liste son propre raccordement « %2 » (%3) ; celui-ci ne peut donc pas y être repris.</translation>
+        <translation>%1 a dans sa liste son propre raccordement « %2 » (%3) ; celui-ci ne peut donc pas y être pris en charge.</translation>
     </message>
     <message>
         <source>%1 looked at this. What %1 saw nobody else signs for: close this sheet, lock (Ctrl+L), and look for yourself.</source>
@@ -1286,7 +1286,7 @@
     </message>
     <message>
         <source>%1 made the list ask less of %2; another inspector accepts it.</source>
-        <translation>%1 a fait que la liste demande moins à %2 ; c'est un autre contrôleur qui l'accepte.</translation>
+        <translation>%1 a réduit ce que la liste demande à %2 ; c'est un autre contrôleur qui l'accepte.</translation>
     </message>
     <message>
         <source>%1 meets the limit, %2.</source>
@@ -1298,7 +1298,7 @@
     </message>
     <message>
         <source>%1 min after wiping dry</source>
-        <translation>%1 min après essuyage</translation>
+        <translation>%1 min après essuyage à sec</translation>
     </message>
     <message>
         <source>%1 minutes</source>
@@ -1378,7 +1378,7 @@
     </message>
     <message>
         <source>%1 over</source>
-        <translation>%1 au-dessus</translation>
+        <translation>dépassement %1</translation>
     </message>
     <message>
         <source>%1 read %2, which is outside its limits: this test has failed. Find the cause, and say what is worked on again.</source>
@@ -1531,7 +1531,7 @@
     </message>
     <message>
         <source>%1 was found still attached by %2: %3 Whoever frees it says so first.</source>
-        <translation>%1 a été trouvé encore attaché par %2 : %3 Qui le libère le dit d'abord.</translation>
+        <translation>%1 a été trouvé encore attaché par %2 : %3 La personne qui le libère le dit d'abord.</translation>
     </message>
     <message>
         <source>%1 was found still attached: %2</source>
@@ -1547,11 +1547,11 @@
     </message>
     <message>
         <source>%1 was issued in entry %2 and has not come back. Two tools of one marking cannot be counted.</source>
-        <translation>%1 a été délivré à l'entrée %2 et n'est pas revenu. Deux outils de même marquage ne peuvent pas être comptés.</translation>
+        <translation>%1 a été sorti à l'entrée %2 et n'est pas revenu. Deux outils de même marquage ne peuvent pas être comptés.</translation>
     </message>
     <message>
         <source>%1 was issued: it was counted, came back or is missing since. It is not struck; return it, or say that it is missing.</source>
-        <translation>%1 a été délivré : il a depuis été compté, est revenu ou manque. Cela ne se raye pas ; rendez-le, ou indiquez qu'il manque.</translation>
+        <translation>%1 a été sorti : il a depuis été compté, est revenu ou manque. Cela ne se raye pas ; rendez-le, ou indiquez qu'il manque.</translation>
     </message>
     <message>
         <source>%1 was joined with what the list asked for then: %2. Undo it first; then correct the list.</source>
@@ -1559,7 +1559,7 @@
     </message>
     <message>
         <source>%1 was last worked on at %2 (entry %3); this job asks for a pause of %4 minutes before the same eyes look again.</source>
-        <translation>%1 a été travaillé en dernier à %2 (entrée %3) ; ce chantier demande une pause de %4 minutes avant que les mêmes yeux regardent à nouveau.</translation>
+        <translation>La dernière intervention sur %1 date du %2 (entrée %3) ; ce chantier demande une pause de %4 minutes avant que les mêmes yeux regardent à nouveau.</translation>
     </message>
     <message>
         <source>%1 was linked in entry %2.</source>
@@ -1627,7 +1627,7 @@
     </message>
     <message>
         <source>%1 was sent to %2, which has not taken it on yet.</source>
-        <translation>%1 a été transmis à %2, qui ne l'a pas encore repris.</translation>
+        <translation>%1 a été transmis à %2, qui ne l'a pas encore pris en charge.</translation>
     </message>
     <message>
         <source>%1 was set with %2 and could not be compared here (%3): do not rely on it. Make it anew from the entries.</source>
@@ -1635,7 +1635,7 @@
     </message>
     <message>
         <source>%1 was taken on by %2 as this record has it. They strike that first; then it is back.</source>
-        <translation>%1 a été repris par %2 tel qu'il figure dans ce dossier. Ils rayent d'abord cette reprise ; il est alors de retour.</translation>
+        <translation>%1 a été pris en charge par %2 tel qu'il figure dans ce dossier. Ils rayent d'abord cette prise en charge ; il est alors de retour.</translation>
     </message>
     <message>
         <source>%1 was undone again in entry %2, which rests on its having been joined. Strike that one first, if it was a mistake.</source>
@@ -1663,7 +1663,7 @@
     </message>
     <message>
         <source>%1 was worked on.</source>
-        <translation>%1 a été travaillé.</translation>
+        <translation>%1 a fait l'objet d'une intervention.</translation>
     </message>
     <message>
         <source>%1 was written by a later version of this program. It was left as it is. Open it with that version, or bring this computer up to date.</source>
@@ -1687,11 +1687,11 @@
     </message>
     <message>
         <source>%1 would carry %2 of %3, which leaves %4; under 20 % is little, for weights and angles are seldom known well.</source>
-        <translation>%1 porterait %2 sur %3, ce qui laisse %4 ; moins de 20 % est peu, car poids et angles sont rarement bien connus.</translation>
+        <translation>%1 porterait %2 sur %3, ce qui laisse %4 ; moins de 20 % est peu, car masses et angles sont rarement bien connus.</translation>
     </message>
     <message>
         <source>%1 would carry %2, over its working load limit of %3. Do not lift; take stronger equipment, or steeper slings.</source>
-        <translation>%1 porterait %2, au-delà de sa charge maximale d'utilisation de %3. Ne levez pas ; prenez un matériel plus fort, ou des élingues plus raides.</translation>
+        <translation>%1 porterait %2, au-delà de sa charge maximale d'utilisation de %3. Ne levez pas ; prenez un matériel de plus grande capacité, ou des élingues plus proches de la verticale.</translation>
     </message>
     <message>
         <source>%1 would cover %2, which has not been inspected.</source>
@@ -1787,7 +1787,7 @@
     </message>
     <message>
         <source>%1, %2 at arm %3, moment %4</source>
-        <translation>%1, %2 au bras %3, moment %4</translation>
+        <translation>%1, %2 au bras de levier %3, moment %4</translation>
     </message>
     <message>
         <source>%1, %2 of the mean aerodynamic chord</source>
@@ -1967,11 +1967,11 @@
     </message>
     <message>
         <source>%1: "%2" cannot be read. Give a number with its unit.</source>
-        <translation>%1 : « %2 » ne se lit pas. Donnez un nombre avec son unité.</translation>
+        <translation>%1 : « %2 » ne se lit pas. Donnez un nombre avec son unité.</translation>
     </message>
     <message>
         <source>%1: "%2" is not part of a value that was read.</source>
-        <translation>%1 : « %2 » n'appartient à aucune valeur relevée.</translation>
+        <translation>%1 : « %2 » n'appartient à aucune valeur relevée.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -2047,7 +2047,7 @@
     </message>
     <message>
         <source>%1: give the least or the most that the maintenance data allows.</source>
-        <translation>%1 : donnez le minimum ou le maximum que permettent les données d'entretien.</translation>
+        <translation>%1 : donnez le minimum ou le maximum que permettent les données d'entretien.</translation>
     </message>
     <message>
         <source>%1: it has to be verified against its twin again.</source>
@@ -2055,7 +2055,7 @@
     </message>
     <message>
         <source>%1: it is not joined as it was.</source>
-        <translation>%1 : il n'est plus joint comme il l'était.</translation>
+        <translation>%1 : il n'est pas raccordé comme il l'était.</translation>
     </message>
     <message>
         <source>%1: its bonding reading is void.</source>
@@ -2063,7 +2063,7 @@
     </message>
     <message>
         <source>%1: its inspection held until %2, and the lift is on %3. Have it inspected, or take another.</source>
-        <translation>%1 : son inspection valait jusqu'au %2, et le levage est le %3. Faites-le inspecter, ou prenez-en un autre.</translation>
+        <translation>%1 : son inspection valait jusqu'au %2, et le levage est le %3. Faites-le inspecter, ou prenez-en un autre.</translation>
     </message>
     <message>
         <source>%1: its inspection is void.</source>
@@ -2099,11 +2099,11 @@
     </message>
     <message>
         <source>%1: the limit "%2" is none for %3.</source>
-        <translation>%1 : la limite « %2 » n'en est pas une pour %3.</translation>
+        <translation>%1 : la limite « %2 » n'en est pas une pour %3.</translation>
     </message>
     <message>
         <source>%1: there is no date until which its inspection holds. Have it inspected, or take another.</source>
-        <translation>%1 : il n'y a pas de date de fin de validité de l'inspection. Faites-le inspecter, ou prenez-en un autre.</translation>
+        <translation>%1 : il n'y a pas de date de fin de validité de l'inspection. Faites-le inspecter, ou prenez-en un autre.</translation>
     </message>
     <message>
         <source>%1: to be passed again. %2</source>
@@ -2115,7 +2115,7 @@
     </message>
     <message>
         <source>%1; %2 minutes after wiping dry</source>
-        <translation>%1 ; %2 minutes après essuyage</translation>
+        <translation>%1 ; %2 minutes après essuyage à sec</translation>
     </message>
     <message>
         <source>%1; T = %2</source>
@@ -2123,11 +2123,11 @@
     </message>
     <message>
         <source>%1; agreed by %2</source>
-        <translation>%1 ; convenu par %2</translation>
+        <translation>%1 ; accord donné par %2</translation>
     </message>
     <message>
         <source>%1; agreed: %2</source>
-        <translation>%1 ; convenu : %2</translation>
+        <translation>%1 ; accord : %2</translation>
     </message>
     <message>
         <source>%1; allowed by %2</source>
@@ -2135,11 +2135,11 @@
     </message>
     <message>
         <source>%1; because: %2</source>
-        <translation>%1 ; parce que : %2</translation>
+        <translation>%1 ; motif : %2</translation>
     </message>
     <message>
         <source>%1; behind it %2 where it is so</source>
-        <translation>%1 ; derrière, %2 là où c'est le cas</translation>
+        <translation>%1 ; derrière, %2 là où c'est le cas</translation>
     </message>
     <message>
         <source>%1; leaves with it: %2</source>
@@ -2405,7 +2405,7 @@
     </message>
     <message>
         <source>&amp;Stop the key …</source>
-        <translation>Arrêter la c&amp;lé …</translation>
+        <translation>Bloquer la c&amp;lé …</translation>
     </message>
     <message>
         <source>&amp;Strike my last entry …</source>
@@ -2417,7 +2417,7 @@
     </message>
     <message>
         <source>&amp;Take it and sign …</source>
-        <translation>&amp;Prendre et signer …</translation>
+        <translation>Im&amp;porter et signer …</translation>
     </message>
     <message>
         <source>&amp;Take the key over at this station …</source>
@@ -2453,7 +2453,7 @@
     </message>
     <message>
         <source>&amp;Where used …</source>
-        <translation>&amp;Où utilisé …</translation>
+        <translation>Cas d'empl&amp;oi …</translation>
     </message>
     <message>
         <source>&amp;Who</source>
@@ -2477,7 +2477,7 @@
     </message>
     <message>
         <source>1 SIGNATURE IN DOUBT</source>
-        <translation>1 SIGNATURE DOUTEUSE</translation>
+        <translation>1 SIGNATURE EN DOUTE</translation>
     </message>
     <message>
         <source>1 entry</source>
@@ -2625,7 +2625,7 @@
     </message>
     <message>
         <source>A condition of %1 ends with the hold point %2, which this job does not have. Set that one, or change this.</source>
-        <translation>Une condition de %1 s'achève par le point d'arrêt %2, que ce chantier n'a pas. Fixez celui-ci, ou modifiez celui-là.</translation>
+        <translation>Une condition de %1 s'achève par le point d'arrêt %2, que ce chantier n'a pas. Posez celui-ci, ou modifiez celui-là.</translation>
     </message>
     <message>
         <source>A condition on interfaces names these by kind, zone or id.</source>
@@ -2641,7 +2641,7 @@
     </message>
     <message>
         <source>A condition on tests names one sort: ground run, functional test or leak check.</source>
-        <translation>Une condition sur les essais nomme une sorte : ground run, functional test ou leak check.</translation>
+        <translation>Une condition sur les essais nomme une sorte : ground run, functional test ou leak check.</translation>
     </message>
     <message>
         <source>A condition on the unit names a stage alone.</source>
@@ -2649,7 +2649,7 @@
     </message>
     <message>
         <source>A condition that cannot be so hides one that is.</source>
-        <translation>Une condition impossible en cache une qui existe.</translation>
+        <translation>Une réserve impossible en cache une vraie.</translation>
     </message>
     <message>
         <source>A control character stands in this field. Take it out.</source>
@@ -2693,7 +2693,7 @@
     </message>
     <message>
         <source>A drag of %1 is as much as the torque itself, %2: the nut or its thread is damaged, or the figure is not the drag. Look at both, and measure again.</source>
-        <translation>Un couple d'autofreinage de %1 vaut autant que le couple lui-même, %2 : l'écrou ou son filet est endommagé, ou ce chiffre n'est pas le couple d'autofreinage. Examinez les deux, et mesurez à nouveau.</translation>
+        <translation>Un couple d'autofreinage de %1 vaut autant que le couple lui-même, %2 : l'écrou ou son filet est endommagé, ou ce chiffre n'est pas le couple d'autofreinage. Examinez les deux, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>A drag of %1 is none. Give the torque that turns the nut before it seats.</source>
@@ -2709,7 +2709,7 @@
     </message>
     <message>
         <source>A fastener that went over its most is not turned back to it: follow the maintenance data.</source>
-        <translation>Une fixation qui a dépassé son maximum n'y est pas ramenée : suivez les données d'entretien.</translation>
+        <translation>Une fixation qui a dépassé son maximum n'y est pas ramenée : suivez les données d'entretien.</translation>
     </message>
     <message>
         <source>A figure without a source is taken from nowhere. Name the document and its section.</source>
@@ -2777,7 +2777,7 @@
     </message>
     <message>
         <source>A hoist carries the unit over people. It is rigged and taken away with nobody under the load, and it lets go only when the unit stands or its mounts hold it; trained people lift. Work as the approved maintenance data and the local rules say.</source>
-        <translation>Un palan porte l'ensemble au-dessus de personnes. Il est installé et enlevé sans que personne soit sous la charge, et il ne lâche que lorsque l'ensemble est posé ou que ses attaches le tiennent ; le levage est fait par des personnes formées. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
+        <translation>Un palan porte l'ensemble au-dessus des personnes. Il est installé et enlevé sans que personne soit sous la charge, et il n'est relâché que lorsque l'ensemble est posé ou que ses attaches le tiennent ; le levage est fait par des personnes formées. Travaillez comme le disent les données d'entretien approuvées et les règles locales.</translation>
     </message>
     <message>
         <source>A hold point asks for something, and holds something back. Give conditions or statements, and gates.</source>
@@ -2793,7 +2793,7 @@
     </message>
     <message>
         <source>A hold point has no id of its own: "%1".</source>
-        <translation>Un point d'arrêt n'a pas d'identifiant propre : « %1 ».</translation>
+        <translation>Un point d'arrêt n'a pas d'identifiant propre : « %1 ».</translation>
     </message>
     <message>
         <source>A job is not linked with itself. Name the other one.</source>
@@ -2841,7 +2841,7 @@
     </message>
     <message>
         <source>A least drag of %1 is none. Take it from the maintenance data; the published table begins at 7/16 in.</source>
-        <translation>Un couple d'autofreinage minimum de %1 n'en est pas un. Prenez-le dans les données d'entretien ; la table publiée commence à 7/16 in.</translation>
+        <translation>Un couple d'autofreinage minimum de %1 n'en est pas un. Prenez-le dans les données d'entretien ; la table publiée commence à 7/16 in.</translation>
     </message>
     <message>
         <source>A ledger carries a name that cannot be one: "%1".</source>
@@ -2865,7 +2865,7 @@
     </message>
     <message>
         <source>A lift is planned for the outgoing or for the incoming unit: name one.</source>
-        <translation>Un levage se prépare pour l'ensemble sortant ou pour l'ensemble entrant : nommez-en un.</translation>
+        <translation>Un levage se prépare pour l'ensemble sortant ou pour l'ensemble entrant : nommez-en un.</translation>
     </message>
     <message>
         <source>A lift of the %1 unit is planned, within the limits of hoist and sling.</source>
@@ -2873,7 +2873,7 @@
     </message>
     <message>
         <source>A limit and its comparison belong together: at most 3 and less than 3 are two limits. Read with four wires, at a bond that is complete; isolate electrical power first.</source>
-        <translation>Une limite et sa comparaison vont ensemble : au plus 3 et moins de 3 sont deux limites. Mesurez à quatre fils, sur une métallisation complète ; isolez d'abord l'alimentation électrique.</translation>
+        <translation>Une limite et sa comparaison vont ensemble : au plus 3 et moins de 3 sont deux limites. Mesurez à quatre fils, sur une métallisation complète ; consignez d'abord l'alimentation électrique.</translation>
     </message>
     <message>
         <source>A limit of %1 for the drag of a nut limits nothing: a nut that turns with nothing does not lock.</source>
@@ -2897,11 +2897,11 @@
     </message>
     <message>
         <source>A load is reckoned on 1 or 2 lifting points, not on %1. Give 1 or 2; what hangs on more is planned by the maintenance data and somebody qualified for it.</source>
-        <translation>Une charge se calcule sur 1 ou 2 points de levage, non sur %1. Donnez 1 ou 2 ; ce qui pend à plus de points se prépare d'après les données d'entretien, par une personne qualifiée.</translation>
+        <translation>Une charge se calcule sur 1 ou 2 points de levage, non sur %1. Donnez 1 ou 2 ; ce qui pend à plus de points se prépare d'après les données d'entretien, par une personne qualifiée.</translation>
     </message>
     <message>
         <source>A load of %1 is none. Give a weight above 0.</source>
-        <translation>Une charge de %1 n'en est pas une. Donnez un poids supérieur à 0.</translation>
+        <translation>Une charge de %1 n'en est pas une. Donnez une masse supérieure à 0.</translation>
     </message>
     <message>
         <source>A locked fastener looks torqued.</source>
@@ -2989,11 +2989,11 @@
     </message>
     <message>
         <source>A pass to %1 % asks for less than the pass before it. Give the passes in rising order.</source>
-        <translation>Une passe à %1 % demande moins que la précédente. Donnez les passes dans l'ordre croissant.</translation>
+        <translation>Une passe à %1 % demande moins que la précédente. Donnez les passes dans l'ordre croissant.</translation>
     </message>
     <message>
         <source>A pass to %1 % of the final torque is none. Give each pass more than 0 and at most 100 %.</source>
-        <translation>Une passe à %1 % du couple final n'en est pas une. Donnez à chaque passe plus de 0 et au plus 100 %.</translation>
+        <translation>Une passe à %1 % du couple final n'en est pas une. Donnez à chaque passe plus de 0 et au plus 100 %.</translation>
     </message>
     <message>
         <source>A period that ends before it begins covers nothing.</source>
@@ -3037,7 +3037,7 @@
     </message>
     <message>
         <source>A rated load of %1 is none. Give the weight that stands on the accessory.</source>
-        <translation>Une charge nominale de %1 n'en est pas une. Donnez le poids marqué sur l'accessoire.</translation>
+        <translation>Une charge nominale de %1 n'en est pas une. Donnez la masse marquée sur l'accessoire.</translation>
     </message>
     <message>
         <source>A reading belongs to a joint that is made.</source>
@@ -3077,7 +3077,7 @@
     </message>
     <message>
         <source>A released record must stay what was released.</source>
-        <translation>Un dossier remis en service doit rester ce qui a été remis en service.</translation>
+        <translation>Un dossier dont la remise en service a été prononcée doit rester ce qu'il était alors.</translation>
     </message>
     <message>
         <source>A requirement is not struck by those who have to show it.</source>
@@ -3093,7 +3093,7 @@
     </message>
     <message>
         <source>A scheme that looks 0 minutes after wiping dry has no time. Leave the minutes out.</source>
-        <translation>Un barème qui regarde 0 minute après essuyage n'a pas de durée. Omettez les minutes.</translation>
+        <translation>Un barème qui regarde 0 minute après essuyage à sec n'a pas de durée. Omettez les minutes.</translation>
     </message>
     <message>
         <source>A second reading must not paper over the first.</source>
@@ -3105,7 +3105,7 @@
     </message>
     <message>
         <source>A second signature would hide which one counts.</source>
-        <translation>Une deuxième signature masquerait laquelle compte.</translation>
+        <translation>Une deuxième signature cacherait celle qui compte.</translation>
     </message>
     <message>
         <source>A seed is 1 to 128 characters in one line, each to be seen, and no blank at either end.</source>
@@ -3125,7 +3125,7 @@
     </message>
     <message>
         <source>A setting of %1 does not serve: of the wrench's marks, %2 to %3 give the torque that is asked for.</source>
-        <translation>Un réglage de %1 ne convient pas : parmi les repères de la clé, %2 à %3 donnent le couple demandé.</translation>
+        <translation>Un réglage de %1 ne convient pas : parmi les repères de la clé, %2 à %3 donnent le couple demandé.</translation>
     </message>
     <message>
         <source>A short name without blanks, such as last-look</source>
@@ -3137,7 +3137,7 @@
     </message>
     <message>
         <source>A signature that nothing asked for hides which one counts.</source>
-        <translation>Une signature que rien n'a demandée masque laquelle compte.</translation>
+        <translation>Une signature que rien n'a demandée cache celle qui compte.</translation>
     </message>
     <message>
         <source>A sling carries the unit. It comes off when the mounts hold the unit or it rests in its stand, with nobody under the load. Work as the approved maintenance data and the local rules say.</source>
@@ -3153,11 +3153,11 @@
     </message>
     <message>
         <source>A stiff load may hang on two of all its legs: at each of two points one leg is reckoned with, however many there are.</source>
-        <translation>Une charge rigide peut pendre à deux de ses brins : à chacun des deux points on compte un seul brin, quel que soit leur nombre.</translation>
+        <translation>Une charge rigide peut pendre à deux de ses brins : à chacun des deux points on compte un seul brin, quel que soit leur nombre.</translation>
     </message>
     <message>
         <source>A stiff load may hang on two of all its legs: two are reckoned with, however many there are.</source>
-        <translation>Une charge rigide peut pendre à deux de ses brins : on en compte deux, quel que soit leur nombre.</translation>
+        <translation>Une charge rigide peut pendre à deux de ses brins : on en compte deux, quel que soit leur nombre.</translation>
     </message>
     <message>
         <source>A stored transfer is damaged. Make a new one where the key is.</source>
@@ -3169,7 +3169,7 @@
     </message>
     <message>
         <source>A tag may give the limit of all legs together, or at an angle: what counts here is what one leg carries hanging straight.</source>
-        <translation>Une étiquette peut donner la limite de tous les brins ensemble, ou sous un angle : ici compte ce qu'un brin porte en pendant droit.</translation>
+        <translation>Une étiquette peut donner la limite de tous les brins ensemble, ou sous un angle : ici compte ce qu'un brin porte à la verticale.</translation>
     </message>
     <message>
         <source>A tag points at one open interface, for the whole job.</source>
@@ -3185,7 +3185,7 @@
     </message>
     <message>
         <source>A test current can spark where a contact slips: not near fuel, vapour or open tanks, unless meter and procedure are approved for it.</source>
-        <translation>Un courant d'essai peut faire une étincelle quand un contact glisse : pas près de carburant, de vapeurs ou de réservoirs ouverts, sauf si l'appareil et la méthode y sont approuvés.</translation>
+        <translation>Un courant d'essai peut faire une étincelle quand un contact glisse : jamais près de carburant, de vapeurs ou de réservoirs ouverts, sauf si l'appareil et la méthode sont approuvés pour cela.</translation>
     </message>
     <message>
         <source>A test says nothing of what was open when it was made.</source>
@@ -3289,7 +3289,7 @@
     </message>
     <message>
         <source>A wrench or an adapter can slip: pull, with a firm stand, and with nothing sharp behind the hand.</source>
-        <translation>Une clé ou un adaptateur peut glisser : tirez, bien d'aplomb, sans rien de tranchant derrière la main.</translation>
+        <translation>Une clé ou un adaptateur peut glisser : tirez, bien d'aplomb, sans rien de tranchant derrière la main.</translation>
     </message>
     <message>
         <source>A wrong length or deviation makes every reading wrong.</source>
@@ -3389,15 +3389,15 @@
     </message>
     <message>
         <source>After: %1</source>
-        <translation>Après : %1</translation>
+        <translation>Après : %1</translation>
     </message>
     <message>
         <source>Agree: not applicable</source>
-        <translation>Convenir : non applicable</translation>
+        <translation>Donner l'accord : non applicable</translation>
     </message>
     <message>
         <source>Agreed: not applicable</source>
-        <translation>Convenu : non applicable</translation>
+        <translation>Accord donné : non applicable</translation>
     </message>
     <message>
         <source>Aircraft</source>
@@ -3493,7 +3493,7 @@
     </message>
     <message>
         <source>An angle of %1° from the horizontal is none of a sling. Give more than 0° and at most 90°, which hangs straight down.</source>
-        <translation>Un angle de %1° par rapport à l'horizontale n'est celui d'aucune élingue. Donnez plus de 0° et au plus 90°, ce qui pend droit.</translation>
+        <translation>Un angle de %1° par rapport à l'horizontale n'est celui d'aucune élingue. Donnez plus de 0° et au plus 90°, soit à la verticale.</translation>
     </message>
     <message>
         <source>An answer belongs to a question.</source>
@@ -3581,7 +3581,7 @@
     </message>
     <message>
         <source>An interface list is taken into a job. Open the job, then drop the list again.</source>
-        <translation>Une liste de raccordements est prise dans un chantier. Ouvrez le chantier, puis déposez de nouveau la liste.</translation>
+        <translation>Une liste de raccordements s'importe dans un chantier. Ouvrez le chantier, puis déposez de nouveau la liste.</translation>
     </message>
     <message>
         <source>An isolation protects people. It comes off when everybody behind it is clear and told, by the person who put it on; licensed or authorised people prove that what it isolates is dead. Work as the approved maintenance data and the local rules say.</source>
@@ -3617,7 +3617,7 @@
     </message>
     <message>
         <source>Answer:</source>
-        <translation>Réponse :</translation>
+        <translation>Réponse :</translation>
     </message>
     <message>
         <source>Anywhere</source>
@@ -3633,7 +3633,7 @@
     </message>
     <message>
         <source>Applied, and not removed: %1, at least %2.</source>
-        <translation>En place, et non retirés : %1, au moins %2.</translation>
+        <translation>En place, et non retirés : %1, au moins %2.</translation>
     </message>
     <message>
         <source>Apply</source>
@@ -3669,11 +3669,11 @@
     </message>
     <message>
         <source>As found</source>
-        <translation>À l'arrivée</translation>
+        <translation>État constaté</translation>
     </message>
     <message>
         <source>As it was at</source>
-        <translation>Tel qu'au</translation>
+        <translation>État au</translation>
     </message>
     <message>
         <source>As many readings as are asked for can be recorded.</source>
@@ -3717,7 +3717,7 @@
     </message>
     <message>
         <source>Asked for once it is joined again.</source>
-        <translation>Demandé une fois qu'il est de nouveau joint.</translation>
+        <translation>Demandé une fois qu'il est de nouveau raccordé.</translation>
     </message>
     <message>
         <source>Asked for were entries of kind %1, %2; of every kind and all its time there are: %3.</source>
@@ -3729,7 +3729,7 @@
     </message>
     <message>
         <source>At</source>
-        <translation>À</translation>
+        <translation>Quand</translation>
     </message>
     <message>
         <source>At a station where you sign: People and tools, "Carry your key over". Type here the code that it shows.</source>
@@ -3825,7 +3825,7 @@
     </message>
     <message>
         <source>BACK, NOT SECURED</source>
-        <translation>REPOSÉ, NON ASSURÉ</translation>
+        <translation>REPOSÉ, NON SÉCURISÉ</translation>
     </message>
     <message>
         <source>BACK, NOT TORQUED</source>
@@ -3857,11 +3857,11 @@
     </message>
     <message>
         <source>Band</source>
-        <translation>Bande</translation>
+        <translation>Plage</translation>
     </message>
     <message>
         <source>Band: the maintenance data, as given; both ends belong to it (common practice)</source>
-        <translation>Plage : les données d'entretien, telles quelles ; ses deux bords en font partie (usage courant)</translation>
+        <translation>Plage : les données d'entretien, telles quelles ; ses deux bords en font partie (usage courant)</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -3881,7 +3881,7 @@
     </message>
     <message>
         <source>Before a run: area clear and looked over for loose things, wheels chocked, fire cover there, and everybody knows the signals.</source>
-        <translation>Avant un point fixe : zone dégagée et inspectée pour les objets libres, roues calées, moyens incendie présents, et tout le monde connaît les signaux.</translation>
+        <translation>Avant un point fixe : zone dégagée et vérifiée (aucun objet non fixé), roues calées, moyens incendie présents, et tout le monde connaît les signaux.</translation>
     </message>
     <message>
         <source>Before an isolation comes off: everybody is clear, told, and accounted for, and nothing behind it is open.</source>
@@ -3901,11 +3901,11 @@
     </message>
     <message>
         <source>Before the unit moves: whether everything is free</source>
-        <translation>Avant que l'ensemble bouge : tout est-il libre</translation>
+        <translation>Avant que l'ensemble bouge : si tout est libre</translation>
     </message>
     <message>
         <source>Before: %1</source>
-        <translation>Avant : %1</translation>
+        <translation>Avant : %1</translation>
     </message>
     <message>
         <source>Beside the whole job</source>
@@ -4013,7 +4013,7 @@
     </message>
     <message>
         <source>Both readings have to meet the limit, so the worse one counts.</source>
-        <translation>Les deux lectures doivent respecter la limite ; la plus mauvaise compte donc.</translation>
+        <translation>Les deux lectures doivent respecter la limite ; la plus mauvaise compte donc.</translation>
     </message>
     <message>
         <source>But not</source>
@@ -4069,7 +4069,7 @@
     </message>
     <message>
         <source>Calculator</source>
-        <translation>Calculateur</translation>
+        <translation>Calculatrice</translation>
     </message>
     <message>
         <source>Calibrated</source>
@@ -4177,7 +4177,7 @@
     </message>
     <message>
         <source>Change the language?</source>
-        <translation>Changer de langue ?</translation>
+        <translation>Changer de langue ?</translation>
     </message>
     <message>
         <source>Change your P&amp;IN …</source>
@@ -4269,7 +4269,7 @@
     </message>
     <message>
         <source>Class by "%1"</source>
-        <translation>Classe d'après « %1 »</translation>
+        <translation>Classe d'après « %1 »</translation>
     </message>
     <message>
         <source>Class of a leak</source>
@@ -4353,7 +4353,7 @@
     </message>
     <message>
         <source>Confirm undisturbed</source>
-        <translation>Confirmer non touché</translation>
+        <translation>Confirmer non perturbé</translation>
     </message>
     <message>
         <source>Confirmed free</source>
@@ -4361,11 +4361,11 @@
     </message>
     <message>
         <source>Confirmed undisturbed</source>
-        <translation>Confirmé non touché</translation>
+        <translation>Confirmé non perturbé</translation>
     </message>
     <message>
         <source>Connected</source>
-        <translation>Connecté</translation>
+        <translation>Branché</translation>
     </message>
     <message>
         <source>Contact faces are bare and clean, and protected again afterwards.</source>
@@ -4497,7 +4497,7 @@
     </message>
     <message>
         <source>Deviation: as given</source>
-        <translation>Écart : tel quel</translation>
+        <translation>Écart : tel quel</translation>
     </message>
     <message>
         <source>Difference in moment, ΔM</source>
@@ -4505,7 +4505,7 @@
     </message>
     <message>
         <source>Difference in moment: %1</source>
-        <translation>Différence de moment : %1</translation>
+        <translation>Différence de moment : %1</translation>
     </message>
     <message>
         <source>Difference in weight, Δw</source>
@@ -4513,7 +4513,7 @@
     </message>
     <message>
         <source>Difference in weight: %1</source>
-        <translation>Différence de masse : %1</translation>
+        <translation>Différence de masse : %1</translation>
     </message>
     <message>
         <source>Difference, as it was found</source>
@@ -4561,7 +4561,7 @@
     </message>
     <message>
         <source>Done at, if earlier</source>
-        <translation>Fait à, si plus tôt</translation>
+        <translation>Fait le, si plus tôt</translation>
     </message>
     <message>
         <source>Done, by %1 in entry %2. If it was wrong, strike that entry.</source>
@@ -4761,7 +4761,7 @@
     </message>
     <message>
         <source>Entry %1 came after it was passed: what was looked at then is no longer what is there.</source>
-        <translation>L'entrée %1 est venue après son passage : ce qui fut regardé alors n'est plus ce qui est là.</translation>
+        <translation>L'entrée %1 est venue après le franchissement : ce qui fut regardé alors n'est plus ce qui est là.</translation>
     </message>
     <message>
         <source>Entry %1 does not stand any more.</source>
@@ -4809,7 +4809,7 @@
     </message>
     <message>
         <source>Entry %1 was made behind %2 already: it comes too late to be set or changed.</source>
-        <translation>L'entrée %1 a déjà été faite derrière %2 : il est trop tard pour le fixer ou le modifier.</translation>
+        <translation>L'entrée %1 a déjà été faite derrière %2 : il est trop tard pour le poser ou le modifier.</translation>
     </message>
     <message>
         <source>Entry %1 was made behind the hold point %2. What was let through cannot be called back; strike that entry first, if it was a mistake.</source>
@@ -4861,7 +4861,7 @@
     </message>
     <message>
         <source>Every entry, what is exported, and whether all of it holds</source>
-        <translation>Chaque entrée, ce qui est exporté, et si tout cela tient</translation>
+        <translation>Chaque entrée, ce qui est exporté, et si l'intégrité du tout est confirmée</translation>
     </message>
     <message>
         <source>Every interface as a row</source>
@@ -4965,7 +4965,7 @@
     </message>
     <message>
         <source>Faces that were cleaned to bare metal are bonded and finished again soon: within 24 hours, where the maintenance data says nothing else.</source>
-        <translation>Les surfaces nettoyées à nu sont métallisées et protégées sans tarder : dans les 24 heures, sauf indication contraire des données d'entretien.</translation>
+        <translation>Les surfaces nettoyées à nu sont métallisées et protégées sans tarder : dans les 24 heures, sauf indication contraire des données d'entretien.</translation>
     </message>
     <message>
         <source>Fact</source>
@@ -4977,7 +4977,7 @@
     </message>
     <message>
         <source>Factors: NIST SP 811 (2008) appendix B; exact by the definitions of pound, inch, US gallon and standard gravity</source>
-        <translation>Facteurs : NIST SP 811 (2008), annexe B ; exacts d'après les définitions de la livre, du pouce, du gallon US et de la pesanteur normale</translation>
+        <translation>Facteurs : NIST SP 811 (2008), annexe B ; exacts d'après les définitions de la livre, du pouce, du gallon US et de la pesanteur normale</translation>
     </message>
     <message>
         <source>Failed: interfaces to be worked on again</source>
@@ -4997,7 +4997,7 @@
     </message>
     <message>
         <source>Fasteners are taken</source>
-        <translation>Les fixations sont prises</translation>
+        <translation>Les fixations se serrent</translation>
     </message>
     <message>
         <source>Fasteners out of their order</source>
@@ -5005,11 +5005,11 @@
     </message>
     <message>
         <source>Faults</source>
-        <translation>Fautes</translation>
+        <translation>Défauts</translation>
     </message>
     <message>
         <source>Faults: %1. Mend them in the file and import it again; nothing was taken.</source>
-        <translation>Fautes : %1. Corrigez-les dans le fichier et importez-le de nouveau ; rien n'a été pris.</translation>
+        <translation>Défauts : %1. Corrigez-les dans le fichier et importez-le de nouveau ; rien n'a été importé.</translation>
     </message>
     <message>
         <source>Fell, since an entry that it rested on was struck</source>
@@ -5093,7 +5093,7 @@
     </message>
     <message>
         <source>Finding raised</source>
-        <translation>Constat émis</translation>
+        <translation>Constat ouvert</translation>
     </message>
     <message>
         <source>Findings</source>
@@ -5157,7 +5157,7 @@
     </message>
     <message>
         <source>For an auditor: whether a record that came from elsewhere is as it was signed. Needs no store.</source>
-        <translation>Pour un auditeur : un dossier venu d'ailleurs est-il tel qu'il a été signé. Aucune base n'est nécessaire.</translation>
+        <translation>Pour un auditeur : vérifier si un dossier venu d'ailleurs est tel qu'il a été signé. Aucune base n'est nécessaire.</translation>
     </message>
     <message>
         <source>For the next job: the notes tell what went otherwise than listed</source>
@@ -5169,7 +5169,7 @@
     </message>
     <message>
         <source>For the record:</source>
-        <translation>Pour le dossier :</translation>
+        <translation>Pour le dossier :</translation>
     </message>
     <message>
         <source>For the weight record</source>
@@ -5177,7 +5177,7 @@
     </message>
     <message>
         <source>For the weight record, from entry %1</source>
-        <translation>Pour le relevé de masse, de l'entrée %1</translation>
+        <translation>Pour la fiche de masse, de l'entrée %1</translation>
     </message>
     <message>
         <source>For whom</source>
@@ -5217,7 +5217,7 @@
     </message>
     <message>
         <source>Found the register</source>
-        <translation>Fonder le répertoire</translation>
+        <translation>Créer le répertoire</translation>
     </message>
     <message>
         <source>Free it</source>
@@ -5265,11 +5265,11 @@
     </message>
     <message>
         <source>Fuel and its vapour: bond aircraft and equipment first, no flame, spark or live circuit near, fire cover as the local rules ask.</source>
-        <translation>Carburant et vapeurs : reliez d'abord électriquement l'aéronef et le matériel ; ni flamme, ni étincelle, ni circuit sous tension à proximité ; protection incendie selon les règles locales.</translation>
+        <translation>Carburant et vapeurs : reliez d'abord électriquement l'aéronef et le matériel ; ni flamme, ni étincelle, ni circuit sous tension à proximité ; protection incendie selon les règles locales.</translation>
     </message>
     <message>
         <source>Fuel and its vapour: no flame, spark or live circuit near, and air to carry it off.</source>
-        <translation>Carburant et vapeurs : ni flamme, ni étincelle, ni circuit sous tension à proximité, et de l'air pour les emporter.</translation>
+        <translation>Carburant et vapeurs : ni flamme, ni étincelle, ni circuit sous tension à proximité, et de l'air pour les emporter.</translation>
     </message>
     <message>
         <source>Fuel burns, its vapour explodes, and it harms skin and eyes. Isolate and tag fuel and electrical power, bond, release the pressure, drain, vent, keep every source of ignition away and fire cover ready, as the approved maintenance data and the local rules say.</source>
@@ -5281,7 +5281,7 @@
     </message>
     <message>
         <source>Gasket makers' instructions: opposite pairs, then halve the angle; percents of the passes as given</source>
-        <translation>Notices de fabricants de joints : paires opposées, puis moitié de l'angle ; pourcentages des passes tels quels</translation>
+        <translation>Notices de fabricants de joints : paires opposées, puis moitié de l'angle ; pourcentages des passes tels quels</translation>
     </message>
     <message>
         <source>General values for cadmium-plated threads free of oil, where the maker gives none. The drag of a self-locking nut is not in them.</source>
@@ -5297,7 +5297,7 @@
     </message>
     <message>
         <source>Give either this or "%1" (%2).</source>
-        <translation>Donnez soit ceci, soit « %1 » (%2).</translation>
+        <translation>Donnez soit ceci, soit « %1 » (%2).</translation>
     </message>
     <message>
         <source>Give its details</source>
@@ -5305,7 +5305,7 @@
     </message>
     <message>
         <source>Give the aircraft's moment before, or its centre of gravity: one of them, as the weight record has it.</source>
-        <translation>Donnez le moment de l'aéronef avant, ou son centre de gravité : l'un des deux, selon la fiche de masse.</translation>
+        <translation>Donnez le moment de l'aéronef avant, ou son centre de gravité : l'un des deux, selon la fiche de masse.</translation>
     </message>
     <message>
         <source>Give the change up</source>
@@ -5322,7 +5322,7 @@
     </message>
     <message>
         <source>Given:</source>
-        <translation>Données :</translation>
+        <translation>Données :</translation>
     </message>
     <message>
         <source>Go and look at each condition; a hold point is passed at the aircraft, not at the screen.</source>
@@ -5462,7 +5462,7 @@
     </message>
     <message>
         <source>Helped, supervised or taught by</source>
-        <translation>Aidé, supervisé ou instruit par</translation>
+        <translation>Aidé, supervisé ou formé par</translation>
     </message>
     <message>
         <source>High current burns and kills. Isolate and tag every source first, batteries and external power too; licensed or authorised people prove it dead before anybody touches a terminal, as the approved maintenance data and the local rules say.</source>
@@ -5498,7 +5498,7 @@
     </message>
     <message>
         <source>Hold point %1: %2</source>
-        <translation>Point d'arrêt %1 : %2</translation>
+        <translation>Point d'arrêt %1 : %2</translation>
     </message>
     <message>
         <source>Hold point passed</source>
@@ -5586,7 +5586,7 @@
     </message>
     <message>
         <source>How many drops make a millilitre depends on the liquid and on the edge that they fall from.</source>
-        <translation>Le nombre de gouttes au millilitre dépend du liquide et du bord d'où elles tombent.</translation>
+        <translation>Le nombre de gouttes par millilitre dépend du liquide et du bord d'où elles tombent.</translation>
     </message>
     <message>
         <source>How many interfaces</source>
@@ -5646,11 +5646,11 @@
     </message>
     <message>
         <source>I release this job: every item is restored and inspected, or stands as undisturbed, not applicable or given over to a linked job.</source>
-        <translation>Je prononce la remise en service de ce chantier : chaque élément est remis en état et contrôlé, ou reste non touché, non applicable ou cédé à un chantier lié.</translation>
+        <translation>Je prononce la remise en service pour ce chantier : chaque élément est remis en état et contrôlé, ou est déclaré non perturbé, non applicable ou transmis à un chantier lié.</translation>
     </message>
     <message>
         <source>I state this as a record of the job.</source>
-        <translation>Je déclare ceci comme inscription au chantier.</translation>
+        <translation>Je déclare ceci pour le dossier du chantier.</translation>
     </message>
     <message>
         <source>I&amp;mported packages …</source>
@@ -5686,7 +5686,7 @@
     </message>
     <message>
         <source>Import the list of interfaces of this unit as a CSV file, or drop the file onto the window. You see every row before anything is taken.</source>
-        <translation>Importez la liste des raccordements de cet ensemble sous forme de fichier CSV, ou déposez le fichier sur la fenêtre. Vous voyez chaque ligne avant que quoi que ce soit ne soit pris.</translation>
+        <translation>Importez la liste des raccordements de cet ensemble sous forme de fichier CSV, ou déposez le fichier sur la fenêtre. Vous voyez chaque ligne avant que quoi que ce soit ne soit importé.</translation>
     </message>
     <message>
         <source>Imported</source>
@@ -5710,7 +5710,7 @@
     </message>
     <message>
         <source>In a four-wire reading the leads drop out: the zero is recorded and not subtracted.</source>
-        <translation>Dans une mesure à quatre fils, les cordons s'éliminent : le zéro est consigné et non soustrait.</translation>
+        <translation>Dans une mesure à quatre fils, les cordons s'éliminent : le zéro est consigné et non soustrait.</translation>
     </message>
     <message>
         <source>In doubt since</source>
@@ -5730,15 +5730,15 @@
     </message>
     <message>
         <source>In the scheme "%1" a class has no name of its own ("%2").</source>
-        <translation>Dans le barème « %1 » une classe n'a pas de nom propre (« %2 »).</translation>
+        <translation>Dans le barème « %1 » une classe n'a pas de nom propre (« %2 »).</translation>
     </message>
     <message>
         <source>In the scheme "%1" no size belongs to the class "%2".</source>
-        <translation>Dans le barème « %1 » aucune taille n'appartient à la classe « %2 ».</translation>
+        <translation>Dans le barème « %1 » aucune taille n'appartient à la classe « %2 ».</translation>
     </message>
     <message>
         <source>In the scheme "%1" the class "%2" begins below the one before it. Give the classes from the least to the worst.</source>
-        <translation>Dans le barème « %1 » la classe « %2 » commence au-dessous de la précédente. Donnez les classes de la plus faible à la plus mauvaise.</translation>
+        <translation>Dans le barème « %1 » la classe « %2 » commence au-dessous de la précédente. Donnez les classes de la plus faible à la plus mauvaise.</translation>
     </message>
     <message>
         <source>In which order the fasteners of a ring are tightened, and to how much in each pass.</source>
@@ -5762,7 +5762,7 @@
     </message>
     <message>
         <source>Incoming unit received</source>
-        <translation>Ensemble entrant reçu</translation>
+        <translation>Ensemble entrant réceptionné</translation>
     </message>
     <message>
         <source>Independence group</source>
@@ -5790,7 +5790,7 @@
     </message>
     <message>
         <source>Inspected at</source>
-        <translation>Contrôlé à</translation>
+        <translation>Contrôlé le</translation>
     </message>
     <message>
         <source>Inspected by</source>
@@ -5806,7 +5806,7 @@
     </message>
     <message>
         <source>Inspection, look</source>
-        <translation>Contrôle, regard</translation>
+        <translation>Contrôle, examen</translation>
     </message>
     <message>
         <source>Inspections</source>
@@ -5818,7 +5818,7 @@
     </message>
     <message>
         <source>Installed: %1</source>
-        <translation>Posé : %1</translation>
+        <translation>Posé : %1</translation>
     </message>
     <message>
         <source>Insulation is whole and closed.</source>
@@ -5826,7 +5826,7 @@
     </message>
     <message>
         <source>Intake, outlet, controls and the way of the unit come first; a tool in them hurts people when the engine is turned.</source>
-        <translation>L'entrée d'air, la sortie, les commandes et le trajet de l'ensemble d'abord ; un outil qui s'y trouve blesse des personnes quand le moteur est tourné.</translation>
+        <translation>L'entrée d'air, la sortie, les commandes et le trajet de l'ensemble d'abord ; un outil qui s'y trouve blesse des personnes quand on fait tourner le moteur.</translation>
     </message>
     <message>
         <source>Interface</source>
@@ -5866,7 +5866,7 @@
     </message>
     <message>
         <source>Isolate and tag the circuits first, and measure when all mechanical connections of the bond are made.</source>
-        <translation>Isolez et étiquetez d'abord les circuits, et mesurez quand toutes les liaisons mécaniques de la métallisation sont faites.</translation>
+        <translation>Consignez et étiquetez d'abord les circuits, et mesurez quand toutes les liaisons mécaniques de la métallisation sont faites.</translation>
     </message>
     <message>
         <source>Isolate and tag the electrical power first. A missing bond lets static charge build up, also while fuel is handled: keep the unit earthed another way while its lead is off, and fuel and its vapour away, as the approved maintenance data and the local rules say.</source>
@@ -5978,7 +5978,7 @@
     </message>
     <message>
         <source>It is missing. An adapter is told by the wrench's length, its own length and its angle: give all three or none.</source>
-        <translation>Il manque. Un adaptateur se décrit par la longueur de la clé, sa propre longueur et son angle : donnez les trois ou aucun.</translation>
+        <translation>Il manque. Un adaptateur se décrit par la longueur de la clé, sa propre longueur et son angle : donnez les trois ou aucun.</translation>
     </message>
     <message>
         <source>It is neither JPEG nor PNG, and stays in the store alone.</source>
@@ -6038,7 +6038,7 @@
     </message>
     <message>
         <source>It was signed at %1 without knowing of entry %2 of the register, of %3: it comes from another copy of the store, or from a clock that was wrong.</source>
-        <translation>Elle a été signée à %1 sans connaître l'entrée %2 du répertoire, de %3 : elle vient d'une autre copie de la base, ou d'une horloge qui était fausse.</translation>
+        <translation>Elle a été signée le %1 sans connaître l'entrée %2 du répertoire, du %3 : elle vient d'une autre copie de la base, ou d'une horloge qui était fausse.</translation>
     </message>
     <message>
         <source>It would not have been admitted: %1</source>
@@ -6066,7 +6066,7 @@
     </message>
     <message>
         <source>Its hardware does not balance: %1.</source>
-        <translation>Sa visserie ne tombe pas juste : %1.</translation>
+        <translation>Le compte de sa visserie ne tombe pas juste : %1.</translation>
     </message>
     <message>
         <source>Its id, name or number</source>
@@ -6086,7 +6086,7 @@
     </message>
     <message>
         <source>Its release certificate</source>
-        <translation>Son certificat de remise en service</translation>
+        <translation>Son certificat libératoire</translation>
     </message>
     <message>
         <source>Its signature is not %1's over these bytes.</source>
@@ -6126,7 +6126,7 @@
     </message>
     <message>
         <source>Keep hands and head out from under the unit; it may move as soon as the last joint lets go.</source>
-        <translation>Gardez les mains et la tête hors du dessous de l'ensemble ; il peut bouger dès que la dernière liaison lâche.</translation>
+        <translation>Ne mettez ni les mains ni la tête sous l'ensemble ; il peut bouger dès que la dernière liaison lâche.</translation>
     </message>
     <message>
         <source>Keeps every loose end of a unit change: what was disconnected, who did it, who put it back, what was measured, and who inspected it. A job cannot be closed while anything is loose.</source>
@@ -6146,7 +6146,7 @@
     </message>
     <message>
         <source>Key stopped</source>
-        <translation>Clé arrêtée</translation>
+        <translation>Clé bloquée</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -6266,7 +6266,7 @@
     </message>
     <message>
         <source>Leak class seen, where the scheme has no sizes</source>
-        <translation>Classe de fuite vue, quand le schéma n'a pas de tailles</translation>
+        <translation>Classe de fuite vue, quand le barème n'a pas de tailles</translation>
     </message>
     <message>
         <source>Leak classes, the least first</source>
@@ -6318,7 +6318,7 @@
     </message>
     <message>
         <source>Least: as given</source>
-        <translation>Minimum : tel quel</translation>
+        <translation>Minimum : tel quel</translation>
     </message>
     <message>
         <source>Leave &amp;it</source>
@@ -6366,7 +6366,7 @@
     </message>
     <message>
         <source>Let the pressure off before a cap is opened, and mind hot oil. Gloves and eye protection; wipe up what is spilled.</source>
-        <translation>Faites tomber la pression avant d'ouvrir un bouchon, et attention à l'huile chaude. Gants et lunettes ; essuyez ce qui est renversé.</translation>
+        <translation>Faites tomber la pression avant d'ouvrir un bouchon, et attention à l'huile chaude. Gants et lunettes ; essuyez ce qui est renversé.</translation>
     </message>
     <message>
         <source>Letter</source>
@@ -6378,7 +6378,7 @@
     </message>
     <message>
         <source>Lift planned</source>
-        <translation>Levage prévu</translation>
+        <translation>Levage préparé</translation>
     </message>
     <message>
         <source>Lift with hoist and slings</source>
@@ -6398,7 +6398,7 @@
     </message>
     <message>
         <source>Lifts as planned</source>
-        <translation>Levages tels que prévus</translation>
+        <translation>Levages tels que préparés</translation>
     </message>
     <message>
         <source>Lifts, fluids</source>
@@ -6438,7 +6438,7 @@
     </message>
     <message>
         <source>Limit: the maintenance data, as given</source>
-        <translation>Limite : les données d'entretien, telles quelles</translation>
+        <translation>Limite : les données d'entretien, telles quelles</translation>
     </message>
     <message>
         <source>Limitation, where findings are deferred</source>
@@ -6494,15 +6494,15 @@
     </message>
     <message>
         <source>Look</source>
-        <translation>Regard</translation>
+        <translation>Examen</translation>
     </message>
     <message>
         <source>Look again; then say which is missing, or issue what nobody issued.</source>
-        <translation>Cherchez à nouveau ; puis indiquez ce qui manque, ou délivrez ce que personne n'a délivré.</translation>
+        <translation>Cherchez à nouveau ; puis indiquez ce qui manque, ou enregistrez la sortie que personne n'a enregistrée.</translation>
     </message>
     <message>
         <source>Look and feel behind what hides: the last bolt, the lead under the duct, the clamp that nobody listed.</source>
-        <translation>Regardez et tâtez derrière ce qui cache : le dernier boulon, le câble sous la gaine, le collier que personne n'a listé.</translation>
+        <translation>Regardez et tâtez derrière ce qui cache : la dernière vis, la tresse sous la gaine, le collier que personne n'a listé.</translation>
     </message>
     <message>
         <source>Look at</source>
@@ -6574,7 +6574,7 @@
     </message>
     <message>
         <source>Looked at, minutes after wiping dry</source>
-        <translation>Regardé, minutes après essuyage</translation>
+        <translation>Regardé, minutes après essuyage à sec</translation>
     </message>
     <message>
         <source>Looked for</source>
@@ -6650,11 +6650,11 @@
     </message>
     <message>
         <source>Make sure of each interface by what it joins, not by its tag, and that each is as the log says, before the tags change places.</source>
-        <translation>Assurez-vous de chaque raccordement par ce qu'il joint, pas par son étiquette, et que chacun est tel que le journal le dit, avant que les étiquettes changent de place.</translation>
+        <translation>Assurez-vous de chaque raccordement par ce qu'il joint, pas par son étiquette, et que chacun est tel que le disent les entrées, avant que les étiquettes changent de place.</translation>
     </message>
     <message>
         <source>Make sure that the interface is the one that the log says, and as the log says, before the new tag is hung.</source>
-        <translation>Assurez-vous que le raccordement est bien celui que dit le journal, et tel que le dit le journal, avant de poser la nouvelle étiquette.</translation>
+        <translation>Assurez-vous que le raccordement est bien celui que disent les entrées, et tel qu'elles le disent, avant de poser la nouvelle étiquette.</translation>
     </message>
     <message>
         <source>Manual</source>
@@ -6770,15 +6770,15 @@
     </message>
     <message>
         <source>Millivolt drop: AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</source>
-        <translation>Chute de tension : AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</translation>
+        <translation>Chute de tension : AC 43.13-1B (9/8/98) par. 11-188 j, fig. 11-19</translation>
     </message>
     <message>
         <source>Mind:</source>
-        <translation>À noter :</translation>
+        <translation>À noter :</translation>
     </message>
     <message>
         <source>Minutes after wiping dry</source>
-        <translation>Minutes après essuyage</translation>
+        <translation>Minutes après essuyage à sec</translation>
     </message>
     <message>
         <source>Minutes between the work and that</source>
@@ -6846,7 +6846,7 @@
     </message>
     <message>
         <source>NOT AGREED</source>
-        <translation>NON CONVENU</translation>
+        <translation>SANS ACCORD</translation>
     </message>
     <message>
         <source>NOT CLOSED</source>
@@ -6894,7 +6894,7 @@
     </message>
     <message>
         <source>Negligible is what is so in weight and in centre of gravity. The limits forward and aft of the centre of gravity are others, and are not looked at here; nor is a rotorcraft's range. The equipment list and the weight record are revised by those who are licensed for it.</source>
-        <translation>Est négligeable ce qui l'est en masse et en centre de gravité. Les limites avant et arrière du centre de gravité sont autres, et ne sont pas regardées ici ; ni la plage d'un giravion. La liste d'équipement et la fiche de masse sont révisées par les personnes licenciées pour cela.</translation>
+        <translation>Est négligeable ce qui l'est en masse et en centre de gravité. Les limites avant et arrière du centre de gravité sont autres, et ne sont pas regardées ici ; ni la plage d'un giravion. La liste d'équipement et la fiche de masse sont révisées par les titulaires de la licence requise.</translation>
     </message>
     <message>
         <source>Negligible, by weight and by centre of gravity.</source>
@@ -6902,7 +6902,7 @@
     </message>
     <message>
         <source>Never feel for a leak under pressure with a hand: a fine jet goes through skin. Let the pressure off before touching.</source>
-        <translation>Ne cherchez jamais une fuite sous pression avec la main : un jet fin traverse la peau. Faites tomber la pression avant de toucher.</translation>
+        <translation>Ne cherchez jamais une fuite sous pression avec la main : un jet fin traverse la peau. Faites tomber la pression avant de toucher.</translation>
     </message>
     <message>
         <source>New</source>
@@ -6982,7 +6982,7 @@
     </message>
     <message>
         <source>No %1 was passed yet.</source>
-        <translation>Pas encore passé : %1.</translation>
+        <translation>Pas encore réussi : %1.</translation>
     </message>
     <message>
         <source>No blank or loose part is left inside.</source>
@@ -6994,7 +6994,7 @@
     </message>
     <message>
         <source>No block from %1 to %2 was issued to this job. Blocks that are out: %3.</source>
-        <translation>Aucune série de %1 à %2 n'a été délivrée à ce chantier. Séries actuellement délivrées : %3.</translation>
+        <translation>Aucune série de %1 à %2 n'a été sortie pour ce chantier. Séries actuellement sorties : %3.</translation>
     </message>
     <message>
         <source>No block of tags was issued to this job. Where one is, each tag that is hung is of a block that is out, and the block is returned whole.</source>
@@ -7042,7 +7042,7 @@
     </message>
     <message>
         <source>No fault.</source>
-        <translation>Aucune faute.</translation>
+        <translation>Aucun défaut.</translation>
     </message>
     <message>
         <source>No file could be made beside %1 (system %2). Check that the folder is there and that you may write to it.</source>
@@ -7054,7 +7054,7 @@
     </message>
     <message>
         <source>No finding was raised in this job. Raise one for damage or a discrepancy; it stays open until an inspector disposes of it.</source>
-        <translation>Aucun constat n'a été émis dans ce chantier. Émettez-en un pour un dommage ou un écart ; il reste ouvert jusqu'à ce qu'un contrôleur statue.</translation>
+        <translation>Aucun constat n'a été ouvert dans ce chantier. Ouvrez-en un pour un dommage ou un écart ; il reste ouvert jusqu'à ce qu'un contrôleur statue.</translation>
     </message>
     <message>
         <source>No finding was raised.</source>
@@ -7118,7 +7118,7 @@
     </message>
     <message>
         <source>No lift is planned, nothing is filled in and no weight recorded in this job. Each is worked out as it is entered, and stands here with its working.</source>
-        <translation>Dans ce chantier, aucun levage n'est prévu, aucun plein n'est fait et aucune masse n'est consignée. Chacun est calculé à la saisie et s'affiche ici avec son calcul.</translation>
+        <translation>Dans ce chantier, aucun levage n'est préparé, aucun plein n'est fait et aucune masse n'est consignée. Chacun est calculé à la saisie et s'affiche ici avec son calcul.</translation>
     </message>
     <message>
         <source>No lift of the %1 unit is planned.</source>
@@ -7186,7 +7186,7 @@
     </message>
     <message>
         <source>No tool "%1" was issued to this job.</source>
-        <translation>Aucun outil « %1 » n'a été délivré à ce chantier.</translation>
+        <translation>Aucun outil « %1 » n'a été sorti pour ce chantier.</translation>
     </message>
     <message>
         <source>No tool is registered. Torque and bonding are measured with registered tools in calibration alone.</source>
@@ -7194,7 +7194,7 @@
     </message>
     <message>
         <source>No tool may be off by %1 % of its reading. Give the percent of its certificate or standard, such as 4.</source>
-        <translation>Aucun outil ne peut s'écarter de %1 % de sa lecture. Donnez le pourcentage de son certificat ou de la norme, par exemple 4.</translation>
+        <translation>Aucun outil ne peut s'écarter de %1 % de sa lecture. Donnez le pourcentage de son certificat ou de la norme, par exemple 4.</translation>
     </message>
     <message>
         <source>No tool was issued to this job yet. What is issued is counted at the hold points that ask for it, and stays a loose end until it is returned.</source>
@@ -7230,7 +7230,7 @@
     </message>
     <message>
         <source>No:</source>
-        <translation>Non :</translation>
+        <translation>Non :</translation>
     </message>
     <message>
         <source>Nobody can know how far another's hands had come.</source>
@@ -7246,7 +7246,7 @@
     </message>
     <message>
         <source>Nobody comes near intake, outlet, propeller or hot parts while it turns, or is pressurised.</source>
-        <translation>Personne n'approche de l'entrée d'air, de la sortie, de l'hélice ni des parties chaudes pendant que ça tourne, ou que c'est sous pression.</translation>
+        <translation>Personne n'approche de l'entrée d'air, de la sortie, de l'hélice ni des parties chaudes tant que le moteur tourne ou que le système est sous pression.</translation>
     </message>
     <message>
         <source>Nobody found %1 still attached.</source>
@@ -7350,7 +7350,7 @@
     </message>
     <message>
         <source>Not negligible: more than %1 lb at this empty weight. Have the weight record revised.</source>
-        <translation>Non négligeable : plus de %1 lb à cette masse à vide. Faites réviser la fiche de masse.</translation>
+        <translation>Non négligeable : plus de %1 lb à cette masse à vide. Faites réviser la fiche de masse.</translation>
     </message>
     <message>
         <source>Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.</source>
@@ -7366,11 +7366,11 @@
     </message>
     <message>
         <source>Not on parts that are hot, under pressure or turning, and with the circuits nearby isolated and tagged.</source>
-        <translation>Pas sur des pièces chaudes, sous pression ou en rotation, et avec les circuits voisins isolés et étiquetés.</translation>
+        <translation>Pas sur des pièces chaudes, sous pression ou en rotation, et avec les circuits voisins consignés et étiquetés.</translation>
     </message>
     <message>
         <source>Not so yet: %1</source>
-        <translation>Pas encore : %1</translation>
+        <translation>Pas encore : %1</translation>
     </message>
     <message>
         <source>Not verified yet.</source>
@@ -7386,7 +7386,7 @@
     </message>
     <message>
         <source>Notes:</source>
-        <translation>Remarques :</translation>
+        <translation>Remarques :</translation>
     </message>
     <message>
         <source>Nothing came between.</source>
@@ -7450,7 +7450,7 @@
     </message>
     <message>
         <source>Nothing was applied in this job yet: isolations, warning tags, safety pins, blanks, hoist, sling, stand, platform. What is applied stays a loose end until it is removed.</source>
-        <translation>Rien n'a encore été mis en place dans ce chantier : consignations, étiquettes d'avertissement, broches de sécurité, obturateurs, palan, élingue, bâti, plate-forme. Ce qui est mis en place reste un point ouvert jusqu'à son retrait.</translation>
+        <translation>Rien n'a encore été mis en place dans ce chantier : consignations, étiquettes d'avertissement, goupilles de sécurité, obturateurs, palan, élingue, bâti, plate-forme. Ce qui est mis en place reste un point ouvert jusqu'à son retrait.</translation>
     </message>
     <message>
         <source>Nothing was found.</source>
@@ -7486,7 +7486,7 @@
     </message>
     <message>
         <source>Nothing would hang on %1: the centre of gravity lies under the other, and the load can tip.</source>
-        <translation>Rien ne pendrait ici : %1. Le centre de gravité est sous l'autre, et la charge peut basculer.</translation>
+        <translation>Rien ne pendrait ici : %1. Le centre de gravité est sous l'autre, et la charge peut basculer.</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
@@ -7498,7 +7498,7 @@
     </message>
     <message>
         <source>Number of its tag or collar</source>
-        <translation>Numéro de son étiquette ou de son collier</translation>
+        <translation>Numéro de son étiquette ou de sa bague</translation>
     </message>
     <message>
         <source>Number of lifting points</source>
@@ -7542,7 +7542,7 @@
     </message>
     <message>
         <source>Of the empty weight, by what the aircraft weighs empty. The source has no band for exactly 5000 lb and 50000 lb.</source>
-        <translation>Par rapport à la masse à vide, selon ce que l'aéronef pèse à vide. La source n'a pas de bande pour exactement 5000 lb et 50000 lb.</translation>
+        <translation>Par rapport à la masse à vide, selon ce que l'aéronef pèse à vide. La source n'a pas de tranche pour exactement 5000 lb et 50000 lb.</translation>
     </message>
     <message>
         <source>Of the finding</source>
@@ -7622,7 +7622,7 @@
     </message>
     <message>
         <source>One leg on one lifting point hangs straight down, or it pulls the load aside. Give 90°, or tell the second point.</source>
-        <translation>Un brin sur un seul point de levage pend droit, ou il tire la charge de côté. Donnez 90°, ou indiquez le second point.</translation>
+        <translation>Un brin sur un seul point de levage pend à la verticale, ou il tire la charge de côté. Donnez 90°, ou indiquez le second point.</translation>
     </message>
     <message>
         <source>One loss, one finding.</source>
@@ -7702,7 +7702,7 @@
     </message>
     <message>
         <source>Only what holds is imported.</source>
-        <translation>Seul ce qui tient est importé.</translation>
+        <translation>Seul ce dont l'intégrité est confirmée est importé.</translation>
     </message>
     <message>
         <source>Only what hung can be lost.</source>
@@ -7786,7 +7786,7 @@
     </message>
     <message>
         <source>Openings blanked on it</source>
-        <translation>Ouvertures obturées sur lui</translation>
+        <translation>Ouvertures obturées sur l'ensemble</translation>
     </message>
     <message>
         <source>Or drop its file onto this window.</source>
@@ -7890,7 +7890,7 @@
     </message>
     <message>
         <source>PRINTED, NOT THE RECORD. What was signed since is not on it. The approved maintenance data governs.</source>
-        <translation>IMPRIMÉ, NON LE DOSSIER. Ce qui a été signé depuis n'y figure pas. Les données d'entretien approuvées font foi.</translation>
+        <translation>IMPRIMÉ : CE N'EST PAS LE DOSSIER. Ce qui a été signé depuis n'y figure pas. Les données d'entretien approuvées font foi.</translation>
     </message>
     <message>
         <source>Package %1: work order %2. It is kept apart from this store's jobs and never worked on.</source>
@@ -7950,7 +7950,7 @@
     </message>
     <message>
         <source>Passed before: %1.</source>
-        <translation>Passés avant : %1.</translation>
+        <translation>Passés avant : %1.</translation>
     </message>
     <message>
         <source>Passed by</source>
@@ -7958,7 +7958,7 @@
     </message>
     <message>
         <source>Passed, and not void since: %1.</source>
-        <translation>Réussi, et non caduc depuis : %1.</translation>
+        <translation>Réussi, et non caduc depuis : %1.</translation>
     </message>
     <message>
         <source>Passes bring the faces together evenly.</source>
@@ -8074,11 +8074,11 @@
     </message>
     <message>
         <source>Pieces counted, of a kit</source>
-        <translation>Pièces comptées, d'un jeu</translation>
+        <translation>Pièces comptées, d'une mallette</translation>
     </message>
     <message>
         <source>Pieces, of a kit</source>
-        <translation>Pièces, d'un jeu</translation>
+        <translation>Pièces, d'une mallette</translation>
     </message>
     <message>
         <source>Pla&amp;ce marks</source>
@@ -8086,7 +8086,7 @@
     </message>
     <message>
         <source>Plan a lift</source>
-        <translation>Prévoir un levage</translation>
+        <translation>Préparer un levage</translation>
     </message>
     <message>
         <source>Platform</source>
@@ -8098,11 +8098,11 @@
     </message>
     <message>
         <source>Points: ISO 6789-1:2017, lowest marked value, 60 and 100 % (from memory)</source>
-        <translation>Points : ISO 6789-1:2017, plus petite valeur marquée, 60 et 100 % (de mémoire)</translation>
+        <translation>Points : ISO 6789-1:2017, plus petite valeur marquée, 60 et 100 % (de mémoire)</translation>
     </message>
     <message>
         <source>Points: ISO 6789:2003, 20, 60 and 100 % of the greatest torque</source>
-        <translation>Points : ISO 6789:2003, 20, 60 et 100 % du couple maximum</translation>
+        <translation>Points : ISO 6789:2003, 20, 60 et 100 % du couple maximum</translation>
     </message>
     <message>
         <source>Positioned</source>
@@ -8154,7 +8154,7 @@
     </message>
     <message>
         <source>Pull at the middle of the grip: the arm is measured from there. No pipe on the handle.</source>
-        <translation>Tirez au milieu de la poignée : le bras de levier se mesure de là. Pas de tube sur le manche.</translation>
+        <translation>Tirez au milieu de la poignée : le bras de levier se mesure de là. Pas de tube sur le manche.</translation>
     </message>
     <message>
         <source>Put on stand</source>
@@ -8182,11 +8182,11 @@
     </message>
     <message>
         <source>Raise a finding</source>
-        <translation>Émettre un constat</translation>
+        <translation>Ouvrir un constat</translation>
     </message>
     <message>
         <source>Raised</source>
-        <translation>Émis</translation>
+        <translation>Ouvert</translation>
     </message>
     <message>
         <source>Rank</source>
@@ -8210,7 +8210,7 @@
     </message>
     <message>
         <source>Read the liquid's name on the can and on the filler: the wrong one in the right quantity is no servicing.</source>
-        <translation>Lisez le nom du liquide sur le bidon et sur l'orifice : le mauvais liquide en bonne quantité n'est pas un plein.</translation>
+        <translation>Lisez le nom du liquide sur le bidon et sur l'orifice : le mauvais liquide en bonne quantité n'est pas un plein.</translation>
     </message>
     <message>
         <source>Read was "%1" joined to "%2", and the list has no such pair. Read again; if it is so, they are crossed: undo them.</source>
@@ -8226,7 +8226,7 @@
     </message>
     <message>
         <source>Readings are accepted with a guard band here, and the register does not say what this tool may be off. Take another tool, or have its deviation registered.</source>
-        <translation>Les lectures sont acceptées ici avec une bande de garde, et le registre ne dit pas de combien cet outil peut s'écarter. Prenez un autre outil, ou faites enregistrer son écart.</translation>
+        <translation>Les lectures sont acceptées ici avec une bande de garde, et le répertoire ne dit pas de combien cet outil peut s'écarter. Prenez un autre outil, ou faites enregistrer son écart.</translation>
     </message>
     <message>
         <source>Readings are checked against the range, so it must be one.</source>
@@ -8326,7 +8326,7 @@
     </message>
     <message>
         <source>Register founded</source>
-        <translation>Répertoire fondé</translation>
+        <translation>Répertoire créé</translation>
     </message>
     <message>
         <source>Register, %1: entries %2</source>
@@ -8346,7 +8346,7 @@
     </message>
     <message>
         <source>Release certificate</source>
-        <translation>Certificat de remise en service</translation>
+        <translation>Certificat libératoire</translation>
     </message>
     <message>
         <source>Release statement</source>
@@ -8382,11 +8382,11 @@
     </message>
     <message>
         <source>Removed, every one of them: %1.</source>
-        <translation>Retirés, tous : %1.</translation>
+        <translation>Retirés, tous : %1.</translation>
     </message>
     <message>
         <source>Removed: %1</source>
-        <translation>Déposé : %1</translation>
+        <translation>Déposé : %1</translation>
     </message>
     <message>
         <source>Removes the row that is chosen.</source>
@@ -8426,7 +8426,7 @@
     </message>
     <message>
         <source>Restored at</source>
-        <translation>Remis en état à</translation>
+        <translation>Remis en état le</translation>
     </message>
     <message>
         <source>Restored by</source>
@@ -8486,7 +8486,7 @@
     </message>
     <message>
         <source>Rounded, half away from zero, as it was written; nothing was rounded before.</source>
-        <translation>Arrondi, les demis en s'éloignant de zéro, comme écrit ; rien n'a été arrondi avant.</translation>
+        <translation>Arrondi comme il est écrit ici, les demis en s'éloignant de zéro ; rien n'a été arrondi avant.</translation>
     </message>
     <message>
         <source>Row</source>
@@ -8522,7 +8522,7 @@
     </message>
     <message>
         <source>STANDS</source>
-        <translation>SUBSISTE</translation>
+        <translation>VALABLE</translation>
     </message>
     <message>
         <source>STILL APPLIED</source>
@@ -8622,11 +8622,11 @@
     </message>
     <message>
         <source>Scheme</source>
-        <translation>Schéma</translation>
+        <translation>Barème</translation>
     </message>
     <message>
         <source>Scheme of leak classes</source>
-        <translation>Schéma de classes de fuite</translation>
+        <translation>Barème de classes de fuite</translation>
     </message>
     <message>
         <source>Schemes call different leaks by one name. Name the scheme that the leak classes are of.</source>
@@ -8654,7 +8654,7 @@
     </message>
     <message>
         <source>Secured</source>
-        <translation>Assuré</translation>
+        <translation>Sécurisé</translation>
     </message>
     <message>
         <source>Seed</source>
@@ -8718,7 +8718,7 @@
     </message>
     <message>
         <source>Serviced: %1.</source>
-        <translation>Plein fait : %1.</translation>
+        <translation>Plein fait : %1.</translation>
     </message>
     <message>
         <source>Servicing</source>
@@ -8778,11 +8778,11 @@
     </message>
     <message>
         <source>Shares and leg tension: sling makers' pages on sling angle and centre of gravity</source>
-        <translation>Parts et tension des brins : pages de fabricants d'élingues sur l'angle et le centre de gravité</translation>
+        <translation>Parts et tension des brins : pages de fabricants d'élingues sur l'angle et le centre de gravité</translation>
     </message>
     <message>
         <source>Shear band is estimated</source>
-        <translation>La bande de cisaillement est estimée</translation>
+        <translation>La plage en cisaillement est estimée</translation>
     </message>
     <message>
         <source>Shear nut, least</source>
@@ -8798,7 +8798,7 @@
     </message>
     <message>
         <source>Shift</source>
-        <translation>Équipe</translation>
+        <translation>Vacation</translation>
     </message>
     <message>
         <source>Shift %1</source>
@@ -8814,11 +8814,11 @@
     </message>
     <message>
         <source>Shift of the centre of gravity: %1</source>
-        <translation>Déplacement du centre de gravité : %1</translation>
+        <translation>Déplacement du centre de gravité : %1</translation>
     </message>
     <message>
         <source>Shipping blanks counted on it</source>
-        <translation>Obturateurs de transport comptés sur lui</translation>
+        <translation>Obturateurs de transport comptés sur l'ensemble</translation>
     </message>
     <message>
         <source>Shipping blanks removed</source>
@@ -8860,7 +8860,7 @@
     </message>
     <message>
         <source>Sign or close the sheet that is open, then choose the language again.</source>
-        <translation>Signez ou fermez la fiche ouverte, puis choisissez à nouveau la langue.</translation>
+        <translation>Signez ou fermez la feuille ouverte, puis choisissez à nouveau la langue.</translation>
     </message>
     <message>
         <source>Signature in doubt</source>
@@ -8876,7 +8876,7 @@
     </message>
     <message>
         <source>Signatures cannot be in doubt since a moment that is still to come (%1).</source>
-        <translation>Des signatures ne peuvent pas être douteuses depuis un moment encore à venir (%1).</translation>
+        <translation>Des signatures ne peuvent pas être en doute depuis un moment encore à venir (%1).</translation>
     </message>
     <message>
         <source>Signatures in doubt since</source>
@@ -8904,7 +8904,7 @@
     </message>
     <message>
         <source>Signed gates: safe to start, all free, lowering, lifting, mounts, last look, power, closure. The lead may strike or change one before it matters.</source>
-        <translation>Points de passage signés : sûr de commencer, tout est libre, descente, levage, attaches, dernier regard, mise sous tension, clôture. Le responsable peut en rayer ou en modifier un avant qu'il ne compte.</translation>
+        <translation>Points de passage signés : sûr de commencer, tout est libre, descente, levage, attaches, dernier contrôle visuel, mise sous tension, clôture. Le responsable peut en rayer ou en modifier un avant qu'il ne compte.</translation>
     </message>
     <message>
         <source>Signed with authority to</source>
@@ -9040,7 +9040,7 @@
     </message>
     <message>
         <source>Sources:</source>
-        <translation>Sources :</translation>
+        <translation>Sources :</translation>
     </message>
     <message>
         <source>Sources: %1</source>
@@ -9072,7 +9072,7 @@
     </message>
     <message>
         <source>Standing</source>
-        <translation>Valeur</translation>
+        <translation>Validité</translation>
     </message>
     <message>
         <source>Stands</source>
@@ -9100,7 +9100,7 @@
     </message>
     <message>
         <source>Steady the load with taglines, not with hands, and keep clear of where it could swing or pinch.</source>
-        <translation>Guidez la charge avec des cordes, non avec les mains, et restez à l'écart d'où elle pourrait balancer ou coincer.</translation>
+        <translation>Guidez la charge avec des cordes de guidage, non avec les mains, et restez à l'écart d'où elle pourrait balancer ou coincer.</translation>
     </message>
     <message>
         <source>Step</source>
@@ -9140,15 +9140,15 @@
     </message>
     <message>
         <source>Stop the key</source>
-        <translation>Arrêter la clé</translation>
+        <translation>Bloquer la clé</translation>
     </message>
     <message>
         <source>Stop, and tell the lead: a blank that is not found may be inside, and nothing is joined, fuelled, powered or turned until it is known where it is.</source>
-        <translation>Arrêtez, et prévenez le responsable : un obturateur introuvable peut être à l'intérieur, et rien n'est joint, avitaillé, mis sous tension ni tourné tant qu'on ne sait pas où il est.</translation>
+        <translation>Arrêtez, et prévenez le responsable : un obturateur introuvable peut être à l'intérieur, et rien n'est raccordé, avitaillé, mis sous tension ni mis en rotation tant qu'on ne sait pas où il est.</translation>
     </message>
     <message>
         <source>Stop, tell the lead, and look for it now: nothing is closed, powered, moved or turned while a tool is missing.</source>
-        <translation>Arrêtez, prévenez le responsable, et cherchez-le maintenant : rien n'est fermé, mis sous tension, déplacé ni tourné tant qu'un outil manque.</translation>
+        <translation>Arrêtez, prévenez le responsable, et cherchez-le maintenant : rien n'est fermé, mis sous tension, déplacé ni mis en rotation tant qu'un outil manque.</translation>
     </message>
     <message>
         <source>Stopped</source>
@@ -9176,11 +9176,11 @@
     </message>
     <message>
         <source>Striking an issue must not make a missing tool disappear.</source>
-        <translation>Rayer une délivrance ne doit pas faire disparaître un outil manquant.</translation>
+        <translation>Rayer une sortie ne doit pas faire disparaître un outil manquant.</translation>
     </message>
     <message>
         <source>Striking an issue must not make its tags disappear.</source>
-        <translation>Rayer une délivrance ne doit pas faire disparaître ses étiquettes.</translation>
+        <translation>Rayer une sortie ne doit pas faire disparaître ses étiquettes.</translation>
     </message>
     <message>
         <source>Striking entry %1 would make a loose end of %2 disappear: %3 %4, who made it, may strike it; else it is cleared.</source>
@@ -9236,15 +9236,15 @@
     </message>
     <message>
         <source>Tag %1 is of no block of this job that is out.</source>
-        <translation>L'étiquette %1 n'est d'aucune série de ce chantier actuellement délivrée.</translation>
+        <translation>L'étiquette %1 n'est d'aucune série de ce chantier actuellement sortie.</translation>
     </message>
     <message>
         <source>Tag %1 is of no block that was issued to this job. Blocks that are out: %2.</source>
-        <translation>L'étiquette %1 n'est d'aucune série délivrée à ce chantier. Séries actuellement délivrées : %2.</translation>
+        <translation>L'étiquette %1 n'est d'aucune série sortie pour ce chantier. Séries actuellement sorties : %2.</translation>
     </message>
     <message>
         <source>Tag %1 is of the block %2, which was returned in entry %3. Blocks that are out: %4.</source>
-        <translation>L'étiquette %1 est de la série %2, qui a été rendue à l'entrée %3. Séries actuellement délivrées : %4.</translation>
+        <translation>L'étiquette %1 est de la série %2, qui a été rendue à l'entrée %3. Séries actuellement sorties : %4.</translation>
     </message>
     <message>
         <source>Tag %1 of the block %2 still hangs on %3 (%4), which is open.</source>
@@ -9252,7 +9252,7 @@
     </message>
     <message>
         <source>Tag %1 of the block %2 was hung on %3, so the block was issued. Return it when it is done with.</source>
-        <translation>L'étiquette %1 de la série %2 a été posée sur %3 ; la série a donc été délivrée. Rendez-la quand elle a fini de servir.</translation>
+        <translation>L'étiquette %1 de la série %2 a été posée sur %3 ; la série a donc été sortie. Rendez-la quand elle a fini de servir.</translation>
     </message>
     <message>
         <source>Tag %1 was hung on %2 already. Use another tag.</source>
@@ -9260,7 +9260,7 @@
     </message>
     <message>
         <source>Tag %1 was hung on %2 already; a number is used once. Issue a block without it.</source>
-        <translation>L'étiquette %1 a déjà été posée sur %2 ; un numéro ne s'utilise qu'une fois. Délivrez une série qui ne le contient pas.</translation>
+        <translation>L'étiquette %1 a déjà été posée sur %2 ; un numéro ne s'utilise qu'une fois. Sortez une série qui ne le contient pas.</translation>
     </message>
     <message>
         <source>Tag %1 was hung on %2 in this job. Hang a tag of this job instead, and give that one back.</source>
@@ -9308,7 +9308,7 @@
     </message>
     <message>
         <source>Take another revision</source>
-        <translation>Prendre une autre révision</translation>
+        <translation>Passer à une autre révision</translation>
     </message>
     <message>
         <source>Take it &amp;up</source>
@@ -9332,7 +9332,7 @@
     </message>
     <message>
         <source>Take the interface list</source>
-        <translation>Prendre la liste des raccordements</translation>
+        <translation>Importer la liste des raccordements</translation>
     </message>
     <message>
         <source>Take the tick back   Space</source>
@@ -9340,11 +9340,11 @@
     </message>
     <message>
         <source>Take this list?</source>
-        <translation>Prendre cette liste ?</translation>
+        <translation>Importer cette liste ?</translation>
     </message>
     <message>
         <source>Take up the first inches, stop and look: balance, slings, shackles, and anything still connected. Set down at any doubt.</source>
-        <translation>Levez les premiers centimètres, arrêtez et regardez : équilibre, élingues, manilles, et tout ce qui est encore relié. Reposez au moindre doute.</translation>
+        <translation>Levez les premiers centimètres, arrêtez et regardez : équilibre, élingues, manilles, et tout ce qui est encore relié. Reposez au moindre doute.</translation>
     </message>
     <message>
         <source>Take your key over at this station</source>
@@ -9356,7 +9356,7 @@
     </message>
     <message>
         <source>Taken</source>
-        <translation>Prise le</translation>
+        <translation>Prise</translation>
     </message>
     <message>
         <source>Taken on</source>
@@ -9468,7 +9468,7 @@
     </message>
     <message>
         <source>The %1 of %2 (%3) covered it and is void.</source>
-        <translation>%1 de %2 (%3) le couvrait et est caduc.</translation>
+        <translation>L'essai « %1 » de %2 (%3) le couvrait et est caduc.</translation>
     </message>
     <message>
         <source>The %1 of %2 (%3) has failed and has to be made again.</source>
@@ -9488,7 +9488,7 @@
     </message>
     <message>
         <source>The adapter (%1) reaches back to the grip or beyond: no setting gives the torque. Turn it, or take a shorter one.</source>
-        <translation>L'adaptateur (%1) revient jusqu'à la poignée ou au-delà : aucun réglage ne donne le couple. Tournez-le, ou prenez-en un plus court.</translation>
+        <translation>L'adaptateur (%1) revient jusqu'à la poignée ou au-delà : aucun réglage ne donne le couple. Tournez-le, ou prenez-en un plus court.</translation>
     </message>
     <message>
         <source>The adapter's angle is %1°. It lies between 0° (in line, longer) and 180° (pointing back).</source>
@@ -9496,7 +9496,7 @@
     </message>
     <message>
         <source>The adapter's length is %1. Give it as a length, and its direction as an angle: 180° where it points back.</source>
-        <translation>La longueur de l'adaptateur est %1. Donnez-la comme longueur, et sa direction comme angle : 180° s'il pointe vers l'arrière.</translation>
+        <translation>La longueur de l'adaptateur est %1. Donnez-la comme longueur, et sa direction comme angle : 180° s'il pointe vers l'arrière.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide what has to be so, and who may sign for it.</source>
@@ -9504,19 +9504,19 @@
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the bond.</source>
-        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela jugent la métallisation.</translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes titulaires d'une licence ou habilitées pour cela jugent la métallisation.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the leak.</source>
-        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela jugent la fuite.</translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes titulaires d'une licence ou habilitées pour cela jugent la fuite.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it judge the servicing.</source>
-        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela jugent le plein.</translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes titulaires d'une licence ou habilitées pour cela jugent le plein.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules decide, and people who are licensed or authorised for it tighten.</source>
-        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes licenciées ou autorisées pour cela serrent.</translation>
+        <translation>Les données d'entretien approuvées et les règles locales décident, et des personnes titulaires d'une licence ou habilitées pour cela serrent.</translation>
     </message>
     <message>
         <source>The approved maintenance data and the local rules say what is isolated, and by whom.</source>
@@ -9540,7 +9540,7 @@
     </message>
     <message>
         <source>The approved maintenance data, the equipment's own instructions and the local rules decide, and people who are licensed or authorised for it lift.</source>
-        <translation>Les données d'entretien approuvées, les notices du matériel et les règles locales décident, et des personnes licenciées ou autorisées pour cela lèvent.</translation>
+        <translation>Les données d'entretien approuvées, les notices du matériel et les règles locales décident, et des personnes titulaires d'une licence ou habilitées pour cela lèvent.</translation>
     </message>
     <message>
         <source>The approved maintenance data, the hoist's own instructions and the local rules decide, and people who are trained for it lift.</source>
@@ -9608,11 +9608,11 @@
     </message>
     <message>
         <source>The block %1 was issued and returned (entry %2); strike the return first, if it was a mistake.</source>
-        <translation>La série %1 a été délivrée et rendue (entrée %2) ; rayez d'abord le retour, si c'était une erreur.</translation>
+        <translation>La série %1 a été sortie et rendue (entrée %2) ; rayez d'abord le retour, si c'était une erreur.</translation>
     </message>
     <message>
         <source>The block %1 was issued in entry %2; a number is issued once.</source>
-        <translation>La série %1 a été délivrée à l'entrée %2 ; un numéro n'est délivré qu'une fois.</translation>
+        <translation>La série %1 a été sortie à l'entrée %2 ; un numéro ne sort qu'une fois.</translation>
     </message>
     <message>
         <source>The block %1 was returned in entry %2.</source>
@@ -9660,11 +9660,11 @@
     </message>
     <message>
         <source>The calculator cannot be shown</source>
-        <translation>Le calculateur ne peut pas être affiché</translation>
+        <translation>La calculatrice ne peut pas être affichée</translation>
     </message>
     <message>
         <source>The centre of gravity, %1 from the left point, lies outside the span of %2: the far point would be pulled up, and the load turn over. Move the points so that it lies between them.</source>
-        <translation>Le centre de gravité, à %1 du point gauche, est hors de la distance de %2 : le point éloigné serait tiré vers le haut, et la charge se renverserait. Déplacez les points pour qu'il soit entre eux.</translation>
+        <translation>Le centre de gravité, à %1 du point gauche, n'est pas entre les deux points, distants de %2 : le point éloigné serait tiré vers le haut, et la charge se renverserait. Déplacez les points pour qu'il soit entre eux.</translation>
     </message>
     <message>
         <source>The change of weight is within the limit of %1 lb at this empty weight.</source>
@@ -9680,7 +9680,7 @@
     </message>
     <message>
         <source>The class of a wet area by a published scheme, against the worst class that is allowed.</source>
-        <translation>La classe d'une zone mouillée selon un schéma publié, par rapport à la pire classe admise.</translation>
+        <translation>La classe d'une surface mouillée selon un barème publié, par rapport à la pire classe admise.</translation>
     </message>
     <message>
         <source>The code "%1" is too long for a label of this size. Choose a larger one.</source>
@@ -9704,15 +9704,15 @@
     </message>
     <message>
         <source>The condition "%1" asks for no stage.</source>
-        <translation>La condition « %1 » ne demande pas d'état.</translation>
+        <translation>La condition « %1 » ne demande pas d'état.</translation>
     </message>
     <message>
         <source>The condition "%1" asks for one of the stages %2, not "%3".</source>
-        <translation>La condition « %1 » demande l'un des états %2, non « %3 ».</translation>
+        <translation>La condition « %1 » demande l'un des états %2, non « %3 ».</translation>
     </message>
     <message>
         <source>The coupling is home: its mark shows or its lock has clicked.</source>
-        <translation>L'accouplement est à fond : son repère est visible ou son verrou a cliqué.</translation>
+        <translation>Le connecteur est accouplé à fond : son repère est visible ou son verrou a cliqué.</translation>
     </message>
     <message>
         <source>The coupling is seated all round and clear of its neighbours.</source>
@@ -9744,7 +9744,7 @@
     </message>
     <message>
         <source>The day of the lift is not given, so nothing says whether the inspections hold.</source>
-        <translation>Le jour du levage n'est pas donné ; rien ne dit donc si les inspections valent.</translation>
+        <translation>Le jour du levage n'est pas donné ; rien ne dit donc si les inspections sont valables.</translation>
     </message>
     <message>
         <source>The demo was not made</source>
@@ -9924,7 +9924,7 @@
     </message>
     <message>
         <source>The file holds no list "hold_points".</source>
-        <translation>Le fichier ne contient pas de liste « hold_points ».</translation>
+        <translation>Le fichier ne contient pas de liste « hold_points ».</translation>
     </message>
     <message>
         <source>The file is empty.</source>
@@ -9984,7 +9984,7 @@
     </message>
     <message>
         <source>The founder of a register enrols themselves, nobody else.</source>
-        <translation>La personne qui fonde un répertoire s'inscrit elle-même, et personne d'autre.</translation>
+        <translation>La personne qui crée un répertoire s'inscrit elle-même, et personne d'autre.</translation>
     </message>
     <message>
         <source>The frame of the record is not up for correction.</source>
@@ -10016,7 +10016,7 @@
     </message>
     <message>
         <source>The hold point %1 (%2) has to be passed again.</source>
-        <translation>Le point d'arrêt %1 (%2) doit être passé à nouveau.</translation>
+        <translation>Le point d'arrêt %1 (%2) doit être franchi à nouveau.</translation>
     </message>
     <message>
         <source>The hold point %1 (%2) has to be passed again. %3</source>
@@ -10024,7 +10024,7 @@
     </message>
     <message>
         <source>The hold point %1 has not been passed.</source>
-        <translation>Le point d'arrêt %1 n'a pas été passé.</translation>
+        <translation>Le point d'arrêt %1 n'a pas été franchi.</translation>
     </message>
     <message>
         <source>The hold point %1 is taken back by somebody who may pass it.</source>
@@ -10068,7 +10068,7 @@
     </message>
     <message>
         <source>The incoming unit is received: plate, certificate, blanks and modification state.</source>
-        <translation>L'ensemble entrant est réceptionné : plaque, certificat, obturateurs et état de modification.</translation>
+        <translation>L'ensemble entrant est réceptionné : plaque, certificat, obturateurs et état de modification.</translation>
     </message>
     <message>
         <source>The incoming unit was not received yet: its plate, its certificate and its blanks are looked at first.</source>
@@ -10216,7 +10216,7 @@
     </message>
     <message>
         <source>The key was stopped on %1.</source>
-        <translation>La clé a été arrêtée le %1.</translation>
+        <translation>La clé a été bloquée le %1.</translation>
     </message>
     <message>
         <source>The kit %1 needs the number of its pieces, 1 to %2.</source>
@@ -10284,7 +10284,7 @@
     </message>
     <message>
         <source>The last pass goes to %1 % of the final torque. Add the pass to 100 %.</source>
-        <translation>La dernière passe va à %1 % du couple final. Ajoutez la passe à 100 %.</translation>
+        <translation>La dernière passe va à %1 % du couple final. Ajoutez la passe à 100 %.</translation>
     </message>
     <message>
         <source>The last pass of a torque is 100 percent, and there are at most %1 passes; these are %2, the last %3.</source>
@@ -10308,7 +10308,7 @@
     </message>
     <message>
         <source>The legs that carry are taken to be equally long and the angle to be that of the flattest; n is the number of those reckoned with at a point. A cradle that stays on the unit counts as part of it.</source>
-        <translation>Les brins porteurs sont supposés d'égale longueur et l'angle celui du plus plat ; n est le nombre de ceux comptés à un point. Un berceau qui reste sur l'ensemble en fait partie.</translation>
+        <translation>Les brins porteurs sont supposés d'égale longueur et l'angle celui du plus plat ; n est le nombre de ceux comptés à un point. Un berceau qui reste sur l'ensemble en fait partie.</translation>
     </message>
     <message>
         <source>The lift is on %1, which is past. Plan a lift before it is made; leave the day out when it is today.</source>
@@ -10484,7 +10484,7 @@
     </message>
     <message>
         <source>The member "%1" of a hold point is not of the form that it has to be.</source>
-        <translation>Le membre « %1 » d'un point d'arrêt n'a pas la forme qu'il doit avoir.</translation>
+        <translation>Le membre « %1 » d'un point d'arrêt n'a pas la forme qu'il doit avoir.</translation>
     </message>
     <message>
         <source>The name of the store's register is damaged. Verify the store, and go on with the last backup.</source>
@@ -10512,7 +10512,7 @@
     </message>
     <message>
         <source>The number %1 in %2 would be in the band: was the scale read in another unit?</source>
-        <translation>Le nombre %1 en %2 serait dans la plage : l'échelle a-t-elle été lue dans une autre unité ?</translation>
+        <translation>Le nombre %1 en %2 serait dans la plage : l'échelle a-t-elle été lue dans une autre unité ?</translation>
     </message>
     <message>
         <source>The nut turns with</source>
@@ -10520,11 +10520,11 @@
     </message>
     <message>
         <source>The nut turns with %1, and at most %2 is allowed: it or its thread is damaged. Take it off, look at both, and follow the maintenance data.</source>
-        <translation>L'écrou tourne avec %1, et au plus %2 est permis : lui ou son filet est endommagé. Retirez-le, examinez les deux, et suivez les données d'entretien.</translation>
+        <translation>L'écrou tourne avec %1, et au plus %2 est permis : lui ou son filet est endommagé. Retirez-le, examinez les deux, et suivez les données d'entretien.</translation>
     </message>
     <message>
         <source>The nut turns with %1; a self-locking nut that is used again needs at least %2. Fit a new nut.</source>
-        <translation>L'écrou tourne avec %1 ; un écrou autofreiné réutilisé demande au moins %2. Posez un écrou neuf.</translation>
+        <translation>L'écrou tourne avec %1 ; un écrou autofreiné réutilisé demande au moins %2. Posez un écrou neuf.</translation>
     </message>
     <message>
         <source>The one bolt that everybody left to the others tears out what it holds.</source>
@@ -10640,7 +10640,7 @@
     </message>
     <message>
         <source>The photo is said to be a copy of itself. Name the file that it was made from, or say nothing where it is the file itself.</source>
-        <translation>La photo est donnée comme une copie d'elle-même. Indiquer le fichier dont elle est tirée, ou ne rien indiquer si c'est le fichier lui-même.</translation>
+        <translation>La photo est donnée comme une copie d'elle-même. Indiquez le fichier dont elle est tirée, ou n'indiquez rien si c'est le fichier lui-même.</translation>
     </message>
     <message>
         <source>The photos are more than 4 GiB, which is more than one package holds. Ask who looks after the program.</source>
@@ -10684,7 +10684,7 @@
     </message>
     <message>
         <source>The register does not say how finely this wrench can be set. Have its graduation registered, or take another.</source>
-        <translation>Le registre ne dit pas avec quelle finesse cette clé se règle. Faites enregistrer sa graduation, ou prenez-en une autre.</translation>
+        <translation>Le répertoire ne dit pas avec quelle finesse cette clé se règle. Faites enregistrer sa graduation, ou prenez-en une autre.</translation>
     </message>
     <message>
         <source>The register does not say how long tool %1 is, and with an adapter all depends on it. Have its length registered, or take another wrench.</source>
@@ -10704,7 +10704,7 @@
     </message>
     <message>
         <source>The register has no root person yet. Found it first.</source>
-        <translation>Le répertoire n'a pas encore de personne racine. Fondez-le d'abord.</translation>
+        <translation>Le répertoire n'a pas encore de personne racine. Créez-le d'abord.</translation>
     </message>
     <message>
         <source>The register has no tool "%1" in use.</source>
@@ -10772,19 +10772,19 @@
     </message>
     <message>
         <source>The scheme "%1" does not class by size. Choose the class by its description.</source>
-        <translation>Le barème « %1 » ne classe pas par taille. Choisissez la classe d'après sa description.</translation>
+        <translation>Le barème « %1 » ne classe pas par taille. Choisissez la classe d'après sa description.</translation>
     </message>
     <message>
         <source>The scheme "%1" has no class "%2". Choose one of %3.</source>
-        <translation>Le barème « %1 » n'a pas de classe « %2 ». Choisissez parmi %3.</translation>
+        <translation>Le barème « %1 » n'a pas de classe « %2 ». Choisissez parmi %3.</translation>
     </message>
     <message>
         <source>The scheme "%1" has no classes.</source>
-        <translation>Le barème « %1 » n'a pas de classes.</translation>
+        <translation>Le barème « %1 » n'a pas de classes.</translation>
     </message>
     <message>
         <source>The schemes call different leaks by one name. Always name the scheme beside the class. Fuel burns: no flame, no spark, fire cover as the local rules ask.</source>
-        <translation>Les schémas appellent d'un même nom des fuites différentes. Indiquez toujours le schéma à côté de la classe. Le carburant brûle : pas de flamme, pas d'étincelle, moyens incendie comme le demandent les règles locales.</translation>
+        <translation>Les barèmes appellent d'un même nom des fuites différentes. Indiquez toujours le barème à côté de la classe. Le carburant brûle : pas de flamme, pas d'étincelle, moyens incendie comme le demandent les règles locales.</translation>
     </message>
     <message>
         <source>The seal is new and of the right material for fuel.</source>
@@ -10844,7 +10844,7 @@
     </message>
     <message>
         <source>The shift of the centre of gravity is still to be judged: no mean aerodynamic chord is given.</source>
-        <translation>Le déplacement du centre de gravité reste à juger : aucune corde aérodynamique moyenne n'est donnée.</translation>
+        <translation>Le déplacement du centre de gravité reste à juger : aucune corde aérodynamique moyenne n'est donnée.</translation>
     </message>
     <message>
         <source>The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.</source>
@@ -10852,7 +10852,7 @@
     </message>
     <message>
         <source>The sizes of leak classes rise; %1 comes after %2.</source>
-        <translation>Les tailles des classes de fuite croissent ; %1 vient après %2.</translation>
+        <translation>Les tailles des classes de fuite croissent ; %1 vient après %2.</translation>
     </message>
     <message>
         <source>The sling</source>
@@ -11004,7 +11004,7 @@
     </message>
     <message>
         <source>The text puts exactly %1 lb in no band, so the stricter one is taken.</source>
-        <translation>Le texte ne met %1 lb exactement dans aucune tranche ; la plus stricte est donc retenue.</translation>
+        <translation>Le texte ne met %1 lb exactement dans aucune tranche ; la plus stricte est donc retenue.</translation>
     </message>
     <message>
         <source>The tool %1 has not come back.</source>
@@ -11028,7 +11028,7 @@
     </message>
     <message>
         <source>The tools are counted all together: name none.</source>
-        <translation>Les outils se comptent tous ensemble : n'en nommez aucun.</translation>
+        <translation>Les outils se comptent tous ensemble : n'en nommez aucun.</translation>
     </message>
     <message>
         <source>The tools have not been counted since entry %1.</source>
@@ -11036,7 +11036,7 @@
     </message>
     <message>
         <source>The torque that turns the nut before it seats. The source begins at 7/16 in and says nothing of smaller sizes. What a nut needs to break away is another quantity.</source>
-        <translation>Le couple qui tourne l'écrou avant qu'il porte. La source commence à 7/16 in et ne dit rien des tailles plus petites. Ce qu'il faut pour décoller un écrou est une autre grandeur.</translation>
+        <translation>Le couple qui fait tourner l'écrou avant qu'il ne porte. La source commence à 7/16 in et ne dit rien des tailles plus petites. Ce qu'il faut pour décoller un écrou est une autre grandeur.</translation>
     </message>
     <message>
         <source>The twin group "%1" has this interface alone. Expected: two look-alikes or more.</source>
@@ -11076,7 +11076,7 @@
     </message>
     <message>
         <source>The unit of "%1" is not known. Use one of %2.</source>
-        <translation>L'unité de « %1 » n'est pas connue. Employez-en une parmi %2.</translation>
+        <translation>L'unité de « %1 » n'est pas connue. Employez-en une parmi %2.</translation>
     </message>
     <message>
         <source>The unit was said to be off (entry %1), and that was struck. Say it anew; or somebody with authority to overrule strikes that entry as never so.</source>
@@ -11144,7 +11144,7 @@
     </message>
     <message>
         <source>The wrench would have to be set to %1; its usable range is %2 to %3. Take another wrench.</source>
-        <translation>La clé devrait être réglée à %1 ; sa plage utilisable est de %2 à %3. Prenez une autre clé.</translation>
+        <translation>La clé devrait être réglée à %1 ; sa plage utilisable est de %2 à %3. Prenez une autre clé.</translation>
     </message>
     <message>
         <source>The wrench's length is %1. Measure from the middle of the grip to the square drive.</source>
@@ -11156,7 +11156,7 @@
     </message>
     <message>
         <source>The zero of the leads, %1, is more than the reading, %2, so the reading cannot be relied on. Check the leads, set the meter to zero, and measure again.</source>
-        <translation>Le zéro des cordons, %1, dépasse la lecture, %2 ; on ne peut donc pas s'y fier. Vérifiez les cordons, mettez l'appareil à zéro, et mesurez à nouveau.</translation>
+        <translation>Le zéro des cordons, %1, dépasse la lecture, %2 ; on ne peut donc pas s'y fier. Vérifiez les cordons, mettez l'appareil à zéro, et mesurez à nouveau.</translation>
     </message>
     <message>
         <source>There are %1 fasteners to tighten. Count them again.</source>
@@ -11168,7 +11168,7 @@
     </message>
     <message>
         <source>There are at most %1 fasteners; %2 are too many for one ring.</source>
-        <translation>Il y a au plus %1 fixations ; %2, c'est trop pour une couronne.</translation>
+        <translation>Il y a au plus %1 fixations ; %2, c'est trop pour une couronne.</translation>
     </message>
     <message>
         <source>There is an authorisation "%1" already.</source>
@@ -11188,11 +11188,11 @@
     </message>
     <message>
         <source>There is no condition "%1".</source>
-        <translation>Il n'y a pas de condition « %1 ».</translation>
+        <translation>Il n'y a pas de condition « %1 ».</translation>
     </message>
     <message>
         <source>There is no condition "%1"; they are: %2.</source>
-        <translation>Il n'y a pas de condition « %1 » ; il y a : %2.</translation>
+        <translation>Il n'y a pas de condition « %1 » ; il y a : %2.</translation>
     </message>
     <message>
         <source>There is no entry %1.</source>
@@ -11244,7 +11244,7 @@
     </message>
     <message>
         <source>There is no member "%1" in conditions or gates of hold points.</source>
-        <translation>Il n'y a pas de membre « %1 » dans les conditions ou les barrières des points d'arrêt.</translation>
+        <translation>Il n'y a pas de membre « %1 » dans les conditions ou les barrages des points d'arrêt.</translation>
     </message>
     <message>
         <source>There is no picture in it. Copy one, then try again.</source>
@@ -11284,11 +11284,11 @@
     </message>
     <message>
         <source>There is no scheme "%1" in the look-up table. Give one of %2.</source>
-        <translation>Il n'y a pas de barème « %1 » dans la table. Donnez-en un parmi %2.</translation>
+        <translation>Il n'y a pas de barème « %1 » dans la table. Donnez-en un parmi %2.</translation>
     </message>
     <message>
         <source>There is no sort "%1" of temporary items.</source>
-        <translation>Il n'y a pas de sorte « %1 » d'éléments temporaires.</translation>
+        <translation>Il n'y a pas de sorte « %1 » d'éléments temporaires.</translation>
     </message>
     <message>
         <source>There is no store at %1. Check the name, or make a new store there.</source>
@@ -11416,7 +11416,7 @@
     </message>
     <message>
         <source>This list cannot be taken</source>
-        <translation>Cette liste ne peut pas être prise</translation>
+        <translation>Cette liste ne peut pas être importée</translation>
     </message>
     <message>
         <source>This one depends on "%1", but neither the list nor the job has it.</source>
@@ -11432,7 +11432,7 @@
     </message>
     <message>
         <source>This register was founded already, by %1.</source>
-        <translation>Ce répertoire a déjà été fondé, par %1.</translation>
+        <translation>Ce répertoire a déjà été créé, par %1.</translation>
     </message>
     <message>
         <source>This store has a register already.</source>
@@ -11452,7 +11452,7 @@
     </message>
     <message>
         <source>This store has no register yet. Found it first.</source>
-        <translation>Cette base n'a pas encore de répertoire. Fondez-le d'abord.</translation>
+        <translation>Cette base n'a pas encore de répertoire. Créez-le d'abord.</translation>
     </message>
     <message>
         <source>This store holds no key of %1. They sign where their key is, or an administrator registers a new one for them.</source>
@@ -11597,11 +11597,11 @@
     </message>
     <message>
         <source>Too little: %1 is %2 short of %3. Fill up as the maintenance data says, and look whether any leaks.</source>
-        <translation>Trop peu : %1 est de %2 inférieur à %3. Complétez comme le disent les données d'entretien, et regardez si quelque chose fuit.</translation>
+        <translation>Trop peu : %1 est de %2 inférieur à %3. Complétez comme le disent les données d'entretien, et regardez si quelque chose fuit.</translation>
     </message>
     <message>
         <source>Too much: %1 is %2 over %3. Draw it off as the maintenance data says, and check that the right liquid was filled in.</source>
-        <translation>Trop : %1 est de %2 supérieur à %3. Retirez l'excès comme le disent les données d'entretien, et vérifiez que le bon liquide a été mis.</translation>
+        <translation>Trop : %1 est de %2 supérieur à %3. Retirez l'excès comme le disent les données d'entretien, et vérifiez que le bon liquide a été mis.</translation>
     </message>
     <message>
         <source>Tool</source>
@@ -11701,7 +11701,7 @@
     </message>
     <message>
         <source>Torque is missing on fastener %1 of %2.</source>
-        <translation>Le couple manque sur la fixation %1 sur %2.</translation>
+        <translation>Couple manquant, fixation %1 sur %2.</translation>
     </message>
     <message>
         <source>Torque needs the number of fasteners, the least and the most torque and a unit.</source>
@@ -11761,7 +11761,7 @@
     </message>
     <message>
         <source>Torqued at</source>
-        <translation>Serré au couple à</translation>
+        <translation>Serré au couple le</translation>
     </message>
     <message>
         <source>Torqued by</source>
@@ -11845,7 +11845,7 @@
     </message>
     <message>
         <source>Two legs that hold a stiff load, margin of 20 %: common practice</source>
-        <translation>Deux brins qui tiennent une charge rigide, marge de 20 % : usage courant</translation>
+        <translation>Deux brins qui tiennent une charge rigide, marge de 20 % : usage courant</translation>
     </message>
     <message>
         <source>Two marks of one number send two people to two places.</source>
@@ -11889,11 +11889,11 @@
     </message>
     <message>
         <source>Under 30° from the horizontal: OSHA guidance on safe sling use</source>
-        <translation>Moins de 30° par rapport à l'horizontale : guide OSHA sur l'emploi sûr des élingues</translation>
+        <translation>Moins de 30° par rapport à l'horizontale : guide OSHA sur l'emploi sûr des élingues</translation>
     </message>
     <message>
         <source>Undisturbed</source>
-        <translation>Non touché</translation>
+        <translation>Non perturbé</translation>
     </message>
     <message>
         <source>Undone</source>
@@ -11901,7 +11901,7 @@
     </message>
     <message>
         <source>Undone at</source>
-        <translation>Déposé à</translation>
+        <translation>Déposé le</translation>
     </message>
     <message>
         <source>Undone by</source>
@@ -11998,15 +11998,15 @@
     </message>
     <message>
         <source>Verified at 100 %</source>
-        <translation>Vérifié à 100 %</translation>
+        <translation>Vérifié à 100 %</translation>
     </message>
     <message>
         <source>Verified at 20 %</source>
-        <translation>Vérifié à 20 %</translation>
+        <translation>Vérifié à 20 %</translation>
     </message>
     <message>
         <source>Verified at 60 %</source>
-        <translation>Vérifié à 60 %</translation>
+        <translation>Vérifié à 60 %</translation>
     </message>
     <message>
         <source>Verified at the lowest mark</source>
@@ -12093,7 +12093,7 @@
     </message>
     <message>
         <source>Weight of the rigging</source>
-        <translation>Masse de l'élingage</translation>
+        <translation>Masse des agrès</translation>
     </message>
     <message>
         <source>Weight of the unit</source>
@@ -12101,11 +12101,11 @@
     </message>
     <message>
         <source>Wet area, across</source>
-        <translation>Zone mouillée, largeur</translation>
+        <translation>Surface mouillée, largeur</translation>
     </message>
     <message>
         <source>Wet area, across; 0: dry</source>
-        <translation>Zone mouillée, largeur ; 0 : sec</translation>
+        <translation>Surface mouillée, largeur ; 0 : sec</translation>
     </message>
     <message>
         <source>What</source>
@@ -12153,7 +12153,7 @@
     </message>
     <message>
         <source>What cannot be shown would stay loose for ever.</source>
-        <translation>Ce qui ne peut pas être démontré resterait défait à jamais.</translation>
+        <translation>Ce qui ne peut pas être démontré resterait ouvert à jamais.</translation>
     </message>
     <message>
         <source>What cannot be taken back waits until everything before it is true.</source>
@@ -12229,7 +12229,7 @@
     </message>
     <message>
         <source>What is fitted instead comes with a release certificate: name it.</source>
-        <translation>Ce qui est monté à la place est accompagné d'un certificat de remise en service : indiquez-le.</translation>
+        <translation>Ce qui est monté à la place est accompagné d'un certificat libératoire : indiquez-le.</translation>
     </message>
     <message>
         <source>What is found comes here, job by job.</source>
@@ -12245,7 +12245,7 @@
     </message>
     <message>
         <source>What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….</source>
-        <translation>Ce qui est conservé et signé est cette copie, SHA-256 %1…. L'original n'est pas conservé et reste là d'où il vient ; l'entrée indique son SHA-256, %2….</translation>
+        <translation>Ce qui est conservé et signé est cette copie, SHA-256 %1…. L'original n'est pas conservé et reste là d'où il vient ; l'entrée indique son SHA-256, %2….</translation>
     </message>
     <message>
         <source>What is looked for</source>
@@ -12289,7 +12289,7 @@
     </message>
     <message>
         <source>What is passed has been set.</source>
-        <translation>Ce qui est franchi a été fixé.</translation>
+        <translation>Ce qui est franchi a d'abord été posé.</translation>
     </message>
     <message>
         <source>What is removed weighs as much as the aircraft, or more. Check the weights and their units.</source>
@@ -12429,7 +12429,7 @@
     </message>
     <message>
         <source>What to set the wrench to so that the fastener gets a torque of its band, with or without an adapter.</source>
-        <translation>À quoi régler la clé pour que la fixation reçoive un couple dans sa bande, avec ou sans adaptateur.</translation>
+        <translation>À quoi régler la clé pour que la fixation reçoive un couple dans sa plage, avec ou sans adaptateur.</translation>
     </message>
     <message>
         <source>What two things are called by one name, one of them is left on.</source>
@@ -12621,15 +12621,15 @@
     </message>
     <message>
         <source>Where used</source>
-        <translation>Où utilisé</translation>
+        <translation>Cas d'emploi</translation>
     </message>
     <message>
         <source>Where used: %1 %2</source>
-        <translation>Où utilisé : %1 %2</translation>
+        <translation>Cas d'emploi : %1 %2</translation>
     </message>
     <message>
         <source>Whether a nut may be used again at all, the maintenance data says. Look at it as well: clean, undamaged, and measured before it seats.</source>
-        <translation>Si un écrou peut seulement être réutilisé, les données d'entretien le disent. Examinez-le aussi : propre, intact, et mesuré avant qu'il ne porte.</translation>
+        <translation>Les données d'entretien disent si un écrou peut être réutilisé. Examinez-le aussi : propre, intact, et mesuré avant qu'il ne porte.</translation>
     </message>
     <message>
         <source>Whether a nut still locks well enough to be used again.</source>
@@ -12645,11 +12645,11 @@
     </message>
     <message>
         <source>Whether what the wrench showed lies in the band, with what the tool may be off.</source>
-        <translation>Si ce que la clé indiquait est dans la bande, avec l'erreur possible de l'outil.</translation>
+        <translation>Si ce que la clé indiquait est dans la plage, avec l'erreur possible de l'outil.</translation>
     </message>
     <message>
         <source>Whether what was filled in lies in its band, in any unit of volume.</source>
-        <translation>Si ce qui a été rempli est dans sa bande, dans toute unité de volume.</translation>
+        <translation>Si ce qui a été rempli est dans sa plage, dans toute unité de volume.</translation>
     </message>
     <message>
         <source>Which</source>
@@ -12789,7 +12789,7 @@
     </message>
     <message>
         <source>Whoever stops their own key can sign nothing any more. Replace it instead, and say since when its signatures are in doubt.</source>
-        <translation>Qui bloque sa propre clé ne peut plus rien signer. Remplacez-la plutôt, et indiquez depuis quand ses signatures sont douteuses.</translation>
+        <translation>Qui bloque sa propre clé ne peut plus rien signer. Remplacez-la plutôt, et indiquez depuis quand ses signatures sont en doute.</translation>
     </message>
     <message>
         <source>Whoever undid something could say that they did not.</source>
@@ -12889,7 +12889,7 @@
     </message>
     <message>
         <source>With an odd number none lies opposite: each is followed by the nearer of the two that face it.</source>
-        <translation>Avec un nombre impair, aucune n'est à l'opposé : chacune est suivie de la plus proche des deux qui lui font face.</translation>
+        <translation>Avec un nombre impair, aucune n'est à l'opposé : chacune est suivie de la plus proche des deux qui lui font face.</translation>
     </message>
     <message>
         <source>With interfaces chosen in the list</source>
@@ -13012,7 +13012,7 @@
     </message>
     <message>
         <source>Working:</source>
-        <translation>Calcul :</translation>
+        <translation>Calcul :</translation>
     </message>
     <message>
         <source>Worst class allowed</source>
@@ -13236,7 +13236,7 @@
     </message>
     <message>
         <source>a technician, with a tag of this job; or the lead, by issuing more</source>
-        <translation>un technicien, avec une étiquette de ce chantier ; ou le responsable du chantier, en en délivrant d'autres</translation>
+        <translation>un technicien, avec une étiquette de ce chantier ; ou le responsable du chantier, en en sortant d'autres</translation>
     </message>
     <message>
         <source>a technician; or an inspector</source>
@@ -13272,7 +13272,7 @@
     </message>
     <message>
         <source>a weight</source>
-        <translation>un poids</translation>
+        <translation>une masse</translation>
     </message>
     <message>
         <source>a whole number, 0 or more</source>
@@ -13431,7 +13431,7 @@
     </message>
     <message>
         <source>anywhere in the band</source>
-        <translation>n'importe où dans la bande</translation>
+        <translation>n'importe où dans la plage</translation>
     </message>
     <message>
         <source>applied</source>
@@ -13443,7 +13443,7 @@
     </message>
     <message>
         <source>as found: %1</source>
-        <translation>à l'arrivée : %1</translation>
+        <translation>état constaté : %1</translation>
     </message>
     <message>
         <source>asked</source>
@@ -13591,7 +13591,7 @@
     </message>
     <message>
         <source>deferred</source>
-        <translation>différé</translation>
+        <translation>reporté</translation>
     </message>
     <message>
         <source>details given in entry %1</source>
@@ -14051,7 +14051,7 @@
     </message>
     <message>
         <source>kit</source>
-        <translation>lot</translation>
+        <translation>mallette</translation>
     </message>
     <message>
         <source>known requirements (%1), not "%2"</source>
@@ -14247,7 +14247,7 @@
     </message>
     <message>
         <source>not applicable: to be agreed</source>
-        <translation>non applicable : à convenir</translation>
+        <translation>non applicable : accord à donner</translation>
     </message>
     <message>
         <source>not calibrated</source>
@@ -14410,7 +14410,7 @@
     </message>
     <message>
         <source>passes %1 %</source>
-        <translation>passes %1 %</translation>
+        <translation>passes %1 %</translation>
     </message>
     <message>
         <source>performed</source>
@@ -14422,11 +14422,11 @@
     </message>
     <message>
         <source>platform</source>
-        <translation>plateforme</translation>
+        <translation>plate-forme</translation>
     </message>
     <message>
         <source>positioned</source>
-        <translation>positionné</translation>
+        <translation>mis en position</translation>
     </message>
     <message>
         <source>pull</source>
@@ -14482,7 +14482,7 @@
     </message>
     <message>
         <source>rectified</source>
-        <translation>corrigé</translation>
+        <translation>rectifié</translation>
     </message>
     <message>
         <source>refit</source>
@@ -14692,7 +14692,7 @@
     </message>
     <message>
         <source>stand</source>
-        <translation>support</translation>
+        <translation>bâti</translation>
     </message>
     <message>
         <source>stands</source>
@@ -14992,7 +14992,7 @@
     </message>
     <message>
         <source>to come out: %1</source>
-        <translation>à retirer : %1</translation>
+        <translation>à retirer : %1</translation>
     </message>
     <message>
         <source>too little</source>
@@ -15040,7 +15040,7 @@
     </message>
     <message>
         <source>undisturbed</source>
-        <translation>non touché</translation>
+        <translation>non perturbé</translation>
     </message>
     <message>
         <source>undone, and on no list</source>
@@ -15176,7 +15176,7 @@
     </message>
     <message>
         <source>whoever keeps the weight record</source>
-        <translation>la personne qui tient le relevé de masse</translation>
+        <translation>la personne qui tient la fiche de masse</translation>
     </message>
     <message>
         <source>whoever looks after the tools</source>
@@ -15192,7 +15192,7 @@
     </message>
     <message>
         <source>whoever marks the photo</source>
-        <translation>qui marque la photo</translation>
+        <translation>la personne qui marque la photo</translation>
     </message>
     <message>
         <source>whoever passes the hold point</source>
@@ -15244,7 +15244,7 @@
     </message>
     <message>
         <source>within</source>
-        <translation>dans la bande</translation>
+        <translation>dans les limites</translation>
     </message>
     <message>
         <source>within limits</source>
@@ -15268,11 +15268,11 @@
     </message>
     <message>
         <source>± %1 %</source>
-        <translation>± %1 %</translation>
+        <translation>± %1 %</translation>
     </message>
     <message>
         <source>± %1 %, %2</source>
-        <translation>± %1 %, %2</translation>
+        <translation>± %1 %, %2</translation>
     </message>
     <message>
         <source>• %1</source>
