@@ -12924,7 +12924,7 @@
     </message>
     <message>
         <source>Withdraw the tool …</source>
-        <translation>Werkzeug entziehen …</translation>
+        <translation>Werkzeug aus dem Gebrauch nehmen …</translation>
     </message>
     <message>
         <source>Within seconds</source>
@@ -13820,7 +13820,7 @@
     <message>
         <source>hang</source>
         <comment>on</comment>
-        <translation>aufhängen</translation>
+        <translation>anhängen</translation>
     </message>
     <message>
         <source>hardware</source>
@@ -13845,7 +13845,7 @@
     <message>
         <source>hung</source>
         <comment>on_done</comment>
-        <translation>aufgehängt</translation>
+        <translation>angehängt</translation>
     </message>
     <message>
         <source>ids of interfaces, separated by |</source>
