@@ -2245,7 +2245,7 @@
     </message>
     <message>
         <source>&amp;Do</source>
-        <translation>&amp;Eintragen</translation>
+        <translation>Ein&amp;tragen</translation>
     </message>
     <message>
         <source>&amp;Draw</source>
@@ -2344,10 +2344,6 @@
         <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
-        <source>&amp;Open %1 and show %2</source>
-        <translation>%1 ö&amp;ffnen und %2 zeigen</translation>
-    </message>
-    <message>
         <source>&amp;Open a package file …</source>
         <translation>&amp;Paketdatei öffnen …</translation>
     </message>
@@ -2398,10 +2394,6 @@
     <message>
         <source>&amp;Sign the marks …</source>
         <translation>&amp;Markierungen unterschreiben …</translation>
-    </message>
-    <message>
-        <source>&amp;Stay here</source>
-        <translation>&amp;Hier bleiben</translation>
     </message>
     <message>
         <source>&amp;Stop the key …</source>
@@ -7733,6 +7725,10 @@
         <translation>Nur wenn</translation>
     </message>
     <message>
+        <source>Open %1 and show %2</source>
+        <translation>%1 öffnen und %2 zeigen</translation>
+    </message>
+    <message>
         <source>Open a job first</source>
         <translation>Zuerst einen Auftrag öffnen</translation>
     </message>
@@ -9097,6 +9093,10 @@
     <message>
         <source>Statements</source>
         <translation>Aussagen</translation>
+    </message>
+    <message>
+        <source>Stay here</source>
+        <translation>Hier bleiben</translation>
     </message>
     <message>
         <source>Steady the load with taglines, not with hands, and keep clear of where it could swing or pinch.</source>

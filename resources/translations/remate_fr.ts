@@ -2344,10 +2344,6 @@
         <translation>&amp;Ouvrir</translation>
     </message>
     <message>
-        <source>&amp;Open %1 and show %2</source>
-        <translation>&amp;Ouvrir %1 et montrer %2</translation>
-    </message>
-    <message>
         <source>&amp;Open a package file …</source>
         <translation>&amp;Ouvrir un fichier de paquet …</translation>
     </message>
@@ -2398,10 +2394,6 @@
     <message>
         <source>&amp;Sign the marks …</source>
         <translation>Si&amp;gner les repères …</translation>
-    </message>
-    <message>
-        <source>&amp;Stay here</source>
-        <translation>&amp;Rester ici</translation>
     </message>
     <message>
         <source>&amp;Stop the key …</source>
@@ -7733,6 +7725,10 @@
         <translation>Seulement si</translation>
     </message>
     <message>
+        <source>Open %1 and show %2</source>
+        <translation>Ouvrir %1 et montrer %2</translation>
+    </message>
+    <message>
         <source>Open a job first</source>
         <translation>Ouvrez d'abord un chantier</translation>
     </message>
@@ -9097,6 +9093,10 @@
     <message>
         <source>Statements</source>
         <translation>Déclarations</translation>
+    </message>
+    <message>
+        <source>Stay here</source>
+        <translation>Rester ici</translation>
     </message>
     <message>
         <source>Steady the load with taglines, not with hands, and keep clear of where it could swing or pinch.</source>

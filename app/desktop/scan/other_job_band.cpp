@@ -25,7 +25,7 @@ OtherJobBand::OtherJobBand(QWidget *parent) : QFrame(parent)
     m_words->setObjectName(QStringLiteral("otherJobText"));
     m_open = makeButton({}, "main", this);
     m_open->setObjectName(QStringLiteral("openOtherJob"));
-    QPushButton *stay = makeButton(tr("&Stay here"), "", this);
+    QPushButton *stay = makeButton(tr("Stay here"), "", this); // over any screen, so without a letter of its own
     stay->setObjectName(QStringLiteral("stayHere"));
     row->addWidget(m_words, 1);
     for (QPushButton *button : {m_open, stay}) {

@@ -28,7 +28,7 @@ ScanAnswer notOfThisJob(const QString &text, const core::LabelText &label, const
     const QString whose = Scan::tr("The label names %1 of %2.").arg(item, workOrder);
     const QString whatIsOpen = job ? Scan::tr("The open job is %1.").arg(job->facts.workOrder) : Scan::tr("No job is open.");
     if (jobs.size() == 1)
-        return {{}, {}, {}, OtherJob{jobs.front(), text, Scan::tr("%1 %2").arg(whose, whatIsOpen), Scan::tr("&Open %1 and show %2").arg(workOrder, item)}};
+        return {{}, {}, {}, OtherJob{jobs.front(), text, Scan::tr("%1 %2").arg(whose, whatIsOpen), Scan::tr("Open %1 and show %2").arg(workOrder, item)}};
     const QString title = job ? Scan::tr("The label is of another job") : Scan::tr("Open the job of the label first");
     if (jobs.empty())
         return {{}, title, Scan::tr("%1 %2 No job of this store has that work order. Open the store that has it, or look whether the label hangs in the right place.").arg(whose, whatIsOpen)};
