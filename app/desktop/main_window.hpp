@@ -25,7 +25,7 @@ namespace desktop {
 class CalculatorPage;
 class JobFeed;
 class JobPlace;
-class ManualWindow;
+class ManualOpener;
 class NoticeBand;
 class OpenStore;
 class OtherJobBand;
@@ -127,7 +127,7 @@ private:
     QStackedWidget *m_stack = nullptr;
     CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
     QPointer<QWidget> m_beforeCalculator;
-    ManualWindow *m_manual = nullptr;      ///< made when it is asked for first
+    ManualOpener *m_manual;
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QMenuBar *m_menus = nullptr;
     SignerBar *m_corner = nullptr;
