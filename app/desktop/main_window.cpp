@@ -4,27 +4,21 @@
 #include "app/desktop/main_window.hpp"
 
 #include <QApplication>
-#include <QCloseEvent>
-#include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QIcon>
-#include <QKeyEvent>
 #include <QMenuBar>
-#include <QMimeData>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
-#include "app/desktop/dropped.hpp"
 #include "app/desktop/first_run/found_page.hpp"
 #include "app/desktop/first_run/welcome_page.hpp"
 #include "app/desktop/flows/new_job.hpp"
 #include "app/desktop/flows/record_flow.hpp"
 #include "app/desktop/flows/signing.hpp"
 #include "app/desktop/job_feed.hpp"
-#include "app/desktop/manual/manual_window.hpp"
-#include "app/desktop/manual/shortcuts_page.hpp"
+#include "app/desktop/manual/manual_opener.hpp"
 #include "app/desktop/open_store.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
@@ -54,6 +48,7 @@ MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, P
     m_store = new OpenStore(ask, kinds, std::move(maker), [this] { return mayLosePages(tr("Leave this store?"), tr("Leave the store")); }, this);
     connect(m_store, &OpenStore::leaving, this, &MainWindow::leavePlace);
     connect(m_store, &OpenStore::opened, this, &MainWindow::takePlace);
+    m_manual = new ManualOpener(ask, this);
     setWindowIcon(QIcon(QStringLiteral(":/icons/remate.svg")));
     setAcceptDrops(true);
     build();
@@ -311,24 +306,9 @@ QString MainWindow::pageForHelp() const
     return m_calculator && shown == m_calculator ? QStringLiteral("calculator") : QStringLiteral("index");
 }
 
-void MainWindow::showManual(const QString &page)
-{
-    if (!m_manual) {
-        auto pages = manual::loadPages();
-        if (!pages) {
-            m_ask.tell(tr("The manual cannot be shown"), core::errorInWords(pages.error()));
-            return;
-        }
-        pages->push_back(shortcutsPage(*m_menus));
-        m_manual = std::make_unique<ManualWindow>(*std::move(pages), nullptr);
-        m_manual->setWindowIcon(windowIcon());
-        m_manual->setAttribute(Qt::WA_QuitOnClose, false);
-    }
-    m_manual->showPage(page);
-    m_manual->show();
-    m_manual->raise();
-    m_manual->activateWindow();
-}
+ManualWindow *MainWindow::manual() const { return m_manual->window(); }
+
+void MainWindow::showManual(const QString &page) { m_manual->show(page, *m_menus); }
 
 void MainWindow::newJob() { m_signing->open(newJobPlan(*m_store->session(), nullptr)); }
 
@@ -413,43 +393,9 @@ void MainWindow::look()
     showNotice();
 }
 
-Shown MainWindow::shown() const { return m_job && m_stack->currentWidget() == m_job ? Shown::Job : Shown::SomethingElse; }
-
-bool MainWindow::takeScan(const QString &text, ScannerKeys::Focus focus)
-{
-    if (!m_store->session())
-        return false;
-    const auto job = m_job ? m_store->session()->state() : nullptr;
-    const auto jobsOf = [this](const QString &workOrder) { return m_store->jobsOf(workOrder); };
-    const ScanAnswer answer = answerToScan(text, job.get(), jobsOf, shown(), focus);
-    if (answer.isForUs())
-        m_otherJob->dismiss();
-    if (answer.offer) {
-        m_otherJob->offer(*answer.offer);
-    } else if (answer.show) {
-        showJob();
-        m_job->showItem(*answer.show);
-    } else if (answer.isForUs()) {
-        m_ask.tell(answer.title, answer.words);
-    }
-    return answer.isForUs();
-}
-
-void MainWindow::openScanned(const OtherJob &other)
-{
-    openJob(other.job);
-    if (m_job && m_store->session()->job() == other.job)
-        (void)takeScan(other.scanned, ScannerKeys::Focus::Elsewhere);
-}
-
 void MainWindow::showNotice()
 {
-    const core::Register &reg = m_store->session()->reg();
-    session::Health health{m_store->session()->trouble(), m_store->store().checkpointTrouble(), std::nullopt, std::nullopt};
-    if (const auto backup = m_store->store().lastBackup())
-        health.lastBackup = *backup;
-    if (const core::Person *founder = reg.root ? reg.person(*reg.root) : nullptr)
-        health.firstEntry = founder->enrolledAt;
+    const session::Health health = session::healthOf(*m_store->session());
     const core::Instant now = m_store->session()->now();
     const auto notice = session::noticeOf(health, now);
     if (!m_notice->show(notice) || !notice)
@@ -481,55 +427,12 @@ bool MainWindow::event(QEvent *event)
     return QMainWindow::event(event);
 }
 
-bool MainWindow::eventFilter(QObject *watched, QEvent *event)
-{
-    if (m_store->session() && (event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin))
-        m_store->session()->touch();
-    // The menu's own key does not reach over a sheet.
-    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent *>(event)->matches(QKeySequence::HelpContents) && sheetOver()) {
-        showManual(pageForHelp());
-        return true;
-    }
-    return QMainWindow::eventFilter(watched, event);
-}
-
-void MainWindow::closeEvent(QCloseEvent *event)
-{
-    if (mayLosePages(tr("Close the program?"), tr("Close the program")))
-        QMainWindow::closeEvent(event);
-    else
-        event->ignore();
-}
-
 void MainWindow::showEvent(QShowEvent *event)
 {
     // Whoever gave a store sees it at once: the welcome is made only when there is none.
     if (!m_store->session() && !m_welcome)
         showPlace();
     QMainWindow::showEvent(event);
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent *event)
-{
-    if (whatIsDropped(*event->mimeData(), shown()) != Dropped::Nothing)
-        event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent *event)
-{
-    event->acceptProposedAction();
-    const QMimeData &offered = *event->mimeData();
-    switch (whatIsDropped(offered, shown())) {
-    case Dropped::Nothing: break;
-    case Dropped::Photos: m_job->offerPhotos(offered); break;
-    case Dropped::StoreOrPackage: openStore(offered.urls().front().toLocalFile()); break;
-    case Dropped::List:
-        if (shown() == Shown::Job)
-            m_job->importList(offered.urls().front().toLocalFile());
-        else
-            m_ask.tell(tr("Open a job first"), tr("An interface list is taken into a job. Open the job, then drop the list again."));
-        break;
-    }
 }
 
 } // namespace desktop

@@ -26,7 +26,7 @@ namespace desktop {
 class CalculatorPage;
 class JobFeed;
 class JobPlace;
-class ManualWindow;
+class ManualOpener;
 class NoticeBand;
 class OpenStore;
 class OtherJobBand;
@@ -55,7 +55,7 @@ public:
     /// As they are now, for main to keep.
     Preferences preferences() const;
     /// The manual, once somebody asked for it.
-    ManualWindow *manual() const { return m_manual.get(); }
+    ManualWindow *manual() const;
     /// Looks for what other programs appended; also done twice a second.
     void look();
 
@@ -132,8 +132,7 @@ private:
     QStackedWidget *m_stack = nullptr;
     CalculatorPage *m_calculator = nullptr; ///< made when it is shown first, and needs no store
     QPointer<QWidget> m_beforeCalculator;
-    /// Made when it is asked for first. No child of this window: a sheet that is open over this one would keep it from being read.
-    std::unique_ptr<ManualWindow> m_manual;
+    ManualOpener *m_manual;
     WelcomePage *m_welcome = nullptr; ///< made when there is no store to show
     QMenuBar *m_menus = nullptr;
     SignerBar *m_corner = nullptr;

@@ -10,7 +10,7 @@
 
 #include "app/desktop/job_feed.hpp"
 #include "app/desktop/main_window.hpp"
-#include "app/desktop/manual/manual_window.hpp"
+#include "app/desktop/manual/manual_opener.hpp"
 #include "app/desktop/open_store.hpp"
 #include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/pages/job/job_place.hpp"
@@ -79,8 +79,7 @@ MainWindow::View MainWindow::view() const
     view.isCalculator = m_calculator && shown == m_calculator;
     if (view.isCalculator)
         shown = m_beforeCalculator;
-    if (m_manual && m_manual->isVisible())
-        view.manual = m_manual->shownPage();
+    view.manual = m_manual->shownPage();
     view.hasJob = m_job != nullptr;
     if (m_job) {
         view.page = m_job->shownPage();
@@ -95,7 +94,7 @@ void MainWindow::sayAnew()
     const View before = view();
     setUpdatesEnabled(false);
     leavePages();
-    m_manual.reset();
+    m_manual->close();
     delete takeCentralWidget();
     delete menuWidget();
     m_calculator = nullptr;

@@ -7,6 +7,8 @@
 
 #include <chrono>
 
+#include "app/session/session.hpp"
+
 namespace session {
 
 namespace {
@@ -23,6 +25,17 @@ QString age(qint64 milliseconds)
 }
 
 } // namespace
+
+Health healthOf(Session &session)
+{
+    Health health{session.trouble(), session.store().checkpointTrouble(), std::nullopt, std::nullopt};
+    if (const auto backup = session.store().lastBackup())
+        health.lastBackup = *backup;
+    const core::Register &reg = session.reg();
+    if (const core::Person *founder = reg.root ? reg.person(*reg.root) : nullptr)
+        health.firstEntry = founder->enrolledAt;
+    return health;
+}
 
 std::optional<Notice> noticeOf(const Health &health, const core::Instant &now)
 {

@@ -12,6 +12,8 @@
 
 namespace session {
 
+class Session;
+
 /// What a store's health is judged by.
 struct Health {
     std::optional<core::Error> damage;   ///< of the opened job or of the register
@@ -19,6 +21,9 @@ struct Health {
     std::optional<core::Instant> lastBackup;
     std::optional<core::Instant> firstEntry; ///< when the register was founded; nothing while there is nothing to lose
 };
+
+/// The health of the store that the session works on, as it is now.
+Health healthOf(Session &session);
 
 struct Notice {
     enum class Sort { Damaged, SideFile, Backup };

@@ -4,6 +4,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QListWidget>
 #include <QPointer>
 #include <QPushButton>
 #include <QTemporaryDir>
@@ -27,8 +28,11 @@ private slots:
     void nothingUnderWayIsLostUnasked();
     void nothingIsMetOnAnotherJob();
     void theSameJobKeepsWhatWaits();
+    void aNewJobAsksOnceItIsSigned_data();
+    void aNewJobAsksOnceItIsSigned();
 
 private:
+    void goToJobs();
     /// Has that under way on the page: a photo, a mark, a folder.
     void begin(const QString &what);
     /// Opens a job with an interface D1 as well, as another program would.
@@ -147,19 +151,57 @@ void TstLeaving::nothingIsMetOnAnotherJob()
     QVERIFY(!told("watched").contains(m_camera.path()));
 }
 
+void TstLeaving::goToJobs()
+{
+    for (QPushButton *button : m_window->findChildren<QPushButton *>()) {
+        if (button->text() == u"&Jobs")
+            button->click();
+    }
+    QVERIFY(!page().isVisible());
+}
+
 void TstLeaving::theSameJobKeepsWhatWaits()
 {
     begin(u"pasted"_s);
-    QPushButton *jobs = nullptr;
-    for (QPushButton *button : m_window->findChildren<QPushButton *>())
-        jobs = button->text() == u"&Jobs" ? button : jobs;
-    QVERIFY(jobs);
-    jobs->click();
-    QVERIFY(!page().isVisible());
+    goToJobs();
     m_window->openJob(*m_job);
     QCOMPARE(m_ask->asked, QStringList());
     go("photos", "D1");
     QVERIFY(told("waiting").contains(u"Pasted picture"));
+}
+
+void TstLeaving::aNewJobAsksOnceItIsSigned_data()
+{
+    QTest::addColumn<bool>("confirms");
+    QTest::addColumn<QString>("open"); ///< its work order
+    QTest::addRow("stays") << false << u"WO-1"_s;
+    QTest::addRow("goes") << true << u"WO-9"_s;
+}
+
+/// What is signed is signed; whether the job is opened at once is another question.
+void TstLeaving::aNewJobAsksOnceItIsSigned()
+{
+    QFETCH(bool, confirms);
+    QFETCH(QString, open);
+    begin(u"pasted"_s);
+    m_ask->confirms = confirms;
+    goToJobs();
+    press(*m_window, "newJob");
+    QTRY_VERIFY(sheet());
+    const std::pair<const char *, const char *> texts[] = {{"title", "Engine change"}, {"work_order", "WO-9"}, {"aircraft", "Freighter 07"}, {"aircraft_type", "Ostrel 40F"}, {"maintenance_data", "MM 71"}, {"revision", "14"}, {"unit", "Engine 1"}, {"outgoing_serial", "K-1"}, {"incoming_serial", "K-2"}, {"lead", "ana"}, {"zones", "Left: ana"}};
+    for (const auto &[field, text] : texts)
+        typeInto(*sheet(), QString::fromLatin1(field), QString::fromLatin1(text));
+    named<QWidget>(*sheet(), "crew")->findChild<QListWidget *>()->item(0)->setCheckState(Qt::Checked);
+    QCOMPARE(sign(u"ana"_s), QString());
+    QTRY_COMPARE(m_ask->asked, QStringList{u"Open another job?"_s});
+    QTRY_VERIFY2(readOn(place()).contains(open + u" "_s), qPrintable(readOn(place())));
+    const auto rows = m_other->refresh() ? m_other->jobs() : std::vector<session::JobRow>();
+    QVERIFY(rows);
+    QCOMPARE(rows->size(), 2u);
+    if (!confirms)
+        m_window->openJob(*m_job); // back from the jobs to the one that is open
+    go("photos", "D1");
+    QCOMPARE(told("waiting").isEmpty(), confirms);
 }
 
 QTEST_MAIN(TstLeaving)
