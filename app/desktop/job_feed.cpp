@@ -40,10 +40,7 @@ Touched difference(const core::JobState &before, const core::JobState &after)
 
 core::LooseEnds JobFeed::looseEndsOf(const core::InterfaceId &item) const
 {
-    core::LooseEnds ends;
-    std::copy_if(m_looseEnds.begin(), m_looseEnds.end(), std::back_inserter(ends),
-                 [&](const core::LooseEnd &end) { return end.subject == item.text(); });
-    return ends;
+    return core::looseEndsOf(m_looseEnds, item);
 }
 
 void JobFeed::tellPersonChanged()

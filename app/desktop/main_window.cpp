@@ -4,6 +4,7 @@
 #include "app/desktop/main_window.hpp"
 
 #include <QApplication>
+#include <QDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QIcon>
@@ -295,9 +296,15 @@ const QWidget *MainWindow::sheetOver() const
 
 QString MainWindow::pageForHelp() const
 {
+    // A question has no page of its own: it is about the sheet that it was asked over.
     const QWidget *over = sheetOver();
-    if (const QString page = over ? helpPageOf(*over) : QString(); !page.isEmpty())
-        return page;
+    QList<const QWidget *> asking{over};
+    for (const QDialog *sheet : over ? findChildren<QDialog *>() : QList<QDialog *>())
+        asking << sheet;
+    for (const QWidget *one : asking) {
+        if (const QString page = one && one->isVisible() ? helpPageOf(*one) : QString(); !page.isEmpty())
+            return page;
+    }
     const QWidget *shown = m_stack->currentWidget();
     if (m_job && shown == m_job)
         return m_job->manualPage();

@@ -27,6 +27,7 @@ class CalculatorPage;
 class JobFeed;
 class JobPlace;
 class ManualOpener;
+class ManualWindow;
 class NoticeBand;
 class OpenStore;
 class OtherJobBand;

@@ -20,11 +20,13 @@ OpenStore::OpenStore(Ask &ask, const core::Kinds &kinds, SessionMaker maker, May
 {
 }
 
-std::vector<core::LedgerId> OpenStore::jobsOf(const QString &workOrder) const
+core::Result<std::vector<core::LedgerId>> OpenStore::jobsOf(const QString &workOrder) const
 {
     std::vector<core::LedgerId> found;
     const auto rows = session() ? session()->jobs() : std::vector<session::JobRow>();
-    for (const session::JobRow &row : rows ? *rows : std::vector<session::JobRow>()) {
+    if (!rows)
+        return core::failure(rows.error());
+    for (const session::JobRow &row : *rows) {
         if (row.summary.workOrder == workOrder)
             found.push_back(row.ledger);
     }

@@ -30,7 +30,7 @@ public:
     db::Store &store() const { return *m_place.store; }
     const SessionMaker &maker() const { return m_maker; }
     /// The jobs with that work order; none while no store is open or it cannot be read now.
-    std::vector<core::LedgerId> jobsOf(const QString &workOrder) const;
+    core::Result<std::vector<core::LedgerId>> jobsOf(const QString &workOrder) const;
 
     void askNew();
     void askOpen();

@@ -40,7 +40,10 @@ std::vector<core::Result<PhotoFile>> photosIn(const QMimeData &data, const QStri
         QBuffer out(&bytes);
         out.open(QIODevice::WriteOnly);
         qvariant_cast<QImage>(data.imageData()).save(&out, "PNG");
-        all.push_back(photoFrom(name, bytes));
+        auto photo = photoFrom(name, bytes);
+        if (photo)
+            photo->isFile = false; // what another program holds became bytes here
+        all.push_back(std::move(photo));
     }
     return all;
 }

@@ -20,6 +20,7 @@ struct PhotoFile {
     QString name; ///< as its owner knows it: `IMG_0412.jpg`
     QByteArray bytes;
     QString mediaType; ///< `image/jpeg`
+    bool isFile = true; ///< somebody has these bytes as a file; not so of a picture that was copied
     bool operator==(const PhotoFile &) const = default;
 };
 

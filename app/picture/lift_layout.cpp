@@ -117,6 +117,13 @@ Lines pointLines(const Lift &lift, const LiftCheck &check, std::size_t index)
     return lines;
 }
 
+/// Where the centre of gravity lies, as a part of the span from the left; inside it, whatever was entered.
+double partFromLeft(const core::measure::TwoPoints &points)
+{
+    const double span = points.span.coherent().approximate();
+    return span > 0 ? std::clamp(points.centreFromLeft.coherent().approximate() / span, 0.0, 1.0) : 0.5;
+}
+
 /// All words and shapes of one picture at one size of text.
 class Drawing {
 public:
@@ -303,17 +310,6 @@ void Drawing::addLegs(const QPointF &from, const QPointF &to, std::size_t point)
     for (int i = 0; i < count; ++i)
         m_made.legs.push_back({middle.translated(across * (i - (count - 1) / 2.0)), strainAt(point)});
 }
-
-namespace {
-
-/// Where the centre of gravity lies, as a part of the span from the left; inside it, whatever was entered.
-double partFromLeft(const core::measure::TwoPoints &points)
-{
-    const double span = points.span.coherent().approximate();
-    return span > 0 ? std::clamp(points.centreFromLeft.coherent().approximate() / span, 0.0, 1.0) : 0.5;
-}
-
-} // namespace
 
 void Drawing::layTwo(const QRectF &room, double unitTop, double highest)
 {

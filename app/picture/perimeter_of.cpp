@@ -5,9 +5,11 @@
 
 #include <QCoreApplication>
 #include <QHash>
-#include <QSet>
+
+#include <algorithm>
 
 #include "core/job/linked.hpp"
+#include "core/job/loose_ends.hpp"
 #include "core/job/stage.hpp"
 
 namespace picture {
@@ -48,19 +50,20 @@ PerimeterItem itemOf(const core::JobState &job, const core::InterfaceState &item
 
 Perimeter perimeterOf(const core::JobState &job, const core::LooseEnds &looseEnds)
 {
-    QSet<QString> loose;
-    for (const core::LooseEnd &end : looseEnds)
-        loose.insert(end.subject);
+    const std::set<core::InterfaceId> loose = core::looseItems(looseEnds);
+    const auto isApplied = [&](const core::TemporaryItem &item) {
+        return std::any_of(looseEnds.begin(), looseEnds.end(), [&](const core::LooseEnd &end) { return end.rule == u"loose.temporary" && end.subject == item.id.text(); });
+    };
     Zones zones;
     for (const core::Zone &zone : job.facts.zones)
         zones.named(zone.name);
     PerimeterZone without{Words::tr("No zone"), {}};
     const auto zoneOf = [&](const QString &name) -> PerimeterZone & { return name.isEmpty() ? without : zones.named(name); };
     for (const core::InterfaceState &item : job.items)
-        zoneOf(item.listed.zone).items.push_back(itemOf(job, item, loose.contains(item.listed.id.text())));
+        zoneOf(item.listed.zone).items.push_back(itemOf(job, item, loose.contains(item.listed.id)));
     for (const core::TemporaryItem &item : job.temporaries) {
         if (!item.removed)
-            zoneOf(item.zone).items.push_back({item.id.text(), item.name, std::nullopt, Words::tr("Applied"), loose.contains(item.id.text()), false});
+            zoneOf(item.zone).items.push_back({item.id.text(), item.name, std::nullopt, Words::tr("Applied"), isApplied(item), false});
     }
     Perimeter all = zones.take();
     if (!without.items.empty())

@@ -5,6 +5,9 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <iterator>
+
 #include "core/holds/standing.hpp"
 #include "core/job/doubtful.hpp"
 #include "core/job/linked.hpp"
@@ -14,6 +17,8 @@
 #include "core/requirements/torque.hpp"
 
 namespace core {
+
+using namespace Qt::StringLiterals;
 
 namespace {
 
@@ -274,6 +279,30 @@ LooseEnds looseEnds(const JobState &job, const Register &reg)
     if (!job.closed)
         addWaits(ends, job, reg);
     return ends;
+}
+
+bool isAboutInterface(const LooseEnd &end)
+{
+    constexpr QLatin1String others[] = {"loose.temporary"_L1, "loose.hold"_L1, "loose.unit"_L1, "loose.accessory"_L1, "loose.test"_L1, "loose.tags"_L1,
+                                        "loose.tool"_L1, "loose.finding"_L1, "loose.handover"_L1, "loose.link"_L1, "loose.linked"_L1};
+    return std::find(std::begin(others), std::end(others), end.rule) == std::end(others);
+}
+
+LooseEnds looseEndsOf(const LooseEnds &all, const InterfaceId &item)
+{
+    LooseEnds ends;
+    std::copy_if(all.begin(), all.end(), std::back_inserter(ends), [&](const LooseEnd &end) { return end.subject == item.text() && isAboutInterface(end); });
+    return ends;
+}
+
+std::set<InterfaceId> looseItems(const LooseEnds &all)
+{
+    std::set<InterfaceId> items;
+    for (const LooseEnd &end : all) {
+        if (const auto id = isAboutInterface(end) ? InterfaceId::parse(end.subject) : std::nullopt)
+            items.insert(*id);
+    }
+    return items;
 }
 
 json::Array openAtHandover(const JobState &job)

@@ -21,7 +21,10 @@ namespace {
 QString tr(const char *text) { return QCoreApplication::translate("Tables", text); }
 
 /// What every table has behind the columns of its form.
-enum Behind : std::size_t { Note, Source, SeenHow, behind };
+constexpr std::size_t noteBehind = 0;
+constexpr std::size_t sourceBehind = 1;
+constexpr std::size_t seenHowBehind = 2;
+constexpr std::size_t behind = 3;
 
 /// Lower-case letters, digits, and what stands in the name of a thread: it stands in records beside the table's own.
 bool isRowId(QStringView id)
@@ -135,15 +138,15 @@ private:
             if (const auto fault = faultOf(m_form.columns[i], row.cells.back()))
                 return no(record.row, static_cast<qint64>(i) + 2, *fault);
         }
-        const auto field = [&](Behind which) { return record.fields[1 + own + which].text; };
-        const auto column = [&](Behind which) { return static_cast<qint64>(1 + own + which) + 1; };
-        row.note = field(Note);
-        row.source = field(Source);
+        const auto field = [&](std::size_t which) { return record.fields[1 + own + which].text; };
+        const auto column = [&](std::size_t which) { return static_cast<qint64>(1 + own + which) + 1; };
+        row.note = field(noteBehind);
+        row.source = field(sourceBehind);
         if (row.source.isEmpty())
-            return no(record.row, column(Source), tr("A figure without a source is taken from nowhere. Name the document and its section."));
-        const auto seen = seenOf(field(SeenHow));
+            return no(record.row, column(sourceBehind), tr("A figure without a source is taken from nowhere. Name the document and its section."));
+        const auto seen = seenOf(field(seenHowBehind));
         if (!seen)
-            return no(record.row, column(SeenHow), tr("\"%1\" is neither \"read\" nor \"from memory\".").arg(field(SeenHow)));
+            return no(record.row, column(seenHowBehind), tr("\"%1\" is neither \"read\" nor \"from memory\".").arg(field(seenHowBehind)));
         row.seen = *seen;
         return row;
     }

@@ -329,6 +329,10 @@
         <translation>%1 %2 Mehrere Aufträge dieser Ablage haben diesen Arbeitsauftrag. Öffnen Sie den gemeinten und scannen Sie noch einmal.</translation>
     </message>
     <message>
+        <source>%1 %2 Whether this store has that job cannot be said: %3</source>
+        <translation>%1 %2 Ob diese Ablage den Auftrag hat, ist nicht festzustellen: %3</translation>
+    </message>
+    <message>
         <source>%1 %2, %3</source>
         <translation>%1 %2, %3</translation>
     </message>
@@ -12246,6 +12250,10 @@
     <message>
         <source>What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….</source>
         <translation>Aufbewahrt und unterschrieben wird diese Kopie, SHA-256 %1…. Das Original wird nicht aufbewahrt und bleibt, wo es herkam; der Eintrag nennt seine SHA-256, %2….</translation>
+    </message>
+    <message>
+        <source>What is kept and signed is this copy, SHA-256 %1…. The picture was pasted, so there is no file to name.</source>
+        <translation>Aufbewahrt und unterschrieben wird diese Kopie, SHA-256 %1…. Das Bild wurde eingefügt, darum gibt es keine Datei zu nennen.</translation>
     </message>
     <message>
         <source>What is looked for</source>

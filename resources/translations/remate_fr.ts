@@ -329,6 +329,10 @@
         <translation>%1 %2 Plusieurs chantiers de cette base portent cet ordre de travail. Ouvrez celui qui convient, puis scannez de nouveau.</translation>
     </message>
     <message>
+        <source>%1 %2 Whether this store has that job cannot be said: %3</source>
+        <translation>%1 %2 Impossible de dire si cette base contient ce chantier : %3</translation>
+    </message>
+    <message>
         <source>%1 %2, %3</source>
         <translation>%1 %2, %3</translation>
     </message>
@@ -12246,6 +12250,10 @@
     <message>
         <source>What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….</source>
         <translation>Ce qui est conservé et signé est cette copie, SHA-256 %1…. L'original n'est pas conservé et reste là d'où il vient ; l'entrée indique son SHA-256, %2….</translation>
+    </message>
+    <message>
+        <source>What is kept and signed is this copy, SHA-256 %1…. The picture was pasted, so there is no file to name.</source>
+        <translation>Ce qui est conservé et signé est cette copie, SHA-256 %1…. L'image a été collée : il n'y a pas de fichier à indiquer.</translation>
     </message>
     <message>
         <source>What is looked for</source>

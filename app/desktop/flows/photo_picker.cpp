@@ -100,6 +100,11 @@ void PhotoPicker::makeChoices()
 
 QWidget *PhotoPicker::chooseControl() const { return m_choose; }
 
+std::optional<core::Digest> PhotoPicker::copyOf() const
+{
+    return m_photo && m_original && m_original->isFile && m_photo->bytes != m_original->bytes ? original() : std::nullopt;
+}
+
 std::optional<core::Digest> PhotoPicker::original() const { return m_original ? std::optional(photos::digestOf(*m_original)) : std::nullopt; }
 
 core::Refusals PhotoPicker::whyNot() const
@@ -180,8 +185,10 @@ void PhotoPicker::show()
     m_facts->setText(m_photo ? factsOf(*m_photo) : tr("Drop a photo here, paste it, or choose a file: JPEG or PNG."));
     if (m_photo) {
         const QString digest = photos::digestOf(*m_photo).hex().left(16);
-        m_signed->setText(m_bare->isChecked() ? tr("What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….").arg(digest, original()->hex().left(16))
-                                              : tr("What is kept and signed is the photo as it is, SHA-256 %1….").arg(digest));
+        const auto of = copyOf();
+        m_signed->setText(of ? tr("What is kept and signed is this copy, SHA-256 %1…. The original is not kept and stays where it came from; the entry names it by its SHA-256, %2….").arg(digest, of->hex().left(16))
+                          : m_bare->isChecked() ? tr("What is kept and signed is this copy, SHA-256 %1…. The picture was pasted, so there is no file to name.").arg(digest)
+                                                : tr("What is kept and signed is the photo as it is, SHA-256 %1….").arg(digest));
     }
     const double ratio = devicePixelRatioF();
     const auto picture = m_photo ? photos::upright(m_photo->bytes, m_picture->size() * ratio) : core::failure(core::ErrorCode::NotFound, {});

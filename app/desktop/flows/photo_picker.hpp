@@ -34,6 +34,8 @@ public:
     const std::optional<photos::PhotoFile> &photo() const { return m_photo; }
     /// Of which it may be a copy; nothing before one was chosen.
     std::optional<core::Digest> original() const;
+    /// The file that it is a copy of; nothing where it is that file, or where there is no file.
+    std::optional<core::Digest> copyOf() const;
     /// That there is none yet, or that it was attached before and nobody said that it is meant.
     core::Refusals whyNot() const;
     /// Where the keyboard begins while there is no photo.

@@ -145,8 +145,8 @@ std::vector<core::json::Object> withPhoto(std::vector<core::json::Object> bodies
     for (core::json::Object &body : bodies) {
         body.set(u"sha256"_s, digest.hex());
         body.set(u"media_type"_s, picker.photo()->mediaType);
-        if (picker.original() != digest)
-            body.set(u"copy_of"_s, picker.original()->hex());
+        if (const auto of = picker.copyOf())
+            body.set(u"copy_of"_s, of->hex());
     }
     return bodies;
 }

@@ -37,6 +37,8 @@ QString cautionsText(const QStringList &cautions)
     return cautions.size() < 2 ? cautions.join(QString()) : point + cautions.join(u'\n' + point);
 }
 
+QString asWritten(QString text) { return text.replace(QLatin1Char('&'), QLatin1String("&&")); }
+
 QPushButton *makeButton(const QString &text, const char *role, QWidget *parent)
 {
     auto *button = new QPushButton(text, parent);

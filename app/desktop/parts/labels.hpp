@@ -25,6 +25,8 @@ void colourAs(QLabel *label, const char *outcome);
 QString cautionsText(const QStringList &cautions);
 
 /// A push button that Return never presses by itself. Role: main, link, page, or nothing.
+/// A text that somebody typed, on a control that takes & for the letter of a key.
+QString asWritten(QString text);
 QPushButton *makeButton(const QString &text, const char *role, QWidget *parent);
 
 /// Adds a labelled row whose label stands level with its control. `&` marks the mnemonic.

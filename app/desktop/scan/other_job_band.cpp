@@ -4,6 +4,7 @@
 #include "app/desktop/scan/other_job_band.hpp"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 
@@ -28,6 +29,7 @@ OtherJobBand::OtherJobBand(QWidget *parent) : QFrame(parent)
     QPushButton *stay = makeButton(tr("Stay here"), "", this); // over any screen, so without a letter of its own
     stay->setObjectName(QStringLiteral("stayHere"));
     row->addWidget(m_words, 1);
+    m_open->installEventFilter(this);
     for (QPushButton *button : {m_open, stay}) {
         button->setMinimumHeight(touchHeight(fontMetrics()));
         row->addWidget(button);
@@ -41,13 +43,21 @@ OtherJobBand::OtherJobBand(QWidget *parent) : QFrame(parent)
     hide();
 }
 
+/// Some desktops let Return press a button as Space does, and some scanners type it twice: the second would open the job.
+bool OtherJobBand::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isKey = event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease;
+    const int key = isKey ? static_cast<QKeyEvent *>(event)->key() : 0;
+    return key == Qt::Key_Return || key == Qt::Key_Enter || QFrame::eventFilter(watched, event);
+}
+
 void OtherJobBand::offer(const OtherJob &other)
 {
     if (!m_offered)
         m_hadKeyboard = window()->focusWidget();
     m_offered = other;
     m_words->setText(other.words);
-    m_open->setText(other.button);
+    m_open->setText(asWritten(other.button));
     m_open->setToolTip(tr("Space opens it."));
     m_open->setAccessibleDescription(other.words);
     show();

@@ -27,6 +27,9 @@ public:
 signals:
     void openWanted(const desktop::OtherJob &other);
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     std::optional<OtherJob> m_offered;
     QPointer<QWidget> m_hadKeyboard;

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include "core/value/error_words.hpp"
+
 namespace desktop {
 
 namespace {
@@ -21,16 +23,18 @@ QString quoted(const QString &text)
 }
 
 /// Whether its job is here is for the store to say; more than one of that work order are not told apart by a label.
-ScanAnswer notOfThisJob(const QString &text, const core::LabelText &label, const core::JobState *job, const std::vector<core::LedgerId> &jobs)
+ScanAnswer notOfThisJob(const QString &text, const core::LabelText &label, const core::JobState *job, const core::Result<std::vector<core::LedgerId>> &jobs)
 {
     const QString item = quoted(label.item.text());
     const QString workOrder = quoted(label.workOrder);
     const QString whose = Scan::tr("The label names %1 of %2.").arg(item, workOrder);
     const QString whatIsOpen = job ? Scan::tr("The open job is %1.").arg(job->facts.workOrder) : Scan::tr("No job is open.");
-    if (jobs.size() == 1)
-        return {{}, {}, {}, OtherJob{jobs.front(), text, Scan::tr("%1 %2").arg(whose, whatIsOpen), Scan::tr("Open %1 and show %2").arg(workOrder, item)}};
+    if (jobs && jobs->size() == 1)
+        return {{}, {}, {}, OtherJob{jobs->front(), text, Scan::tr("%1 %2").arg(whose, whatIsOpen), Scan::tr("Open %1 and show %2").arg(workOrder, item)}};
     const QString title = job ? Scan::tr("The label is of another job") : Scan::tr("Open the job of the label first");
-    if (jobs.empty())
+    if (!jobs)
+        return {{}, title, Scan::tr("%1 %2 Whether this store has that job cannot be said: %3").arg(whose, whatIsOpen, core::errorInWords(jobs.error()))};
+    if (jobs->empty())
         return {{}, title, Scan::tr("%1 %2 No job of this store has that work order. Open the store that has it, or look whether the label hangs in the right place.").arg(whose, whatIsOpen)};
     return {{}, title, Scan::tr("%1 %2 Several jobs of this store have that work order. Open the one that is meant, and scan again.").arg(whose, whatIsOpen)};
 }

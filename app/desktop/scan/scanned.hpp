@@ -8,6 +8,7 @@
 
 #include "app/desktop/scan/scanner_keys.hpp"
 #include "core/labels/scanned.hpp"
+#include "core/value/result.hpp"
 
 namespace desktop {
 
@@ -31,8 +32,8 @@ struct ScanAnswer {
     bool isForUs() const { return show || offer || !title.isEmpty(); }
 };
 
-/// The jobs of the store with that work order. Asked only for the label of a job that is not open.
-using JobsOf = std::function<std::vector<core::LedgerId>(const QString &workOrder)>;
+/// The jobs of the store with that work order; errors of reading the store. Asked only for the label of a job that is not open.
+using JobsOf = std::function<core::Result<std::vector<core::LedgerId>>(const QString &workOrder)>;
 
 /// What is on the screen while something is scanned.
 enum class Shown { Job, SomethingElse };

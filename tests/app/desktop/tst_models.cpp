@@ -270,6 +270,7 @@ void TstModels::looseOnlyHidesWhatHasNoLooseEnd_data()
     QTest::addRow("nothing done") << QString() << QStringList();
     QTest::addRow("waits for its inspection") << u"Ana disconnects K1; Ben reconnects K1"_s << QStringList();
     QTest::addRow("inspected") << u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1"_s << QStringList{u"K1"_s};
+    QTest::addRow("inspected, and a finding of that name is open") << u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1; Ben raises K1 interface=D1"_s << QStringList{u"K1"_s};
     QTest::addRow("inspected, then disturbed") << u"Ana disconnects K1; Ben reconnects K1; Cho accepts K1; Dee disturbs K1"_s << QStringList();
     QTest::addRow("undisturbed") << u"Ben finds-undisturbed K1"_s << QStringList{u"K1"_s};
     QTest::addRow("not applicable") << u"Ben finds-inapplicable B1"_s << QStringList{u"B1"_s};

@@ -299,6 +299,7 @@ void TstPhotosComingIn::whatIsNotAttachedWaitsOn()
     named<QCheckBox>(*sheet(), "bare")->click();
     QCOMPARE(sign(u"ana"_s), QString());
     QCOMPARE(photosOf(u"D1"_s).size(), 2);
+    QCOMPARE(itemOf(u"D1"_s)->photos.back().copyOf, std::nullopt); // of what was pasted there is no file that somebody could show
     QTRY_COMPARE(told("waiting"), QString());
 }
 

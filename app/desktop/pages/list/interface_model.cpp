@@ -10,6 +10,7 @@
 
 #include "app/desktop/parts/mid_sentence.hpp"
 #include "app/desktop/parts/words.hpp"
+#include "core/job/loose_ends.hpp"
 #include "core/requirements/catalogue.hpp"
 
 namespace desktop {
@@ -64,11 +65,8 @@ void InterfaceModel::reload()
 
 QSet<core::InterfaceId> InterfaceModel::countLoose()
 {
-    QSet<core::InterfaceId> loose;
-    for (const core::LooseEnd &end : m_feed.looseEnds()) {
-        if (const auto id = core::InterfaceId::parse(end.subject))
-            loose.insert(*id);
-    }
+    const std::set<core::InterfaceId> items = core::looseItems(m_feed.looseEnds());
+    const QSet<core::InterfaceId> loose(items.begin(), items.end());
     const QSet<core::InterfaceId> before = std::exchange(m_loose, loose);
     return (loose - before) + (before - loose);
 }

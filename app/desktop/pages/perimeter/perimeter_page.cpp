@@ -19,6 +19,7 @@
 #include "app/desktop/parts/stage_glyph.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/picture/perimeter_of.hpp"
+#include "core/job/loose_ends.hpp"
 #include "core/value/error_words.hpp"
 
 namespace desktop {
@@ -189,7 +190,7 @@ void PerimeterPage::tellCurrent()
     if (item->isMount)
         words << tr("A mount.");
     for (const core::LooseEnd &end : feed().looseEnds()) {
-        if (end.subject == item->id)
+        if (end.subject == item->id && core::isAboutInterface(end) == item->stage.has_value()) // a temporary item has no stage
             words << end.sentence;
     }
     m_current->setText(words.join(u' '));
