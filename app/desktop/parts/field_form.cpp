@@ -121,6 +121,16 @@ void FieldForm::addTableButton(FieldEditor &editor, const QString &name, const Q
 }
 
 void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into)
+/// The style's least width for any button stands before what the text of this one takes, so a layout would cut it.
+void FieldForm::showEvent(QShowEvent *event)
+{
+    for (QPushButton *button : findChildren<QPushButton *>()) {
+        if (button->objectName().startsWith(QStringLiteral("table.")))
+            button->setMinimumWidth(button->sizeHint().width());
+    }
+    QWidget::showEvent(event);
+}
+
 {
     const Seed &one = m_seeds[seed];
     const QString name(field.name);

@@ -59,6 +59,9 @@ signals:
     /// The tables of a field are wanted.
     void tablesWanted(const QString &field);
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     struct Bound {
         FieldEditor *editor;
