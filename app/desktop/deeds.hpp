@@ -43,6 +43,7 @@ struct Seed {
     std::vector<QString> statements{}; ///< that a field of statements lets tick
     std::vector<JobChoice> jobs{};     ///< that a field of a job lets choose
     std::vector<QLatin1String> asked{}; ///< the fields that are shown; all of them where this is empty
+    std::vector<QLatin1String> inUnitOfReading{}; ///< quantities whose plain number is in what stands in the field `unit`, until another is said
 };
 
 struct ActionLine;
