@@ -101,8 +101,6 @@ void TstSheetRoom::isReadWhole()
     QVERIFY2(size.height() <= 384 && size.width() <= 683, qPrintable(u"%1 x %2"_s.arg(size.width()).arg(size.height())));
 }
 
-Q_DECLARE_METATYPE(AllScreens::Screen)
-
 int main(int argc, char **argv)
 {
     const QTemporaryDir folder;
