@@ -44,6 +44,7 @@ struct Seed {
     std::vector<JobChoice> jobs{};     ///< that a field of a job lets choose
     std::optional<qint64> answers{};    ///< the entry that it is an answer to: a handover
     std::vector<QLatin1String> asked{}; ///< the fields that are shown; all of them where this is empty
+    std::vector<QLatin1String> inUnitOfReading{}; ///< quantities whose plain number is in what stands in the field `unit`, until another is said
 };
 
 struct ActionLine;

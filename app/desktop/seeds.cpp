@@ -202,6 +202,7 @@ std::vector<Seed> bonding(const Situation &s)
     return forEachItem(s, [&](const core::InterfaceState &item, Seed &seed) {
         if (item.listed.bondingMax)
             setReading(seed, s, *item.listed.bondingMax);
+        seed.inUnitOfReading = {"second_reading"_L1, "lead_zero"_L1}; // the same meter shows them
         if (item.listed.bondingMax)
             seed.probe.set(u"lead_zero"_s, u"0 "_s + item.listed.bondingMax->unit());
         if (item.listed.bondingMax && item.listed.bondingReadings > 1)

@@ -135,6 +135,13 @@ public:
         if (value.string())
             m_number->setText(*value.string());
     }
+    void offerUnit(const QString &unit) override
+    {
+        if (m_unit->currentData().toString() != m_offered)
+            return;
+        m_unit->setCurrentIndex(std::max(0, m_unit->findData(unit)));
+        m_offered = m_unit->currentData().toString();
+    }
     QWidget *control() override { return m_number; }
 
 private:
@@ -151,6 +158,7 @@ private:
     core::Dimension m_dimension;
     QLineEdit *m_number;
     QComboBox *m_unit;
+    QString m_offered; ///< what the unit is while nobody chose one; empty before any was offered
 };
 
 class FlagEditor : public FieldEditor {

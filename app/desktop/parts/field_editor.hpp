@@ -26,6 +26,8 @@ public:
     /// What was typed, or nothing while it is empty. Half-typed values come out as text, so that the form's rule names them.
     virtual std::optional<core::json::Value> value() const = 0;
     virtual void setValue(const core::json::Value &value) = 0;
+    /// The unit that a plain number is in from now on, until somebody chooses or types another; for quantities alone.
+    virtual void offerUnit(const QString &) {}
     /// The control that takes the keyboard.
     virtual QWidget *control() = 0;
 

@@ -87,6 +87,7 @@ FieldForm::FieldForm(const Plan &plan, QWidget *parent) : QWidget(parent), m_see
     seldomArea->hide();
     more->setVisible(seldom->rowCount() > 0);
     connect(more, &QPushButton::toggled, seldomArea, &QWidget::setVisible);
+    shareUnits();
 }
 
 void FieldForm::addShared(const Plan &plan, const core::Field &field, QFormLayout *usual, QFormLayout *seldom)
@@ -120,6 +121,16 @@ void FieldForm::addTableButton(FieldEditor &editor, const QString &name, const Q
     connect(button, &QPushButton::clicked, this, [this, name] { emit tablesWanted(name); });
 }
 
+/// The style's least width for any button stands before what the text of this one takes, so a layout would cut it.
+void FieldForm::showEvent(QShowEvent *event)
+{
+    for (QPushButton *button : findChildren<QPushButton *>()) {
+        if (button->objectName().startsWith(QStringLiteral("table.")))
+            button->setMinimumWidth(button->sizeHint().width());
+    }
+    QWidget::showEvent(event);
+}
+
 void FieldForm::addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into)
 {
     const Seed &one = m_seeds[seed];
@@ -147,6 +158,23 @@ void FieldForm::bind(FieldEditor *editor, Bound bound)
     connect(editor, &FieldEditor::edited, this, &FieldForm::edited);
     connect(editor, &FieldEditor::finished, this, [this, editor] { goOn(editor); });
     connect(editor, &FieldEditor::heightChanged, this, &FieldForm::heightChanged);
+}
+
+/// A zero of the leads is in the unit of the reading beside it, unless somebody says otherwise.
+void FieldForm::shareUnits()
+{
+    const auto chosen = std::find_if(m_bound.begin(), m_bound.end(), [](const Bound &bound) { return bound.name == QLatin1String("unit"); });
+    for (const Bound &bound : m_bound) {
+        const bool isShared = !m_seeds.empty() && std::any_of(m_seeds.front().inUnitOfReading.begin(), m_seeds.front().inUnitOfReading.end(), [&](QLatin1String name) { return name == bound.name; });
+        if (!isShared || chosen == m_bound.end())
+            continue;
+        const auto offer = [unit = chosen->editor, quantity = bound.editor] {
+            const auto value = unit->value();
+            quantity->offerUnit(value && value->string() ? *value->string() : QString());
+        };
+        connect(chosen->editor, &FieldEditor::edited, bound.editor, offer);
+        offer();
+    }
 }
 
 void FieldForm::goOn(FieldEditor *from)

@@ -59,6 +59,9 @@ signals:
     /// The tables of a field are wanted.
     void tablesWanted(const QString &field);
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     struct Bound {
         FieldEditor *editor;
@@ -72,6 +75,7 @@ private:
     void addEach(const Plan &plan, const core::Field &field, std::size_t seed, QFormLayout *into);
     void addTableButton(FieldEditor &editor, const QString &name, const QString &label);
     void bind(FieldEditor *editor, Bound bound);
+    void shareUnits();
     void goOn(FieldEditor *from);
 
     QPushButton *m_more = nullptr;

@@ -45,6 +45,12 @@ QString problemOf(const session::NotSigned &no)
     return lines.isEmpty() ? no.error.message : lines.join(u'\n');
 }
 
+int heightAt(const QWidget &widget, int width)
+{
+    const QLayout *inside = widget.layout();
+    return inside->hasHeightForWidth() ? inside->totalHeightForWidth(width) : inside->totalSizeHint().height();
+}
+
 } // namespace
 
 SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
@@ -57,9 +63,7 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
     const int gap = fontMetrics().height();
     column->setContentsMargins(gap, gap, gap, gap);
     column->setSpacing(gap * 2 / 3);
-    column->addWidget(makeLabel(m_plan.title, "title", this));
-    if (!m_plan.about.isEmpty())
-        column->addWidget(makeLabel(m_plan.about, "quiet", this));
+    addHead(column);
     addBegun(column);
     addBody(column);
     addWords(column);
@@ -70,32 +74,93 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
 }
 
 /// What it comes to stands beside the form where the screen is wide enough, else below it. As high as all of it needs, as far as the
-/// screen goes; then the body scrolls, and who signs what stays in sight.
+/// screen goes; then the form scrolls, and who signs what stays in sight. Where not even that has room, what is signed scrolls with the form.
 void SignSheet::fit()
 {
     const QSize room = screen()->availableGeometry().size();
+    const int line = fontMetrics().height();
     const int narrow = fontMetrics().averageCharWidth() * 89;
     const int broad = fontMetrics().averageCharWidth() * 150;
     const bool isBroad = m_worked->isVisibleTo(this) && room.width() > broad;
     m_bodyColumns->setDirection(isBroad ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     const QMargins margins = layout()->contentsMargins();
-    const int beside = margins.left() + margins.right() + m_body->verticalScrollBar()->sizeHint().width() + 2 * m_body->frameWidth();
+    const int around = margins.left() + margins.right();
+    const int beside = around + m_body->verticalScrollBar()->sizeHint().width() + 2 * m_body->frameWidth();
     // What scrolls up and down does not scroll sideways, so the sheet is as wide as it has to be.
     const int wide = std::max({width(), isBroad ? broad : narrow, layout()->totalSizeHint().width(), m_body->widget()->minimumSizeHint().width() + beside});
     const int inner = wide - beside;
-    // Labels that wrap need their height at this width; adjustSize() would stop at two thirds of the screen.
-    const QLayout *inside = m_body->widget()->layout();
-    const int wanted = (inside->hasHeightForWidth() ? inside->totalHeightForWidth(inner) : inside->totalSizeHint().height()) + 2;
-    m_body->setFixedHeight(0);
-    const int rest = layout()->totalHeightForWidth(wide);
-    const int highest = room.height() - fontMetrics().height() * 3;
-    const int most = std::max(highest - rest, fontMetrics().height() * 6);
-    m_body->setMaximumHeight(QWIDGETSIZE_MAX);
-    m_body->setMinimumHeight(std::min(wanted, most));
-    // It may have grown beyond the screen by what is signed, before the body gave way.
-    const int needed = rest + std::min(wanted, most);
+
+    const int words = layWords(inner);
+    m_words->setFixedHeight(words);
+    const int head = heightAt(*m_head, wide - around);
+    const int said = heightAt(*m_said, wide - around);
+    const int form = heightAt(*m_content, inner);
+    const int rest = heightOfRest(wide - around);
+    const int highest = room.height() - line * 3;
+    const int most = std::max(highest - rest, line * 6);
+    const int leastForm = std::min(form, line * 6);
+    const int leastWords = std::min(words, line * 4);
+    stack(head + said - words + leastWords + leastForm > most);
+    int body = std::min(head + form + said + 2 * m_body->widget()->layout()->spacing(), most);
+    int shown = 0;
+    if (!m_isTight) {
+        const int left = most - head - (said - words);
+        const int wordsMost = std::min(line * 18, std::max(left - form, std::min(line * 9, left - leastForm)));
+        m_words->setFixedHeight(std::clamp(words, leastWords, std::max(leastWords, wordsMost)));
+        body = std::min(form, left - m_words->height());
+        shown = head + said - words + m_words->height();
+    }
+    m_body->setMinimumHeight(body);
+    const int needed = rest + shown + body;
+    m_said->layout()->activate();
     layout()->activate(); // or it holds on to the least size that it had before
     resize(wide, std::min(std::max(height(), needed), std::max(needed, highest)));
+}
+
+/// Of who signs, the buttons and whatever else always stays in sight, at that width.
+int SignSheet::heightOfRest(int width) const
+{
+    const QMargins margins = layout()->contentsMargins();
+    int height = margins.top() + margins.bottom() + layout()->spacing() * 2; // beside the head and what is signed
+    for (int at = 0; at < layout()->count(); ++at) {
+        QLayoutItem *item = layout()->itemAt(at);
+        const QWidget *widget = item->widget();
+        if (item->isEmpty() || widget == m_head || widget == m_said || widget == m_body)
+            continue;
+        height += (item->hasHeightForWidth() ? item->heightForWidth(width) : item->sizeHint().height()) + layout()->spacing();
+    }
+    return height;
+}
+
+/// Gives each line of what is signed the height that it takes at that width; all of them together. The view itself forgets the room that
+/// the style leaves around a text, and cuts what wraps because of it.
+int SignSheet::layWords(int width)
+{
+    const int beside = 2 * m_words->frameWidth() + fontMetrics().height() * 3 / 2 + m_words->verticalScrollBar()->sizeHint().width();
+    int height = 2 * m_words->frameWidth() + 2;
+    for (int row = 0; row < m_words->count(); ++row) {
+        QListWidgetItem *item = m_words->item(row);
+        const int text = m_words->fontMetrics().boundingRect(0, 0, width - beside, 0, Qt::TextWordWrap, item->text()).height();
+        item->setSizeHint({0, text + fontMetrics().height()});
+        height += item->sizeHint().height();
+    }
+    return height;
+}
+
+/// What is signed for and in what words: around the body, or in it and scrolled with it.
+void SignSheet::stack(bool isTight)
+{
+    if (m_isTight == isTight)
+        return;
+    m_isTight = isTight;
+    auto *outside = qobject_cast<QBoxLayout *>(layout());
+    auto *inside = qobject_cast<QBoxLayout *>(m_body->widget()->layout());
+    QBoxLayout *to = isTight ? inside : outside;
+    QBoxLayout *from = isTight ? outside : inside;
+    from->removeWidget(m_head);
+    from->removeWidget(m_said);
+    to->insertWidget(0, m_head);
+    to->insertWidget(to->indexOf(isTight ? m_content : m_body) + 1, m_said);
 }
 
 void SignSheet::start()
@@ -114,6 +179,18 @@ void SignSheet::goToFirst()
     QWidget *gap = m_plan.firstGap ? m_plan.firstGap() : nullptr;
     QWidget *first = gap ? gap : m_known ? static_cast<QWidget *>(m_secret) : m_person;
     giveKeyboard(*first);
+}
+
+void SignSheet::addHead(QVBoxLayout *column)
+{
+    m_head = new QWidget(this);
+    auto *inside = new QVBoxLayout(m_head);
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->setSpacing(column->spacing());
+    inside->addWidget(makeLabel(m_plan.title, "title", m_head));
+    if (!m_plan.about.isEmpty())
+        inside->addWidget(makeLabel(m_plan.about, "quiet", m_head));
+    column->addWidget(m_head);
 }
 
 void SignSheet::addBegun(QVBoxLayout *column)
@@ -136,15 +213,20 @@ void SignSheet::addBody(QVBoxLayout *column)
     m_body->setWidgetResizable(true);
     m_body->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto *inside = new QWidget(m_body);
-    auto *body = new QVBoxLayout(inside);
+    auto *whole = new QVBoxLayout(inside);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(column->spacing());
+    m_content = new QWidget(inside);
+    whole->addWidget(m_content);
+    whole->addStretch();
+    auto *body = new QVBoxLayout(m_content);
     body->setContentsMargins(0, 0, 0, 0);
     body->setSpacing(column->spacing());
     if (!m_plan.cautions.isEmpty())
-        body->addWidget(makeLabel(cautionsText(m_plan.cautions), "caution", inside));
+        body->addWidget(makeLabel(cautionsText(m_plan.cautions), "caution", m_content));
     m_bodyColumns = new QBoxLayout(QBoxLayout::TopToBottom);
     m_bodyColumns->setSpacing(fontMetrics().height());
     body->addLayout(m_bodyColumns);
-    body->addStretch();
     addForm();
     addWorking();
     m_body->setWidget(inside);
@@ -152,6 +234,11 @@ void SignSheet::addBody(QVBoxLayout *column)
     connect(qApp, &QApplication::focusChanged, this, [this, inside](QWidget *, QWidget *now) {
         if (now && inside->isAncestorOf(now))
             m_body->ensureWidgetVisible(now);
+    });
+    // What is typed into stays in sight when the form takes another size.
+    connect(m_body->verticalScrollBar(), &QScrollBar::rangeChanged, this, [this, inside] {
+        if (QWidget *at = focusWidget(); at && inside->isAncestorOf(at))
+            m_body->ensureWidgetVisible(at);
     });
 }
 
@@ -228,16 +315,22 @@ void SignSheet::showWorking()
 
 void SignSheet::addWords(QVBoxLayout *column)
 {
-    column->addWidget(makeLabel(tr("What you sign"), "heading", this));
-    m_words = new QListWidget(this);
+    m_said = new QWidget(this);
+    auto *inside = new QVBoxLayout(m_said);
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->setSpacing(column->spacing());
+    inside->addWidget(makeLabel(tr("What you sign"), "heading", m_said));
+    m_words = new QListWidget(m_said);
     m_words->setAccessibleName(tr("What you sign"));
     m_words->setWordWrap(true);
     m_words->setTextElideMode(Qt::ElideNone);
     m_words->setSelectionMode(QAbstractItemView::NoSelection);
     m_words->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_words->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel); // one line may be higher than the list
     m_words->setObjectName(QStringLiteral("words"));
-    column->addWidget(m_words);
-    column->addWidget(makeLabel(m_plan.meaning, "quiet", this));
+    inside->addWidget(m_words);
+    inside->addWidget(makeLabel(m_plan.meaning, "quiet", m_said));
+    column->addWidget(m_said);
 }
 
 void SignSheet::addWho(QVBoxLayout *column)
@@ -344,10 +437,6 @@ void SignSheet::judge()
     const QStringList words = m_plan.words();
     m_words->clear();
     m_words->addItems(words);
-    int height = m_words->frameWidth() * 2 + 2;
-    for (int row = 0; row < m_words->count() && height < fontMetrics().height() * 9; ++row)
-        height += m_words->sizeHintForRow(row);
-    m_words->setFixedHeight(height);
 
     const auto person = who();
     setProperty("signer", person ? person->text() : QString());

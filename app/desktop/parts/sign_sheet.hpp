@@ -66,6 +66,7 @@ signals:
     void keyWanted();
 
 private:
+    void addHead(QVBoxLayout *column);
     void addBegun(QVBoxLayout *column);
     void addBody(QVBoxLayout *column);
     void addForm();
@@ -80,6 +81,9 @@ private:
     void sayProblem(const QString &problem);
     void sign();
     void fit();
+    int heightOfRest(int width) const;
+    int layWords(int width);
+    void stack(bool isTight);
     void start();
     void goToFirst();
 
@@ -88,7 +92,11 @@ private:
     std::optional<core::PersonId> m_known; ///< signs with the PIN alone
     bool m_isDone = false;
     BegunBand *m_begun = nullptr; ///< where what is typed is kept
+    bool m_isTight = false;       ///< the head and what is signed scroll with the form
+    QWidget *m_head = nullptr;    ///< what it is about
     QScrollArea *m_body = nullptr;
+    QWidget *m_content = nullptr; ///< of the body: cautions, the form, what it comes to
+    QWidget *m_said = nullptr;    ///< what is signed, and the meaning of it
     QBoxLayout *m_bodyColumns = nullptr;
     QFrame *m_worked = nullptr;
     QLabel *m_answer = nullptr;

@@ -99,6 +99,15 @@ def within_menus(node, begins):
     return next((item for child in children(node) for item in [within_menus(child, begins)] if item), None)
 
 
+def items_of_menus(node):
+    """All items of a menu bar that lead on no further, whether their menus are open or not."""
+    for child in children(node):
+        inner = list(items_of_menus(child))
+        if not inner and role(child) == "menu item":
+            yield child
+        yield from inner
+
+
 def find(within, role_name, begins):
     return wait_for(f'{role_name} "{begins}" in {words(within)}', lambda: found(within, role_name, begins))
 
@@ -126,6 +135,14 @@ def actions(node):
 def press(node, action="Press"):
     assert has(node, Atspi.StateType.ENABLED), f"{words(node)} is greyed: {node.get_description()}"
     assert node.get_action_iface().do_action(actions(node).index(action)), f"{words(node)} was not pressed"
+
+
+def press_what_asks(node):
+    """Presses what may open a box that has to be answered before the program answers the press itself."""
+    try:
+        press(node)
+    except GLib.Error:
+        pass  # the answer to the press comes once the box is gone
 
 
 def type_into(node, text):
@@ -200,8 +217,12 @@ class FocusReports:
         self._listener.register("object:state-changed:focused")
 
     def _take(self, event):
-        if event.detail1 and event.source:
+        if not event.detail1 or not event.source:
+            return
+        try:
             self.names.append(words(event.source))
+        except GLib.Error:
+            pass  # it is gone with the window that it was in
 
     def forget(self):
         pump()

@@ -28,6 +28,9 @@ JOB = "WO-2207-14"
 ITEM, NAME = "W05", "Fuel flow transmitter"
 SIGNER = "novak"
 RETURN = 0xFF0D  # XK_Return
+ESCAPE = 0xFF1B  # XK_Escape
+# What ends in these dots asks for something first: it opens a dialog.
+ASKS = "…"
 
 
 def cli(*arguments):
@@ -110,6 +113,28 @@ class Shift:
             if not self.reports.names[-1].endswith('"') or self.reports.names[-1].endswith('""'):
                 self.faults.append(f"{reader.name(page)}: told last that the keyboard is at {self.reports.names[-1]}")
             self.look_round(reader.name(page))
+
+    def boxes(self):
+        """What lies over the window: sheets, dialogs and questions."""
+        reader = self.reader
+        return [node for node in reader.children(self.app) if reader.is_showing(node) and node != self.window and reader.role(node) in ("dialog", "alert", "file chooser")]
+
+    def look_at_every_dialog(self):
+        """All that the menus open: told as everything else, and Escape leaves it without anything done."""
+        reader = self.reader
+        bar = reader.find(self.window, "menu bar", "")
+        asking = [reader.name(item) for item in reader.items_of_menus(bar) if reader.name(item).endswith(ASKS) and reader.has(item, reader.Atspi.StateType.ENABLED)]
+        assert len(asking) > 12, f"only these ask for something: {asking}"
+        for words in asking:
+            reader.press_what_asks(reader.within_menus(bar, words))
+            box = reader.wait_for(f"what “{words}” opens", self.boxes)[0]
+            if not reader.name(box) and reader.role(box) != "alert":
+                self.faults.append(f"{words}: a dialog without a name")
+            if not reader.found(box, "label", "Look in:"):  # the toolkit's own box for files is not ours to name
+                self.look_round(words, box)
+            reader.wait_for(f"the keyboard in what “{words}” opens", lambda box=box: reader.focused(box))
+            reader.key(ESCAPE)
+            reader.wait_for(f"Escape to close what “{words}” opens", lambda: not self.boxes())
 
     def read_loose_ends(self):
         """All of them, cell by cell, are what the command line says."""
@@ -222,6 +247,7 @@ def main():
             shift = Shift(reader, process)
             shift.open_job()
             shift.look_at_every_page()
+            shift.look_at_every_dialog()
             shift.read_loose_ends()
             shift.choose()
             shift.begin_and_be_killed(process)

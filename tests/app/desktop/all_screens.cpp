@@ -53,7 +53,7 @@ std::vector<About> allAbout(const core::JobState &job)
     for (const core::InterfaceState &item : job.items) {
         all.push_back({{item.listed.id}, {}});
         for (const core::Photo &photo : item.photos)
-            all.push_back({{}, photo.digest.hex()});
+            all.push_back({{item.listed.id}, photo.digest.hex()});
     }
     const auto add = [&](const auto &things, auto idOf) {
         for (const auto &one : things)

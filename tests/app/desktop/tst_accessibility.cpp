@@ -232,7 +232,5 @@ void TstAccessibility::everyDialogIsTold()
     QCOMPARE(missed, QString());
 }
 
-Q_DECLARE_METATYPE(AllScreens::Screen)
-
 QTEST_MAIN(TstAccessibility)
 #include "tst_accessibility.moc"

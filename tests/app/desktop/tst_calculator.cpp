@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
 #include <QFile>
@@ -9,6 +10,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -17,6 +19,7 @@
 #include "app/desktop/pages/calculator/calculator_page.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/table_dialog.hpp"
+#include "app/desktop/parts/theme.hpp"
 #include "core/calculations/as_text.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
@@ -59,6 +62,8 @@ private slots:
     void printsOnPaper();
     void saysWhyItWasNotSaved();
     void escapeLeadsBack();
+    void noButtonIsCut_data() { everyCalculation(); }
+    void noButtonIsCut();
 
 private:
     void everyCalculation();
@@ -250,6 +255,25 @@ void TestCalculator::escapeLeadsBack()
     QCOMPARE(text("calculation"), QString::fromUtf8(core::calculations()[1].title));
     QTest::keyClick(list, Qt::Key_Escape);
     QCOMPARE(left.size(), 1);
+}
+
+/// In the room that a window of 1366 × 768 leaves the page, in the look that the program has.
+void TestCalculator::noButtonIsCut()
+{
+    QFETCH(QString, name);
+    desktop::applyAppearance(*qApp, desktop::Appearance::Light);
+    init();
+    m_page->resize(1366, 720);
+    choose(name);
+    for (int i = 0; i < 3; ++i)
+        QCoreApplication::processEvents();
+    for (const QPushButton *one : m_page->findChildren<QPushButton *>()) {
+        if (one->isVisible())
+            QVERIFY2(one->width() >= one->sizeHint().width(), qPrintable(u"%1: %2 of %3"_s.arg(one->objectName()).arg(one->width()).arg(one->sizeHint().width())));
+    }
+    const auto *fields = form().findChild<QScrollArea *>();
+    QVERIFY(fields->widget()->minimumSizeHint().width() <= fields->viewport()->width());
+    qApp->setStyleSheet({});
 }
 
 QTEST_MAIN(TestCalculator)

@@ -138,7 +138,5 @@ void TstHelpInDialogs::isReadBesideTheSheet()
     QVERIFY(sheet->isVisible());
 }
 
-Q_DECLARE_METATYPE(AllScreens::Screen)
-
 QTEST_MAIN(TstHelpInDialogs)
 #include "tst_help_in_dialogs.moc"

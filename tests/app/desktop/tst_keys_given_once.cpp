@@ -156,7 +156,5 @@ void TstKeysGivenOnce::sheetsOfMostActsAreLookedAt()
     QVERIFY(m_screens.acts().size() > 40);
 }
 
-Q_DECLARE_METATYPE(AllScreens::Screen)
-
 QTEST_MAIN(TstKeysGivenOnce)
 #include "tst_keys_given_once.moc"

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QTest>
 
@@ -47,6 +48,7 @@ private slots:
     void leakIsClassedByWhatWasSeen();
     void liftOverItsLimitIsNotSigned();
     void unitTypedWithTheNumber();
+    void leadsAreInTheUnitOfTheReading();
     void whatToMindStandsThereFromTheStart_data();
     void whatToMindStandsThereFromTheStart();
     void tableIsThereToBeRead();
@@ -93,6 +95,7 @@ void TestMeasuringSheet::init()
     list(u"D1"_s, {{u"torque_fasteners"_s, 1}});
     list(u"D2"_s, {{u"torque_fasteners"_s, 3}, {u"torque_passes"_s, core::json::arrayOf({u"50"_s, u"100"_s})}, {u"torque_order"_s, core::json::arrayOf({u"2"_s, u"3"_s, u"1"_s})}});
     list(u"D3"_s, {{u"requirements"_s, core::json::arrayOf({u"leak"_s})}, {u"torque_fasteners"_s, 1}, {u"leak_class"_s, u"seep"_s}});
+    list(u"B1"_s, {{u"requirements"_s, core::json::arrayOf({u"bonding"_s})}, {u"torque_fasteners"_s, 1}, {u"bonding_max"_s, u"2.5"_s}, {u"bonding_unit"_s, u"mΩ"_s}});
     QVERIFY(m_session->openJob(*ledger));
 
     m_ask = std::make_unique<ScriptedAsk>();
@@ -266,6 +269,32 @@ void TestMeasuringSheet::unitTypedWithTheNumber()
     QCOMPARE(value(u"prevailing"_s), u"0.9"_s);
     QCOMPARE(unit->currentData().toString(), u"N·m"_s);
     QCOMPARE(sign().text(u"prevailing"), u"0.9 N·m"_s);
+}
+
+/// One meter shows both. What is signed has number and unit, and says so before anybody signs.
+void TestMeasuringSheet::leadsAreInTheUnitOfTheReading()
+{
+    begin("bonding.measured"_L1, "B1");
+    type(u"value"_s, u"1.5"_s);
+    type(u"lead_zero"_s, u"0.2"_s);
+    auto *unit = named<QWidget>(*m_sheet, u"lead_zero"_s)->findChild<QComboBox *>();
+    QCOMPARE(unit->currentData().toString(), u"mΩ"_s);
+    const auto words = [this] { return named<QListWidget>(*m_sheet, u"words"_s)->item(0)->text(); };
+    QVERIFY2(words().contains(u"0.2 mΩ"), qPrintable(words()));
+    QCOMPARE(problem(), QString());
+    // It goes with the reading's unit ...
+    auto *reading = named<QWidget>(*m_sheet, u"unit"_s)->findChild<QComboBox *>();
+    reading->setCurrentIndex(reading->findData(u"Ω"_s));
+    QVERIFY2(words().contains(u"0.2 Ω"), qPrintable(words()));
+    reading->setCurrentIndex(reading->findData(u"mΩ"_s));
+    // ... until somebody says another one.
+    type(u"lead_zero"_s, u"0.0002 ohm"_s);
+    QVERIFY2(words().contains(u"0.0002 Ω"), qPrintable(words()));
+    reading->setCurrentIndex(reading->findData(u"Ω"_s));
+    reading->setCurrentIndex(reading->findData(u"mΩ"_s));
+    QVERIFY2(words().contains(u"0.0002 Ω"), qPrintable(words()));
+    type(u"lead_zero"_s, u"0.2 mohm"_s);
+    QCOMPARE(sign().text(u"lead_zero"), u"0.2 mΩ"_s);
 }
 
 void TestMeasuringSheet::whatToMindStandsThereFromTheStart_data()

@@ -11,10 +11,14 @@
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTemporaryDir>
+#include <QFontMetricsF>
+#include <QImage>
+#include <QPainter>
 #include <QTest>
 #include <QWheelEvent>
 
 #include <algorithm>
+#include <cmath>
 
 #include "app/desktop/pages/list/list_page.hpp"
 #include "app/desktop/pages/loose_ends/loose_ends_page.hpp"
@@ -141,6 +145,7 @@ private slots:
     void wheelKeepsWhatLiesUnderIt();
     void walkKeepsTheItemInSight();
     void legendCounts();
+    void legendBreaksIntoRows();
     void printsOnOnePage_data();
     void printsOnOnePage();
     void failedPrintSaysSo();
@@ -595,6 +600,38 @@ void TestPerimeter::thousandsArePaintedAtOnce()
     while (shown.view.scale() < 1)
         shown.press(Qt::Key_Plus);
     QVERIFY(measure("enlarged") < 500);
+}
+
+/// Where they do not fit side by side; not one row more than they take.
+void TestPerimeter::legendBreaksIntoRows()
+{
+    using Shape = desktop::LegendLine::Shape;
+    const std::vector<desktop::LegendLine> lines(5, {Shape::Mount, {}, u"Mount 4"_s});
+    const QFont font;
+    const double row = desktop::legendHeight(lines, 10000, font);
+    const double one = desktop::legendHeight({lines.front()}, 10000, font);
+    QCOMPARE(row, one);
+    QCOMPARE(desktop::legendHeight(lines, 1, font), one * 5);
+    QVERIFY(desktop::legendHeight(lines, QFontMetricsF(font).horizontalAdvance(u"Mount 4"_s) * 5, font) > one);
+    // Nothing is painted below the height that is told.
+    const int wide = 200;
+    const int high = static_cast<int>(std::ceil(desktop::legendHeight(lines, wide, font)));
+    QImage paper(wide, high * 2, QImage::Format_ARGB32);
+    paper.fill(Qt::white);
+    QPainter painter(&paper);
+    desktop::paintLegend(painter, lines, QRectF(0, 0, wide, high), font, desktop::Shade::Light);
+    painter.end();
+    const auto isBlank = [&](int from, int to) {
+        for (int y = from; y < to; ++y) {
+            for (int x = 0; x < wide; ++x) {
+                if (paper.pixelColor(x, y) != Qt::white)
+                    return false;
+            }
+        }
+        return true;
+    };
+    QVERIFY(!isBlank(high - static_cast<int>(one), high));
+    QVERIFY(isBlank(high, high * 2));
 }
 
 QTEST_MAIN(TestPerimeter)

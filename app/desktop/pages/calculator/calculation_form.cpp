@@ -4,6 +4,7 @@
 #include "app/desktop/pages/calculator/calculation_form.hpp"
 
 #include <QCoreApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -50,7 +51,7 @@ CalculationForm::CalculationForm(const core::Calculation &calculation, QWidget *
 {
     auto *outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    auto *scroll = new QScrollArea(this);
+    auto *scroll = m_scroll = new QScrollArea(this);
     scroll->setAccessibleName(tr("Fields"));
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -60,9 +61,10 @@ CalculationForm::CalculationForm(const core::Calculation &calculation, QWidget *
     m_place->setContentsMargins(0, 0, fontMetrics().averageCharWidth() * 2, 0);
     m_place->addStretch();
     scroll->setWidget(inside);
+    inside->installEventFilter(this);
     outer->addWidget(scroll, 1);
     makeForm();
-    scroll->setMinimumWidth(inside->minimumSizeHint().width() + scroll->verticalScrollBar()->sizeHint().width());
+    fitWidth();
 }
 
 void CalculationForm::makeForm()
@@ -79,6 +81,19 @@ void CalculationForm::makeForm()
     }
     connect(m_form, &FieldForm::edited, this, &CalculationForm::edited);
     connect(m_form, &FieldForm::tablesWanted, this, &CalculationForm::tablesWanted);
+}
+
+/// What scrolls up and down does not scroll sideways. How wide its fields and buttons are is known once the style has been at them.
+void CalculationForm::fitWidth()
+{
+    m_scroll->setMinimumWidth(m_scroll->widget()->minimumSizeHint().width() + m_scroll->verticalScrollBar()->sizeHint().width() + 2 * m_scroll->frameWidth());
+}
+
+bool CalculationForm::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::LayoutRequest)
+        fitWidth();
+    return QWidget::eventFilter(watched, event);
 }
 
 core::json::Object CalculationForm::body() const { return m_form->bodies().front(); }

@@ -7,6 +7,7 @@
 
 #include "core/calculations/calculation.hpp"
 
+class QScrollArea;
 class QVBoxLayout;
 
 namespace desktop {
@@ -31,10 +32,15 @@ signals:
     /// The tables of a field are wanted.
     void tablesWanted(const QString &field);
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     void makeForm();
+    void fitWidth();
 
     const core::Calculation &m_calculation;
+    QScrollArea *m_scroll;
     QVBoxLayout *m_place;
     FieldForm *m_form = nullptr;
 };

@@ -7,6 +7,7 @@
 #include <QPainter>
 
 #include <array>
+#include <cmath>
 
 #include "app/desktop/pages/perimeter/perimeter_picture.hpp"
 #include "app/desktop/parts/stage_glyph.hpp"
@@ -62,28 +63,63 @@ std::vector<LegendLine> legendOf(const picture::Perimeter &perimeter)
     return lines;
 }
 
+namespace {
+
+/// Where each shape stands, with its word to its right: side by side, and on as many rows as that takes.
+struct Placed {
+    double left;
+    int row;
+};
+
+std::vector<Placed> placesOf(const std::vector<LegendLine> &lines, double width, const QFontMetricsF &metrics)
+{
+    std::vector<Placed> places;
+    const double gap = metrics.averageCharWidth();
+    Placed next{0, 0};
+    for (const LegendLine &line : lines) {
+        const double wide = sideOf(metrics) + gap + metrics.horizontalAdvance(line.words);
+        if (next.left > 0 && next.left + wide > width)
+            next = {0, next.row + 1};
+        places.push_back(next);
+        next.left += wide + gap * 3;
+    }
+    return places;
+}
+
+double rowOf(const QFontMetricsF &metrics) { return sideOf(metrics) + 4; }
+
+} // namespace
+
+double legendHeight(const std::vector<LegendLine> &lines, double width, const QFont &font)
+{
+    const QFontMetricsF metrics(font);
+    const auto places = placesOf(lines, width, metrics);
+    return rowOf(metrics) * (places.empty() ? 1 : places.back().row + 1);
+}
+
 void paintLegend(QPainter &painter, const std::vector<LegendLine> &lines, const QRectF &area, const QFont &font, Shade shade)
 {
     const QFontMetricsF metrics(font);
     const double side = sideOf(metrics);
-    const double gap = metrics.averageCharWidth();
-    double left = area.left();
+    const double row = rowOf(metrics);
+    const auto places = placesOf(lines, area.width(), metrics);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font);
-    for (const LegendLine &line : lines) {
-        const QColor colour = colourOf(line, shade);
-        paintShape(painter, line, QRectF(left, area.center().y() - side / 2, side, side), colour);
-        left += side + gap;
-        const double width = metrics.horizontalAdvance(line.words);
+    for (std::size_t at = 0; at < lines.size(); ++at) {
+        const QColor colour = colourOf(lines[at], shade);
+        const double left = area.left() + places[at].left;
+        const double top = area.top() + row * places[at].row;
+        paintShape(painter, lines[at], QRectF(left, top + (row - side) / 2, side, side), colour);
         painter.setPen(colour);
-        painter.drawText(QRectF(left, area.top(), width + gap, area.height()), static_cast<int>(Qt::AlignVCenter | Qt::AlignLeft | Qt::TextDontClip), line.words);
-        left += width + gap * 3;
+        painter.drawText(QPointF(left + side + metrics.averageCharWidth(), top + (row - metrics.height()) / 2 + metrics.ascent()), lines[at].words);
     }
 }
 
 PerimeterLegend::PerimeterLegend(QWidget *parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); }
 
-QSize PerimeterLegend::sizeHint() const { return {fontMetrics().height() * 40, static_cast<int>(sideOf(QFontMetricsF(font()))) + 4}; }
+int PerimeterLegend::heightForWidth(int width) const { return static_cast<int>(std::ceil(legendHeight(m_lines, width, font()))); }
+
+QSize PerimeterLegend::sizeHint() const { return {fontMetrics().height() * 40, static_cast<int>(std::ceil(rowOf(QFontMetricsF(font()))))}; }
 
 void PerimeterLegend::show(const picture::Perimeter &perimeter)
 {
@@ -92,7 +128,14 @@ void PerimeterLegend::show(const picture::Perimeter &perimeter)
     for (const LegendLine &line : m_lines)
         words << line.words;
     setAccessibleName(words.join(QStringLiteral(", ")));
+    setFixedHeight(heightForWidth(width()));
     update();
+}
+
+void PerimeterLegend::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    setFixedHeight(heightForWidth(width()));
 }
 
 void PerimeterLegend::paintEvent(QPaintEvent *)

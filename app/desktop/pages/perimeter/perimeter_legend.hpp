@@ -26,7 +26,10 @@ struct LegendLine {
 /// What is on no item is left out.
 std::vector<LegendLine> legendOf(const picture::Perimeter &perimeter);
 
-/// Paints them side by side, from the left.
+/// How high they stand at that width, in as many rows as they take; in pixels of the font's device.
+double legendHeight(const std::vector<LegendLine> &lines, double width, const QFont &font);
+
+/// Paints them side by side, from the left and from the top, in as many rows as the width of the area asks.
 void paintLegend(QPainter &painter, const std::vector<LegendLine> &lines, const QRectF &area, const QFont &font, Shade shade);
 
 /// What each shape of the boundary stands for.
@@ -37,9 +40,11 @@ public:
     explicit PerimeterLegend(QWidget *parent = nullptr);
     void show(const picture::Perimeter &perimeter);
     QSize sizeHint() const override;
+    int heightForWidth(int width) const override;
     QSize minimumSizeHint() const override { return {0, sizeHint().height()}; }
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     void paintEvent(QPaintEvent *event) override;
 
 private:

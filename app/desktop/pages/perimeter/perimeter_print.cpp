@@ -103,8 +103,10 @@ core::Result<void> printPerimeter(const picture::Perimeter &perimeter, const cor
     QRectF room = head(painter, page, job, said, shade);
     const double line = QFontMetricsF(lettersOf(letters)).lineSpacing();
     writeLine(painter, QRectF(page.left(), page.bottom() - line * 1.1, page.width(), line), core::measure::dataGoverns(), lettersOf(letters - 2), quietColour(shade));
-    paintLegend(painter, legendOf(perimeter), QRectF(page.left(), page.bottom() - line * 3, page.width(), line * 1.5), lettersOf(letters), shade);
-    drawing(painter, room.adjusted(0, line / 2, 0, -line * 3.5), perimeter, shade);
+    const auto legend = legendOf(perimeter);
+    const double high = legendHeight(legend, page.width(), lettersOf(letters));
+    paintLegend(painter, legend, QRectF(page.left(), page.bottom() - line * 1.4 - high, page.width(), high), lettersOf(letters), shade);
+    drawing(painter, room.adjusted(0, line / 2, 0, -line * 2 - high), perimeter, shade);
     return {};
 }
 

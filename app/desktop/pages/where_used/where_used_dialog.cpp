@@ -73,6 +73,7 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
     column->addLayout(makeNarrowing());
 
     m_count = makeLabel({}, "heading", this);
+    m_count->hide(); // until something was looked for: a screen reader would come to a text that says nothing
     m_count->setObjectName(u"count"_s);
     column->addWidget(m_count);
     m_nothing = makeLabel({}, "caution", this);
@@ -164,6 +165,7 @@ session::UsesQuestion WhereUsedDialog::question() const
 void WhereUsedDialog::find()
 {
     m_answer.reset();
+    m_count->show();
     std::optional<core::Error> refused;
     if (auto answer = session::answerTo(m_session, question()))
         m_answer = *std::move(answer);
