@@ -8398,7 +8398,7 @@
     </message>
     <message>
         <source>Replace a lost tag</source>
-        <translation>Verlorenen Anhänger ersetzen</translation>
+        <translation>Anhänger ersetzen</translation>
     </message>
     <message>
         <source>Replace and sign</source>
@@ -8674,7 +8674,7 @@
     </message>
     <message>
         <source>Send to a linked job</source>
-        <translation>An einen verknüpften Auftrag senden</translation>
+        <translation>Verknüpftem Auftrag senden</translation>
     </message>
     <message>
         <source>Sense line</source>
@@ -11917,7 +11917,7 @@
     </message>
     <message>
         <source>Undone, not listed</source>
-        <translation>Gelöst, nicht aufgelistet</translation>
+        <translation>Gelöst, nicht gelistet</translation>
     </message>
     <message>
         <source>Unit</source>

@@ -8398,7 +8398,7 @@
     </message>
     <message>
         <source>Replace a lost tag</source>
-        <translation>Remplacer une étiquette perdue</translation>
+        <translation>Remplacer une étiquette</translation>
     </message>
     <message>
         <source>Replace and sign</source>
