@@ -37,6 +37,7 @@
 #include "core/job/loose_ends.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/on_screen.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
 using namespace Qt::StringLiterals;
@@ -45,17 +46,6 @@ using core::json::arrayOf;
 using core::json::Object;
 
 namespace {
-
-template <class Widget>
-Widget *named(const QWidget &in, const QString &name)
-{
-    auto *found = in.findChild<Widget *>(name);
-    if (!found)
-        qFatal("no widget %s", qPrintable(name));
-    return found;
-}
-
-core::InterfaceId item(const char *id) { return *core::InterfaceId::parse(QString::fromLatin1(id)); }
 
 QString cell(desktop::RowTable &table, const QString &key, int column) { return table.model().rows()[static_cast<std::size_t>(table.model().rowOf(key))].cells[column]; }
 

@@ -15,21 +15,13 @@
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "core/job/linked.hpp"
 #include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/on_screen.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
 using namespace Qt::StringLiterals;
 using core::json::Object;
 
 namespace {
-
-template <class Widget>
-Widget *named(const QWidget &in, const QString &name)
-{
-    auto *found = in.findChild<Widget *>(name);
-    if (!found)
-        qFatal("no widget %s", qPrintable(name));
-    return found;
-}
 
 Object listing(const QString &name) { return {{u"name"_s, name}, {u"kind"_s, u"clamp"_s}, {u"zone"_s, u"Left"_s}}; }
 

@@ -14,25 +14,11 @@
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "app/desktop/parts/table_dialog.hpp"
 #include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/on_screen.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
 using namespace Qt::StringLiterals;
 using core::json::Object;
-
-namespace {
-
-template <class Widget>
-Widget *named(const QWidget &in, const QString &name)
-{
-    auto *found = in.findChild<Widget *>(name);
-    if (!found)
-        qFatal("no widget %s", qPrintable(name));
-    return found;
-}
-
-core::InterfaceId item(const char *id) { return *core::InterfaceId::parse(QString::fromLatin1(id)); }
-
-} // namespace
 
 /// The sheet on which something measured is signed: what it works out before anybody signs, and what it refuses.
 class TestMeasuringSheet : public QObject {

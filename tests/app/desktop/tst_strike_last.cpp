@@ -11,23 +11,11 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
 #include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/on_screen.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
 using namespace Qt::StringLiterals;
 using core::json::Object;
-
-namespace {
-
-template <class Widget>
-Widget *named(const QWidget &in, const QString &name)
-{
-    auto *found = in.findChild<Widget *>(name);
-    if (!found)
-        qFatal("no widget %s", qPrintable(name));
-    return found;
-}
-
-} // namespace
 
 /// Taking back what one said last is a strike with its reason, by the same rules as any other.
 class TestStrikeLast : public QObject {

@@ -17,20 +17,12 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "tests/app/desktop/bench.hpp"
+#include "tests/app/desktop/on_screen.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
 using namespace Qt::StringLiterals;
 
 namespace {
-
-template <class Widget>
-Widget *named(const QWidget &in, const QString &name)
-{
-    auto *found = in.findChild<Widget *>(name);
-    if (!found)
-        qFatal("no widget %s", qPrintable(name));
-    return found;
-}
 
 /// The ink of a label as it is drawn: the pixel that stands out most.
 struct Ink {
