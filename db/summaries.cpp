@@ -3,6 +3,7 @@
 
 #include "db/summaries.hpp"
 
+#include "core/ledger/linked_heads.hpp"
 #include "core/value/json.hpp"
 #include "db/embedded_sql.hpp"
 #include "db/meta.hpp"
@@ -19,12 +20,12 @@ using core::Result;
 namespace {
 
 /// Moves when the table or the form of a summary in it changes; core's own version moves when summaries come out otherwise.
-constexpr qint64 formVersion = 1;
+constexpr qint64 formVersion = 2;
 constexpr qint64 version = formVersion * 1'000'000 + core::summaryVersion;
 
 QString versionName() { return QStringLiteral("summaries.version"); }
 
-QByteArray written(const JobSummary &summary)
+QByteArray written(const JobSummary &summary, const std::vector<core::LinkedHead> &linked)
 {
     core::json::Array byStage;
     for (const qint64 count : summary.byStage)
@@ -37,14 +38,17 @@ QByteArray written(const JobSummary &summary)
                                   {QStringLiteral("interfaces"), summary.interfaces},
                                   {QStringLiteral("by_stage"), byStage},
                                   {QStringLiteral("loose_ends"), summary.looseEnds},
-                                  {QStringLiteral("last_at"), summary.lastAtMilliseconds}});
+                                  {QStringLiteral("last_at"), summary.lastAtMilliseconds},
+                                  {QStringLiteral("linked"), core::linkedHeadsValue(linked)}});
 }
 
-std::optional<JobSummary> parsed(QByteArrayView bytes)
+std::optional<KeptSummary> parsed(const SummarySource &source, QByteArrayView bytes)
 {
     const auto object = core::json::parseObject(bytes);
     const core::json::Value *stages = object ? object->find(u"by_stage") : nullptr;
-    if (!stages || !stages->array())
+    const core::json::Value *heads = object ? object->find(u"linked") : nullptr;
+    auto linked = heads ? core::readLinkedHeads(*heads) : std::nullopt;
+    if (!stages || !stages->array() || !linked)
         return std::nullopt;
     JobSummary summary;
     if (stages->array()->size() != summary.byStage.size())
@@ -61,7 +65,7 @@ std::optional<JobSummary> parsed(QByteArrayView bytes)
     summary.interfaces = object->integer(u"interfaces").value_or(0);
     summary.looseEnds = object->integer(u"loose_ends").value_or(0);
     summary.lastAtMilliseconds = object->integer(u"last_at").value_or(0);
-    return summary;
+    return KeptSummary{source, std::move(summary), *std::move(linked)};
 }
 
 Digest digestOf(const SummarySource &source, QByteArrayView summary)
@@ -90,7 +94,7 @@ Result<bool> Summaries::makeCurrent()
         .map([] { return true; });
 }
 
-Result<std::optional<JobSummary>> Summaries::find(const SummarySource &source)
+Result<std::optional<KeptSummary>> Summaries::find(const SummarySource &source)
 {
     // Read-only, and never opened for writing by this version: nothing is remembered in a form that we know.
     const auto current = isCurrent();
@@ -105,11 +109,11 @@ Result<std::optional<JobSummary>> Summaries::find(const SummarySource &source)
                      .with(source.ledger.text())
                      .with(QByteArrayView(job))
                      .with(QByteArrayView(reg))
-                     .one([&](Statement &row) -> std::optional<JobSummary> {
+                     .one([&](Statement &row) -> std::optional<KeptSummary> {
                          const QByteArrayView summary = row.bytes(0);
                          if (Digest::fromBytes(row.bytes(1)) != digestOf(source, summary))
                              return std::nullopt;
-                         return parsed(summary);
+                         return parsed(source, summary);
                      });
     return found.map([](const auto &row) { return row ? *row : std::nullopt; });
 }
@@ -130,7 +134,7 @@ Result<void> Summaries::keep(const KeptSummary &kept)
 {
     const QByteArray job = kept.source.job.bytes();
     const QByteArray reg = kept.source.reg.bytes();
-    const QByteArray summary = written(kept.summary);
+    const QByteArray summary = written(kept.summary, kept.linked);
     const QByteArray digest = digestOf(kept.source, summary).bytes();
     return m_connection
         .query("INSERT OR REPLACE INTO job_summaries (ledger, job_hash, register_hash, summary, digest) VALUES (?, ?, ?, ?, ?)")

@@ -5,8 +5,10 @@
 
 #include <optional>
 #include <span>
+#include <vector>
 
 #include "core/job/summary.hpp"
+#include "core/ledger/entry.hpp"
 #include "core/value/digest.hpp"
 #include "core/value/id.hpp"
 #include "core/value/result.hpp"
@@ -27,6 +29,8 @@ struct SummarySource {
 struct KeptSummary {
     SummarySource source;
     core::JobSummary summary;
+    /// The jobs that it is linked with, and how far each had come: Head{} for one that the store did not have. It holds for these alone.
+    std::vector<core::LinkedHead> linked{};
 };
 
 /// Job summaries remembered for the start page, so that it need not fold every job. Each holds for exactly the heads that it
@@ -35,8 +39,9 @@ class Summaries {
 public:
     Summaries(Connection &connection, WriteGate &gate, Meta &meta) : m_connection(connection), m_gate(gate), m_meta(meta) {}
 
-    /// The summary of a job at exactly these heads, or nothing: then fold the job, and remember what comes out.
-    core::Result<std::optional<core::JobSummary>> find(const SummarySource &source);
+    /// The summary of a job at exactly these heads, or nothing: then fold the job, and remember what comes out. The same where one of the
+    /// linked jobs has moved, which is for the caller to see.
+    core::Result<std::optional<KeptSummary>> find(const SummarySource &source);
     /// Remembers summaries, one a job, in place of older ones. Does nothing when the store is open for reading only.
     core::Result<void> remember(std::span<const KeptSummary> summaries);
 

@@ -39,7 +39,7 @@ public:
     virtual core::Result<std::vector<core::Fault>> faultsOfLookUps() { return std::vector<core::Fault>(); }
 
     /// What is remembered of a job at these heads, beside its entries, for a screen to show at once; nothing where nothing is remembered.
-    virtual core::Result<std::optional<core::JobSummary>> rememberedOf(const db::SummarySource &) { return std::nullopt; }
+    virtual core::Result<std::optional<db::KeptSummary>> rememberedOf(const db::SummarySource &) { return std::nullopt; }
 };
 
 /// The evidence of a store. The store must outlive it.
@@ -52,7 +52,7 @@ public:
     core::Result<void> forEachAttachment(const AttachmentVisitor &visit) override;
     core::Result<std::vector<core::Fault>> faultsOfTheWhole() override;
     core::Result<std::vector<core::Fault>> faultsOfLookUps() override;
-    core::Result<std::optional<core::JobSummary>> rememberedOf(const db::SummarySource &source) override { return m_store.summaries().find(source); }
+    core::Result<std::optional<db::KeptSummary>> rememberedOf(const db::SummarySource &source) override { return m_store.summaries().find(source); }
 
 private:
     db::Store &m_store;

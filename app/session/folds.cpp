@@ -287,41 +287,67 @@ core::Result<Folds::Followed> Folds::fresh(const core::LedgerId &ledger)
     return read.map([&] { return std::move(passing); });
 }
 
-core::Result<JobRow> Folds::summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made)
+/// Whether the linked jobs are where they were. The store is asked, since a job that nobody follows may have moved as well.
+core::Result<bool> Folds::standAt(const std::vector<core::LinkedHead> &linked) const
 {
-    const qint64 headSeq = m_heads.at(ledger);
-    const auto known = m_summaries.find(ledger);
-    if (known != m_summaries.end() && known->second.jobHead == headSeq && known->second.regHead == m_register.head && known->second.linked == linkedHeadsOf(ledger))
-        return JobRow{ledger, known->second.summary, std::nullopt};
+    for (const core::LinkedHead &one : linked) {
+        const auto head = m_store.head(one.ledger);
+        if (!head)
+            return core::failure(head.error());
+        if (*head != one.head)
+            return false;
+    }
+    return true;
+}
+
+/// What the store remembers of a job as it and its linked ones are now.
+core::Result<std::optional<Folds::Summarised>> Folds::remembered(const core::LedgerId &ledger) const
+{
     const auto head = m_store.head(ledger);
     if (!head)
         return core::failure(head.error());
     const auto kept = m_store.summaries().find({ledger, head->hash, m_register.head.hash});
     if (!kept)
         return core::failure(kept.error());
-    core::JobSummary summary;
+    if (!*kept)
+        return std::nullopt;
+    return standAt((*kept)->linked).map([&](bool stand) { return stand ? std::optional(Summarised{(*kept)->summary, m_heads.at(ledger), m_register.head, (*kept)->linked}) : std::nullopt; });
+}
+
+core::Result<JobRow> Folds::summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made)
+{
+    const qint64 headSeq = m_heads.at(ledger);
     const bool isKnownDamaged = trouble(ledger).has_value();
-    if (*kept && !isKnownDamaged) {
-        summary = **kept;
-    } else {
-        auto folded = fresh(ledger);
-        if (!folded)
-            return core::failure(folded.error());
-        const bool hasLinks = !folded->fold.state().links.empty();
-        if (hasLinks) {
-            // Its summary moves with the others, so it is followed from now on, and kept nowhere.
-            if (const auto followed = follow(ledger); !followed)
-                return core::failure(followed.error());
-            folded = m_followed.at(ledger);
-        }
-        summary = core::summaryOf(folded->fold.state(), m_register);
-        if (folded->trouble || m_registerTrouble)
-            return JobRow{ledger, summary, folded->trouble ? folded->trouble : m_registerTrouble};
-        // Kept under the head that was folded: others may have appended since we asked.
-        if (!hasLinks)
-            made.push_back({{ledger, folded->fold.head().hash, m_register.head.hash}, summary});
+    if (const auto known = m_summaries.find(ledger); known != m_summaries.end() && known->second.jobHead == headSeq && known->second.regHead == m_register.head) {
+        const auto stand = standAt(known->second.linked);
+        if (!stand)
+            return core::failure(stand.error());
+        if (*stand)
+            return JobRow{ledger, known->second.summary, std::nullopt};
     }
-    m_summaries.insert_or_assign(ledger, Summarised{summary, headSeq, m_register.head, linkedHeadsOf(ledger)});
+    const auto kept = isKnownDamaged ? core::Result<std::optional<Summarised>>() : remembered(ledger);
+    if (!kept)
+        return core::failure(kept.error());
+    if (*kept) {
+        m_summaries.insert_or_assign(ledger, **kept);
+        return JobRow{ledger, (*kept)->summary, std::nullopt};
+    }
+    auto folded = fresh(ledger);
+    if (!folded)
+        return core::failure(folded.error());
+    if (!folded->fold.state().links.empty()) {
+        // Its summary moves with the others, so it is followed from now on.
+        if (const auto followed = follow(ledger); !followed)
+            return core::failure(followed.error());
+        folded = m_followed.at(ledger);
+    }
+    const core::JobSummary summary = core::summaryOf(folded->fold.state(), m_register);
+    if (const auto why = folded->trouble ? folded->trouble : trouble(ledger))
+        return JobRow{ledger, summary, why};
+    // Kept under the heads that were folded: others may have appended since we asked.
+    const auto linked = linkedHeadsOf(ledger);
+    made.push_back({{ledger, folded->fold.head().hash, m_register.head.hash}, summary, linked});
+    m_summaries.insert_or_assign(ledger, Summarised{summary, headSeq, m_register.head, linked});
     return JobRow{ledger, summary, std::nullopt};
 }
 

@@ -80,6 +80,8 @@ private:
     core::Result<void> followLinked();
     void showLinked();
     std::vector<core::LinkedHead> linkedHeadsOf(const core::LedgerId &ledger) const;
+    core::Result<bool> standAt(const std::vector<core::LinkedHead> &linked) const;
+    core::Result<std::optional<Summarised>> remembered(const core::LedgerId &ledger) const;
     core::Result<Followed> fresh(const core::LedgerId &ledger);
     core::Result<JobRow> summarise(const core::LedgerId &ledger, std::vector<db::KeptSummary> &made);
 

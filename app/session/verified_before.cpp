@@ -9,6 +9,7 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include "core/ledger/linked_heads.hpp"
 #include "core/value/json.hpp"
 
 namespace session {
@@ -20,28 +21,6 @@ using core::json::Object;
 
 QString programVersion() { return QStringLiteral(REMATE_VERSION); }
 
-Object written(const core::LinkedHead &one) { return {{u"ledger"_s, one.ledger.text()}, {u"seq"_s, one.head.seq}, {u"hash"_s, one.head.hash.hex()}}; }
-
-/// All of them, or nothing when one cannot be read.
-std::optional<std::vector<core::LinkedHead>> linkedIn(const Object &object)
-{
-    std::vector<core::LinkedHead> linked;
-    const core::json::Value *value = object.find(u"linked");
-    if (!value)
-        return linked;
-    if (!value->array())
-        return std::nullopt;
-    for (const core::json::Value &one : *value->array()) {
-        const auto ledger = one.object() ? core::LedgerId::parse(one.object()->text(u"ledger")) : std::nullopt;
-        const auto seq = one.object() ? one.object()->integer(u"seq") : std::nullopt;
-        const auto hash = one.object() ? core::Digest::parse(one.object()->text(u"hash")) : std::nullopt;
-        if (!ledger || !seq || !hash)
-            return std::nullopt;
-        linked.push_back({*ledger, {*seq, *hash}});
-    }
-    return linked;
-}
-
 std::optional<VerifiedUpTo> upToIn(const Object &object)
 {
     const auto seq = object.integer(u"seq");
@@ -49,7 +28,8 @@ std::optional<VerifiedUpTo> upToIn(const Object &object)
     const auto regSeq = object.integer(u"register_seq");
     const auto regHash = core::Digest::parse(object.text(u"register_hash"));
     const auto at = core::Instant::parseLedger(object.text(u"at"));
-    auto linked = linkedIn(object);
+    const core::json::Value *heads = object.find(u"linked"); // none is written for a ledger without links
+    auto linked = heads ? core::readLinkedHeads(*heads) : std::vector<core::LinkedHead>();
     if (!seq || !content || !regSeq || !regHash || !at || !linked)
         return std::nullopt;
     return VerifiedUpTo{*seq, *content, {*regSeq, *regHash}, *at, *std::move(linked)};
@@ -91,11 +71,8 @@ core::Result<void> VerifiedBefore::save() const
                    {u"register_seq"_s, upTo.reg.seq},
                    {u"register_hash"_s, upTo.reg.hash.hex()},
                    {u"at"_s, upTo.at.text()}};
-        core::json::Array linked;
-        for (const core::LinkedHead &one : upTo.linked)
-            linked.emplace_back(written(one));
-        if (!linked.empty())
-            row.set(u"linked"_s, std::move(linked));
+        if (!upTo.linked.empty())
+            row.set(u"linked"_s, core::linkedHeadsValue(upTo.linked));
         ledgers.set(ledger.text(), std::move(row));
     }
     QSaveFile file(m_path);

@@ -44,8 +44,11 @@ public:
         const auto ledgers = m_evidence.ledgers();
         if (!ledgers)
             return core::failure(ledgers.error());
-        for (const db::StoredLedger &ledger : *ledgers)
+        for (const db::StoredLedger &ledger : *ledgers) {
             m_all += ledger.headSeq;
+            if (const auto id = ledger.id())
+                m_headSeqs.insert_or_assign(*id, ledger.headSeq);
+        }
         const auto ofTheWhole = m_evidence.faultsOfTheWhole();
         if (!ofTheWhole)
             return core::failure(ofTheWhole.error());
@@ -189,18 +192,41 @@ private:
             m_report.ledgers.back().linked.push_back({linked, head});
         for (const core::Digest &digest : job.attachments())
             m_named.push_back({*ledger, digest});
-        return job.faults().empty() ? compareRemembered(*ledger, job.fold(), reg.reg()) : read;
+        return job.faults().empty() ? compareRemembered(*ledger, job.fold(), reg.reg(), along) : read;
     }
 
-    /// The start page shows what is remembered of a job without reading its entries, so it must be what they say.
-    core::Result<void> compareRemembered(const core::LedgerId &ledger, const core::JobFold &job, const core::Register &reg)
+    /// The start page shows what is remembered of a job without reading its entries, so it must be what they say. Nobody is shown what names
+    /// linked jobs that have moved since.
+    core::Result<void> compareRemembered(const core::LedgerId &ledger, const core::JobFold &job, const core::Register &reg, LinkedReader &along)
     {
         const auto remembered = m_evidence.rememberedOf({ledger, job.head().hash, reg.head.hash});
         if (!remembered)
             return core::failure(remembered.error());
-        if (*remembered && **remembered != core::summaryOf(job.state(), reg))
+        if (!*remembered)
+            return {};
+        core::JobFold now = job;
+        for (const core::LinkedHead &one : (*remembered)->linked) {
+            if (one.head.seq != headSeqOf(one.ledger))
+                return {};
+            if (one.head.seq == 0)
+                continue;
+            auto other = along.upTo(one);
+            if (!other)
+                return {};
+            now.see(one.ledger, one.head, std::move(other));
+        }
+        const auto &links = now.state().links;
+        const bool isOfTheseLinks = std::equal(links.begin(), links.end(), (*remembered)->linked.begin(), (*remembered)->linked.end(), [](const core::Link &link, const core::LinkedHead &one) { return link.ledger == one.ledger; });
+        if (!isOfTheseLinks || (*remembered)->summary != core::summaryOf(now.state(), reg))
             fault(ledger, job.head().seq, u"store.summary"_s, tr("What the store remembers of the job for the start page is not what its entries say: it was put in. Open the job to see what they say."));
         return {};
+    }
+
+    /// 0 for a ledger that is not there.
+    qint64 headSeqOf(const core::LedgerId &ledger) const
+    {
+        const auto at = m_headSeqs.find(ledger);
+        return at == m_headSeqs.end() ? 0 : at->second;
     }
 
     /// Whether the register still holds the entries that vouched for a ledger then.
@@ -328,6 +354,7 @@ private:
     const VerifiedBefore *m_before;
     qint64 m_done = 0;
     qint64 m_all = 0;
+    std::map<core::LedgerId, qint64> m_headSeqs;
     bool m_stopped = false;
     bool m_isRegisterSound = false;
     VerifyReport m_report;

@@ -5,6 +5,8 @@
 
 #include <QCoreApplication>
 
+#include "core/ledger/linked_heads.hpp"
+
 namespace core {
 
 namespace {
@@ -20,14 +22,6 @@ json::Value pinValue(const std::optional<Head> &pin)
     if (!pin)
         return {};
     return json::Object{{u"seq"_s, pin->seq}, {u"hash"_s, pin->hash.hex()}};
-}
-
-json::Array linkedValue(const std::vector<LinkedHead> &linked)
-{
-    json::Array heads;
-    for (const LinkedHead &one : linked)
-        heads.emplace_back(json::Object{{u"ledger"_s, one.ledger.text()}, {u"seq"_s, one.head.seq}, {u"hash"_s, one.head.hash.hex()}});
-    return heads;
 }
 
 /// Takes typed members out of the object and remembers the first one that was not as it must be.
@@ -96,17 +90,6 @@ std::optional<Head> readPin(Reader &reader, const json::Value *value)
         return std::nullopt;
     }
     return Head{*seq, *hash};
-}
-
-std::optional<LinkedHead> readLinkedHead(const json::Value &value)
-{
-    const json::Object *one = value.object();
-    const auto ledger = one ? LedgerId::parse(one->text(u"ledger")) : std::nullopt;
-    const auto hash = one ? Digest::parse(one->text(u"hash")) : std::nullopt;
-    const auto seq = one ? one->integer(u"seq") : std::nullopt;
-    if (!ledger || !hash || !seq || one->members().size() != 3)
-        return std::nullopt;
-    return LinkedHead{*ledger, {*seq, *hash}};
 }
 
 /// Left out where there is none, and each ledger once in the order of their names: so a list has one spelling.
@@ -179,7 +162,7 @@ QByteArray canonicalBytes(const Statement &said)
     object.set(u"kind"_s, said.kind);
     object.set(u"ledger"_s, said.ledger.text());
     if (!said.linked.empty())
-        object.set(u"linked"_s, linkedValue(said.linked));
+        object.set(u"linked"_s, linkedHeadsValue(said.linked));
     object.set(u"meaning"_s, said.meaning);
     object.set(u"prev"_s, said.prev.hex());
     object.set(u"register"_s, pinValue(said.reg));

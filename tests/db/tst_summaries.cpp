@@ -25,7 +25,8 @@ const KeptSummary kept{{entries::ledger("job"), Digest::of("job entry 9"), Diges
                         .interfaces = 84,
                         .byStage = {1, 2, 3, 4, 74},
                         .looseEnds = 11,
-                        .lastAtMilliseconds = 1'772'439'271'120}};
+                        .lastAtMilliseconds = 1'772'439'271'120},
+                       {{entries::ledger("shop"), {7, Digest::of("shop entry 7")}}, {entries::ledger("not here"), {}}}};
 
 } // namespace
 
@@ -60,8 +61,10 @@ private slots:
         const SummarySource source{entries::ledger(ledger), Digest::of(job.toUtf8()), Digest::of(reg.toUtf8())};
         const auto summary = *store->summaries().find(source);
         QCOMPARE(summary.has_value(), found);
-        if (found)
-            QVERIFY(*summary == kept.summary);
+        if (found) {
+            QVERIFY(summary->summary == kept.summary);
+            QCOMPARE(summary->linked, kept.linked);
+        }
     }
 
     void aNewerOneTakesItsPlace()
@@ -74,7 +77,7 @@ private slots:
         newer.summary.looseEnds = 10;
         QVERIFY(store->summaries().remember({&newer, 1}));
         QVERIFY(!*store->summaries().find(kept.source));
-        QCOMPARE((*store->summaries().find(newer.source))->looseEnds, 10);
+        QCOMPARE((*store->summaries().find(newer.source))->summary.looseEnds, 10);
     }
 
     void whatMakesItForgotten_data()
@@ -84,6 +87,8 @@ private slots:
         QTest::addRow("changed in the store")
             << QByteArray("UPDATE job_summaries SET summary = CAST(replace(CAST(summary AS TEXT), '\"loose_ends\":11', "
                           "'\"loose_ends\":0') AS BLOB)");
+        QTest::addRow("another head of a linked job")
+            << QByteArray("UPDATE job_summaries SET summary = CAST(replace(CAST(summary AS TEXT), '\"seq\":7', '\"seq\":8') AS BLOB)");
         QTest::addRow("moved to another register")
             << QByteArray("UPDATE job_summaries SET register_hash = job_hash, job_hash = register_hash");
     }

@@ -72,6 +72,19 @@ public:
         Q_ASSERT(entries && !entries->empty());
         return entries->back();
     }
+    session::JobRow rowOf(session::Session &session, const core::LedgerId &job) const
+    {
+        (void)session.refresh();
+        const auto rows = session.jobs();
+        return *std::find_if(rows->begin(), rows->end(), [&](const session::JobRow &row) { return row.ledger == job; });
+    }
+
+    /// What the store remembers of a job at its head and the register's.
+    std::optional<db::KeptSummary> remembered(const core::LedgerId &job)
+    {
+        return *hangar.store().summaries().find({job, hangar.store().head(job)->hash, hangar.store().head(*hangar.store().registerLedger().value())->hash});
+    }
+
     /// Puts an entry into the store as somebody would who holds the key and keeps to no rules.
     QString forge(const core::LedgerId &job, const core::Draft &draft, std::vector<core::LinkedHead> linked)
     {
@@ -193,22 +206,63 @@ private slots:
         QCOMPARE(screen.ask(wrong).front().rule, u"link.named"_s);
     }
 
-    /// The line on the start page moves with the linked job, and is kept nowhere.
+    /// The line on the start page moves with the linked job.
     void theStartPageMovesWithTheOthers()
     {
         TwoJobs two;
         QCOMPARE(two.linkBoth(), QString());
-        const auto looseOnWing = [&two](session::Session &session) {
-            (void)session.refresh();
-            const auto rows = session.jobs();
-            const auto at = std::find_if(rows->begin(), rows->end(), [&](const session::JobRow &row) { return row.ledger == two.wing(); });
-            return at->summary.looseEnds;
-        };
+        const auto looseOnWing = [&two](session::Session &session) { return two.rowOf(session, two.wing()).summary.looseEnds; };
         session::Session &screen = two.hangar.another();
         QCOMPARE(looseOnWing(screen), 3); // E1, E2 untouched, and the shop's S1
         QCOMPARE(two.say(two.shop(), draft("insp", u"interface.undisturbed"_s, u"S1"_s, {{u"seen"_s, u"paint whole"_s}})), QString());
         QCOMPARE(looseOnWing(screen), 2);
         QCOMPARE(looseOnWing(two.hangar.another()), 2);
+    }
+
+    /// What the start page shows is remembered for the heads of the job and of those that it is linked with.
+    void theStartPageIsRememberedForTheseHeads()
+    {
+        TwoJobs two;
+        QCOMPARE(two.linkBoth(), QString());
+        QVERIFY(two.hangar.another().jobs());
+        const auto kept = two.remembered(two.wing());
+        QVERIFY(kept);
+        QCOMPARE(kept->linked, (std::vector<core::LinkedHead>{{two.shop(), two.lastOf(two.shop()).head()}}));
+        QCOMPARE(kept->summary.looseEnds, 3);
+        QCOMPARE(two.faults(), QStringList());
+        const core::JobSummary shown = two.rowOf(two.hangar.another(), two.wing()).summary;
+        QCOMPARE(shown, kept->summary);
+        QCOMPARE(two.say(two.shop(), draft("insp", u"interface.undisturbed"_s, u"S1"_s, {{u"seen"_s, u"paint whole"_s}})), QString());
+        QCOMPARE(two.remembered(two.wing())->summary.looseEnds, 3); // still there, and shown no more
+        QCOMPARE(two.faults(), QStringList());
+        QCOMPARE(two.rowOf(two.hangar.another(), two.wing()).summary.looseEnds, 2);
+        QCOMPARE(two.remembered(two.wing())->summary.looseEnds, 2);
+    }
+
+    void whatIsRememberedOfLinkedJobsIsWhatTheirEntriesSay_data()
+    {
+        QTest::addColumn<bool>("namesTheShop");
+        QTest::addColumn<qint64>("looseEnds");
+        QTest::addColumn<QStringList>("faults");
+        QTest::addRow("as it is") << true << qint64{3} << QStringList();
+        QTest::addRow("one loose end fewer") << true << qint64{2} << QStringList{u"wing 4 store.summary"_s};
+        QTest::addRow("as if it were linked with none, so that nothing moves it") << false << qint64{3} << QStringList{u"wing 4 store.summary"_s};
+    }
+
+    void whatIsRememberedOfLinkedJobsIsWhatTheirEntriesSay()
+    {
+        QFETCH(bool, namesTheShop);
+        QFETCH(qint64, looseEnds);
+        QFETCH(QStringList, faults);
+        TwoJobs two;
+        QCOMPARE(two.linkBoth(), QString());
+        QVERIFY(two.hangar.another().jobs());
+        db::KeptSummary forged = *two.remembered(two.wing());
+        forged.summary.looseEnds = looseEnds;
+        if (!namesTheShop)
+            forged.linked.clear();
+        QVERIFY(two.hangar.store().summaries().remember({&forged, 1}));
+        QCOMPARE(two.faults(), faults);
     }
 
     void aDamagedLinkedJobStopsTheOther()

@@ -390,7 +390,7 @@ void TstSigning::startPageIsRemembered()
     const db::SummarySource now{hangar.job(), hangar.store().head(hangar.job())->hash, hangar.session().reg().head.hash};
     const auto kept = hangar.store().summaries().find(now);
     QVERIFY(kept && *kept);
-    QCOMPARE((*kept)->interfaces, 2);
+    QCOMPARE((*kept)->summary.interfaces, 2);
     // Another program takes it from there, and makes a new one after the next entry.
     QCOMPARE(hangar.another().jobs()->front().summary, made->front().summary);
     QVERIFY(hangar.session().sign(hangar.job(), {undone("tech", u"E1"_s, u"1"_s)}, signer("tech")));
