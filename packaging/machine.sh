@@ -9,7 +9,7 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 program_packages=(
     cmake ninja-build g++ pkg-config
     qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
-    libsodium-dev libssl-dev libsqlite3-dev libzip-dev zlib1g-dev libqpdf-dev libqrencode-dev libsimdjson-dev libspdlog-dev libexpected-dev libcli11-dev libboost-dev
+    libsodium-dev libssl-dev libsqlite3-dev libzip-dev zlib1g-dev libqpdf-dev libfontconfig-dev libqrencode-dev libsimdjson-dev libspdlog-dev libexpected-dev libcli11-dev libboost-dev
     qt6-qpa-plugins libqt6svg6 fonts-dejavu-core
 )
 

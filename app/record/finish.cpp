@@ -10,8 +10,7 @@
 #include <memory>
 #include <type_traits>
 
-// The library's interface for C: its headers for C++ do not compile as C++20 with every compiler.
-#include <qpdf/qpdf-c.h>
+#include "app/record/pdf_library.hpp"
 
 namespace record {
 
@@ -75,70 +74,76 @@ QByteArray packetOf(const Particulars &particulars)
 /// A document in the library's hands. Errors stay in it until they are asked for, and what is done after one does nothing.
 class Document {
 public:
-    explicit Document(const QByteArray &pdf) : m_data(qpdf_init(), [](qpdf_data data) { qpdf_cleanup(&data); })
+    Document(const PdfLibrary &library, const QByteArray &pdf) : m_pdf(library), m_data(library.init(), {library.cleanup})
     {
-        qpdf_silence_errors(get());
-        qpdf_set_suppress_warnings(get(), QPDF_TRUE);
-        qpdf_set_attempt_recovery(get(), QPDF_FALSE);
-        qpdf_read_memory(get(), "record", pdf.constData(), static_cast<unsigned long long>(pdf.size()), nullptr);
+        m_pdf.silence_errors(get());
+        m_pdf.set_suppress_warnings(get(), QPDF_TRUE);
+        m_pdf.set_attempt_recovery(get(), QPDF_FALSE);
+        m_pdf.read_memory(get(), "record", pdf.constData(), static_cast<unsigned long long>(pdf.size()), nullptr);
     }
 
     /// Why it cannot be gone on with, or nothing. Told once.
     QString fault() const
     {
-        return qpdf_has_error(get()) != QPDF_FALSE ? QString::fromUtf8(qpdf_get_error_full_text(get(), qpdf_get_error(get()))) : QString();
+        return m_pdf.has_error(get()) != QPDF_FALSE ? QString::fromUtf8(m_pdf.get_error_full_text(get(), m_pdf.get_error(get()))) : QString();
     }
 
-    qpdf_oh trailer() const { return qpdf_get_trailer(get()); }
-    qpdf_oh root() const { return qpdf_get_root(get()); }
-    qpdf_oh page(std::size_t index) const { return qpdf_get_page_n(get(), index); }
+    qpdf_oh trailer() const { return m_pdf.get_trailer(get()); }
+    qpdf_oh root() const { return m_pdf.get_root(get()); }
+    qpdf_oh page(std::size_t index) const { return m_pdf.get_page_n(get(), index); }
 
-    qpdf_oh dictionary() const { return qpdf_make_indirect_object(get(), qpdf_oh_new_dictionary(get())); }
-    qpdf_oh name(const char *text) const { return qpdf_oh_new_name(get(), text); }
-    qpdf_oh number(int value) const { return qpdf_oh_new_integer(get(), value); }
-    qpdf_oh real(double value) const { return qpdf_oh_new_real_from_double(get(), value, 1); }
-    qpdf_oh nothing() const { return qpdf_oh_new_null(get()); }
-    qpdf_oh bytes(const QByteArray &value) const { return qpdf_oh_new_binary_string(get(), value.constData(), static_cast<std::size_t>(value.size())); }
+    qpdf_oh dictionary() const { return m_pdf.make_indirect_object(get(), m_pdf.oh_new_dictionary(get())); }
+    qpdf_oh name(const char *text) const { return m_pdf.oh_new_name(get(), text); }
+    qpdf_oh number(int value) const { return m_pdf.oh_new_integer(get(), value); }
+    qpdf_oh real(double value) const { return m_pdf.oh_new_real_from_double(get(), value, 1); }
+    qpdf_oh nothing() const { return m_pdf.oh_new_null(get()); }
+    qpdf_oh bytes(const QByteArray &value) const { return m_pdf.oh_new_binary_string(get(), value.constData(), static_cast<std::size_t>(value.size())); }
     qpdf_oh text(const QString &value) const
     {
         const QByteArray utf8 = value.toUtf8();
-        return qpdf_oh_new_binary_unicode_string(get(), utf8.constData(), static_cast<std::size_t>(utf8.size()));
+        return m_pdf.oh_new_binary_unicode_string(get(), utf8.constData(), static_cast<std::size_t>(utf8.size()));
     }
     qpdf_oh array(std::initializer_list<qpdf_oh> items) const
     {
-        const qpdf_oh made = qpdf_oh_new_array(get());
+        const qpdf_oh made = m_pdf.oh_new_array(get());
         for (const qpdf_oh item : items)
-            qpdf_oh_append_item(get(), made, item);
+            m_pdf.oh_append_item(get(), made, item);
         return made;
     }
     qpdf_oh stream(const QByteArray &data) const
     {
-        const qpdf_oh made = qpdf_oh_new_stream(get());
-        qpdf_oh_replace_stream_data(get(), made, reinterpret_cast<const unsigned char *>(data.constData()), static_cast<std::size_t>(data.size()), nothing(), nothing());
+        const qpdf_oh made = m_pdf.oh_new_stream(get());
+        m_pdf.oh_replace_stream_data(get(), made, reinterpret_cast<const unsigned char *>(data.constData()), static_cast<std::size_t>(data.size()), nothing(), nothing());
         return made;
     }
-    void set(qpdf_oh dictionary, const char *key, qpdf_oh value) const { qpdf_oh_replace_key(get(), dictionary, key, value); }
-    qpdf_oh dictionaryOf(qpdf_oh stream) const { return qpdf_oh_get_dict(get(), stream); }
-    double heightOf(qpdf_oh page) const { return qpdf_oh_get_numeric_value(get(), qpdf_oh_get_array_item(get(), qpdf_oh_get_key(get(), page, "/MediaBox"), 3)); }
+    void set(qpdf_oh dictionary, const char *key, qpdf_oh value) const { m_pdf.oh_replace_key(get(), dictionary, key, value); }
+    qpdf_oh dictionaryOf(qpdf_oh stream) const { return m_pdf.oh_get_dict(get(), stream); }
+    double heightOf(qpdf_oh page) const { return m_pdf.oh_get_numeric_value(get(), m_pdf.oh_get_array_item(get(), m_pdf.oh_get_key(get(), page, "/MediaBox"), 3)); }
 
     /// Nothing when it cannot be written; fault() tells why.
     QByteArray written() const
     {
-        qpdf_init_write_memory(get());
-        qpdf_set_object_stream_mode(get(), qpdf_o_disable);
-        qpdf_set_decode_level(get(), qpdf_dl_none);
-        qpdf_force_pdf_version(get(), "1.4");
-        qpdf_set_newline_before_endstream(get(), QPDF_TRUE); // ISO 19005-1 section 6.1.7
-        qpdf_set_deterministic_ID(get(), QPDF_TRUE);
-        qpdf_write(get());
-        if (qpdf_has_error(get()) != QPDF_FALSE)
+        m_pdf.init_write_memory(get());
+        m_pdf.set_object_stream_mode(get(), qpdf_o_disable);
+        m_pdf.set_decode_level(get(), qpdf_dl_none);
+        m_pdf.force_pdf_version(get(), "1.4");
+        m_pdf.set_newline_before_endstream(get(), QPDF_TRUE); // ISO 19005-1 section 6.1.7
+        m_pdf.set_deterministic_ID(get(), QPDF_TRUE);
+        m_pdf.write(get());
+        if (m_pdf.has_error(get()) != QPDF_FALSE)
             return {};
-        return {reinterpret_cast<const char *>(qpdf_get_buffer(get())), static_cast<qsizetype>(qpdf_get_buffer_length(get()))};
+        return {reinterpret_cast<const char *>(m_pdf.get_buffer(get())), static_cast<qsizetype>(m_pdf.get_buffer_length(get()))};
     }
 
 private:
     qpdf_data get() const { return m_data.get(); }
-    std::unique_ptr<std::remove_pointer_t<qpdf_data>, void (*)(qpdf_data)> m_data;
+
+    struct CleanUp {
+        decltype(PdfLibrary::cleanup) cleanUp;
+        void operator()(qpdf_data data) const { cleanUp(&data); }
+    };
+    const PdfLibrary &m_pdf;
+    std::unique_ptr<std::remove_pointer_t<qpdf_data>, CleanUp> m_data;
 };
 
 void setParticulars(const Document &pdf, const Particulars &particulars)
@@ -220,8 +225,11 @@ tl::unexpected<core::Error> cannotBePutTogether(const QString &fault)
 
 core::Result<QByteArray> finished(const QByteArray &drawn, const Particulars &particulars, const std::vector<Bookmark> &bookmarks)
 {
+    const auto library = PdfLibrary::load();
+    if (!library)
+        return core::failure(library.error());
     const QByteArray steady = withSteadyFontNames(drawn);
-    const Document pdf(steady);
+    const Document pdf(*library, steady);
     if (const QString fault = pdf.fault(); !fault.isEmpty())
         return cannotBePutTogether(fault);
     setParticulars(pdf, {plain(particulars.title), plain(particulars.author), particulars.at, particulars.head});

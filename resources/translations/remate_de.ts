@@ -10315,6 +10315,10 @@
         <translation>Die tragenden Stränge werden als gleich lang angenommen, ihr Winkel als der des flachsten; n ist die Zahl derer, mit denen an einem Punkt gerechnet wird. Ein Gestell, das am Aggregat bleibt, zählt zu ihm.</translation>
     </message>
     <message>
+        <source>The library that puts PDF files together cannot be loaded (%1). Install the package libqpdf%2 and export again; nothing that was signed is touched.</source>
+        <translation>Die Bibliothek, die PDF-Dateien zusammensetzt, kann nicht geladen werden (%1). Installieren Sie das Paket libqpdf%2 und exportieren Sie noch einmal; was unterschrieben ist, bleibt unberührt.</translation>
+    </message>
+    <message>
         <source>The lift is on %1, which is past. Plan a lift before it is made; leave the day out when it is today.</source>
         <translation>Der Hebevorgang ist am %1, und das ist vergangen. Planen Sie einen Hebevorgang, bevor er stattfindet; lassen Sie den Tag weg, wenn es heute ist.</translation>
     </message>
@@ -13988,6 +13992,10 @@
     <message>
         <source>it is not what its digest says.</source>
         <translation>er ist nicht das, was seine Prüfsumme angibt.</translation>
+    </message>
+    <message>
+        <source>it is older than the one that this program was made with</source>
+        <translation>sie ist älter als die, mit der dieses Programm gebaut wurde</translation>
     </message>
     <message>
         <source>it nests more than %1 levels</source>

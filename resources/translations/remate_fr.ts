@@ -10315,6 +10315,10 @@
         <translation>Les brins porteurs sont supposés d'égale longueur et l'angle celui du plus plat ; n est le nombre de ceux comptés à un point. Un berceau qui reste sur l'ensemble en fait partie.</translation>
     </message>
     <message>
+        <source>The library that puts PDF files together cannot be loaded (%1). Install the package libqpdf%2 and export again; nothing that was signed is touched.</source>
+        <translation>La bibliothèque qui assemble les fichiers PDF ne peut pas être chargée (%1). Installez le paquet libqpdf%2 et exportez de nouveau ; rien de ce qui a été signé n’est touché.</translation>
+    </message>
+    <message>
         <source>The lift is on %1, which is past. Plan a lift before it is made; leave the day out when it is today.</source>
         <translation>Le levage est daté du %1, qui est passé. Préparez un levage avant de l'effectuer ; laissez la date vide si c'est aujourd'hui.</translation>
     </message>
@@ -13988,6 +13992,10 @@
     <message>
         <source>it is not what its digest says.</source>
         <translation>elle n'est pas ce que dit son empreinte.</translation>
+    </message>
+    <message>
+        <source>it is older than the one that this program was made with</source>
+        <translation>elle est plus ancienne que celle avec laquelle ce programme a été construit</translation>
     </message>
     <message>
         <source>it nests more than %1 levels</source>

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Remate authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QDir>
 #include <QFile>
 #include <QProcess>
 #include <QTemporaryDir>
@@ -27,6 +28,8 @@ private slots:
     void initTestCase();
     void exportSaysWhereTo();
     void openJobNeedsDraft();
+    void pagesNeedTheirLibrary_data();
+    void pagesNeedTheirLibrary();
     void whatWasForgedIsNotExported_data();
     void whatWasForgedIsNotExported();
     void verifyTellsPackageFromStore();
@@ -94,6 +97,33 @@ void TstPackages::openJobNeedsDraft()
 }
 
 /// A record is believed by people who cannot look into the store. Digests and chain are right here, as whoever writes the file can make them.
+void TstPackages::pagesNeedTheirLibrary_data()
+{
+    QTest::addColumn<QString>("option");
+    QTest::addRow("the pages") << u"--to"_s;
+    QTest::addRow("a package, which holds them") << u"--package"_s;
+}
+
+/// The library that puts PDF together is loaded when it is needed; a computer that lost it says so, and leaves nothing half written.
+void TstPackages::pagesNeedTheirLibrary()
+{
+    QFETCH(QString, option);
+    const QTemporaryDir broken;
+    for (int version = 1; version < 100; ++version)
+        QVERIFY(writeFile(broken.filePath(u"libqpdf.so.%1"_s.arg(version)), {}));
+    const QString target = file(u"without-library"_s);
+    const QStringList arguments{u"export"_s, file(u"hangar.remate"_s), u"--job"_s, u"WO-2207-14"_s, u"--draft"_s, option, target};
+    qputenv("LD_LIBRARY_PATH", broken.path().toLocal8Bit());
+    const Said without = remateCli(arguments);
+    qunsetenv("LD_LIBRARY_PATH");
+    QCOMPARE(without.exit, 3);
+    QVERIFY2(without.err.contains("Install the package libqpdf"), without.err);
+    QVERIFY(!QFile::exists(target) || QDir(target).isEmpty());
+    QCOMPARE(remateCli(arguments).exit, 0);
+    QVERIFY(QFile::exists(target));
+    QVERIFY(QFile::remove(target) || QDir(target).removeRecursively());
+}
+
 void TstPackages::whatWasForgedIsNotExported_data()
 {
     QTest::addColumn<QString>("job");
