@@ -7,6 +7,7 @@
 
 #include <cstdio>
 
+#include "app/desktop/ahead.hpp"
 #include "app/desktop/ask_in_windows.hpp"
 #include "app/desktop/main_window.hpp"
 #include "app/language/spoken.hpp"
@@ -37,6 +38,7 @@ logging::Log openLog()
 
 int main(int argc, char **argv)
 {
+    const std::future<void> fonts = desktop::readFontsAhead();
     QApplication app(argc, argv);
     QApplication::setApplicationName(QStringLiteral("remate"));
     QApplication::setOrganizationName(QStringLiteral("remate"));
@@ -63,8 +65,14 @@ int main(int argc, char **argv)
     language::Spoken words(QLocale::system());
     words.speak(preferences.spoken(QLocale::system()));
     desktop::applyAppearance(app, preferences.appearance);
+    const desktop::SessionMaker maker{session::systemClock(), core::everydayCost, std::chrono::minutes(preferences.idleMinutes)};
+    const QString path = arguments.positionalArguments().value(0);
+    std::future<core::Result<desktop::StorePlace>> store;
+    if (!path.isEmpty())
+        store = desktop::openAhead(path, maker);
+    fonts.wait();
     desktop::AskInWindows ask;
-    desktop::MainWindow window(ask, *kinds, {session::systemClock(), core::everydayCost, std::chrono::minutes(preferences.idleMinutes)}, preferences);
+    desktop::MainWindow window(ask, *kinds, maker, preferences);
     ask.setParent(&window);
     window.keepBegunForms(logging::stateFolder(QProcessEnvironment::systemEnvironment()) + QStringLiteral("/begun"));
     QObject::connect(&window, &desktop::MainWindow::appearanceChosen, &app, [&app](desktop::Appearance appearance) { desktop::applyAppearance(app, appearance); });
@@ -72,8 +80,10 @@ int main(int argc, char **argv)
     QObject::connect(&window, &desktop::MainWindow::noticeShown, &app,
                      [&log](const session::Notice &notice) { log.warning(u"notice shown", {{QStringLiteral("says"), notice.sentence}}); });
     // Before the window is shown, so that it is laid out once.
-    if (!arguments.positionalArguments().isEmpty())
-        window.openStore(arguments.positionalArguments().constFirst());
+    if (store.valid())
+        window.takeStore(store.get());
+    else if (!path.isEmpty())
+        window.openStore(path);
     window.show();
     const int code = QApplication::exec();
     desktop::writePreferences(settings, window.preferences());

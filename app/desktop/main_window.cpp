@@ -116,6 +116,7 @@ bool MainWindow::mayLosePages(const QString &question, const QString &yes)
 }
 
 void MainWindow::openStore(const QString &path) { m_store->open(path); }
+void MainWindow::takeStore(core::Result<StorePlace> opened) { m_store->takeOpened(std::move(opened)); }
 void MainWindow::openPackage(const QString &path) { m_store->openPackage(path); }
 
 void MainWindow::leavePlace()

@@ -49,6 +49,8 @@ public:
     void keepBegunForms(const QString &folder) { m_begun.emplace(folder); }
     /// Opens a store and shows its jobs; says why when it cannot.
     void openStore(const QString &path);
+    /// The same with one that was opened already.
+    void takeStore(core::Result<StorePlace> opened);
     /// Asks first where photos, marks or a watched folder of the job that is open would go with its pages.
     void openJob(const core::LedgerId &job);
     /// Verifies a record package and shows the verdict; no store needs to be open.

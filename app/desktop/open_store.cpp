@@ -57,7 +57,11 @@ void OpenStore::open(const QString &path)
         openPackage(path);
         return;
     }
-    auto place = openPlace(path, m_maker);
+    takeOpened(openPlace(path, m_maker));
+}
+
+void OpenStore::takeOpened(core::Result<StorePlace> place)
+{
     if (!place)
         m_ask.tell(tr("The store was not opened"), core::errorInWords(place.error()));
     else if (m_mayLeave())

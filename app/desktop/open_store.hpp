@@ -36,6 +36,8 @@ public:
     void askOpen();
     /// A store, or a record package, which is verified. Says why when it cannot be opened.
     void open(const QString &path);
+    /// A store that was opened already, or why it was not.
+    void takeOpened(core::Result<StorePlace> place);
     void openDemo();
     void askPackage();
     /// Verifies a record package and shows the verdict; no store needs to be open.
