@@ -31,7 +31,7 @@ bool MainWindow::eventFilter(QObject *watched, QEvent *event)
 
 void MainWindow::closeEvent(QCloseEvent *event)
 {
-    if (mayLosePages(tr("Close the program?"), tr("Close the program")))
+    if (mayLose(allPages(), tr("Close the program?"), tr("Close the program")))
         QMainWindow::closeEvent(event);
     else
         event->ignore();

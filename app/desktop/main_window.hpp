@@ -24,6 +24,7 @@ class QStackedWidget;
 namespace desktop {
 
 class CalculatorPage;
+class FoundPage;
 class JobFeed;
 class JobPlace;
 class ManualOpener;
@@ -85,8 +86,13 @@ private:
     void makeMenus();
     void makeLookMenu();
     QWidget *makeTop();
-    /// Whether the pages may go: asks the question where photos, marks or a watched folder would go with them.
-    bool mayLosePages(const QString &question, const QString &yes);
+    /// Whether those pages may go, nullptr for one that is not there: asks the question where something typed, photos, marks or a watched
+    /// folder would go with them.
+    bool mayLose(const std::vector<const QWidget *> &pages, const QString &question, const QString &yes);
+    /// The pages that go with the store.
+    std::vector<const QWidget *> pagesOfStore() const;
+    /// And those that go with the window.
+    std::vector<const QWidget *> allPages() const;
     /// What is open now, once it is open; and before it goes.
     void takePlace();
     void leavePlace();
@@ -139,11 +145,12 @@ private:
     SignerBar *m_corner = nullptr;
     std::vector<QAction *> m_storeActions; ///< need a store
     std::vector<QAction *> m_jobActions;   ///< need an open job
-    JobFeed *m_feed = nullptr;             ///< these five go when the store is left
+    JobFeed *m_feed = nullptr;             ///< these six go when the store is left
     Signing *m_signing = nullptr;
     StartPage *m_start = nullptr;
     PeoplePage *m_people = nullptr; ///< these two are made when they are shown first
     JobPlace *m_job = nullptr;
+    FoundPage *m_found = nullptr; ///< in their place while the store has no register
 };
 
 } // namespace desktop

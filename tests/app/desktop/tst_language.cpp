@@ -117,7 +117,6 @@ private slots:
     void menuSwitches_data();
     void menuSwitches();
     void isRemembered();
-    void nothingTypedIsLostUnasked();
     void notUnderAnOpenSheet();
     void signsTheSame();
     void formsStartTheSame();
@@ -216,28 +215,6 @@ void TstLanguage::isRemembered()
     }
     Program again(bench, ask, desktop::readPreferences(settings));
     QVERIFY(again.isSpoken("de"));
-}
-
-void TstLanguage::nothingTypedIsLostUnasked()
-{
-    Bench bench;
-    ScriptedAsk ask;
-    Program program(bench, ask);
-    const core::LedgerId job = withList(bench);
-    program.window().openStore(bench.path());
-    program.window().openJob(job);
-    auto *filter = named<QLineEdit>(program.window(), "filter");
-    QTest::keyClicks(filter, u"du"_s);
-    QTRY_COMPARE(filter->text(), u"du"_s);
-    ask.confirms = false;
-    program.speak("de");
-    QCOMPARE(ask.asked.size(), 1);
-    QVERIFY(program.isSpoken("en"));
-    QCOMPARE(filter->text(), u"du"_s);
-    filter->clear();
-    program.speak("de");
-    QCOMPARE(ask.asked.size(), 1);
-    QVERIFY(program.isSpoken("de"));
 }
 
 void TstLanguage::notUnderAnOpenSheet()
