@@ -29,7 +29,6 @@
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
-#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/notice_band.hpp"
 #include "app/desktop/parts/signer_bar.hpp"
@@ -307,7 +306,7 @@ const QWidget *MainWindow::sheetOver() const
     return nullptr;
 }
 
-QString MainWindow::pageForHelp() const
+HelpPlace MainWindow::placeForHelp() const
 {
     // A question has no page of its own: it is about the sheet that it was asked over.
     const QWidget *over = sheetOver();
@@ -316,19 +315,19 @@ QString MainWindow::pageForHelp() const
         asking << sheet;
     for (const QWidget *one : asking) {
         if (const QString page = one && one->isVisible() ? helpPageOf(*one) : QString(); !page.isEmpty())
-            return page;
+            return {page, helpSectionOf(*one)};
     }
     const QWidget *shown = m_stack->currentWidget();
     if (m_job && shown == m_job)
-        return m_job->manualPage();
+        return {m_job->manualPage()};
     if (m_people && shown == m_people)
-        return QStringLiteral("signatures");
-    return m_calculator && shown == m_calculator ? QStringLiteral("calculator") : QStringLiteral("index");
+        return {QStringLiteral("signatures")};
+    return {m_calculator && shown == m_calculator ? QStringLiteral("calculator") : QStringLiteral("index")};
 }
 
 ManualWindow *MainWindow::manual() const { return m_manual->window(); }
 
-void MainWindow::showManual(const QString &page) { m_manual->show(page, *m_menus); }
+void MainWindow::showManual(const HelpPlace &place) { m_manual->show(place, *m_menus); }
 
 void MainWindow::newJob() { m_signing->open(newJobPlan(*m_store->session(), nullptr)); }
 

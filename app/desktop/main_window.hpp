@@ -12,6 +12,7 @@
 
 #include "app/desktop/ask.hpp"
 #include "app/desktop/begun/begun_forms.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/preferences.hpp"
 #include "app/desktop/scan/scanned.hpp"
 #include "app/desktop/store_place.hpp"
@@ -108,9 +109,9 @@ private:
     void leaveCalculator();
     /// The dialog of this window that has to be answered before anything else, or nullptr.
     const QWidget *sheetOver() const;
-    /// The page of the manual that tells of what is shown.
-    QString pageForHelp() const;
-    void showManual(const QString &page);
+    /// Where the manual tells of what is shown.
+    HelpPlace placeForHelp() const;
+    void showManual(const HelpPlace &place);
     /// The open job, whatever was shown before it.
     void showJob();
     void makeJob();

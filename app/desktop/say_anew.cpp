@@ -102,7 +102,7 @@ void MainWindow::sayAnew()
     if (m_store->session())
         look();
     if (before.manual)
-        showManual(*before.manual);
+        showManual({*before.manual});
     setUpdatesEnabled(true);
 }
 
