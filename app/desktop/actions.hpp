@@ -42,7 +42,8 @@ struct ActionLine {
     Brings brings;
     /// Whether the action is about such an item at all: nobody is offered to torque what has no torque.
     bool (*concerns)(const core::InterfaceState &);
-    QLatin1String manual; ///< the page of the manual that tells of it
+    QLatin1String manual;  ///< the page of the manual that tells of it
+    QLatin1String section; ///< the section there, as manual::sectionName has it; empty where the page has none for it
     Signs signs = Signs::Anybody;
 };
 

@@ -23,7 +23,7 @@ bool MainWindow::eventFilter(QObject *watched, QEvent *event)
         m_store->session()->touch();
     // The menu's own key does not reach over a sheet.
     if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent *>(event)->matches(QKeySequence::HelpContents) && sheetOver()) {
-        showManual(pageForHelp());
+        showManual(placeForHelp());
         return true;
     }
     return QMainWindow::eventFilter(watched, event);
@@ -31,7 +31,7 @@ bool MainWindow::eventFilter(QObject *watched, QEvent *event)
 
 void MainWindow::closeEvent(QCloseEvent *event)
 {
-    if (mayLosePages(tr("Close the program?"), tr("Close the program")))
+    if (mayLose(allPages(), tr("Close the program?"), tr("Close the program")))
         QMainWindow::closeEvent(event);
     else
         event->ignore();

@@ -13,6 +13,9 @@
 #include <QStatusBar>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
+#include "app/desktop/begun/typed_in.hpp"
 #include "app/desktop/first_run/found_page.hpp"
 #include "app/desktop/first_run/welcome_page.hpp"
 #include "app/desktop/flows/new_job.hpp"
@@ -26,7 +29,6 @@
 #include "app/desktop/pages/people/people_page.hpp"
 #include "app/desktop/pages/start/start_page.hpp"
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
-#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/parts/keyboard.hpp"
 #include "app/desktop/parts/notice_band.hpp"
 #include "app/desktop/parts/signer_bar.hpp"
@@ -46,7 +48,7 @@ constexpr int watchMilliseconds = 500;
 MainWindow::MainWindow(Ask &ask, const core::Kinds &kinds, SessionMaker maker, Preferences preferences, QWidget *parent)
     : QMainWindow(parent), m_ask(ask), m_kinds(kinds), m_preferences(std::move(preferences))
 {
-    m_store = new OpenStore(ask, kinds, std::move(maker), [this] { return mayLosePages(tr("Leave this store?"), tr("Leave the store")); }, this);
+    m_store = new OpenStore(ask, kinds, std::move(maker), [this] { return mayLose(pagesOfStore(), tr("Leave this store?"), tr("Leave the store")); }, this);
     connect(m_store, &OpenStore::leaving, this, &MainWindow::leavePlace);
     connect(m_store, &OpenStore::opened, this, &MainWindow::takePlace);
     m_manual = new ManualOpener(ask, this);
@@ -109,11 +111,17 @@ QWidget *MainWindow::makeTop()
     return top;
 }
 
-bool MainWindow::mayLosePages(const QString &question, const QString &yes)
+bool MainWindow::mayLose(const std::vector<const QWidget *> &pages, const QString &question, const QString &yes)
 {
-    return !m_job || !m_job->isAnythingUnsigned()
-           || m_ask.confirm(question, tr("What is typed or marked on the pages and not signed is lost. Photos that wait are not attached, and no folder is watched any more. What was signed stands."), yes);
+    const auto has = [&](const QWidget *page) { return page && std::find(pages.begin(), pages.end(), page) != pages.end(); };
+    if (has(m_job) && m_job->isAnythingUnsigned())
+        return m_ask.confirm(question, tr("What is typed or marked on the pages and not signed is lost. Photos that wait are not attached, and no folder is watched any more. What was signed stands."), yes);
+    const bool isTyped = std::any_of(pages.begin(), pages.end(), [](const QWidget *page) { return page && isAnythingTyped(*page); });
+    return !isTyped || m_ask.confirm(question, tr("What is typed on the pages and not signed is lost. What was signed stands."), yes);
 }
+
+std::vector<const QWidget *> MainWindow::pagesOfStore() const { return {m_found, m_job}; }
+std::vector<const QWidget *> MainWindow::allPages() const { return {m_found, m_job, m_calculator}; }
 
 void MainWindow::openStore(const QString &path) { m_store->open(path); }
 void MainWindow::takeStore(core::Result<StorePlace> opened) { m_store->takeOpened(std::move(opened)); }
@@ -129,13 +137,14 @@ void MainWindow::leavePlace()
 
 void MainWindow::leavePages()
 {
-    for (QWidget *page : std::initializer_list<QWidget *>{m_job, m_people, m_start})
+    for (QWidget *page : std::initializer_list<QWidget *>{m_job, m_people, m_start, m_found})
         delete page;
     delete m_signing;
     delete m_feed;
     m_job = nullptr;
     m_people = nullptr;
     m_start = nullptr;
+    m_found = nullptr;
     m_signing = nullptr;
     m_feed = nullptr;
 }
@@ -183,15 +192,18 @@ void MainWindow::showPlace()
         welcome();
         return;
     }
-    auto *found = new FoundPage([this](const QString &organisation, const session::NewPerson &root) { return session::found(*m_store->session(), organisation, root); }, m_stack);
-    m_stack->addWidget(found);
-    m_stack->setCurrentWidget(found);
-    giveKeyboard(*found);
-    connect(found, &FoundPage::founded, this, [this, found] {
-        found->deleteLater();
-        look();
-        showPlace();
-    });
+    if (!m_found) {
+        m_found = new FoundPage([this](const QString &organisation, const session::NewPerson &root) { return session::found(*m_store->session(), organisation, root); }, m_stack);
+        m_stack->addWidget(m_found);
+        connect(m_found, &FoundPage::founded, this, [this] {
+            m_found->deleteLater();
+            m_found = nullptr;
+            look();
+            showPlace();
+        });
+    }
+    m_stack->setCurrentWidget(m_found);
+    giveKeyboard(*m_found);
 }
 
 void MainWindow::welcome()
@@ -295,7 +307,7 @@ const QWidget *MainWindow::sheetOver() const
     return nullptr;
 }
 
-QString MainWindow::pageForHelp() const
+HelpPlace MainWindow::placeForHelp() const
 {
     // A question has no page of its own: it is about the sheet that it was asked over.
     const QWidget *over = sheetOver();
@@ -304,26 +316,26 @@ QString MainWindow::pageForHelp() const
         asking << sheet;
     for (const QWidget *one : asking) {
         if (const QString page = one && one->isVisible() ? helpPageOf(*one) : QString(); !page.isEmpty())
-            return page;
+            return {page, helpSectionOf(*one)};
     }
     const QWidget *shown = m_stack->currentWidget();
     if (m_job && shown == m_job)
-        return m_job->manualPage();
+        return {m_job->manualPage()};
     if (m_people && shown == m_people)
-        return QStringLiteral("signatures");
-    return m_calculator && shown == m_calculator ? QStringLiteral("calculator") : QStringLiteral("index");
+        return {QStringLiteral("signatures")};
+    return {m_calculator && shown == m_calculator ? QStringLiteral("calculator") : QStringLiteral("index")};
 }
 
 ManualWindow *MainWindow::manual() const { return m_manual->window(); }
 
-void MainWindow::showManual(const QString &page) { m_manual->show(page, *m_menus); }
+void MainWindow::showManual(const HelpPlace &place) { m_manual->show(place, *m_menus); }
 
 void MainWindow::newJob() { m_signing->open(newJobPlan(*m_store->session(), nullptr)); }
 
 void MainWindow::openJob(const core::LedgerId &job)
 {
     const bool isAnother = m_job && m_store->session()->job() != job;
-    if (isAnother && !mayLosePages(tr("Open another job?"), tr("Open the other job")))
+    if (isAnother && !mayLose({m_job}, tr("Open another job?"), tr("Open the other job")))
         return;
     if (const auto opened = m_store->session()->openJob(job); !opened) {
         m_ask.tell(tr("The job was not opened"), core::errorInWords(opened.error()));

@@ -12,6 +12,7 @@
 
 #include "app/desktop/ask.hpp"
 #include "app/desktop/begun/begun_forms.hpp"
+#include "app/desktop/parts/help_page.hpp"
 #include "app/desktop/preferences.hpp"
 #include "app/desktop/scan/scanned.hpp"
 #include "app/desktop/store_place.hpp"
@@ -24,6 +25,7 @@ class QStackedWidget;
 namespace desktop {
 
 class CalculatorPage;
+class FoundPage;
 class JobFeed;
 class JobPlace;
 class ManualOpener;
@@ -87,8 +89,13 @@ private:
     void makeMenus();
     void makeLookMenu();
     QWidget *makeTop();
-    /// Whether the pages may go: asks the question where photos, marks or a watched folder would go with them.
-    bool mayLosePages(const QString &question, const QString &yes);
+    /// Whether those pages may go, nullptr for one that is not there: asks the question where something typed, photos, marks or a watched
+    /// folder would go with them.
+    bool mayLose(const std::vector<const QWidget *> &pages, const QString &question, const QString &yes);
+    /// The pages that go with the store.
+    std::vector<const QWidget *> pagesOfStore() const;
+    /// And those that go with the window.
+    std::vector<const QWidget *> allPages() const;
     /// What is open now, once it is open; and before it goes.
     void takePlace();
     void leavePlace();
@@ -104,9 +111,9 @@ private:
     void leaveCalculator();
     /// The dialog of this window that has to be answered before anything else, or nullptr.
     const QWidget *sheetOver() const;
-    /// The page of the manual that tells of what is shown.
-    QString pageForHelp() const;
-    void showManual(const QString &page);
+    /// Where the manual tells of what is shown.
+    HelpPlace placeForHelp() const;
+    void showManual(const HelpPlace &place);
     /// The open job, whatever was shown before it.
     void showJob();
     void makeJob();
@@ -141,11 +148,12 @@ private:
     SignerBar *m_corner = nullptr;
     std::vector<QAction *> m_storeActions; ///< need a store
     std::vector<QAction *> m_jobActions;   ///< need an open job
-    JobFeed *m_feed = nullptr;             ///< these five go when the store is left
+    JobFeed *m_feed = nullptr;             ///< these six go when the store is left
     Signing *m_signing = nullptr;
     StartPage *m_start = nullptr;
     PeoplePage *m_people = nullptr; ///< these two are made when they are shown first
     JobPlace *m_job = nullptr;
+    FoundPage *m_found = nullptr; ///< in their place while the store has no register
 };
 
 } // namespace desktop

@@ -69,10 +69,10 @@ void MainWindow::makeMenus()
     makeLookMenu();
 
     QMenu *help = m_menus->addMenu(tr("&Help"));
-    help->addAction(tr("&Manual"), QKeySequence::HelpContents, this, [this] { showManual(pageForHelp()); });
+    help->addAction(tr("&Manual"), QKeySequence::HelpContents, this, [this] { showManual(placeForHelp()); });
     help->addAction(tr("&Find a command …"), QKeySequence(QStringLiteral("Ctrl+Shift+A")), this, [this] { (new CommandSearch(*m_menus, this))->open(); });
-    help->addAction(tr("Manual, &contents"), this, [this] { showManual(QStringLiteral("index")); });
-    help->addAction(tr("&Keys"), QKeySequence(QStringLiteral("Ctrl+F1")), this, [this] { showManual(QStringLiteral("shortcuts")); });
+    help->addAction(tr("Manual, &contents"), this, [this] { showManual({QStringLiteral("index")}); });
+    help->addAction(tr("&Keys"), QKeySequence(QStringLiteral("Ctrl+F1")), this, [this] { showManual({QStringLiteral("shortcuts")}); });
 }
 
 void MainWindow::makeLookMenu()

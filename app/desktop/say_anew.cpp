@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QDialog>
-#include <QLineEdit>
-#include <QPlainTextEdit>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -33,16 +31,6 @@ struct MainWindow::View {
 
 namespace {
 
-/// Typed by a person on a page and nowhere else yet.
-bool isAnythingTyped(const QWidget &window)
-{
-    const QList<QLineEdit *> lines = window.findChildren<QLineEdit *>();
-    const QList<QPlainTextEdit *> texts = window.findChildren<QPlainTextEdit *>();
-    // What is looked for in the manual, a window of its own, is no loss.
-    return std::any_of(lines.begin(), lines.end(), [&](const QLineEdit *line) { return line->window() == &window && line->isModified() && !line->text().isEmpty(); })
-           || std::any_of(texts.begin(), texts.end(), [](const QPlainTextEdit *text) { return text->document()->isModified() && !text->document()->isEmpty(); });
-}
-
 bool isASheetOpen(const QWidget &window)
 {
     const QList<QDialog *> dialogs = window.findChildren<QDialog *>();
@@ -56,14 +44,7 @@ void MainWindow::chooseLanguage(language::Language language)
     const bool isBusy = isASheetOpen(*this);
     if (isBusy)
         m_ask.tell(tr("The language was not changed"), tr("Sign or close the sheet that is open, then choose the language again."));
-    const auto isMeant = [this] {
-        const QString question = tr("Change the language?");
-        const QString yes = tr("Change the language");
-        if (m_job && m_job->isAnythingUnsigned())
-            return mayLosePages(question, yes);
-        return !isAnythingTyped(*this) || m_ask.confirm(question, tr("What is typed on the pages and not signed is lost. What was signed stands."), yes);
-    };
-    if (isBusy || !isMeant()) {
+    if (isBusy || !mayLose(allPages(), tr("Change the language?"), tr("Change the language"))) {
         findChild<QAction *>(QStringLiteral("language.") + QLatin1String(language::lineOf(m_preferences.spoken(QLocale::system())).code))->setChecked(true);
         return;
     }
@@ -121,7 +102,7 @@ void MainWindow::sayAnew()
     if (m_store->session())
         look();
     if (before.manual)
-        showManual(*before.manual);
+        showManual({*before.manual});
     setUpdatesEnabled(true);
 }
 

@@ -9,6 +9,8 @@
 #include <QSaveFile>
 #include <QTextDocument>
 
+#include "app/manual/sections.hpp"
+
 namespace manual {
 
 namespace {
@@ -46,6 +48,7 @@ QByteArray htmlOf(const Page &page)
 {
     QTextDocument document;
     document.setMarkdown(page.text);
+    anchorSections(document);
     const QString up = page.name == u"index" ? QString() : u"<p><a href=\"index.html\">"_s + tr("Contents") + u"</a></p>\n"_s;
     return (u"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>"_s + page.title.toHtmlEscaped() + u"</title>\n<style>"_s + look + u"</style>\n</head>\n<body>\n"_s + up
             + withLinksToFiles(bodyOf(document.toHtml())) + u"\n</body>\n</html>\n"_s)

@@ -101,6 +101,12 @@ std::optional<QString> pageOfLink(QStringView link)
     return isPage ? std::optional(file.chopped(3).toString()) : std::nullopt;
 }
 
+QString sectionOfLink(QStringView link)
+{
+    const qsizetype at = link.indexOf(u'#');
+    return at < 0 ? QString() : link.sliced(at + 1).toString();
+}
+
 std::vector<const Page *> pagesWith(const std::vector<Page> &pages, const QString &words)
 {
     const QStringList each = words.simplified().split(u' ', Qt::SkipEmptyParts);

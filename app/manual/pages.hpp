@@ -28,6 +28,8 @@ const Page *findPage(const std::vector<Page> &pages, QStringView name);
 
 /// The page that a link of the manual leads to: `record.md`, `record.md#x`; nothing for an address outside it.
 std::optional<QString> pageOfLink(QStringView link);
+/// The section there, as sectionName has it: `x`; empty where the link names none.
+QString sectionOfLink(QStringView link);
 
 /// The pages that hold every one of these words, whatever their case: those that have them in the title first, then by how often they
 /// occur; equal ones in the order of the manual. All pages where no word is given.

@@ -39,7 +39,7 @@ Report findingsReport()
              {"description"_L1, QT_TRANSLATE_NOOP("Report", "What was found"), 24},
              {"raised"_L1, QT_TRANSLATE_NOOP("Report", "Raised"), 15},
              {"disposition"_L1, QT_TRANSLATE_NOOP("Report", "Disposition"), 12},
-             {"authority"_L1, QT_TRANSLATE_NOOP("Report", "Authority"), 11},
+             {"authority"_L1, QT_TRANSLATE_NOOP("Report", "Authority reference"), 11},
              {"remarks"_L1, QT_TRANSLATE_NOOP("Report", "Remarks"), 14},
              {"closed"_L1, QT_TRANSLATE_NOOP("Report", "Closed"), 15}},
             &findingRows};

@@ -1054,7 +1054,7 @@
     </message>
     <message>
         <source>%1 is neither a moment nor the arm of a centre of gravity. Give one of them from the aircraft's weight record.</source>
-        <translation>%1 ist weder ein Moment noch der Hebelarm eines Schwerpunkts. Geben Sie eines davon aus dem Gewichtsnachweis des Luftfahrzeugs an.</translation>
+        <translation>%1 ist weder ein Moment noch der Hebelarm eines Schwerpunkts. Geben Sie eines davon aus der Gewichtsübersicht des Luftfahrzeugs an.</translation>
     </message>
     <message>
         <source>%1 is neither of this job's crew nor one of its inspectors.</source>
@@ -1182,7 +1182,7 @@
     </message>
     <message>
         <source>%1 is planned with %2, and the weight record of entry %3 gives it %4. Plan the lift with what it weighs, or strike the record if that is wrong.</source>
-        <translation>%1 ist mit %2 geplant, und der Gewichtsnachweis von Eintrag %3 gibt %4 an. Planen Sie den Hebevorgang mit dem tatsächlichen Gewicht, oder streichen Sie den Nachweis, wenn dieser falsch ist.</translation>
+        <translation>%1 ist mit %2 geplant, und die Gewichtsübersicht von Eintrag %3 gibt %4 an. Planen Sie den Hebevorgang mit dem tatsächlichen Gewicht, oder streichen Sie die Gewichtsübersicht, wenn diese falsch ist.</translation>
     </message>
     <message>
         <source>%1 is recorded with %2, and the lift of entry %3 was planned with %4 only. Strike that plan and plan the lift with what it weighs, or correct the weight.</source>
@@ -3509,7 +3509,7 @@
     </message>
     <message>
         <source>An empty weight of %1 is none. Give the weight of the aircraft's weight record.</source>
-        <translation>Ein Leergewicht von %1 ist keines. Geben Sie das Gewicht aus dem Gewichtsnachweis des Luftfahrzeugs an.</translation>
+        <translation>Ein Leergewicht von %1 ist keines. Geben Sie das Gewicht aus der Gewichtsübersicht des Luftfahrzeugs an.</translation>
     </message>
     <message>
         <source>An engine change in the middle of its second shift, with invented people whose PINs are shown.</source>
@@ -4701,7 +4701,7 @@
     </message>
     <message>
         <source>Empty weight, moment and centre of gravity after one unit went out and another in, with the lines for the weight record.</source>
-        <translation>Leergewicht, Moment und Schwerpunkt, nachdem ein Aggregat ausgebaut und ein anderes eingebaut wurde, mit den Zeilen für den Gewichtsnachweis.</translation>
+        <translation>Leergewicht, Moment und Schwerpunkt, nachdem ein Aggregat ausgebaut und ein anderes eingebaut wurde, mit den Zeilen für die Gewichtsübersicht.</translation>
     </message>
     <message>
         <source>Enrol &amp;a person …</source>
@@ -5169,11 +5169,11 @@
     </message>
     <message>
         <source>For the weight record</source>
-        <translation>Für den Gewichtsnachweis</translation>
+        <translation>Für die Gewichtsübersicht</translation>
     </message>
     <message>
         <source>For the weight record, from entry %1</source>
-        <translation>Für den Gewichtsnachweis, aus Eintrag %1</translation>
+        <translation>Für die Gewichtsübersicht, aus Eintrag %1</translation>
     </message>
     <message>
         <source>For whom</source>
@@ -5301,7 +5301,7 @@
     </message>
     <message>
         <source>Give the aircraft's moment before, or its centre of gravity: one of them, as the weight record has it.</source>
-        <translation>Geben Sie das Moment des Luftfahrzeugs vorher oder seinen Schwerpunkt an: eines davon, wie es der Gewichtsnachweis hat.</translation>
+        <translation>Geben Sie das Moment des Luftfahrzeugs vorher oder seinen Schwerpunkt an: eines davon, wie es die Gewichtsübersicht hat.</translation>
     </message>
     <message>
         <source>Give the change up</source>
@@ -6890,7 +6890,7 @@
     </message>
     <message>
         <source>Negligible is what is so in weight and in centre of gravity. The limits forward and aft of the centre of gravity are others, and are not looked at here; nor is a rotorcraft's range. The equipment list and the weight record are revised by those who are licensed for it.</source>
-        <translation>Vernachlässigbar ist, was es im Gewicht und im Schwerpunkt ist. Die vordere und die hintere Schwerpunktgrenze sind andere und werden hier nicht betrachtet; ebenso wenig der Bereich eines Drehflüglers. Ausrüstungsliste und Gewichtsnachweis berichtigen die dafür Lizenzierten.</translation>
+        <translation>Vernachlässigbar ist, was es im Gewicht und im Schwerpunkt ist. Die vordere und die hintere Schwerpunktgrenze sind andere und werden hier nicht betrachtet; ebenso wenig der Bereich eines Drehflüglers. Ausrüstungsliste und Gewichtsübersicht berichtigen die dafür Lizenzierten.</translation>
     </message>
     <message>
         <source>Negligible, by weight and by centre of gravity.</source>
@@ -7346,11 +7346,11 @@
     </message>
     <message>
         <source>Not negligible: more than %1 lb at this empty weight. Have the weight record revised.</source>
-        <translation>Nicht vernachlässigbar: mehr als %1 lb bei diesem Leergewicht. Lassen Sie den Gewichtsnachweis berichtigen.</translation>
+        <translation>Nicht vernachlässigbar: mehr als %1 lb bei diesem Leergewicht. Lassen Sie die Gewichtsübersicht berichtigen.</translation>
     </message>
     <message>
         <source>Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.</source>
-        <translation>Nicht vernachlässigbar: Der Schwerpunkt verschiebt sich um %1 der mittleren aerodynamischen Flügeltiefe, das sind 0,05 % oder mehr. Lassen Sie den Gewichtsnachweis berichtigen.</translation>
+        <translation>Nicht vernachlässigbar: Der Schwerpunkt verschiebt sich um %1 der mittleren aerodynamischen Flügeltiefe, das sind 0.05 % oder mehr. Lassen Sie die Gewichtsübersicht berichtigen.</translation>
     </message>
     <message>
         <source>Not now</source>
@@ -10856,7 +10856,7 @@
     </message>
     <message>
         <source>The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.</source>
-        <translation>Die Verschiebung des Schwerpunkts, %1 der mittleren aerodynamischen Flügeltiefe, liegt unter der Grenze von 0,05 %.</translation>
+        <translation>Die Verschiebung des Schwerpunkts, %1 der mittleren aerodynamischen Flügeltiefe, liegt unter der Grenze von 0.05 %.</translation>
     </message>
     <message>
         <source>The sizes of leak classes rise; %1 comes after %2.</source>
@@ -11885,7 +11885,7 @@
     </message>
     <message>
         <source>Two weight records of one change leave it open which of them counts.</source>
-        <translation>Zwei Gewichtsnachweise eines Wechsels lassen offen, welcher gilt.</translation>
+        <translation>Zwei Gewichtsübersichten eines Wechsels lassen offen, welcher gilt.</translation>
     </message>
     <message>
         <source>Type the code.</source>
@@ -11946,6 +11946,11 @@
     </message>
     <message>
         <source>Unit …</source>
+        <translation>Einheit …</translation>
+    </message>
+    <message>
+        <source>Unit …</source>
+        <comment>of measurement</comment>
         <translation>Einheit …</translation>
     </message>
     <message>
@@ -15192,7 +15197,7 @@
     </message>
     <message>
         <source>whoever keeps the weight record</source>
-        <translation>wer den Gewichtsnachweis führt</translation>
+        <translation>wer die Gewichtsübersicht führt</translation>
     </message>
     <message>
         <source>whoever looks after the tools</source>

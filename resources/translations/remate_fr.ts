@@ -1935,7 +1935,7 @@
     </message>
     <message>
         <source>%1, unit</source>
-        <translation>%1, ensemble</translation>
+        <translation>%1, unité</translation>
     </message>
     <message>
         <source>%1. %2</source>
@@ -7350,7 +7350,7 @@
     </message>
     <message>
         <source>Not negligible: the centre of gravity shifts by %1 of the mean aerodynamic chord, which is 0.05 % or more. Have the weight record revised.</source>
-        <translation>Non négligeable : le centre de gravité se déplace de %1 de la corde aérodynamique moyenne, soit 0,05 % ou plus. Faites réviser la fiche de masse.</translation>
+        <translation>Non négligeable : le centre de gravité se déplace de %1 de la corde aérodynamique moyenne, soit 0.05 % ou plus. Faites réviser la fiche de masse.</translation>
     </message>
     <message>
         <source>Not now</source>
@@ -10856,7 +10856,7 @@
     </message>
     <message>
         <source>The shift of the centre of gravity, %1 of the mean aerodynamic chord, is under the limit of 0.05 %.</source>
-        <translation>Le déplacement du centre de gravité, %1 de la corde aérodynamique moyenne, est inférieur à la limite de 0,05 %.</translation>
+        <translation>Le déplacement du centre de gravité, %1 de la corde aérodynamique moyenne, est inférieur à la limite de 0.05 %.</translation>
     </message>
     <message>
         <source>The sizes of leak classes rise; %1 comes after %2.</source>
@@ -11947,6 +11947,11 @@
     <message>
         <source>Unit …</source>
         <translation>Ensemble …</translation>
+    </message>
+    <message>
+        <source>Unit …</source>
+        <comment>of measurement</comment>
+        <translation>Unité …</translation>
     </message>
     <message>
         <source>Unit, tests</source>

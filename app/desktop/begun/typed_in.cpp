@@ -98,4 +98,13 @@ void typeInto(QWidget &whole, const Object &typed)
         fields->typeAgain(typed);
 }
 
+bool isAnythingTyped(const QWidget &page)
+{
+    const auto isOfPage = [&](const QWidget *field) { return field->window() == page.window() && !field->property(losesNothing).toBool(); };
+    const QList<QLineEdit *> lines = page.findChildren<QLineEdit *>();
+    const QList<QPlainTextEdit *> texts = page.findChildren<QPlainTextEdit *>();
+    return std::any_of(lines.begin(), lines.end(), [&](const QLineEdit *line) { return isOfPage(line) && line->isModified() && !line->text().isEmpty(); })
+           || std::any_of(texts.begin(), texts.end(), [&](const QPlainTextEdit *text) { return isOfPage(text) && text->document()->isModified() && !text->document()->isEmpty(); });
+}
+
 } // namespace desktop

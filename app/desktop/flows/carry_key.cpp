@@ -25,6 +25,7 @@ core::Refusals refusal(const QString &sentence) { return {{{}, {}, sentence, {}}
 SheetPlan carryKeyPlan(session::Session &session, const std::function<void(const session::TransferOffer &)> &show)
 {
     SheetPlan plan{CarryKey::tr("Carry your key over to another station"), QLatin1String("threats"), CarryKey::tr("Your PIN opens your key once more; a copy is left in the store, sealed with your PIN and a code."), CarryKey::tr("Show the code"), {}, nullptr, {}, {}, {}, {}, {}, {}};
+    plan.section = QLatin1String("another-station-another-computer");
     plan.words = [] {
         return QStringList{CarryKey::tr("The code is shown once, works once, and for a day."), CarryKey::tr("At the other station: this store or a copy made from now on, \"Take your key over\", the code, your PIN.")};
     };
@@ -51,6 +52,7 @@ SheetPlan takeKeyPlan(session::Session &session, QWidget *parent)
     code->setInputMethodHints(Qt::ImhNoPredictiveText | Qt::ImhPreferUppercase);
     addRow(form, CarryKey::tr("Transfer code"), code);
     SheetPlan plan{CarryKey::tr("Take your key over at this station"), QLatin1String("threats"), CarryKey::tr("From then on you sign here with the same PIN. Nobody else's key comes with it."), CarryKey::tr("Take over"), {}, area, {}, {}, {}, {}, {}, {}};
+    plan.section = QLatin1String("another-station-another-computer");
     plan.needsKeyHere = false;
     plan.firstGap = [code] { return static_cast<QWidget *>(code); };
     plan.words = [] {

@@ -90,6 +90,7 @@ SheetPlan newJobPlan(session::Session &session, QWidget *parent)
         return core::Draft{author, session.now(), u"job.opened"_s, {}, std::move(body)};
     };
     SheetPlan plan{NewJob::tr("New job"), QLatin1String("measuring"), core::meaningInWords(QString(act.meaning)), NewJob::tr("Open the job and sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    plan.section = "what-the-job-is-opened-with"_L1;
     plan.keptAs = formName(session, {}, "job.opened"_L1);
     plan.firstGap = [=] { return form->firstGap(); };
     plan.words = [=, &session, &act] {

@@ -124,6 +124,7 @@ SheetPlan replaceKeyPlan(session::Session &session, QWidget *parent)
     since->setPlaceholderText(NewKey::tr("Only if somebody else may have had the old key: 2026-03-02T08:14:00Z"));
     const auto secret = std::make_shared<NewSecret>(area->form, area);
     SheetPlan plan{NewKey::tr("New key for a person"), QLatin1String("threats"), core::meaningInWords(u"recorded"), NewKey::tr("Replace and sign"), {}, area, {}, {}, {}, {}, {}, {}};
+    plan.section = QLatin1String("a-pin-was-seen-a-key-may-be-in-other-hands");
     plan.firstGap = [=] { return static_cast<QWidget *>(whom); };
     plan.words = [=, &session] {
         const QString name = whom->person() ? session.reg().nameOf(*whom->person()) : NewKey::tr("The person");
@@ -155,6 +156,7 @@ SheetPlan changeSecretPlan(session::Session &session, QWidget *parent)
     auto *area = new KeyForm(parent);
     const auto secret = std::make_shared<NewSecret>(area->form, area);
     SheetPlan plan{NewKey::tr("Change your PIN"), QLatin1String("threats"), NewKey::tr("Your old PIN opens your key once more; from then on the new one does."), NewKey::tr("Change"), {}, area, {}, {}, {}, {}, {}, {}};
+    plan.section = QLatin1String("a-pin-was-seen-a-key-may-be-in-other-hands");
     plan.firstGap = [=] { return firstEmpty({secret->first(), secret->second()}); };
     plan.words = [] { return QStringList{NewKey::tr("Your key stays the same; only the PIN that opens it changes.")}; };
     plan.whyNot = [=](const core::PersonId &) { return refusal(secret->fault()); };

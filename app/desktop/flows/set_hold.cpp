@@ -224,6 +224,7 @@ SheetPlan setHoldPlan(session::Session &session, QWidget *parent)
     SheetPlan plan{SetHold::tr("Set a hold point"), QLatin1String("hold_points"), core::meaningInWords(QString(act.meaning)), SetHold::tr("Sign"), {}, area, {}, {}, {}, {}, {}, {}};
     const core::JobFacts &facts = session.state()->facts;
     plan.about = SetHold::tr("%1 · %2 · %3").arg(facts.aircraft, facts.unit, facts.workOrder);
+    plan.section = "hold-points"_L1;
     plan.keptAs = formName(session, session.job(), "hold.set"_L1);
     plan.firstGap = [controls]() -> QWidget * { return controls.id->text().isEmpty() ? static_cast<QWidget *>(controls.standard) : controls.form->firstGap(); };
     plan.words = [controls, &act] {

@@ -262,6 +262,7 @@ SheetPlan Signing::planFor(const ActionLine &action, const Situation &situation,
     };
     SheetPlan plan;
     plan.manual = action.manual;
+    plan.section = action.section;
     plan.keptAs = formName(m_session, m_session.job(), action.kind, partsOf(seeds) + besidesIn(action, situation, seeds, given.photo));
     plan.title = actionText(action, m_kinds, situation.job, situation.items, situation.subject);
     if (situation.items.size() == 1 && situation.job.item(situation.items.front()) && action.over != Over::Job)
@@ -419,7 +420,7 @@ void Signing::beginFixed(const QString &title, const std::vector<core::Draft> &d
     open(std::move(plan));
 }
 
-void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds, QLatin1String manual)
+void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds, QLatin1String manual, QLatin1String section)
 {
     const core::Act &act = *core::findAct(QString(kind));
     FieldForm *form = makeForm({act.fields, seeds, {}, m_session.reg(), nullptr, act.tables});
@@ -429,6 +430,7 @@ void Signing::beginRegister(QLatin1String kind, const std::vector<Seed> &seeds, 
         return std::vector<core::Draft>{{author, m_session.now(), kind, subject(), form->bodies().front()}};
     };
     SheetPlan plan{verbOf(act), manual, core::meaningInWords(QString(act.meaning)), tr("Sign"), {}, whole, {}, {}, {}, {}, {}, {}};
+    plan.section = section;
     plan.keptAs = formName(m_session, {}, kind, partsOf(seeds));
     plan.firstGap = [form, id = id]() -> QWidget * { return id && id->text().isEmpty() ? id : form->firstGap(); };
     plan.words = [this, form, subject, &act] {

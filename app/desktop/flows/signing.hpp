@@ -43,8 +43,8 @@ public:
     void carryKey();
     /// Takes a key over at this station.
     void takeKey();
-    /// The bodies of one act of the register, asked in a form that the named page of the manual tells of.
-    void beginRegister(QLatin1String kind, const std::vector<Seed> &seeds, QLatin1String manual);
+    /// The bodies of one act of the register, asked in a form that the named page of the manual tells of, or that section of it.
+    void beginRegister(QLatin1String kind, const std::vector<Seed> &seeds, QLatin1String manual, QLatin1String section = {});
 
 signals:
     /// Entries were appended.

@@ -15,7 +15,7 @@ ManualOpener::ManualOpener(Ask &ask, QWidget *window) : QObject(window), m_ask(a
 
 ManualOpener::~ManualOpener() = default;
 
-void ManualOpener::show(const QString &page, const QMenuBar &menus)
+void ManualOpener::show(const HelpPlace &place, const QMenuBar &menus)
 {
     if (!m_manual) {
         auto pages = manual::loadPages();
@@ -28,7 +28,7 @@ void ManualOpener::show(const QString &page, const QMenuBar &menus)
         m_manual->setWindowIcon(m_window->windowIcon());
         m_manual->setAttribute(Qt::WA_QuitOnClose, false);
     }
-    m_manual->showPage(page);
+    m_manual->showPage(place.page, place.section);
     m_manual->show();
     m_manual->raise();
     m_manual->activateWindow();

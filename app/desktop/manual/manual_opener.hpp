@@ -9,6 +9,7 @@
 #include <optional>
 
 #include "app/desktop/ask.hpp"
+#include "app/desktop/parts/help_page.hpp"
 
 class QMenuBar;
 class QWidget;
@@ -24,8 +25,8 @@ class ManualOpener : public QObject {
 public:
     ManualOpener(Ask &ask, QWidget *window);
     ~ManualOpener() override;
-    /// Shows the page of that name, the keys of these menus among the pages; says why when the manual cannot be read.
-    void show(const QString &page, const QMenuBar &menus);
+    /// Shows that place, the keys of these menus among the pages; says why when the manual cannot be read.
+    void show(const HelpPlace &place, const QMenuBar &menus);
     /// Nothing while it is not open.
     std::optional<QString> shownPage() const;
     /// nullptr before it was opened.

@@ -15,6 +15,7 @@
 #include <QUrl>
 
 #include "app/desktop/parts/labels.hpp"
+#include "app/manual/sections.hpp"
 
 namespace desktop {
 
@@ -113,22 +114,24 @@ void ManualWindow::choose(const QString &name)
     }
 }
 
-void ManualWindow::showPage(const QString &name)
+void ManualWindow::showPage(const QString &name, const QString &section)
 {
     const manual::Page *page = manual::findPage(m_pages, name);
     if (!page)
         page = &m_pages.front();
-    if (page->name == m_shown)
-        return;
-    if (!m_shown.isEmpty())
-        m_before << m_shown;
-    take(*page);
+    if (page->name != m_shown) {
+        if (!m_shown.isEmpty())
+            m_before << m_shown;
+        take(*page);
+    }
+    m_text->scrollToAnchor(section);
 }
 
 void ManualWindow::take(const manual::Page &page)
 {
     m_shown = page.name;
     m_text->document()->setMarkdown(page.text);
+    manual::anchorSections(*m_text->document());
     m_text->document()->setDocumentMargin(fontMetrics().averageCharWidth() * 3);
     drawTables(*m_text->document());
     m_text->moveCursor(QTextCursor::Start);
@@ -139,7 +142,7 @@ void ManualWindow::take(const manual::Page &page)
 void ManualWindow::follow(const QString &link)
 {
     if (const auto page = manual::pageOfLink(link))
-        showPage(*page);
+        showPage(*page, manual::sectionOfLink(link));
     else
         QDesktopServices::openUrl(QUrl(link)); // a source that the manual names
 }

@@ -23,8 +23,8 @@ class ManualWindow : public QDialog {
 public:
     ManualWindow(std::vector<manual::Page> pages, QWidget *parent);
 
-    /// The page of that name, or the first where there is none.
-    void showPage(const QString &name);
+    /// The page of that name, or the first where there is none; from that section on, where one is named.
+    void showPage(const QString &name, const QString &section = {});
     QString shownPage() const { return m_shown; }
 
 private:

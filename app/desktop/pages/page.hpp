@@ -38,7 +38,7 @@ public:
 
     /// Makes a row the chosen one, where the page has rows and one of that key.
     virtual void chooseRow(const QString &) {}
-    /// Whether something is under way here that is kept nowhere, and is lost with the page; text in its fields apart.
+    /// Whether something is under way here that is kept nowhere, and is lost with the page; what is typed apart, which is seen for itself (isAnythingTyped).
     virtual bool isAnythingUnsigned() const { return false; }
 
 signals:

@@ -12,6 +12,8 @@
 #include <QStyle>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "app/desktop/parts/words.hpp"
@@ -84,37 +86,96 @@ void ActionButtons::show(const std::vector<core::InterfaceId> &items, const std:
 {
     m_items = items;
     m_subject = subject;
-    const QString leading = leadingAct();
-    int allowed = leading.isEmpty() ? 0 : 2; // the leading one has the first line for itself
-    int refused = 0;
+    m_leading = leadingAct();
+    bool isAnyRefused = false;
     for (const Row &row : m_rows) {
-        m_now->removeWidget(row.button);
-        m_notNow->removeWidget(row.button);
-        m_notNow->removeWidget(row.reason);
         const bool isAsked = m_feed.state() && comesIntoQuestion(*row.action, *m_feed.state(), items, subject.has_value());
         const QString reason = isAsked ? refusalsInWords(m_deeds.whyNot(*row.action, items, subject)) : QString();
         row.reason->setText(reason);
         row.button->setEnabled(isAsked && reason.isEmpty());
         row.button->setToolTip(reason);
-        if (isAsked) {
-            const bool isLeading = row.action->kind == leading;
-            dress(row, reason, isLeading);
-            if (!reason.isEmpty()) {
-                m_notNow->addWidget(row.button, refused, 0, Qt::AlignTop);
-                m_notNow->addWidget(row.reason, refused++, 1, Qt::AlignVCenter);
-            } else if (isLeading) {
-                m_now->addWidget(row.button, 0, 0, 1, 2);
-            } else {
-                m_now->addWidget(row.button, allowed / 2, allowed % 2);
-                ++allowed;
-            }
-        }
+        if (isAsked)
+            dress(row, reason, row.action->kind == m_leading);
+        isAnyRefused = isAnyRefused || !reason.isEmpty();
         row.button->setVisible(isAsked);
         row.reason->setVisible(!reason.isEmpty());
     }
     const auto person = m_deeds.person();
     m_notNowTitle->setText(person ? tr("Not now, for %1. Lock (Ctrl+L) to let somebody else sign.").arg(m_feed.reg().nameOf(*person)) : tr("Not now"));
-    m_notNowTitle->setVisible(refused > 0);
+    m_notNowTitle->setVisible(isAnyRefused);
+    m_isNarrow = width() < twoColumns();
+    place();
+    updateGeometry();
+}
+
+void ActionButtons::place()
+{
+    const int columns = m_isNarrow ? 1 : 2;
+    int allowed = m_leading.isEmpty() ? 0 : columns; // the leading one has the first line for itself
+    int refused = 0;
+    for (const Row &row : m_rows) {
+        m_now->removeWidget(row.button);
+        m_notNow->removeWidget(row.button);
+        m_notNow->removeWidget(row.reason);
+        if (row.button->isHidden())
+            continue;
+        if (!row.reason->text().isEmpty() && m_isNarrow) {
+            m_notNow->addWidget(row.button, refused++, 0, 1, 2, Qt::AlignTop | Qt::AlignLeft);
+            m_notNow->addWidget(row.reason, refused++, 0, 1, 2);
+        } else if (!row.reason->text().isEmpty()) {
+            m_notNow->addWidget(row.button, refused, 0, Qt::AlignTop);
+            m_notNow->addWidget(row.reason, refused++, 1, Qt::AlignVCenter);
+        } else if (row.action->kind == m_leading) {
+            m_now->addWidget(row.button, 0, 0, 1, 2);
+        } else {
+            m_now->addWidget(row.button, allowed / columns, allowed % columns, 1, m_isNarrow ? 2 : 1);
+            ++allowed;
+        }
+    }
+}
+
+int ActionButtons::oneColumn() const
+{
+    int widest = 0;
+    for (const Row &row : m_rows)
+        widest = std::max(widest, row.button->isHidden() ? 0 : row.button->sizeHint().width());
+    return widest;
+}
+
+int ActionButtons::twoColumns() const
+{
+    const int least = fontMetrics().averageCharWidth() * 16; // of a reason: a column of single words is not read
+    int widest[2] = {0, 0};
+    std::size_t column = 0;
+    int asked = 0;
+    int beside = 0;
+    for (const Row &row : m_rows) {
+        const int width = row.button->sizeHint().width();
+        if (row.button->isHidden() || row.action->kind == m_leading)
+            continue;
+        if (!row.reason->text().isEmpty()) {
+            beside = std::max(beside, width + m_notNow->horizontalSpacing() + least);
+        } else {
+            widest[column] = std::max(widest[column], width);
+            column = 1 - column;
+            ++asked;
+        }
+    }
+    return std::max({oneColumn(), beside, widest[0] + widest[1] + (asked > 1 ? m_now->horizontalSpacing() : 0)});
+}
+
+QSize ActionButtons::sizeHint() const { return {std::min(twoColumns(), maximumWidth()), QWidget::sizeHint().height()}; }
+QSize ActionButtons::minimumSizeHint() const { return {oneColumn(), QWidget::minimumSizeHint().height()}; }
+
+void ActionButtons::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    const bool isNarrow = width() < twoColumns();
+    if (isNarrow == m_isNarrow)
+        return;
+    m_isNarrow = isNarrow;
+    place();
+    updateGeometry();
 }
 
 void ActionButtons::listenTo(QWidget *view) { view->installEventFilter(this); }

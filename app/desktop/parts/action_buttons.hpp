@@ -19,7 +19,7 @@ namespace desktop {
 
 /// Actions on what is chosen, as large buttons: first the one that leads on, then whatever else may be signed now; under them
 /// what may not, each with its reason in words beside it. What the list does not ask for is not offered at all. No wider than a line
-/// that can be read.
+/// that can be read. Where two buttons beside each other, or a button and its reason, have no room for their words, they stand below each other.
 class ActionButtons : public QWidget {
     Q_OBJECT
 
@@ -34,7 +34,12 @@ public:
     /// same key is a letter.
     void listenTo(QWidget *view);
 
+    /// The same whatever the columns are now: what these are follows from the width, never the width from them.
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
@@ -45,6 +50,10 @@ private:
     };
     QString leadingAct() const;
     void dress(const Row &row, const QString &reason, bool isLeading);
+    /// How wide the widest button is, and how wide they stand in two columns.
+    int oneColumn() const;
+    int twoColumns() const;
+    void place();
 
     Deeds &m_deeds;
     JobFeed &m_feed;
@@ -53,6 +62,8 @@ private:
     QLabel *m_notNowTitle;
     QGridLayout *m_notNow;
     std::vector<Row> m_rows;
+    QString m_leading; ///< the act that leads on, or empty
+    bool m_isNarrow = false; ///< there is room for one column alone
     std::vector<core::InterfaceId> m_items;
     std::optional<QString> m_subject;
 };

@@ -112,7 +112,7 @@ public:
         m_number->setPlaceholderText(tr("Such as 24.5"));
         m_number->setAccessibleName(labelOf(field));
         tellName(*m_unit, tr("%1, unit").arg(labelOf(field)));
-        m_unit->addItem(tr("Unit …"), QString());
+        m_unit->addItem(tr("Unit …", "of measurement"), QString());
         for (const core::Unit *unit : core::unitsOf(m_dimension))
             m_unit->addItem(unit->symbol, unit->symbol);
         connect(m_number, &QLineEdit::textChanged, this, &QuantityEditor::takeUnit);

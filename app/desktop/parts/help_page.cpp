@@ -10,12 +10,18 @@ namespace desktop {
 
 namespace {
 
-constexpr const char *property = "helpPage";
+constexpr const char *pageProperty = "helpPage";
+constexpr const char *sectionProperty = "helpSection";
 
 } // namespace
 
-void tellHelpPage(QDialog &dialog, QLatin1String page) { dialog.setProperty(property, QString(page)); }
+void tellHelpPage(QDialog &dialog, QLatin1String page, QLatin1String section)
+{
+    dialog.setProperty(pageProperty, QString(page));
+    dialog.setProperty(sectionProperty, QString(section));
+}
 
-QString helpPageOf(const QWidget &window) { return window.property(property).toString(); }
+QString helpPageOf(const QWidget &window) { return window.property(pageProperty).toString(); }
+QString helpSectionOf(const QWidget &window) { return window.property(sectionProperty).toString(); }
 
 } // namespace desktop

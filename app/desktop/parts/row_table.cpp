@@ -24,13 +24,14 @@ namespace {
 /// At least as high as a thumb; no box around single cells; what is loose in its colour, beside its words.
 class RowDelegate : public QStyledItemDelegate {
 public:
-    using QStyledItemDelegate::QStyledItemDelegate;
+    explicit RowDelegate(const RowTable &table, QObject *parent) : QStyledItemDelegate(parent), m_table(table) {}
     void initStyleOption(QStyleOptionViewItem *option, const QModelIndex &index) const override
     {
         QStyledItemDelegate::initStyleOption(option, index);
         option->state &= ~QStyle::State_HasFocus;
         option->features |= QStyleOptionViewItem::WrapText;
-        option->text = core::measure::unbroken(option->text);
+        if (m_table.keepsFiguresWhole())
+            option->text = core::measure::unbroken(option->text);
         if (index.column() == 0 && index.data(RowModel::AlarmRole).toBool())
             option->palette.setColor(QPalette::Text, alarmColour(shadeAround(option->widget)));
     }
@@ -40,6 +41,9 @@ public:
         size.setHeight(std::max(size.height() + option.fontMetrics.height() / 2, touchHeight(option.fontMetrics)));
         return size;
     }
+
+private:
+    const RowTable &m_table;
 };
 
 /// Return opens the row, wherever the style would have it do otherwise.
@@ -72,7 +76,7 @@ RowTable::RowTable(const std::vector<Column> &columns, const QString &name, cons
 {
     m_view->setModel(m_model);
     m_view->setAccessibleName(name);
-    m_view->setItemDelegate(new RowDelegate(m_view));
+    m_view->setItemDelegate(new RowDelegate(*this, m_view));
     m_view->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_view->setSelectionMode(QAbstractItemView::SingleSelection);
     m_view->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -101,6 +105,14 @@ RowTable::RowTable(const std::vector<Column> &columns, const QString &name, cons
     setCurrentIndex(1);
     connect(m_view->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] { emit chosenChanged(chosen()); });
     connect(m_view, &QAbstractItemView::activated, this, [this](const QModelIndex &at) { emit opened(at.data(RowModel::KeyRole).toString()); });
+}
+
+void RowTable::keepFiguresWhole(bool isWhole)
+{
+    if (m_keepsFiguresWhole == isWhole)
+        return;
+    m_keepsFiguresWhole = isWhole;
+    m_view->resizeRowsToContents();
 }
 
 void RowTable::take(const std::vector<Row> &rows)

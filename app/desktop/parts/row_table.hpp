@@ -26,6 +26,9 @@ public:
     void take(const std::vector<Row> &rows);
     RowModel &model() { return *m_model; }
     QTableView &view() { return *m_view; }
+    /// Whether a figure and its unit stay in one line, as they do unless told otherwise: where there is no room for that, better two lines than three dots.
+    void keepFiguresWhole(bool isWhole);
+    bool keepsFiguresWhole() const { return m_keepsFiguresWhole; }
     /// The key of the chosen row; empty when none is.
     QString chosen() const;
     void choose(const QString &key);
@@ -44,6 +47,7 @@ private:
 
     RowModel *m_model;
     QTableView *m_view;
+    bool m_keepsFiguresWhole = true;
     int m_atLeast = 0;
     QTimer *m_settle = nullptr; ///< where rows are kept in sight
 };

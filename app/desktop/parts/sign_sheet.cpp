@@ -58,7 +58,7 @@ SignSheet::SignSheet(session::Session &session, SheetPlan plan, QWidget *parent)
 {
     setWindowTitle(m_plan.title);
     setAttribute(Qt::WA_DeleteOnClose);
-    tellHelpPage(*this, m_plan.manual);
+    tellHelpPage(*this, m_plan.manual, m_plan.section);
     auto *column = new QVBoxLayout(this);
     const int gap = fontMetrics().height();
     column->setContentsMargins(gap, gap, gap, gap);

@@ -45,6 +45,7 @@ struct SheetPlan {
     std::optional<FormName> keptAs{};                                     ///< under which what is typed is kept until it is signed; nothing: it is not kept
     const BegunForms *begun = nullptr;                                    ///< where
     QString about{};                                                      ///< aircraft, unit and work order, so that nobody signs for the wrong one; empty outside a job
+    QLatin1String section{};                                              ///< of the page of the manual; empty: the whole page tells of it
 };
 
 /// Where something is signed: what exactly, in words; what the signature means; who signs; their PIN. Nothing is signed by

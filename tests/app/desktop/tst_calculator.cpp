@@ -6,12 +6,17 @@
 #include <QComboBox>
 #include <QFile>
 #include <QGuiApplication>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
+#include <QStyle>
+#include <QStyleOptionViewItem>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -20,12 +25,15 @@
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/table_dialog.hpp"
 #include "app/desktop/parts/theme.hpp"
+#include "app/language/spoken.hpp"
 #include "core/calculations/as_text.hpp"
+#include "core/measure/working.hpp"
 #include "resources/resources.hpp"
 #include "tests/app/desktop/scripted_ask.hpp"
 
 using namespace Qt::StringLiterals;
 using core::Calculation;
+using language::Language;
 
 namespace {
 
@@ -64,6 +72,8 @@ private slots:
     void escapeLeadsBack();
     void noButtonIsCut_data() { everyCalculation(); }
     void noButtonIsCut();
+    void noFigureIsCut_data();
+    void noFigureIsCut();
 
 private:
     void everyCalculation();
@@ -273,6 +283,63 @@ void TestCalculator::noButtonIsCut()
     }
     const auto *fields = form().findChild<QScrollArea *>();
     QVERIFY(fields->widget()->minimumSizeHint().width() <= fields->viewport()->width());
+    qApp->setStyleSheet({});
+}
+
+void TestCalculator::noFigureIsCut_data()
+{
+    QTest::addColumn<QString>("name");
+    QTest::addColumn<Language>("language");
+    QTest::addColumn<int>("width");
+    for (const Calculation &one : core::calculations()) {
+        for (const language::LanguageLine &line : language::languages())
+            QTest::addRow("%s, %s", one.name.data(), line.code) << QString(one.name) << line.language << 1366;
+        QTest::addRow("%s, narrower than its columns", one.name.data()) << QString(one.name) << Language::German << 1100;
+    }
+}
+
+/// Neither a figure nor its unit ends in three dots: a cell is as wide as what must not be broken in it, and as high as its lines.
+void TestCalculator::noFigureIsCut()
+{
+    QFETCH(QString, name);
+    QFETCH(Language, language);
+    QFETCH(int, width);
+    desktop::applyAppearance(*qApp, desktop::Appearance::Light);
+    language::Spoken words(QLocale::c());
+    words.speak(language);
+    init();
+    m_page->resize(width, 720);
+    choose(name);
+    fillExample();
+    for (int i = 0; i < 3; ++i)
+        QCoreApplication::processEvents();
+    auto *steps = m_page->findChild<desktop::RowTable *>(u"steps"_s);
+    const QTableView &view = steps->view();
+    QVERIFY(!steps->isHidden());
+    const int margin = view.style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, &view) + 1;
+    for (int row = 0; row < view.model()->rowCount(); ++row) {
+        for (int column = 0; column < view.model()->columnCount(); ++column) {
+            QStyleOptionViewItem cell;
+            cell.initFrom(&view);
+            cell.widget = &view;
+            cell.rect = view.visualRect(view.model()->index(row, column));
+            cell.features = QStyleOptionViewItem::HasDisplay;
+            cell.showDecorationSelected = true; // the room for the text, not the text in it
+            cell.text = view.model()->index(row, column).data().toString();
+            if (steps->keepsFiguresWhole())
+                cell.text = core::measure::unbroken(cell.text);
+            if (view.isColumnHidden(column) || cell.text.isEmpty())
+                continue;
+            const QRect room = view.style()->subElementRect(QStyle::SE_ItemViewItemText, &cell, &view).adjusted(margin, 0, -margin, 0);
+            for (const QString &word : cell.text.split(u' '))
+                QVERIFY2(view.fontMetrics().horizontalAdvance(word) <= room.width(), qPrintable(u"%1: %2 in %3"_s.arg(cell.text, word).arg(room.width())));
+        }
+    }
+    const int all = view.horizontalHeader()->length();
+    QVERIFY2(all <= view.viewport()->width() || view.horizontalScrollBar()->maximum() >= all - view.viewport()->width(), qPrintable(QString::number(all)));
+    QVERIFY2(width < 1366 || all <= view.viewport()->width(), qPrintable(u"%1 of %2"_s.arg(all).arg(view.viewport()->width())));
+    QVERIFY(view.verticalScrollBar()->maximum() == 0);
+    words.speak(Language::English);
     qApp->setStyleSheet({});
 }
 

@@ -4,12 +4,16 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QFile>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPointer>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "app/desktop/pages/calculator/calculator_page.hpp"
+#include "app/desktop/parts/field_editor.hpp"
 #include "app/desktop/parts/theme.hpp"
 #include "tests/app/desktop/photo_bench.hpp"
 
@@ -26,6 +30,8 @@ private slots:
     void cleanup() { tearDown(); }
     void nothingUnderWayIsLostUnasked_data();
     void nothingUnderWayIsLostUnasked();
+    void nothingTypedIsLostUnasked_data();
+    void nothingTypedIsLostUnasked();
     void nothingIsMetOnAnotherJob();
     void theSameJobKeepsWhatWaits();
     void aNewJobAsksOnceItIsSigned_data();
@@ -33,6 +39,9 @@ private slots:
 
 private:
     void goToJobs();
+    /// Types that where it is typed on a page: on that with which a register is founded, in an empty store; into a calculation; into the filter
+    /// of the list.
+    void typeOn(const QString &page, const QString &text);
     /// Has that under way on the page: a photo, a mark, a folder.
     void begin(const QString &what);
     /// Opens a job with an interface D1 as well, as another program would.
@@ -43,7 +52,7 @@ private:
     bool hasLeft(const QString &way) const { return way == u"close" ? !m_window->isVisible() : m_before.isNull(); }
 
     QTemporaryDir m_camera;
-    QPointer<desktop::PhotosPage> m_before;
+    QPointer<QWidget> m_before;
 };
 
 std::optional<core::LedgerId> TstLeaving::openAnother()
@@ -127,6 +136,76 @@ void TstLeaving::nothingUnderWayIsLostUnasked()
     leave(way, *other);
     QCOMPARE(m_ask->asked.size(), 2);
     QVERIFY(hasLeft(way));
+}
+
+void TstLeaving::typeOn(const QString &page, const QString &text)
+{
+    QLineEdit *line = nullptr;
+    m_before = &place();
+    if (page == u"found") {
+        const QString empty = file(u"empty.remate"_s, {});
+        QVERIFY(QFile::remove(empty) && db::Store::create(empty));
+        m_window->openStore(empty);
+        m_before = line = named<QLineEdit>(*m_window, "organisation");
+    } else if (page == u"calculator") {
+        for (QAction *action : m_window->findChildren<QAction *>()) {
+            if (action->shortcut() == QKeySequence(u"Ctrl+K"_s))
+                action->trigger();
+        }
+        auto *calculator = m_window->findChild<desktop::CalculatorPage *>();
+        QVERIFY(calculator && calculator->isVisible());
+        line = calculator->findChild<desktop::FieldEditor *>()->findChild<QLineEdit *>();
+    } else {
+        go("list");
+        line = named<QLineEdit>(*m_window, "filter");
+    }
+    for (const QChar typed : text) {
+        if (typed == u'\b')
+            pressKey(*line, Qt::Key_Backspace);
+        else
+            typeKeys(*line, typed);
+    }
+}
+
+void TstLeaving::nothingTypedIsLostUnasked_data()
+{
+    QTest::addColumn<QString>("page");
+    QTest::addColumn<QString>("text");
+    QTest::addColumn<QString>("way");
+    QTest::addColumn<bool>("isAsked");
+    for (const char *way : {"language", "store", "close"}) {
+        const QString by = QString::fromLatin1(way);
+        QTest::addRow("%s, an organisation", way) << u"found"_s << u"Hangar 3"_s << by << true;
+        QTest::addRow("%s, no organisation", way) << u"found"_s << QString() << by << false;
+        QTest::addRow("%s, an organisation rubbed out", way) << u"found"_s << u"H\b"_s << by << false;
+        QTest::addRow("%s, a figure of a calculation", way) << u"calculator"_s << u"12"_s << by << (by != u"store"); // it stays when the store goes
+        QTest::addRow("%s, a calculation that is only looked at", way) << u"calculator"_s << QString() << by << false;
+        QTest::addRow("%s, what is looked for on the list", way) << u"list"_s << u"du"_s << by << false;
+    }
+}
+
+void TstLeaving::nothingTypedIsLostUnasked()
+{
+    QFETCH(QString, page);
+    QFETCH(QString, text);
+    QFETCH(QString, way);
+    QFETCH(bool, isAsked);
+    typeOn(page, text);
+    QVERIFY(m_before);
+    m_ask->confirms = false;
+    leave(way, *m_job);
+    QCOMPARE(m_ask->asked.size(), isAsked ? 1 : 0);
+    QCOMPARE(hasLeft(way), !isAsked);
+    if (!isAsked)
+        return;
+    m_ask->confirms = true;
+    leave(way, *m_job);
+    QCOMPARE(m_ask->asked.size(), 2);
+    QVERIFY(hasLeft(way));
+    if (way == u"close")
+        return;
+    m_window->close(); // what went with its page is not asked about again
+    QCOMPARE(m_ask->asked.size(), 2);
 }
 
 /// Both jobs have an interface D1, and the same photo of it: what was begun in one must not be signed in the other.

@@ -10,6 +10,7 @@
 
 #include "app/manual/html.hpp"
 #include "app/manual/pages.hpp"
+#include "app/manual/sections.hpp"
 #include "core/rules/rulebook.hpp"
 
 using namespace Qt::StringLiterals;
@@ -25,9 +26,12 @@ private slots:
     void everyRuleSaysWhyItExists();
     void linksOfPages_data();
     void linksOfPages();
+    void headingsNameSections_data();
+    void headingsNameSections();
     void wordsFindPages_data();
     void wordsFindPages();
     void htmlLeadsFromFileToFile();
+    void htmlHasAnAnchorForEachSection();
     void htmlKeepsWhatIsMeantAsText();
     void aFolderThatCannotBeMadeIsSaid();
 
@@ -66,6 +70,8 @@ void TstManual::linksLeadToPages()
             const QString link = at.next().captured(1);
             const auto name = manual::pageOfLink(link);
             QVERIFY2(name ? manual::findPage(m_pages, *name) != nullptr : link.startsWith(u"https://"), qPrintable(page.name + u": "_s + link));
+            const QString section = name ? manual::sectionOfLink(link) : QString();
+            QVERIFY2(section.isEmpty() || manual::sectionsOf(*manual::findPage(m_pages, *name)).contains(section), qPrintable(page.name + u": "_s + link));
         }
     }
 }
@@ -85,18 +91,39 @@ void TstManual::linksOfPages_data()
 {
     QTest::addColumn<QString>("link");
     QTest::addColumn<QString>("page");
-    QTest::newRow("a page") << u"record.md"_s << u"record"_s;
-    QTest::newRow("a place of a page") << u"record.md#photos"_s << u"record"_s;
-    QTest::newRow("an address") << u"https://www.rfc-editor.org/rfc/rfc8493"_s << QString();
-    QTest::newRow("an address of such a file") << u"https://example.org/record.md"_s << QString();
-    QTest::newRow("a file above") << u"../record.md"_s << QString();
-    QTest::newRow("another file") << u"record.pdf"_s << QString();
+    QTest::addColumn<QString>("section");
+    QTest::newRow("a page") << u"record.md"_s << u"record"_s << QString();
+    QTest::newRow("a place of a page") << u"record.md#photos"_s << u"record"_s << u"photos"_s;
+    QTest::newRow("an address") << u"https://www.rfc-editor.org/rfc/rfc8493"_s << QString() << QString();
+    QTest::newRow("an address of such a file") << u"https://example.org/record.md"_s << QString() << QString();
+    QTest::newRow("a file above") << u"../record.md"_s << QString() << QString();
+    QTest::newRow("another file") << u"record.pdf"_s << QString() << QString();
 }
 
 void TstManual::linksOfPages()
 {
     QFETCH(QString, link);
     QTEST(manual::pageOfLink(link).value_or(QString()), "page");
+    QTEST(manual::sectionOfLink(link), "section");
+}
+
+void TstManual::headingsNameSections_data()
+{
+    QTest::addColumn<QString>("markdown");
+    QTest::addColumn<QString>("names");
+    QTest::newRow("one word") << u"# A page\n\n## Torque\n"_s << u"torque"_s;
+    QTest::newRow("several words") << u"# A page\n\n## Lift, servicing, weight\n"_s << u"lift-servicing-weight"_s;
+    QTest::newRow("an apostrophe") << u"# A page\n\n## Inspecting one's own work again\n"_s << u"inspecting-ones-own-work-again"_s;
+    QTest::newRow("code") << u"# A page\n\n## What `--root` is for\n"_s << u"what-root-is-for"_s;
+    QTest::newRow("two, one under the other") << u"# A page\n\n## Tags\n\nText.\n\n### Lost\n"_s << u"tags lost"_s;
+    QTest::newRow("the title alone") << u"# Striking an entry\n\nText.\n"_s << QString();
+    QTest::newRow("a line of code that looks like one") << u"# A page\n\n    ## Tags\n"_s << QString();
+}
+
+void TstManual::headingsNameSections()
+{
+    QFETCH(QString, markdown);
+    QTEST(manual::sectionsOf({u"page"_s, u"A page"_s, markdown}).join(u' '), "names");
 }
 
 void TstManual::wordsFindPages_data()
@@ -137,6 +164,13 @@ void TstManual::htmlLeadsFromFileToFile()
             QVERIFY2(link.startsWith(u"https://") || QFile::exists(QDir(inner).filePath(link.section(u'#', 0, 0))), qPrintable(name + u": "_s + link));
         }
     }
+}
+
+void TstManual::htmlHasAnAnchorForEachSection()
+{
+    const QString html = QString::fromUtf8(manual::htmlOf({u"page"_s, u"A page"_s, u"# A page\n\n## Lift, servicing\n\nText.\n"_s}));
+    QCOMPARE(html.count(u"<a name="), 1);
+    QVERIFY2(html.contains(u"<h2><a name=\"lift-servicing\"></a>Lift, servicing</h2>"), qPrintable(html));
 }
 
 void TstManual::htmlKeepsWhatIsMeantAsText()

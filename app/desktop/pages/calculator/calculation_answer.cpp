@@ -5,12 +5,15 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 #include <QStyle>
+#include <QStyleOptionViewItem>
 #include <QTableView>
 #include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <numeric>
 
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/row_table.hpp"
@@ -65,6 +68,8 @@ CalculationAnswer::CalculationAnswer(QWidget *parent) : QScrollArea(parent)
     m_steps = new RowTable({{tr("What"), 0}, {tr("Formula"), 0}, {tr("Numbers"), 0}, {tr("Result"), 0}}, tr("Steps of the working"), {}, inside);
     m_steps->setObjectName(u"steps"_s);
     m_steps->view().setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_steps->view().setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    m_steps->view().setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     column->addWidget(m_steps);
     const auto addHead = [&](const QString &text, const QString &name) {
         QLabel *label = add(text, "heading", name);
@@ -135,42 +140,65 @@ void CalculationAnswer::showWorked(const core::Calculated &result)
     QTimer::singleShot(0, this, &CalculationAnswer::fitSteps);
 }
 
-/// As wide as what they say, no narrower than the longest word of it: a number is not broken in two.
-void CalculationAnswer::fitColumns()
+/// What a cell has beside its text: the frame of the style within the padding of the style sheet.
+int CalculationAnswer::padding() const
 {
     const QTableView &view = m_steps->view();
-    QHeaderView *header = view.horizontalHeader();
-    const QFontMetrics metrics = view.fontMetrics();
-    const int padding = metrics.averageCharWidth() * 4;
-    struct Wish {
-        int column;
-        int least;
-        int most;
-    };
+    QStyleOptionViewItem cell;
+    cell.initFrom(&view);
+    cell.widget = &view;
+    cell.rect = QRect(0, 0, view.fontMetrics().averageCharWidth() * 100, view.fontMetrics().height() * 2);
+    cell.features = QStyleOptionViewItem::HasDisplay;
+    cell.showDecorationSelected = true; // the room for the text, not the text in it
+    const int margin = view.style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, &view) + 1;
+    return cell.rect.width() - view.style()->subElementRect(QStyle::SE_ItemViewItemText, &cell, &view).width() + 2 * margin;
+}
+
+/// No narrower than the longest word of a column, and as wide as its longest text.
+std::vector<CalculationAnswer::Wish> CalculationAnswer::wishes() const
+{
+    const QHeaderView *header = m_steps->view().horizontalHeader();
+    const QFontMetrics metrics = m_steps->view().fontMetrics();
+    const int beside = padding();
     std::vector<Wish> wishes;
-    int least = 0;
-    int most = 0;
     for (int column = 0; column < header->count(); ++column) {
         if (header->isSectionHidden(column))
             continue;
-        QStringList texts{header->model()->headerData(column, Qt::Horizontal).toString()};
-        for (const Row &row : m_steps->model().rows())
-            texts << row.cells[static_cast<std::size_t>(column)];
-        Wish wish{column, 0, 0};
-        for (const QString &text : texts) {
-            wish.most = std::max(wish.most, metrics.horizontalAdvance(text) + padding);
+        const int title = header->sectionSizeHint(column);
+        Wish wish{column, title, title};
+        for (const Row &row : m_steps->model().rows()) {
+            const QString &said = row.cells[static_cast<std::size_t>(column)];
+            const QString text = m_steps->keepsFiguresWhole() ? core::measure::unbroken(said) : said;
+            wish.most = std::max(wish.most, metrics.horizontalAdvance(text) + beside);
             for (const QString &word : text.split(u' '))
-                wish.least = std::max(wish.least, metrics.horizontalAdvance(word) + padding);
+                wish.least = std::max(wish.least, metrics.horizontalAdvance(word) + beside);
         }
-        least += wish.least;
-        most += wish.most;
         wishes.push_back(wish);
     }
-    const int room = view.viewport()->width();
+    return wishes;
+}
+
+/// As wide as what they say. Nothing is cut: where a figure and its unit do not fit into one line they take two, and where a figure alone does not fit
+/// the table scrolls sideways.
+void CalculationAnswer::fitColumns()
+{
+    QHeaderView *header = m_steps->view().horizontalHeader();
+    const int room = m_steps->view().viewport()->width();
+    const auto sum = [](const std::vector<Wish> &all, int Wish::*width) {
+        return std::accumulate(all.begin(), all.end(), 0, [width](int before, const Wish &one) { return before + one.*width; });
+    };
+    m_steps->keepFiguresWhole(true);
+    std::vector<Wish> all = wishes();
+    if (sum(all, &Wish::least) > room) {
+        m_steps->keepFiguresWhole(false);
+        all = wishes();
+    }
+    const int least = sum(all, &Wish::least);
+    const int most = sum(all, &Wish::most);
     header->setSectionResizeMode(QHeaderView::Interactive);
-    header->setStretchLastSection(true);
+    header->setStretchLastSection(least <= room); // it would be squeezed as well
     const double share = most > least ? std::clamp(static_cast<double>(room - least) / (most - least), 0.0, 1.0) : 1.0;
-    for (const Wish &wish : wishes)
+    for (const Wish &wish : all)
         header->resizeSection(wish.column, wish.least + static_cast<int>((wish.most - wish.least) * share));
 }
 
@@ -179,7 +207,8 @@ void CalculationAnswer::fitSteps()
 {
     fitColumns();
     const QTableView &view = m_steps->view();
-    m_steps->setFixedHeight(view.horizontalHeader()->height() + view.verticalHeader()->length() + 2 * view.frameWidth() + 4);
+    const int bar = view.horizontalHeader()->length() > view.viewport()->width() ? view.horizontalScrollBar()->sizeHint().height() : 0;
+    m_steps->setFixedHeight(view.horizontalHeader()->height() + view.verticalHeader()->length() + bar + 2 * view.frameWidth() + 4);
 }
 
 void CalculationAnswer::resizeEvent(QResizeEvent *event)

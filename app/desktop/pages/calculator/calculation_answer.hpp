@@ -32,6 +32,14 @@ protected:
 private:
     void showText(QLabel *label, const QString &text);
     void hideWorking();
+    /// Of a column: as wide as it has to be, and as it would like to be.
+    struct Wish {
+        int column;
+        int least;
+        int most;
+    };
+    int padding() const;
+    std::vector<Wish> wishes() const;
     void fitColumns();
     void fitSteps();
 

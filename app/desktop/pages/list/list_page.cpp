@@ -19,6 +19,7 @@
 #include <algorithm>
 
 #include "app/desktop/actions.hpp"
+#include "app/desktop/begun/typed_in.hpp"
 #include "app/desktop/pages/list/interface_delegate.hpp"
 #include "app/desktop/pages/list/interface_filter.hpp"
 #include "app/desktop/pages/list/interface_model.hpp"
@@ -96,6 +97,7 @@ QWidget *ListPage::makeFilterRow()
     m_words->setPlaceholderText(tr("Filter: item, name, zone, tag, stage …"));
     m_words->setAccessibleName(tr("Filter the list"));
     m_words->setClearButtonEnabled(true);
+    m_words->setProperty(losesNothing, true);
     m_looseOnly = new QCheckBox(tr("&Only with loose ends"), row);
     m_count = makeLabel({}, "quiet", row);
     m_count->setWordWrap(false);

@@ -233,7 +233,7 @@ void PeoplePage::stopKey()
 {
     if (m_people->chosen().isEmpty())
         return;
-    m_signing.beginRegister("key.stopped"_L1, {{m_people->chosen(), {{u"since"_s, m_session.now().text()}}, {}}}, "threats"_L1);
+    m_signing.beginRegister("key.stopped"_L1, {{m_people->chosen(), {{u"since"_s, m_session.now().text()}}, {}}}, "threats"_L1, "a-pin-was-seen-a-key-may-be-in-other-hands"_L1);
 }
 
 void PeoplePage::grant()
@@ -273,7 +273,7 @@ void PeoplePage::doubtTool()
     core::json::Object body;
     if (!tool->calibrations.empty())
         body.set(u"after"_s, tool->calibrations.back().on.toString(Qt::ISODate));
-    m_signing.beginRegister("tool.doubted"_L1, {{tool->id.text(), body, {}}}, "measuring"_L1);
+    m_signing.beginRegister("tool.doubted"_L1, {{tool->id.text(), body, {}}}, "parts_and_tools"_L1, "tools"_L1);
 }
 
 void PeoplePage::withdrawTool()

@@ -13,6 +13,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/begun/typed_in.hpp"
 #include "app/desktop/parts/labels.hpp"
 
 namespace desktop {
@@ -61,6 +62,7 @@ MarkPanel::MarkPanel(QWidget *parent) : QFrame(parent)
     m_words->setObjectName(u"markWords"_s);
     m_words->setAccessibleName(tr("What to look at, for the chosen mark"));
     m_words->setPlaceholderText(tr("What to look at"));
+    m_words->setProperty(losesNothing, true); // the page has them with its marks
     m_remove = makeButton(tr("Re&move the mark"), "", this);
     m_remove->setObjectName(u"removeMark"_s);
     m_sign = makeButton(tr("&Sign the marks …"), "main", this);

@@ -27,7 +27,7 @@ CompareDialog::CompareDialog(const PageTools &tools, QWidget *parent) : QDialog(
 {
     setWindowTitle(tr("Compare"));
     setAttribute(Qt::WA_DeleteOnClose);
-    tellHelpPage(*this, QLatin1String("auditing"));
+    tellHelpPage(*this, QLatin1String("auditing"), QLatin1String("what-came-between"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

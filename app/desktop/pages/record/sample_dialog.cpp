@@ -36,7 +36,7 @@ SampleDialog::SampleDialog(const PageTools &tools, QWidget *parent) : QDialog(pa
 {
     setWindowTitle(tr("Sample"));
     setAttribute(Qt::WA_DeleteOnClose);
-    tellHelpPage(*this, QLatin1String("auditing"));
+    tellHelpPage(*this, QLatin1String("auditing"), QLatin1String("a-sample-with-all-its-evidence"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

@@ -52,7 +52,7 @@ SigningsDialog::SigningsDialog(const PageTools &tools, QWidget *parent) : QDialo
 {
     setWindowTitle(tr("Who signed what when"));
     setAttribute(Qt::WA_DeleteOnClose);
-    tellHelpPage(*this, QLatin1String("auditing"));
+    tellHelpPage(*this, QLatin1String("auditing"), QLatin1String("who-signed-what-when"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

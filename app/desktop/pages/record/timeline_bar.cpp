@@ -14,6 +14,7 @@
 
 #include <algorithm>
 
+#include "app/desktop/begun/typed_in.hpp"
 #include "app/desktop/parts/labels.hpp"
 #include "app/desktop/parts/words.hpp"
 
@@ -54,6 +55,7 @@ TimelineBar::TimelineBar(QWidget *parent) : QWidget(parent)
     m_words->setPlaceholderText(tr("Filter: item, word … (Ctrl+F)"));
     m_words->setAccessibleName(tr("Filter the entries"));
     m_words->setClearButtonEnabled(true);
+    m_words->setProperty(losesNothing, true);
     row->addWidget(m_words, 1);
     m_person = makeChoice("person", tr("Who signed or is named"));
     m_kind = makeChoice("kind", tr("Kind of entry"));

@@ -31,7 +31,7 @@ VerifyDialog::VerifyDialog(VerifyWhat what, Ask &ask, QWidget *parent) : QDialog
 {
     setWindowTitle(m_what.title);
     setAttribute(Qt::WA_DeleteOnClose);
-    tellHelpPage(*this, QLatin1String("package"));
+    tellHelpPage(*this, QLatin1String("package"), QLatin1String("what-verifying-asks"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);

@@ -45,7 +45,7 @@ WhereUsedDialog::WhereUsedDialog(session::Session &session, Ask &ask, QWidget *p
 {
     setWindowTitle(tr("Where used"));
     setAttribute(Qt::WA_DeleteOnClose);
-    tellHelpPage(*this, QLatin1String("auditing"));
+    tellHelpPage(*this, QLatin1String("auditing"), QLatin1String("where-something-was-used"));
     const int gap = fontMetrics().height();
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap, gap, gap, gap);
