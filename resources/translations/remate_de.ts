@@ -12477,6 +12477,10 @@
         <translation>Was darauf wartet</translation>
     </message>
     <message>
+        <source>What was begun was typed for the photo %1. Choose that one, or cancel and begin anew.</source>
+        <translation>Das Begonnene wurde für das Foto %1 eingetippt. Wählen Sie jenes, oder brechen Sie ab und beginnen Sie neu.</translation>
+    </message>
+    <message>
         <source>What was counted once does not become less by counting again.</source>
         <translation>Was einmal gezählt wurde, wird durch erneutes Zählen nicht weniger.</translation>
     </message>

@@ -12477,6 +12477,10 @@
         <translation>Ce qui l'attend</translation>
     </message>
     <message>
+        <source>What was begun was typed for the photo %1. Choose that one, or cancel and begin anew.</source>
+        <translation>Ce qui a été commencé a été saisi pour la photo %1. Choisissez celle-là, ou annulez et recommencez.</translation>
+    </message>
+    <message>
         <source>What was counted once does not become less by counting again.</source>
         <translation>Ce qui a été compté une fois ne diminue pas en étant recompté.</translation>
     </message>

@@ -9,6 +9,7 @@
 #include <QDragEnterEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QLocale>
 #include <QMimeData>
 #include <QPushButton>
@@ -72,8 +73,25 @@ PhotoPicker::PhotoPicker(Ask &ask, const std::optional<photos::PhotoFile> &photo
     connect(pasteKey, &QShortcut::activated, this, &PhotoPicker::paste);
     connect(m_choose, &QPushButton::clicked, this, &PhotoPicker::choose);
     connect(fromClipboard, &QPushButton::clicked, this, &PhotoPicker::paste);
+    m_typedFor = new QLineEdit(this);
+    m_typedFor->setObjectName(u"typedFor"_s);
+    m_typedFor->hide();
+    connect(m_typedFor, &QLineEdit::textChanged, this, &PhotoPicker::makeCopy); // taken up again
     m_original = photo;
     makeCopy();
+}
+
+/// What was begun for one photo is not signed of another: the words are taken up, the photo is not.
+void PhotoPicker::judgeWords()
+{
+    const QString now = m_original ? photos::digestOf(*m_original).hex() + u' ' + m_original->name : QString();
+    const QString before = m_typedFor->text();
+    m_isAnother = !before.isEmpty() && before.left(64) != now.left(64) && (m_isAnother || before != m_shownFor);
+    if (m_isAnother)
+        return;
+    m_shownFor = now;
+    const QSignalBlocker quiet(m_typedFor);
+    m_typedFor->setText(now);
 }
 
 void PhotoPicker::makeChoices()
@@ -111,6 +129,8 @@ core::Refusals PhotoPicker::whyNot() const
 {
     if (!m_photo)
         return {{{}, {}, tr("Choose a photo: as a file, by dropping it here, or by pasting it."), {}}};
+    if (m_isAnother)
+        return {{{}, {}, tr("What was begun was typed for the photo %1. Choose that one, or cancel and begin anew.").arg(m_typedFor->text().mid(65)), {}}};
     if (!m_known.isEmpty() && !m_again->isChecked())
         return {{{}, {}, tr("%1 Choose another, or say that it is meant.").arg(m_known), {}}};
     return {};
@@ -161,6 +181,7 @@ void PhotoPicker::makeCopy()
         if (!copy)
             m_problem->setText(copy.error().message);
     }
+    judgeWords();
     m_known = m_original ? m_attachedBefore(photos::digestOf(*m_original)) : QString();
     if (m_known.isEmpty() && m_photo)
         m_known = m_attachedBefore(photos::digestOf(*m_photo));

@@ -12,6 +12,7 @@
 #include "core/rules/refusal.hpp"
 
 class QCheckBox;
+class QLineEdit;
 class QLabel;
 class QMimeData;
 class QPushButton;
@@ -36,7 +37,7 @@ public:
     std::optional<core::Digest> original() const;
     /// The file that it is a copy of; nothing where it is that file, or where there is no file.
     std::optional<core::Digest> copyOf() const;
-    /// That there is none yet, or that it was attached before and nobody said that it is meant.
+    /// That there is none yet, that what was taken up was typed for another one, or that it was attached before and nobody said that it is meant.
     core::Refusals whyNot() const;
     /// Where the keyboard begins while there is no photo.
     QWidget *chooseControl() const;
@@ -56,6 +57,7 @@ private:
     void take(const QMimeData &offered);
     void takePhoto(const core::Result<photos::PhotoFile> &photo);
     void makeCopy();
+    void judgeWords();
     void show();
     QString factsOf(const photos::PhotoFile &photo) const;
 
@@ -64,6 +66,9 @@ private:
     std::optional<photos::PhotoFile> m_original;
     std::optional<photos::PhotoFile> m_photo;
     QString m_known; ///< where it was attached before
+    QLineEdit *m_typedFor; ///< never seen: kept with what is typed, it says for which photo that was, as digest and name
+    QString m_shownFor; ///< what the picker itself wrote there last
+    bool m_isAnother = false; ///< what was taken up was typed for another photo
     QLabel *m_picture;
     QLabel *m_facts;
     QLabel *m_place;

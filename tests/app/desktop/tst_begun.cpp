@@ -4,6 +4,8 @@
 #include <QApplication>
 #include <QBuffer>
 #include <QCheckBox>
+#include <QClipboard>
+#include <QColor>
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
@@ -20,6 +22,7 @@
 #include "app/desktop/begun/begun_forms.hpp"
 #include "app/desktop/flows/new_job.hpp"
 #include "app/desktop/flows/new_key.hpp"
+#include "app/desktop/flows/photo_picker.hpp"
 #include "app/desktop/flows/set_hold.hpp"
 #include "core/job/loose_ends.hpp"
 #include "resources/resources.hpp"
@@ -74,6 +77,8 @@ private slots:
     void itIsOfOneFormAlone();
     void itIsOfOnePhotoOrEntryAlone_data();
     void itIsOfOnePhotoOrEntryAlone();
+    void wordsDoNotGoToAnotherPhoto_data();
+    void wordsDoNotGoToAnotherPhoto();
     void itIsOfOneHandoverAlone_data();
     void itIsOfOneHandoverAlone();
     void nothingIsSignedBeforeAnybodyAnswered();
@@ -432,6 +437,56 @@ void TestBegun::ticksAreNotTakenUp()
     window->press(u"takeUp"_s);
     QCOMPARE(shownIn(*window->sheet(), u"remarks"_s), u"Told at the n"_s);
     QVERIFY(!named<QCheckBox>(*window->sheet(), u"statement.0"_s)->isChecked());
+}
+
+void TestBegun::wordsDoNotGoToAnotherPhoto_data()
+{
+    QTest::addColumn<QColor>("before"); ///< the photo that was chosen while the words were typed; none where it has no colour
+    QTest::addColumn<QColor>("now");
+    QTest::addColumn<bool>("isRefused");
+    QTest::addRow("the same photo") << QColor(Qt::darkGreen) << QColor(Qt::darkGreen) << false;
+    QTest::addRow("another photo") << QColor(Qt::darkGreen) << QColor(Qt::darkRed) << true;
+    QTest::addRow("typed before any photo was chosen") << QColor() << QColor(Qt::darkRed) << false;
+}
+
+/// Of a sheet that was opened for no photo: the one that was chosen in it is not kept, and the next one may be another.
+void TestBegun::wordsDoNotGoToAnotherPhoto()
+{
+    QFETCH(QColor, before);
+    QFETCH(QColor, now);
+    QFETCH(bool, isRefused);
+    const auto paste = [](SheetBench &window, const QColor &colour) {
+        QImage picture(40, 30, QImage::Format_RGB32);
+        picture.fill(colour);
+        QApplication::clipboard()->setImage(picture);
+        window.press(u"pastePhoto"_s);
+        return window.sheet()->findChild<desktop::PhotoPicker *>()->whyNot();
+    };
+    const auto begin = [&](SheetBench &window) {
+        window.signing().begin(desktop::actionFor("photo.attached"_L1), {item("D1")});
+        return window.sheet() != nullptr;
+    };
+    {
+        auto window = open();
+        QVERIFY(begin(*window));
+        if (before.isValid()) {
+            (void)paste(*window, Qt::darkBlue);
+            QVERIFY(paste(*window, before).empty()); // to choose otherwise while nothing was taken up is nobody's error
+        }
+        typeInto(*window->sheet(), u"caption"_s, u"Chafed"_s);
+        QTRY_COMPARE(filesIn(folder()), 1);
+    }
+    auto window = open();
+    QVERIFY(begin(*window));
+    QVERIFY(isOffered(*window));
+    window->press(u"takeUp"_s);
+    QCOMPARE(shownIn(*window->sheet(), u"caption"_s), u"Chafed"_s);
+    const core::Refusals refusals = paste(*window, now);
+    QCOMPARE(refusals.empty(), !isRefused);
+    if (!isRefused)
+        return;
+    QVERIFY2(refusals.front().sentence.contains(u"Pasted picture"), qPrintable(refusals.front().sentence));
+    QVERIFY(paste(*window, before).empty());
 }
 
 /// Nor is a tick that something is meant all the same.
