@@ -62,7 +62,8 @@ core::Refusals Session::ask(const core::Draft &draft) const
         showNamed(seeing, draft);
         return core::admit(seeing.state(), reg(), now);
     }
-    return core::admit(fold() ? fold()->state() : core::JobState(), reg(), now);
+    const core::JobState none; // named: beside a temporary one, the job would be copied
+    return core::admit(fold() ? fold()->state() : none, reg(), now);
 }
 
 void Session::showNamed(core::JobFold &fold, const core::Draft &draft) const

@@ -3,8 +3,13 @@
 
 #include "tests/app/cli/program.hpp"
 
+#include <QDateTime>
 #include <QFile>
 #include <QProcess>
+
+#include "core/ledger/seal.hpp"
+#include "db/store.hpp"
+#include "resources/resources.hpp"
 
 using namespace Qt::StringLiterals;
 
@@ -41,6 +46,23 @@ QString makeDemo(const QString &path, const QStringList &options)
     QByteArray pins;
     for (const core::json::Value &one : *people->array())
         pins += one.object()->text(u"id").toUtf8() + ' ' + one.object()->text(u"pin").toUtf8() + '\n';
+    return writeFile(pinsOf(path), pins) ? QString() : u"cannot write PINs"_s;
+}
+
+QString makeQuickDemo(const QString &path, demo::Until until)
+{
+    const auto kinds = resources::loadKinds();
+    auto store = db::Store::create(path);
+    if (!core::readyCryptography() || !kinds || !store)
+        return u"no cryptography, no kinds or no store"_s;
+    const auto played = demo::play(**store, *kinds, QDateTime::currentDateTimeUtc().date().addDays(-1), until, core::leastCost);
+    if (!played)
+        return played.error().message;
+    if (const auto closed = (*store)->close(); !closed)
+        return closed.error().message;
+    QByteArray pins;
+    for (const demo::CastMember &member : played->cast)
+        pins += member.id.text().toUtf8() + ' ' + member.pin.toUtf8() + '\n';
     return writeFile(pinsOf(path), pins) ? QString() : u"cannot write PINs"_s;
 }
 

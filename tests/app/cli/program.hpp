@@ -6,6 +6,7 @@
 #include <QByteArray>
 #include <QStringList>
 
+#include "app/demo/scenario.hpp"
 #include "core/value/json.hpp"
 
 /// What remate-cli said.
@@ -26,8 +27,10 @@ QString programPath();
 /// Runs it.
 Said remateCli(const QStringList &arguments, const QByteArray &input = {});
 
-/// Makes a demo store at `path` and a file beside it with everybody's PIN, `path`.pins. Why not, when it went wrong.
+/// Has the program make a demo store at `path`, with a file beside it with everybody's PIN, `path`.pins. Why not, when it went wrong.
 QString makeDemo(const QString &path, const QStringList &options = {});
+/// The same store in less time: its keys are wrapped at the least cost, so each command that signs with one takes less as well.
+QString makeQuickDemo(const QString &path, demo::Until until = demo::Until::SecondShift);
 QString pinsOf(const QString &path);
 
 /// Writes a file; false when it could not be.

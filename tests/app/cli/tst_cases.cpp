@@ -44,7 +44,7 @@ class TstCases : public QObject {
     Q_OBJECT
 
 private slots:
-    void initTestCase() { QCOMPARE(makeDemo(m_folder.filePath(u"demo.remate"_s)), QString()); }
+    void initTestCase() { QCOMPARE(makeQuickDemo(m_folder.filePath(u"demo.remate"_s)), QString()); }
     void isCaught_data();
     void isCaught();
     void everyFileIsACase();

@@ -76,7 +76,7 @@ private:
     qint64 m_before = 0;
 };
 
-void TstEnter::initTestCase() { QCOMPARE(makeDemo(m_folder.filePath(u"demo.remate"_s)), QString()); }
+void TstEnter::initTestCase() { QCOMPARE(makeQuickDemo(m_folder.filePath(u"demo.remate"_s)), QString()); }
 
 /// Each test has the story's store as the second shift left it.
 void TstEnter::init()

@@ -14,7 +14,7 @@ class TstLabels : public QObject {
     Q_OBJECT
 
 private slots:
-    void initTestCase() { QCOMPARE(makeDemo(at(u"demo.remate"_s)), QString()); }
+    void initTestCase() { QCOMPARE(makeQuickDemo(at(u"demo.remate"_s)), QString()); }
     void answers_data();
     void answers();
     void everyInterfaceHasOne();

@@ -73,9 +73,9 @@ private:
 
 void TstPackages::initTestCase()
 {
-    QCOMPARE(makeDemo(file(u"hangar.remate"_s)), QString());
+    QCOMPARE(makeQuickDemo(file(u"hangar.remate"_s)), QString());
     QVERIFY(QFile::copy(file(u"hangar.remate"_s), file(u"forged.remate"_s)));
-    QCOMPARE(makeDemo(file(u"archive.remate"_s)), QString()); // another root: keys are made anew
+    QCOMPARE(makeQuickDemo(file(u"archive.remate"_s)), QString()); // another root: keys are made anew
     QCOMPARE(exported(u"hangar.remate"_s, u"first.zip"_s).exit, 0);
     QCOMPARE(goesOn(u"hangar.remate"_s, oneTorque), QString());
     QCOMPARE(exported(u"hangar.remate"_s, u"second.zip"_s).exit, 0);

@@ -85,7 +85,7 @@ private:
 void TstVerify::initTestCase()
 {
     const QString demo = m_folder.filePath(u"demo.remate"_s);
-    QCOMPARE(makeDemo(demo, {u"--closed"_s}), QString());
+    QCOMPARE(makeQuickDemo(demo, demo::Until::Closed), QString());
     QVERIFY(core::readyCryptography());
     m_register = QString::fromUtf8(rawValue(demo, u"SELECT uuid FROM ledgers WHERE is_register = 1"_s));
     m_last = rawValue(demo, u"SELECT CAST(max(seq) AS TEXT) FROM entries WHERE 1"_s + ofTheJob).toLongLong();

@@ -37,7 +37,7 @@ private:
     QTemporaryDir m_folder;
 };
 
-void TstWhereUsed::initTestCase() { QCOMPARE(makeDemo(at(u"closed.remate"_s), {u"--closed"_s}), QString()); }
+void TstWhereUsed::initTestCase() { QCOMPARE(makeQuickDemo(at(u"closed.remate"_s), demo::Until::Closed), QString()); }
 
 void TstWhereUsed::badQuestionIsRefused_data()
 {

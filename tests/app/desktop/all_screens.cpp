@@ -7,11 +7,15 @@
 #include <QApplication>
 #include <QDialog>
 #include <QFile>
+#include <QKeyEvent>
+#include <QMimeData>
 #include <QPushButton>
+#include <QUrl>
 
 #include <algorithm>
 
 #include "app/demo/scenario.hpp"
+#include "app/demo/table.hpp"
 #include "app/desktop/actions.hpp"
 #include "app/desktop/flows/import_dialog.hpp"
 #include "app/desktop/flows/signing.hpp"
@@ -20,9 +24,12 @@
 #include "app/desktop/pages/job/job_place.hpp"
 #include "app/desktop/pages/pages.hpp"
 #include "app/desktop/pages/people/people_page.hpp"
+#include "app/desktop/pages/photos/photos_page.hpp"
 #include "app/desktop/parts/row_table.hpp"
+#include "core/labels/label_text.hpp"
 #include "core/list/interface_list.hpp"
 #include "resources/resources.hpp"
+#include "tests/app/desktop/on_screen.hpp"
 
 using namespace Qt::StringLiterals;
 
@@ -89,11 +96,17 @@ AllScreens::AllScreens() : m_kinds(kindsOrNone()), m_words(QLocale::c())
         m_trouble = u"a store was not made or not closed"_s;
         return;
     }
+    for (const QString &name : {u"photo_SL3_before.png"_s, u"photo_SL3_after.png"_s}) {
+        QFile photo(m_folder.filePath(name));
+        if (const auto bytes = demo::scenarioFile(name); !bytes || !photo.open(QIODevice::WriteOnly) || photo.write(*bytes) != bytes->size())
+            m_trouble = u"no photos"_s;
+    }
     QFile list(m_folder.filePath(u"faulty.csv"_s));
     if (list.open(QIODevice::WriteOnly))
         list.write("id,name,kind,zone\r\nX1,Duct,duct,Nowhere\r\n");
     speak(language::Language::English);
     addPages();
+    addHappenings();
     addDialogs();
     addRegister();
     addActs();
@@ -182,6 +195,44 @@ void AllScreens::addPages()
     }
 }
 
+/// What gets its text when something happens on a page: photos came in while a folder is watched; a label of another job was scanned.
+void AllScreens::addHappenings()
+{
+    m_pages.push_back({u"photos that wait"_s, [this]() -> QWidget * {
+                           m_window->openJob(*m_job);
+                           auto *place = m_window->findChild<desktop::JobPlace *>();
+                           place->showPage(u"photos"_s);
+                           auto *page = place->findChild<desktop::PhotosPage *>();
+                           m_ask.folderPath = m_folder.path();
+                           named<QPushButton>(*page, "watch")->click();
+                           QMimeData dropped;
+                           QList<QUrl> photos;
+                           for (const QString &name : {u"photo_SL3_before.png"_s, u"photo_SL3_after.png"_s}) // of two none is attached at once
+                               photos << QUrl::fromLocalFile(m_folder.filePath(name));
+                           dropped.setUrls(photos);
+                           page->offer(dropped);
+                           return named<QPushButton>(*page, "attachWaiting")->isVisible() ? top() : nullptr;
+                       }});
+    m_pages.push_back({u"another job's label"_s, [this]() -> QWidget * {
+                           m_window->openJob(*m_job);
+                           m_window->findChild<desktop::JobPlace *>()->showPage(u"list"_s);
+                           scan(core::writeLabelText({u"WO-2207-15"_s, *core::InterfaceId::parse(u"E1")}));
+                           return named<QWidget>(*m_window, "otherJob")->isVisible() ? top() : nullptr;
+                       }});
+}
+
+/// As a hand scanner types it, where the keyboard is.
+void AllScreens::scan(const QString &text)
+{
+    QWidget *to = m_window->focusWidget();
+    m_moment += 1000;
+    for (const QChar c : text + u'\r') {
+        QKeyEvent press(QEvent::KeyPress, c == u'\r' ? Qt::Key_Return : static_cast<int>(c.toUpper().unicode()), Qt::NoModifier, QString(c));
+        press.setTimestamp(++m_moment);
+        QCoreApplication::sendEvent(to ? to : m_window.get(), &press);
+    }
+}
+
 void AllScreens::addDialogs()
 {
     m_dialogs.push_back({u"find a command"_s, [this] { return trigger(u"Ctrl+Shift+A"_s); }});
@@ -253,6 +304,8 @@ void AllScreens::addActs()
         return;
     }
     m_window->openJob(*m_job);
+    for (const auto &[id, tool] : reader.reg().tools)
+        m_tools << id.text();
     const auto all = allAbout(*reader.state());
     for (const desktop::ActionLine &line : desktop::actions()) {
         const auto at = std::find_if(all.begin(), all.end(), [&](const About &about) {
@@ -268,4 +321,18 @@ void AllScreens::addActs()
                                  return top();
                              }});
     }
+    const auto torque = std::find_if(m_dialogs.begin(), m_dialogs.end(), [](const Screen &screen) { return screen.name == u"act torque.applied"; });
+    if (torque == m_dialogs.end()) {
+        m_trouble = u"nothing is to be torqued"_s;
+        return;
+    }
+    m_dialogs.push_back({u"act torque.applied, with a setting that is offered"_s, [this, show = torque->show] {
+                             QWidget *sheet = show();
+                             const auto *offer = named<QPushButton>(*sheet, "offer");
+                             for (const QString &tool : m_tools) {
+                                 if (!offer->isVisible())
+                                     typeInto(*sheet, u"tool"_s, tool);
+                             }
+                             return offer->isVisible() ? sheet : nullptr;
+                         }});
 }

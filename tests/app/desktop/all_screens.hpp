@@ -45,9 +45,11 @@ public:
 private:
     std::unique_ptr<desktop::MainWindow> newWindow();
     void addPages();
+    void addHappenings();
     void addDialogs();
     void addActs();
     void addRegister();
+    void scan(const QString &text);
     QWidget *press(const QString &page, const char *button);
     QWidget *trigger(const QString &keys);
     /// What lies over everything else.
@@ -64,4 +66,6 @@ private:
     std::vector<Screen> m_pages;
     std::vector<Screen> m_dialogs;
     QStringList m_acts;
+    QStringList m_tools; ///< of the register
+    quint64 m_moment = 1000; ///< of the last key that was scanned, in milliseconds
 };

@@ -14,6 +14,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDeadlineTimer>
 #include <QDir>
 #include <QEventLoop>
 #include <QKeyEvent>
@@ -27,7 +28,6 @@
 #include <QSet>
 #include <QTableView>
 #include <QTemporaryDir>
-#include <QTimer>
 
 #include <algorithm>
 #include <cstdio>
@@ -63,7 +63,6 @@
 #include "app/desktop/pages/where_used/where_used_dialog.hpp"
 #include "app/desktop/parts/row_table.hpp"
 #include "app/desktop/parts/sign_sheet.hpp"
-#include "app/desktop/scan/scanner_keys.hpp"
 #include "app/language/spoken.hpp"
 #include "core/job/stage.hpp"
 #include "resources/resources.hpp"
@@ -80,14 +79,50 @@ session::Clock evening()
     return [] { return *core::Instant::parse(u"2026-03-02T18:00:00Z"); };
 }
 
-/// Waits until the key cannot be a scanner's any more.
+/// Lets things happen until that is so; ends the program where it never is.
+template <class Happened>
+void awaitThat(const char *what, const Happened &happened)
+{
+    for (const QDeadlineTimer late(60'000); !happened();) {
+        if (late.hasExpired())
+            qFatal("waited in vain until %s", what);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the sheets that were signed before
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+}
+
+/// Tells when a key comes where it was meant for.
+class KeyCame : public QObject {
+public:
+    explicit KeyCame(QWidget &widget) { widget.installEventFilter(this); }
+    bool came = false;
+
+protected:
+    bool eventFilter(QObject *, QEvent *event) override
+    {
+        came = came || event->type() == QEvent::KeyPress;
+        return false;
+    }
+};
+
+/// The key is held back for as long as it could be a scanner's; until it came and was acted upon.
 void typeInto(QWidget &widget, Qt::Key key)
 {
+    const KeyCame told(widget);
     QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier, QKeySequence(key).toString());
     QCoreApplication::sendEvent(&widget, &press);
-    QEventLoop waiting;
-    QTimer::singleShot(2 * desktop::ScannerKeys::longestGap, &waiting, &QEventLoop::quit);
-    waiting.exec();
+    awaitThat("a key came", [&] { return told.came; });
+}
+
+/// The sheet that came up and has the focus.
+desktop::SignSheet &sheetInFront()
+{
+    desktop::SignSheet *shown = nullptr;
+    awaitThat("a sheet came up", [&] {
+        shown = qobject_cast<desktop::SignSheet *>(QApplication::activeModalWidget());
+        return shown && shown->isVisible() && shown->isActiveWindow();
+    });
+    return *shown;
 }
 
 /// What is shown and cut off.
@@ -374,10 +409,8 @@ void Screens::photos(desktop::MainWindow &window, desktop::JobPlace &place)
     const auto after = demo::scenarioFile(u"photo_SL3_after.png"_s);
     QMimeData pasted;
     pasted.setImageData(QImage::fromData(*after));
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the sheets that were signed before
     page->offer(pasted);
-    settle();
-    auto *sheet = window.findChild<desktop::SignSheet *>();
+    auto *sheet = &sheetInFront();
     keep(*sheet, u"sheet-photo"_s);
     sheet->findChild<QCheckBox *>(u"smaller"_s)->click();
     sheet->findChild<QWidget *>(u"moment"_s)->findChild<QComboBox *>()->setCurrentIndex(2);
@@ -401,10 +434,10 @@ void Screens::photos(desktop::MainWindow &window, desktop::JobPlace &place)
     emit page->findChild<QLineEdit *>(u"markWords"_s)->textEdited(u"Chafed at the edge of the clamp"_s);
     keep(window, u"photos-marking"_s);
     page->findChild<QPushButton *>(u"photo.marked"_s)->click();
-    settle();
-    keep(*window.findChild<desktop::SignSheet *>(), u"sheet-photo-marks"_s);
-    window.findChild<desktop::SignSheet *>()->findChild<QLineEdit *>(u"secret"_s)->setText(technician->pin);
-    window.findChild<desktop::SignSheet *>()->findChild<QPushButton *>(u"sign"_s)->click();
+    desktop::SignSheet &marks = sheetInFront();
+    keep(marks, u"sheet-photo-marks"_s);
+    marks.findChild<QLineEdit *>(u"secret"_s)->setText(technician->pin);
+    marks.findChild<QPushButton *>(u"sign"_s)->click();
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     m_ask.folderPath = m_temp.path();
     page->findChild<QPushButton *>(u"watch"_s)->click();
