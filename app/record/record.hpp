@@ -15,7 +15,8 @@ namespace record {
 
 /// How this program sets a record out; counts up with every change of what stands where, so that a PDF set otherwise is not taken for one that was altered.
 /// 2: what is still due, signatures in doubt and the organisation on the cover; what was handed over as a table.
-constexpr int layoutNumber = 2;
+/// 3: findings name their authority reference.
+constexpr int layoutNumber = 3;
 
 enum class PageSize { A4, Letter };
 
